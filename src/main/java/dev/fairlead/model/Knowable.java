@@ -1,0 +1,15 @@
+package dev.fairlead.model;
+
+import java.util.List;
+
+/** A fact in one of three states: known, unknown, or not applicable; never null. */
+public sealed interface Knowable permits Measured, Fact, Answer {
+    /** True when the value is there. */
+    boolean known();
+
+    /** False only when the case says that the fact does not apply. */
+    boolean applies();
+
+    /** JSON Pointers of the facts that are missing; empty unless unknown. */
+    List<String> missing();
+}

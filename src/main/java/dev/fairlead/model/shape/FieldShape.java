@@ -1,0 +1,54 @@
+package dev.fairlead.model.shape;
+
+import dev.fairlead.model.Choice;
+import dev.fairlead.model.Field;
+import java.lang.invoke.MethodHandle;
+import java.util.List;
+
+/**
+ * One component of a case record.
+ *
+ * @param key the key in a case file
+ * @param kind what it holds
+ * @param about wording, unit, range
+ * @param element the record class of a {@code RECORD}, {@code LIST} or {@code TOOTH_MAP}, the enum of a choice, else null
+ * @param index position among the record's components
+ */
+public record FieldShape(String key, Kind kind, Field about, Class<?> element, int index, MethodHandle accessor) {
+    /** The shape of the nested record. */
+    public RecordShape nested() {
+        return RecordShape.of(element.asSubclass(Record.class));
+    }
+
+    /** The words of a choice in their order. */
+    public List<String> words() {
+        return choices().stream().map(Choice::word).toList();
+    }
+
+    /** The values of a choice in their order; empty for other kinds. */
+    public List<Choice> choices() {
+        if (kind != Kind.CHOICE && kind != Kind.REQUIRED_CHOICE) {
+            return List.of();
+        }
+        return java.util.Arrays.stream(element.getEnumConstants()).map(Choice.class::cast).toList();
+    }
+
+    /** The label for people: the given one, or the key with its words apart. */
+    public String label() {
+        if (!about.label().isEmpty()) {
+            return about.label();
+        }
+        return key.replaceAll("(?<=[a-z])(?=[A-Z])", " ").toLowerCase(java.util.Locale.ROOT);
+    }
+
+    /** Reads this component of a record. */
+    public Object get(Record record) {
+        try {
+            return accessor.invoke(record);
+        } catch (RuntimeException | Error e) {
+            throw e;
+        } catch (Throwable t) {
+            throw new IllegalStateException("cannot read " + key, t);
+        }
+    }
+}

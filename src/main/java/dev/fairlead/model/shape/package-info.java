@@ -1,0 +1,2 @@
+/** What the case model looks like, read from the records: keys, kinds, units, ranges; reading, schema, blank case and forms all use it. */
+package dev.fairlead.model.shape;
