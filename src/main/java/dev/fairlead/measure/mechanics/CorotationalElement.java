@@ -12,23 +12,17 @@ final class CorotationalElement {
     /** Beyond this local rotation, radians, the element is far outside what a linear beam in the moving frame can describe. */
     private static final double LARGEST_LOCAL_ROTATION = 1.0;
 
-    /** Force on the element at its two nodes in fixed axes: force, moment, force, moment. */
+    /** Force on the element at its two nodes in fixed axes: force, beam.moment, force, moment. */
     final double[] force = new double[12];
     /** Symmetric part of the tangent in fixed axes, row-major 12 x 12. */
     final double[] tangent = new double[144];
-    /** Axial force, then the moments at the first and second node along the element's own axes (not yet spin-conjugate): N, N mm. */
-    final double[] section = new double[7];
-    /** Elastic energy, N mm. */
-    double energy;
+    /** The beam as its own frame sees it. */
+    final LocalBeam beam = new LocalBeam();
 
     private final double[] triad = new double[9];
     private final double[] first = new double[9];
     private final double[] second = new double[9];
     private final double[] local = new double[9];
-    private final double[] theta = new double[6];
-    private final double[] moment = new double[6];
-    private final double[] map = new double[18];
-    private final double[] ka = new double[36];
     private final double[] p = new double[72];
     private final double[] g = new double[36];
     private final double[] kap = new double[72];
@@ -44,12 +38,13 @@ final class CorotationalElement {
     private double q2;
     private double eta;
 
-    /** Fills force and section; false when the element is turned or squashed beyond what it can describe. */
+    /** Fills the force and the beam's section forces; false when the element is turned or squashed beyond what it can describe. */
     boolean force(Frame frame, int e, FrameState state) {
         if (!kinematics(frame, e, state)) {
             return false;
         }
-        localForces(frame, e);
+        beam.force(frame.section, frame.length[e], ln);
+        frameRotation();
         toFixedAxes();
         return true;
     }
@@ -65,13 +60,13 @@ final class CorotationalElement {
         }
         Section s = frame.section;
         double l0 = frame.length[e];
-        localStiffness(s, l0, materialOnly);
+        beam.stiffness(s, l0, materialOnly);
         // material part: P' Ka P and the axial spring
         for (int i = 0; i < 6; i++) {
             for (int c = 0; c < 12; c++) {
                 double sum = 0;
                 for (int k = 0; k < 6; k++) {
-                    sum += ka[6 * i + k] * p[12 * k + c];
+                    sum += beam.ka[6 * i + k] * p[12 * k + c];
                 }
                 kap[12 * i + c] = sum;
             }
@@ -87,7 +82,7 @@ final class CorotationalElement {
         }
         addPair(0, 0, s.ea() / l0);
         if (!materialOnly) {
-            addGeometric(section[0]);
+            addGeometric(beam.section[0]);
         }
         rotateTangent();
         return true;
@@ -147,73 +142,23 @@ final class CorotationalElement {
         triad[4] = zz * ex - zx * ez;
         triad[7] = zx * ey - zy * ex;
         transposeMultiply(triad, first, local);
-        Rotations.logarithm(local, theta, 0);
+        Rotations.logarithm(local, beam.theta, 0);
         q11 = local[1];
         q12 = local[4];
         q13 = local[7];
         transposeMultiply(triad, second, local);
-        Rotations.logarithm(local, theta, 3);
+        Rotations.logarithm(local, beam.theta, 3);
         q21 = local[1];
         q22 = local[4];
         q23 = local[7];
         q2 = 0.5 * (q12 + q22);
         eta = 0.5 * (q11 + q21) / q2;
         for (int i = 0; i < 6; i++) {
-            if (!(Math.abs(theta[i]) < LARGEST_LOCAL_ROTATION)) {
+            if (!(Math.abs(beam.theta[i]) < LARGEST_LOCAL_ROTATION)) {
                 return false;
             }
         }
         return true;
-    }
-
-    private void localForces(Frame frame, int e) {
-        Section s = frame.section;
-        double l0 = frame.length[e];
-        double stretch = ln - l0;
-        double twist = s.gj() / l0 * (theta[3] - theta[0]);
-        double by = s.eiY() / l0;
-        double bz = s.eiZ() / l0;
-        section[0] = s.ea() / l0 * stretch;
-        section[1] = -twist;
-        section[2] = by * (4 * theta[1] + 2 * theta[4]);
-        section[3] = bz * (4 * theta[2] + 2 * theta[5]);
-        section[4] = twist;
-        section[5] = by * (2 * theta[1] + 4 * theta[4]);
-        section[6] = bz * (2 * theta[2] + 4 * theta[5]);
-        energy = section[0] * stretch;
-        for (int i = 0; i < 6; i++) {
-            energy += section[1 + i] * theta[i];
-        }
-        energy /= 2;
-        for (int node = 0; node < 2; node++) {
-            spinMap(node);
-            int o = 3 * node;
-            for (int i = 0; i < 3; i++) {
-                moment[o + i] = map[9 * node + i] * section[1 + o]
-                        + map[9 * node + 3 + i] * section[2 + o]
-                        + map[9 * node + 6 + i] * section[3 + o];
-            }
-        }
-        frameRotation();
-    }
-
-    /** map := I - skew(theta)/2 + k skew(theta)², which turns a spin into a change of the rotation vector. */
-    private void spinMap(int node) {
-        double x = theta[3 * node];
-        double y = theta[3 * node + 1];
-        double z = theta[3 * node + 2];
-        double t2 = x * x + y * y + z * z;
-        double k = Rotations.inverseTangentFactor(Math.sqrt(t2));
-        int o = 9 * node;
-        map[o] = 1 + k * (x * x - t2);
-        map[o + 1] = z / 2 + k * x * y;
-        map[o + 2] = -y / 2 + k * x * z;
-        map[o + 3] = -z / 2 + k * x * y;
-        map[o + 4] = 1 + k * (y * y - t2);
-        map[o + 5] = x / 2 + k * y * z;
-        map[o + 6] = y / 2 + k * x * z;
-        map[o + 7] = -x / 2 + k * y * z;
-        map[o + 8] = 1 + k * (z * z - t2);
     }
 
     /** g: spin of the element frame per nodal displacement (3 x 12, local axes); p: nodal spins less that spin (6 x 12). */
@@ -239,7 +184,7 @@ final class CorotationalElement {
         for (int c = 0; c < 12; c++) {
             double sum = 0;
             for (int k = 0; k < 6; k++) {
-                sum += p[12 * k + c] * moment[k];
+                sum += p[12 * k + c] * beam.moment[k];
             }
             fLocal[c] = sum;
         }
@@ -256,72 +201,8 @@ final class CorotationalElement {
             }
         }
         for (int i = 0; i < 3; i++) {
-            force[i] -= triad[3 * i] * section[0];
-            force[6 + i] += triad[3 * i] * section[0];
-        }
-    }
-
-    private void localStiffness(Section s, double l0, boolean materialOnly) {
-        double t = s.gj() / l0;
-        double y = s.eiY() / l0;
-        double z = s.eiZ() / l0;
-        java.util.Arrays.fill(ka, 0);
-        // Ka = map' K map, with K coupling the two nodes axis by axis
-        for (int na = 0; na < 2; na++) {
-            for (int nb = 0; nb < 2; nb++) {
-                double kt = na == nb ? t : -t;
-                double ky = na == nb ? 4 * y : 2 * y;
-                double kz = na == nb ? 4 * z : 2 * z;
-                for (int i = 0; i < 3; i++) {
-                    for (int j = 0; j < 3; j++) {
-                        ka[6 * (3 * na + i) + 3 * nb + j] = map[9 * na + i] * kt * map[9 * nb + j]
-                                + map[9 * na + 3 + i] * ky * map[9 * nb + 3 + j]
-                                + map[9 * na + 6 + i] * kz * map[9 * nb + 6 + j];
-                    }
-                }
-            }
-        }
-        if (!materialOnly) {
-            addSpinMapRate(0);
-            addSpinMapRate(1);
-        }
-    }
-
-    /** Adds d(map' m)/dtheta times map: the moment's own change as the rotation vector changes. */
-    private void addSpinMapRate(int node) {
-        int o = 3 * node;
-        double tx = theta[o];
-        double ty = theta[o + 1];
-        double tz = theta[o + 2];
-        double mx = section[1 + o];
-        double my = section[2 + o];
-        double mz = section[3 + o];
-        double t = Math.sqrt(tx * tx + ty * ty + tz * tz);
-        double k = Rotations.inverseTangentFactor(t);
-        double mu = Rotations.inverseTangentSlope(t);
-        double dot = tx * mx + ty * my + tz * mz;
-        // skew(theta)² m
-        double wx = tx * dot - t * t * mx;
-        double wy = ty * dot - t * t * my;
-        double wz = tz * dot - t * t * mz;
-        double[] h = local;
-        h[0] = k * (tx * mx - 2 * mx * tx + dot) + mu * wx * tx;
-        h[1] = k * (tx * my - 2 * mx * ty) + mu * wx * ty + mz / 2;
-        h[2] = k * (tx * mz - 2 * mx * tz) + mu * wx * tz - my / 2;
-        h[3] = k * (ty * mx - 2 * my * tx) + mu * wy * tx - mz / 2;
-        h[4] = k * (ty * my - 2 * my * ty + dot) + mu * wy * ty;
-        h[5] = k * (ty * mz - 2 * my * tz) + mu * wy * tz + mx / 2;
-        h[6] = k * (tz * mx - 2 * mz * tx) + mu * wz * tx + my / 2;
-        h[7] = k * (tz * my - 2 * mz * ty) + mu * wz * ty - mx / 2;
-        h[8] = k * (tz * mz - 2 * mz * tz + dot) + mu * wz * tz;
-        for (int i = 0; i < 3; i++) {
-            for (int j = 0; j < 3; j++) {
-                double sum = 0;
-                for (int c = 0; c < 3; c++) {
-                    sum += h[3 * i + c] * map[9 * node + 3 * c + j];
-                }
-                ka[6 * (o + i) + o + j] += sum;
-            }
+            force[i] -= triad[3 * i] * beam.section[0];
+            force[6 + i] += triad[3 * i] * beam.section[0];
         }
     }
 
@@ -344,9 +225,9 @@ final class CorotationalElement {
 
     /** - dG m: the frame's spin per displacement changes with the chord's length and with how the nodes sit in the frame. */
     private void addFrameSpinRate() {
-        double m1 = moment[0] + moment[3];
-        double m2 = moment[1] + moment[4];
-        double m3 = moment[2] + moment[5];
+        double m1 = beam.moment[0] + beam.moment[3];
+        double m2 = beam.moment[1] + beam.moment[4];
+        double m3 = beam.moment[2] + beam.moment[5];
         double lateral = m3 / (ln * ln);
         double vertical = (eta * m1 + m2) / (ln * ln);
         kLocal[12] += lateral;

@@ -1,7 +1,6 @@
 package dev.fairlead.measure.mechanics;
 
 import java.util.Arrays;
-import java.util.List;
 import java.util.Optional;
 
 /**
@@ -35,28 +34,19 @@ final class FrameSolver {
     private final double[] step;
     private final double[] ends;
     private final double roundOff;
-    private final List<Swivel> swivels;
-    private final double[] turn;
     private int iterations;
     private double energy;
     private String failure = "";
 
     /** @param held per degree of freedom, six per node: translation is imposed (zero unless said otherwise), rotation is blocked */
     FrameSolver(Frame frame, boolean[] held) {
-        this(frame, held, List.of());
-    }
-
-    /** @param swivels nodes whose rotations are held about axes that follow the node; linear theory takes them as the fixed axes */
-    FrameSolver(Frame frame, boolean[] held, List<Swivel> swivels) {
         this.frame = frame;
-        this.swivels = swivels;
         this.held = held;
         this.system = new StiffnessSystem(frame, held);
         internal = new double[held.length];
         residual = new double[held.length];
         step = new double[held.length];
         ends = new double[7 * frame.elements()];
-        turn = new double[2 * swivels.size()];
         roundOff = roundOff(frame);
     }
 
@@ -175,75 +165,60 @@ final class FrameSolver {
                     }
                 }
             }
-            double[] onSupports = internal.clone();
-            swivels.forEach(s -> s.toFixedAxes(onSupports));
-            if (!assemble(state, null, 0, loads, wanted, false) || !system.factorise()) {
+            if (!system.factorise()) {
                 return Optional.of("the balance found at %.0f %% of the load is not stable".formatted(100 * wanted));
             }
-            recorder.at(wanted, new Equilibrium(frame, state.copy(), null, onSupports, ends.clone(), energy));
+            recorder.at(wanted, new Equilibrium(frame, state.copy(), null, internal.clone(), ends.clone(), energy));
         }
         return Optional.empty();
     }
 
+    /** Leaves the tangent at the balance found assembled, though not factorised. */
     private boolean converge(FrameState state, double[] imposed, double share, double[] loads, double total) {
         failure = "";
+        if (!assemble(state, imposed, share, loads, total, false)) {
+            return false;
+        }
+        if (!system.factorise()) {
+            failure = UNSTABLE;
+            return false;
+        }
         for (int i = 0; i < MAX_ITERATIONS; i++) {
-            if (!assemble(state, i == 0 ? imposed : null, share, loads, total, false)) {
-                return false;
-            }
-            if (!system.factorise()) {
-                if (i == 0) {
-                    failure = UNSTABLE;
-                    return false;
-                }
-                // far from balance spurious axial forces can spoil the tangent; the material part alone is always definite
-                if (!assemble(state, null, share, loads, total, true) || !system.factorise()) {
-                    return false;
-                }
-            }
             for (int k = 0; k < step.length; k++) {
                 step[k] = i == 0 && held[k] && k % 6 < 3 ? imposed[k] * share : 0;
             }
             system.solve(residual, step);
-            advance(state);
+            state.advance(step);
             iterations++;
-            if (!forces(state)) {
+            if (!assemble(state, null, 0, loads, total, false)) {
                 return false;
             }
             if (balanced(loads, total)) {
                 return true;
+            }
+            // far from balance spurious axial forces can spoil the tangent; its material part alone is always definite
+            if (!system.factorise() && !(assemble(state, null, 0, loads, total, true) && system.factorise())) {
+                failure = UNSTABLE;
+                return false;
             }
         }
         failure = "no convergence in " + MAX_ITERATIONS + " iterations";
         return false;
     }
 
-    private void advance(FrameState state) {
-        for (int i = 0; i < swivels.size(); i++) {
-            int at = 6 * swivels.get(i).node + 3;
-            turn[2 * i] = step[at];
-            turn[2 * i + 1] = step[at + 1];
-            step[at] = 0;
-            step[at + 1] = 0;
-        }
-        state.advance(step);
-        for (int i = 0; i < swivels.size(); i++) {
-            swivels.get(i).advance(state, turn[2 * i], turn[2 * i + 1]);
-        }
-    }
-
     private boolean assemble(FrameState state, double[] imposed, double share, double[] loads, double total, boolean materialOnly) {
         system.clear();
         Arrays.fill(internal, 0);
         Arrays.fill(residual, 0);
-        swivels.forEach(s -> s.follow(state));
+        energy = 0;
         for (int e = 0; e < frame.elements(); e++) {
             if (!element.forceAndTangent(frame, e, state, materialOnly)) {
                 failure = TOO_FAR;
                 return false;
             }
-            toOwnAxes(e, element.tangent);
             gather(e);
+            energy += element.beam.energy;
+            System.arraycopy(element.beam.section, 0, ends, 7 * e, 7);
             system.add(e, element.tangent);
             if (imposed != null) {
                 moveKnownToRight(e, element.tangent, imposed);
@@ -251,33 +226,6 @@ final class FrameSolver {
         }
         for (int k = 0; k < residual.length; k++) {
             residual[k] = residual[k] * share + loads[k] * total - internal[k];
-        }
-        return true;
-    }
-
-    private void toOwnAxes(int e, double[] tangent) {
-        for (Swivel s : swivels) {
-            if (s.node == frame.from[e]) {
-                s.toOwnAxes(element.force, tangent, 3);
-            } else if (s.node == frame.to[e]) {
-                s.toOwnAxes(element.force, tangent, 9);
-            }
-        }
-    }
-
-    private boolean forces(FrameState state) {
-        Arrays.fill(internal, 0);
-        energy = 0;
-        swivels.forEach(s -> s.follow(state));
-        for (int e = 0; e < frame.elements(); e++) {
-            if (!element.force(frame, e, state)) {
-                failure = TOO_FAR;
-                return false;
-            }
-            toOwnAxes(e, null);
-            gather(e);
-            energy += element.energy;
-            System.arraycopy(element.section, 0, ends, 7 * e, 7);
         }
         return true;
     }

@@ -28,7 +28,7 @@ public final class Mechanics {
     static List<Result> follow(Setup setup, Vector right, Vector left, double... fractions) {
         var model = new Model(setup, right, left);
         List<Result> out = new ArrayList<>();
-        var solver = new FrameSolver(model.frame, model.held, model.swivels);
+        var solver = new FrameSolver(model.frame, model.held);
         if (setup.theory() == Theory.LINEAR) {
             for (double f : fractions) {
                 out.add(solver.linear(model.imposed(f), model.noLoads())

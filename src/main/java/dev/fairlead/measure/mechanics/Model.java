@@ -1,6 +1,5 @@
 package dev.fairlead.measure.mechanics;
 
-import java.util.ArrayList;
 import java.util.List;
 
 /** One arch as a frame: supports, imposed displacements, and the reading of a state of balance. */
@@ -8,7 +7,6 @@ final class Model {
     final Centreline line;
     final Frame frame;
     final boolean[] held;
-    final List<Swivel> swivels = new ArrayList<>();
     private final WireSpec wire;
     private final double tubeLength;
     private final Vector rightTail;
@@ -32,10 +30,7 @@ final class Model {
         switch (tube) {
             case FIXED -> hold(at.tubeMesial(), 0, 1, 2, 3, 4, 5);
             case SPIN -> hold(at.tubeMesial(), 0, 1, 2, 3, 5);
-            case HINGE_SPIN -> {
-                hold(at.tubeMesial(), 0, 1, 2, 5);
-                swivels.add(new Swivel(at.tubeMesial()));
-            }
+            case HINGE_SPIN -> hold(at.tubeMesial(), 0, 1, 2, 5);
             case TWO_POINT -> {
                 hold(at.tubeMesial(), 0, 1, 2);
                 hold(at.tubeDistal(), 0, 2);
@@ -102,13 +97,9 @@ final class Model {
         double[] v = new double[3];
         for (int i = 0; i < 3; i++) {
             int dof = 6 * node + offset + i;
-            v[i] = held[dof] || swivelled(node) ? -e.internal()[dof] : 0;
+            v[i] = held[dof] ? -e.internal()[dof] : 0;
         }
         return new Vector(v[0], v[1], v[2]);
-    }
-
-    private boolean swivelled(int node) {
-        return swivels.stream().anyMatch(s -> s.node == node);
     }
 
     private Solution.Side side(Equilibrium e, Centreline.Ends at, int side) {
