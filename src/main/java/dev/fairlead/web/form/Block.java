@@ -1,0 +1,29 @@
+package dev.fairlead.web.form;
+
+import java.util.List;
+
+/** A part of a section's page. */
+public sealed interface Block {
+    /** A heading; empty when the section's own says enough. */
+    String title();
+
+    /** Single fields below each other. */
+    record Fields(String title, List<FieldView> fields) implements Block {}
+
+    /**
+     * The same fields of several places beside each other: right and left, or tooth by tooth.
+     *
+     * @param columns what stands over each column
+     * @param chart true for the tooth chart, whose columns are narrow
+     */
+    record Grid(String title, List<String> columns, List<Row> rows, boolean chart) implements Block {}
+
+    /** One line of a grid; a cell is null where there is no such field. */
+    record Row(String label, String help, String unit, List<FieldView> cells) {}
+
+    /** Entries of a list, each with its fields; {@code fresh} is the pointer of one more. */
+    record Entries(String title, String help, String pointer, List<Entry> entries, String fresh) implements Block {}
+
+    /** One entry of a list. */
+    record Entry(String title, String pointer, List<Block> blocks) {}
+}
