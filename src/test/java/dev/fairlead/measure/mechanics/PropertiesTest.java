@@ -18,7 +18,7 @@ class PropertiesTest {
 
     /** Invented wires of all kinds, the same each time. */
     static Stream<Setup> wires() {
-        return IntStream.range(0, 24).mapToObj(seed -> {
+        return IntStream.range(0, 48).mapToObj(seed -> {
             Random r = new Random(seed);
             var right = fold(r);
             var left = fold(r);
@@ -141,6 +141,22 @@ class PropertiesTest {
         assertThat(r).hasSize(3);
         assertThat(r.get(0)).isInstanceOf(Solution.class);
         assertThat(r.subList(1, 3)).allMatch(Unsolved.class::isInstance);
+    }
+
+    /** A gap or third leg next to nothing changes next to nothing: no element gets so short that it spoils the solution. */
+    @Test
+    void tinyPiecesDoNoHarm() {
+        for (double tiny : new double[] {1e-12, 1e-4, 0.02, 0.049, 0.051}) {
+            for (Tube tube : Bench.ALL_TUBES) {
+                var fold = new FoldSpec(1, 3, 3, tiny, 20);
+                var none = new FoldSpec(1, 3, 3, 0, 20);
+                double f = Bench.solved(Bench.base(1.5).withTube(tube).withFolds(fold, fold, 0.5, 0.5)).forward();
+                double g = Bench.solved(Bench.base(1.5).withTube(tube).withFolds(none, none, 0.5, 0.5)).forward();
+                assertThat(f).isCloseTo(g, Percentage.withPercentage(1.5));
+            }
+            var leg3 = new FoldSpec(1, 3, tiny, 0, 20);
+            assertThat(Bench.solved(Bench.base(1.5).withFolds(leg3, leg3, 0.4, 0.4)).forward()).isPositive();
+        }
     }
 
     /** Steps taken on the way do not change where the wire ends up. */
