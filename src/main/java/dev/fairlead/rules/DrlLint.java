@@ -1,5 +1,7 @@
 package dev.fairlead.rules;
 
+import dev.fairlead.model.Answer;
+import dev.fairlead.model.Measured;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
@@ -11,12 +13,14 @@ import java.util.regex.Pattern;
  */
 final class DrlLint {
     private static final Pattern COMMENT = Pattern.compile("//[^\\n]*|(?s:/\\*.*?\\*/)");
-    private static final Pattern RULE = Pattern.compile("\\brule\\s+\"([^\"]*)\"(.*?)\\bwhen\\b(.*?)\\bthen\\b(.*?)\\bend\\b", Pattern.DOTALL);
+    private static final Pattern RULE = Pattern.compile(
+            "^\\s*rule\\s+\"([^\"]*)\"(.*?)^\\s*when\\b(.*?)^\\s*then\\b(.*?)^\\s*end\\b", Pattern.DOTALL | Pattern.MULTILINE);
     private static final Pattern HEAD = Pattern.compile("(package|import|global)\\s+([\\w.]+)(?:\\s+(\\w+))?\\s*;?");
     private static final Pattern STRING = Pattern.compile("\"[^\"]*\"");
-    private static final Pattern NUMBER = Pattern.compile("(?<![\\w$])\\d");
-    private static final Pattern NEGATIVE = Pattern.compile("!|\\b(not|exists|forall|eval|from|accumulate|collect|over|memberOf|matches|in|null|new)\\b");
-    private static final Pattern FACT = Pattern.compile("\\s*\\$f\\s*:\\s*(\\w+)\\s*(\\(.*\\))\\s*", Pattern.DOTALL);
+    private static final Pattern NEGATIVE = Pattern.compile("!|(?<!\\|)\\|(?!\\|)|(?<![\\w$])\\d|\\b(not|exists|forall|eval|from|accumulate|collect|null|new)\\b");
+    private static final Pattern FACT = Pattern.compile("\\s*\\$f\\s*:\\s*(\\w+)\\s*\\((.*)\\)\\s*", Pattern.DOTALL);
+    private static final Pattern TERM =
+            Pattern.compile("\\s*(\\w+)\\s*\\.\\s*(\\w+)\\(\\s*(limits\\s*\\.\\s*of\\(\\s*\"[^\"]*\"\\s*\\)\\s*)?\\)\\s*");
     private static final Pattern LIMIT = Pattern.compile("\\blimits\\s*\\.\\s*of\\s*\\(\\s*\"([^\"]*)\"\\s*\\)");
     private static final Pattern CALL = Pattern.compile("\\s*verdicts\\.(pass|caution|stop|doesNotApply)\\(\\s*\"([^\"]*)\"\\s*,\\s*\\$f\\s*"
             + "(?:,\\s*\"([^\"]*)\"\\s*)?\\)((?:\\s*\\.seen\\(\\s*\"[^\"]*\"\\s*,\\s*\\$f\\.\\w+\\(\\)\\s*\\))*)\\s*;\\s*");
@@ -102,20 +106,50 @@ final class DrlLint {
         while (limit.find()) {
             knownLimit(limit.group(1), offset + limit.start());
         }
-        String bare = blank(STRING, when);
-        Matcher negative = NEGATIVE.matcher(bare);
+        Matcher negative = NEGATIVE.matcher(blank(STRING, when));
+        boolean plain = true;
         while (negative.find()) {
-            add(offset + negative.start(), "a condition must be positive and plain: \"" + negative.group() + "\" may hold for a missing fact");
+            plain = false;
+            add(offset + negative.start(), negative.group().matches("\\d") ? "a number in a condition: give it a name among the thresholds"
+                    : "a condition must be positive and plain: \"" + negative.group() + "\" could hold for a missing fact");
         }
-        Matcher number = NUMBER.matcher(bare);
-        while (number.find()) {
-            add(offset + number.start(), "a number in a condition: give it a name among the thresholds");
+        Matcher fact = FACT.matcher(when);
+        if (!plain) {
+            return;
         }
-        Matcher fact = FACT.matcher(bare);
-        if (!fact.matches() || !balanced(fact.group(2))) {
+        if (!fact.matches()) {
             add(offset, "a condition looks at one fact, written $f : " + criterion.about().getSimpleName() + "( ... )");
         } else if (!fact.group(1).equals(criterion.about().getSimpleName())) {
-            add(offset, "the criterion is about " + criterion.about().getSimpleName() + ", not " + fact.group(1));
+            add(offset + fact.start(1), "the criterion is about " + criterion.about().getSimpleName() + ", not " + fact.group(1));
+        } else {
+            Matcher term = Pattern.compile("[^,|]+").matcher(fact.group(2));
+            while (term.find()) {
+                term(term.group(), offset + fact.start(2) + term.start());
+            }
+        }
+    }
+
+    private void term(String written, int at) {
+        Matcher m = TERM.matcher(written);
+        int start = at + written.length() - written.stripLeading().length();
+        if (!m.matches()) {
+            add(start, "a condition is a component and one of known, yes, no, doesNotApply, atMost, above, atLeast, below"
+                    + " with a threshold by name, not: " + firstLine(written));
+            return;
+        }
+        Need need = Need.of(criterion.about(), m.group(1));
+        boolean answer = m.group(2).matches("yes|no");
+        boolean quantity = m.group(2).matches("atMost|above|atLeast|below");
+        if (!answer && !quantity && !m.group(2).matches("known|doesNotApply")) {
+            add(start, m.group(2) + " is no condition that rules may use");
+            return;
+        }
+        if (need == null) {
+            add(start, criterion.about().getSimpleName() + " has no " + m.group(1) + " that could be known or missing");
+        } else if (answer && need.type() != Answer.class || quantity && need.type() != Measured.class) {
+            add(start, m.group(1) + " is a " + need.type().getSimpleName() + ": it has no " + m.group(2));
+        } else if (quantity != (m.group(3) != null)) {
+            add(start, m.group(2) + (quantity ? " takes a threshold by name" : " takes nothing"));
         }
     }
 
@@ -152,18 +186,6 @@ final class DrlLint {
     private void add(int at, String problem) {
         long line = 1 + text.substring(0, Math.min(at, text.length())).chars().filter(c -> c == '\n').count();
         problems.add(path + ":" + line + ": " + problem);
-    }
-
-    /** True when the first parenthesis closes at the very end, so that one pattern is all there is. */
-    private static boolean balanced(String s) {
-        int depth = 0;
-        for (int i = 0; i < s.length(); i++) {
-            depth += s.charAt(i) == '(' ? 1 : s.charAt(i) == ')' ? -1 : 0;
-            if (depth == 0 && i < s.length() - 1) {
-                return false;
-            }
-        }
-        return depth == 0;
     }
 
     /** Blanks out what matches, and keeps line breaks so that positions stay true. */

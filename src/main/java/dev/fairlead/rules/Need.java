@@ -10,10 +10,12 @@ import java.lang.reflect.RecordComponent;
 /** A component of a fact without which a criterion cannot be judged. */
 public final class Need {
     private final String component;
+    private final Class<?> type;
     private final MethodHandle accessor;
 
-    private Need(String component, MethodHandle accessor) {
+    private Need(String component, Class<?> type, MethodHandle accessor) {
         this.component = component;
+        this.type = type;
         this.accessor = accessor;
     }
 
@@ -22,7 +24,7 @@ public final class Need {
         for (RecordComponent c : type.getRecordComponents()) {
             if (c.getName().equals(component) && Knowable.class.isAssignableFrom(c.getType())) {
                 try {
-                    return new Need(component, MethodHandles.publicLookup().unreflect(c.getAccessor())
+                    return new Need(component, c.getType(), MethodHandles.publicLookup().unreflect(c.getAccessor())
                             .asType(MethodType.methodType(Knowable.class, CaseFact.class)));
                 } catch (IllegalAccessException e) {
                     throw new IllegalStateException("cannot read " + component + " of " + type, e);
@@ -34,6 +36,11 @@ public final class Need {
 
     public String component() {
         return component;
+    }
+
+    /** {@code Measured}, {@code Answer} or {@code Fact}. */
+    public Class<?> type() {
+        return type;
     }
 
     /** What {@code fact} says of it. */

@@ -80,10 +80,11 @@ public final class DrlCompiler {
         return (int) RULE.matcher(text).results().count();
     }
 
-    /** The engine names the file by its package folder; people know it by its path in the rulebase. */
+    /** The engine names the file by its package folder, or names a class that it made of it; people know it by its path in the rulebase. */
     private static String fault(Message m, Map<String, String> pathOfFolder) {
-        String at = m.getPath() == null ? "" : m.getPath().replace("src/main/resources/", "");
-        String path = pathOfFolder.getOrDefault(at.substring(0, at.lastIndexOf('/') + 1), at);
-        return path + ":" + Math.max(1, m.getLine()) + ": " + m.getText().strip().replaceAll("\\s+", " ");
+        String at = m.getPath() == null ? "" : m.getPath().replaceFirst("src/main/(resources|java)/", "");
+        String path = pathOfFolder.entrySet().stream().filter(e -> at.startsWith(e.getKey())).map(Map.Entry::getValue).findFirst().orElse(at);
+        String line = at.endsWith(".drl") && m.getLine() > 0 ? ":" + m.getLine() : "";
+        return path + line + ": " + m.getText().strip().lines().findFirst().orElse("it does not compile");
     }
 }
