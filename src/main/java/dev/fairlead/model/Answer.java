@@ -41,16 +41,6 @@ public final class Answer implements Knowable {
         return this == NO;
     }
 
-    /** True for a known yes, and where the question does not apply: there is nothing then that a yes would be wanted of. */
-    public boolean yesWhereItApplies() {
-        return yes() || !applies();
-    }
-
-    /** True for a known no, and where the question does not apply. */
-    public boolean noWhereItApplies() {
-        return no() || !applies();
-    }
-
     @Override
     public boolean known() {
         return this == YES || this == NO;
