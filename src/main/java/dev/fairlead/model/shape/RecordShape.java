@@ -43,7 +43,7 @@ public final class RecordShape {
             }
             constructor = lookup.findConstructor(type, MethodType.methodType(void.class, parameters))
                     .asSpreader(Object[].class, components.length)
-                    .asType(MethodType.methodType(Object.class, Object[].class));
+                    .asType(MethodType.methodType(Record.class, Object[].class));
         } catch (ReflectiveOperationException e) {
             throw new IllegalStateException("cannot read the shape of " + type, e);
         }
