@@ -10,7 +10,7 @@ package dev.fairlead.measure.mechanics;
  * @param tails both tails: in the tube and distal of it, mm
  */
 public record Blank(double perimeter, double archRun, double foldRight, double foldLeft, double tails) {
-    private static final Mesh RULER = new Mesh(4, 0.1);
+    private static final Mesh RULER = new Mesh(4, 0.25);
 
     /** Lengths of an arch with closed folds; tail is the wire left distal of each tube, mm. */
     public static Blank of(ArchGeometry arch, FoldSpec right, FoldSpec left, double tail) {

@@ -163,6 +163,9 @@ final class Centreline {
 
     /** Draws straights and bends in the plane of a fold. */
     private static final class Pen {
+        /** A shorter straight piece gets no element of its own, which would be very stiff, but is joined to the next, mm. */
+        private static final double SHORTEST = 0.05;
+
         private final Half half;
         private final int side;
         private final double tubeX;
@@ -194,7 +197,9 @@ final class Centreline {
         }
 
         void straight(Part part, double length, double heading) {
-            if (length == 0) {
+            if (length < SHORTEST) {
+                p += length * Math.cos(heading);
+                w += length * Math.sin(heading);
                 return;
             }
             int n = mesh.pieces(length);

@@ -22,6 +22,11 @@ record Equilibrium(Frame frame, FrameState state, double[] displacement, double[
         return Math.hypot(ends[7 * element + 2 + 3 * end], ends[7 * element + 3 + 3 * end]);
     }
 
+    /** Whole moment, bending and twist, at the first (0) or second (1) end of an element, N mm. */
+    double moment(int element, int end) {
+        return Math.hypot(bending(element, end), ends[7 * element + 1 + 3 * end]);
+    }
+
     /** Twisting moment in an element, N mm. */
     double torsion(int element) {
         return ends[7 * element + 4];

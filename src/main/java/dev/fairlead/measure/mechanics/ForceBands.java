@@ -33,28 +33,32 @@ public final class ForceBands {
         for (Tube tube : new Tube[] {Tube.HINGE_SPIN, Tube.TWO_POINT}) {
             for (Ties ties : in.ties()) {
                 Result nominal = ties != usual ? solve(nominal(), tube, ties) : tube == Tube.TWO_POINT ? held : hinged;
-                note(nominal, tube, ties, "nominal folds", totals);
+                note(nominal, tube, ties, "nominal folds").ifPresent(totals::add);
                 if (!in.right().known() || !in.left().known()) {
                     boolean soft = tube == Tube.HINGE_SPIN;
-                    note(solve(soft ? softest() : stiffest(), tube, ties), tube, ties, soft ? "softest folds" : "stiffest folds", totals);
+                    note(solve(soft ? softest() : stiffest(), tube, ties), tube, ties, soft ? "softest folds" : "stiffest folds")
+                            .ifPresent(totals::add);
                 }
             }
         }
+        Optional<ForceBand.OneSide> rightOnly = oneSide(true, usual, hinged, held);
+        Optional<ForceBand.OneSide> leftOnly = oneSide(false, usual, hinged, held);
         if (!failed.isEmpty() || !(hinged instanceof Solution h) || !(held instanceof Solution k)) {
             return new NoBand(failed);
         }
         double low = totals.stream().mapToDouble(d -> d).min().orElseThrow() * in.eLow() / in.wire().e();
         double high = totals.stream().mapToDouble(d -> d).max().orElseThrow() * in.eHigh() / in.wire().e();
         return new ForceBand(low, high, h, k, curve(Tube.HINGE_SPIN, hingedPath), curve(Tube.TWO_POINT, heldPath), stress(usual),
-                oneSide(true, usual, h, k), oneSide(false, usual, h, k), totals.size());
+                rightOnly, leftOnly, totals.size());
     }
 
-    private void note(Result result, Tube tube, Ties ties, String folds, List<Double> totals) {
+    /** The total of a solution; empty, and the reason kept, when there is none. */
+    private OptionalDouble note(Result result, Tube tube, Ties ties, String what) {
         if (result instanceof Solution s) {
-            totals.add(s.forward());
-        } else if (result instanceof Unsolved u) {
-            failed.add("%s, %s, %s: %s".formatted(tube, ties, folds, u.reason()));
+            return OptionalDouble.of(s.forward());
         }
+        failed.add("%s, %s, %s: %s".formatted(tube, ties, what, ((Unsolved) result).reason()));
+        return OptionalDouble.empty();
     }
 
     /** Both folds with the openings that give the stand-offs; empty when a fold cannot be opened that far. */
@@ -146,17 +150,20 @@ public final class ForceBands {
                 Opened.of(in.right().nominal(), in.left().nominal(), s * right, s * left), tube, ties));
     }
 
-    private Optional<ForceBand.OneSide> oneSide(boolean right, Ties ties, Solution hinged, Solution held) {
+    private Optional<ForceBand.OneSide> oneSide(boolean right, Ties ties, Result bothHinged, Result bothHeld) {
         if (in.standOffRight() == 0 || in.standOffLeft() == 0) {
             return Optional.empty();
         }
         boolean openRight = right || in.mirrored();
         Opened one = Opened.of(in.right().nominal(), in.left().nominal(), openRight ? in.standOffRight() : 0,
                 openRight ? 0 : in.standOffLeft());
-        if (solve(one, Tube.HINGE_SPIN, ties) instanceof Solution h && solve(one, Tube.TWO_POINT, ties) instanceof Solution k) {
-            return Optional.of(new ForceBand.OneSide(
-                    h.forward(), k.forward(), h.forward() / hinged.forward(), k.forward() / held.forward()));
+        String what = right ? "right fold alone" : "left fold alone";
+        OptionalDouble hinged = note(solve(one, Tube.HINGE_SPIN, ties), Tube.HINGE_SPIN, ties, what);
+        OptionalDouble held = note(solve(one, Tube.TWO_POINT, ties), Tube.TWO_POINT, ties, what);
+        if (hinged.isEmpty() || held.isEmpty() || !(bothHinged instanceof Solution h) || !(bothHeld instanceof Solution k)) {
+            return Optional.empty();
         }
-        return Optional.empty();
+        return Optional.of(new ForceBand.OneSide(hinged.getAsDouble(), held.getAsDouble(), hinged.getAsDouble() / h.forward(),
+                held.getAsDouble() / k.forward()));
     }
 }

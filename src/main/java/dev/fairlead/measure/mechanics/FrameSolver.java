@@ -14,8 +14,8 @@ final class FrameSolver {
     private static final int MAX_HALVINGS = 6;
     /** Largest force out of balance, as a share of the largest support force. */
     private static final double FORCE_TOLERANCE = 1e-7;
-    /** Units in the last place of a coordinate that may be lost in an element's stretch. */
-    private static final double LOST_PLACES = 32;
+    /** Units in the last place of a coordinate that may be lost in the relative displacement of an element's ends. */
+    private static final double LOST_PLACES = 4;
 
     private static final String UNSTABLE = "the tangent stiffness is not positive definite";
     private static final String TOO_FAR = "an element was turned further than the model can describe";
@@ -50,11 +50,12 @@ final class FrameSolver {
         roundOff = roundOff(frame);
     }
 
-    /** Force that comes of rounding the coordinates of a short, axially stiff element, N. */
+    /** Force that comes of rounding the coordinates of a short and therefore stiff element, N. */
     private static double roundOff(Frame frame) {
         double farthest = Arrays.stream(frame.rest).map(Math::abs).max().orElse(0);
         double shortest = Arrays.stream(frame.length).min().orElse(1);
-        return LOST_PLACES * Math.ulp(farthest) * frame.section.ea() / shortest;
+        double bending = 12 * Math.max(frame.section.eiY(), frame.section.eiZ()) / Math.pow(shortest, 3);
+        return LOST_PLACES * Math.ulp(farthest) * (frame.section.ea() / shortest + bending);
     }
 
     int iterations() {

@@ -124,10 +124,12 @@ final class Model {
         double mises = 0;
         int where = 0;
         for (int el = 0; el < frame.elements(); el++) {
-            double tau = e.torsion(el) / (2 * z);
             double axial = Math.abs(e.tension(el)) / wire.area();
             for (int end = 0; end < 2; end++) {
-                double sigma = e.bending(el, end) / z;
+                double twist = alongWire(e, el, end);
+                double whole = e.moment(el, end);
+                double sigma = Math.sqrt(Math.max(0, whole * whole - twist * twist)) / z;
+                double tau = twist / (2 * z);
                 if (sigma > bending) {
                     bending = sigma;
                     where = el;
@@ -136,5 +138,36 @@ final class Model {
             }
         }
         return new Solution.Peak(bending, line.parts[where], where < line.midline, mises);
+    }
+
+    /** Part of an end moment that twists the wire: along the tangent of the curve at the node, not along the chord, which in a bend leans. */
+    private double alongWire(Equilibrium e, int el, int end) {
+        int node = el + end;
+        double[] t = tangent(node);
+        double sum = 0;
+        for (int axis = 0; axis < 3; axis++) {
+            double component = 0;
+            for (int k = 0; k < 3; k++) {
+                component += frame.axes[9 * el + 3 * k + axis] * t[k];
+            }
+            sum += component * e.ends()[7 * el + 1 + 3 * end + axis];
+        }
+        return sum;
+    }
+
+    /** Mean direction of the elements that meet at a node, at rest; an element's own axes hardly turn against its nodes. */
+    private double[] tangent(int node) {
+        int before = Math.max(node - 1, 0);
+        int after = Math.min(node, frame.elements() - 1);
+        double[] t = new double[3];
+        double square = 0;
+        for (int k = 0; k < 3; k++) {
+            t[k] = frame.axes[9 * before + 3 * k] + frame.axes[9 * after + 3 * k];
+            square += t[k] * t[k];
+        }
+        for (int k = 0; k < 3; k++) {
+            t[k] /= Math.sqrt(square);
+        }
+        return t;
     }
 }

@@ -1,19 +1,20 @@
 package dev.fairlead.measure.mechanics;
 
+import java.util.Arrays;
 import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
-import org.hipparchus.analysis.interpolation.AkimaSplineInterpolator;
-import org.hipparchus.analysis.polynomials.PolynomialSplineFunction;
+import org.hipparchus.analysis.UnivariateFunction;
+import org.hipparchus.analysis.interpolation.NevilleInterpolator;
 import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
 
-/** Peak bending stress against stand-off, solved at a few stand-offs and joined by an Akima spline. */
+/** Peak bending stress against stand-off, solved at a few stand-offs and joined by the polynomial through them and the passive wire. */
 final class StressSearch {
-    /** Stand-offs solved, mm; a spline of Akima's needs five points with the passive wire. */
+    /** Stand-offs solved, mm. */
     private static final double[] STAND_OFFS = {1, 2, 3, 4};
 
     private static final double ACCURACY = 1e-6;
 
-    private final PolynomialSplineFunction stress;
+    private final UnivariateFunction stress;
     private final double searchedTo;
 
     /** @param solve outcome at a stand-off of the side opened more, mm */
@@ -29,12 +30,12 @@ final class StressSearch {
             y[n++] = solution.peak().bending();
         }
         searchedTo = x[n - 1];
-        stress = n == x.length ? new AkimaSplineInterpolator().interpolate(x, y) : null;
+        stress = n == 1 ? null : new NevilleInterpolator().interpolate(Arrays.copyOf(x, n), Arrays.copyOf(y, n));
     }
 
-    /** Largest stand-off looked at, mm; 0 when the curve is not complete. */
+    /** Largest stand-off that could be solved, mm. */
     double searchedTo() {
-        return stress == null ? 0 : searchedTo;
+        return searchedTo;
     }
 
     /** Stand-off at which the stress reaches a limit; empty: not within the stand-offs searched. */
