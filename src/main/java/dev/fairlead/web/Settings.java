@@ -9,6 +9,7 @@ import java.util.function.Supplier;
  *
  * @param folder of the case files; made when it is not there
  * @param port on the loopback address; 0 takes a free one
+ * @param checks how cases are checked
  * @param today the day that visits and waivers are given by default, and for which cases are judged that name no day
  */
-public record Settings(Path folder, int port, Supplier<LocalDate> today) {}
+public record Settings(Path folder, int port, Checks checks, Supplier<LocalDate> today) {}

@@ -99,8 +99,11 @@ public final class Desk {
             memory.wrote(name, p, window);
             memory.refused(name).remove(p);
         });
+        if (!taken.isEmpty()) {
+            memory.wrote(name, now.file().version(), window);
+        }
         memory.refused(name).putAll(refused);
-        boolean others = base.isEmpty() || !base.get().file().version().equals(present.file().version()) && window.isEmpty();
+        boolean others = base.isEmpty() || !base.get().file().version().equals(present.file().version()) && !memory.own(name, present.file().version(), window);
         return new Outcome(now, List.copyOf(taken), refused, List.copyOf(clashes), others);
     }
 

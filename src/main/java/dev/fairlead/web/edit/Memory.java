@@ -24,13 +24,14 @@ final class Memory {
         return refused.computeIfAbsent(name, n -> new ConcurrentHashMap<>());
     }
 
-    void wrote(String name, String pointer, String window) {
-        writers.put(name + pointer, window);
+    /** Notes which window wrote a value (by pointer) or made a version (by hash). */
+    void wrote(String name, String what, String window) {
+        writers.put(name + '\0' + what, window);
     }
 
-    /** True when this window wrote the value that stands there, so that it is only ahead of itself. */
-    boolean own(String name, String pointer, String window) {
-        return !window.isEmpty() && window.equals(writers.get(name + pointer));
+    /** True when this window wrote the value or version that stands there, so that it is only ahead of itself. */
+    boolean own(String name, String what, String window) {
+        return !window.isEmpty() && window.equals(writers.get(name + '\0' + what));
     }
 
     synchronized Optional<Opened> version(String name, String version) {

@@ -26,6 +26,11 @@ public record Opened(Stored file, Optional<CaseTree> tree, Reading reading) {
         }
     }
 
+    /** A file that is not in the folder yet. */
+    public static Opened of(String name, byte[] bytes) {
+        return of(Stored.of(name, bytes));
+    }
+
     public String name() {
         return file.name();
     }

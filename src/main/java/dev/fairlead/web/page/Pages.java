@@ -1,0 +1,16 @@
+package dev.fairlead.web.page;
+
+import dev.fairlead.web.Site;
+import io.javalin.config.RoutesConfig;
+
+/** All pages with their addresses. */
+public final class Pages {
+    private Pages() {}
+
+    public static void install(RoutesConfig routes, Site site) {
+        routes.get("/", ctx -> ctx.redirect("/cases"));
+        new CasesController(site).install(routes);
+        new FormController(site).install(routes);
+        new FindingsController(site).install(routes);
+    }
+}
