@@ -1,0 +1,13 @@
+package dev.fairlead.findings;
+
+/**
+ * A fact that is missing.
+ *
+ * @param pointer JSON Pointer (RFC 6901) of where it would stand in the case
+ * @param words the same for people
+ */
+public record Missing(String pointer, String words) {
+    static Missing of(String pointer) {
+        return new Missing(pointer, Words.of(pointer));
+    }
+}

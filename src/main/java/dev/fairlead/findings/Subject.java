@@ -1,0 +1,12 @@
+package dev.fairlead.findings;
+
+import java.time.LocalDate;
+
+/**
+ * Which case was checked, and for which day.
+ *
+ * @param id the pseudonym of the case
+ * @param hash SHA-256 of its content
+ * @param date the day for which it was judged
+ */
+public record Subject(String id, String hash, LocalDate date) {}
