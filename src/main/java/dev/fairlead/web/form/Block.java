@@ -16,7 +16,12 @@ public sealed interface Block {
      * @param columns what stands over each column
      * @param chart true for the tooth chart, whose columns are narrow
      */
-    record Grid(String title, List<String> columns, List<Row> rows, boolean chart) implements Block {}
+    record Grid(String title, List<String> columns, List<Row> rows, boolean chart) implements Block {
+        /** True where a row holds states rather than measurements. */
+        public boolean states() {
+            return rows.stream().anyMatch(r -> !r.cells().get(0).options().isEmpty());
+        }
+    }
 
     /** One line of a grid; a cell is null where there is no such field. */
     record Row(String label, String help, String unit, List<FieldView> cells) {}

@@ -1,6 +1,7 @@
 package dev.fairlead.web.form;
 
 import dev.fairlead.intake.CasePaths;
+import dev.fairlead.model.Contacts;
 import dev.fairlead.model.shape.FieldShape;
 import dev.fairlead.model.shape.Kind;
 import dev.fairlead.model.shape.RecordShape;
@@ -30,6 +31,8 @@ public final class FormBuilder {
             FieldShape shape = CasePaths.field(root).orElseThrow();
             if (shape.kind().fact() || shape.kind() == Kind.ID || shape.kind() == Kind.REQUIRED_CHOICE) {
                 loose.add(fields.at(root, shape));
+            } else if (shape.element() == Contacts.class) {
+                blocks.add(contacts(Words.label(shape), root, shape.nested()));
             } else if (shape.kind() == Kind.RECORD) {
                 String title = section.roots().size() == 1 ? "" : Words.label(shape);
                 blocks.addAll(record(title, root, shape.nested()));
@@ -68,6 +71,8 @@ public final class FormBuilder {
                 boolean isRight = f.key().toLowerCase(java.util.Locale.ROOT).endsWith("right");
                 String twin = pointer + "/" + other.key();
                 pairs.add(pair(base, isRight ? at : twin, isRight ? twin : at, isRight ? f : other, isRight ? other : f));
+            } else if (f.element() == Contacts.class) {
+                nested.add(contacts(Words.label(f), at, f.nested()));
             } else if (f.kind() == Kind.RECORD) {
                 nested.addAll(record(Words.label(f), at, f.nested()));
             } else if (f.kind() == Kind.TOOTH_MAP) {
@@ -87,6 +92,13 @@ public final class FormBuilder {
         }
         blocks.addAll(nested);
         return blocks;
+    }
+
+    /** The five contact points of the lower front teeth beside each other, as they stand in the mouth. */
+    private Block contacts(String title, String pointer, RecordShape shape) {
+        List<String> columns = shape.fields().stream().map(FieldShape::key).toList();
+        List<FieldView> cells = shape.fields().stream().map(f -> fields.at(pointer + "/" + RecordShape.escape(f.key()), f)).toList();
+        return new Block.Grid(title, columns, List.of(new Block.Row("Displacement", "Between the anatomic contact points, in the horizontal plane.", "mm", cells)), true);
     }
 
     private Block.Row row(FieldShape f, List<String> pointers) {

@@ -11,6 +11,7 @@ import java.util.TreeSet;
 /** Teeth beside each other as a dentist looks at them: the patient's right on the left. */
 final class TeethBlocks {
     private static final List<Integer> LOWER = List.of(47, 46, 45, 44, 43, 42, 41, 31, 32, 33, 34, 35, 36, 37);
+    private static final List<Integer> PRIMARY = List.of(85, 84, 83, 73, 74, 75);
     private static final List<Integer> UPPER = List.of(13, 12, 11, 21, 22, 23);
     private static final List<Integer> INCISORS = List.of(42, 41, 31, 32);
     private static final Set<String> EVERY_TOOTH = Set.of("state", "width");
@@ -26,10 +27,12 @@ final class TeethBlocks {
         List<Block> blocks = new ArrayList<>();
         blocks.add(chart("Lower teeth", pointer, shape, LOWER, EVERY_TOOTH));
         blocks.addAll(incisors("Gingiva of the lower incisors", pointer, shape, EVERY_TOOTH));
+        blocks.add(chart("Lower primary canines and molars", pointer, shape, PRIMARY, EVERY_TOOTH));
         blocks.add(chart("Upper front teeth", pointer, shape, UPPER, EVERY_TOOTH));
         Set<Integer> others = new TreeSet<>();
         fields.keys(pointer).stream().filter(k -> k.matches("[1-8][1-8]") && Tooth.exists(Integer.parseInt(k))).map(Integer::valueOf).forEach(others::add);
         others.removeAll(LOWER);
+        others.removeAll(PRIMARY);
         others.removeAll(UPPER);
         if (!others.isEmpty()) {
             blocks.add(chart("Other teeth in this case", pointer, shape, List.copyOf(others), EVERY_TOOTH));

@@ -46,7 +46,7 @@ public final class Words {
             text += " = " + inch(v);
         }
         if (m.repeatCount() > 1) {
-            text = "mean of " + m.repeatCount() + ": " + text;
+            text = "mean " + text;
         }
         return text;
     }
