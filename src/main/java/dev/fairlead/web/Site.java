@@ -2,12 +2,12 @@ package dev.fairlead.web;
 
 import dev.fairlead.web.edit.Desk;
 import dev.fairlead.web.edit.Opened;
-import dev.fairlead.web.page.Checked;
+import dev.fairlead.web.page.Reports;
 import java.time.LocalDate;
 import java.util.function.Supplier;
 
 /** What all pages share. */
-public record Site(Desk desk, Views views, Checked checked, Supplier<LocalDate> today) {
+public record Site(Desk desk, Views views, Reports reports, Supplier<LocalDate> today) {
     /** The case of that name; a page that says so when there is none. */
     public Opened open(String name) {
         return desk.open(name).orElseThrow(() -> new PageError(404, "There is no case file of that name in the folder",

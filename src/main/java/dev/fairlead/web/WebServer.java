@@ -1,7 +1,7 @@
 package dev.fairlead.web;
 
 import dev.fairlead.web.edit.Desk;
-import dev.fairlead.web.page.Checked;
+import dev.fairlead.web.page.Reports;
 import dev.fairlead.web.page.Pages;
 import dev.fairlead.web.store.CaseFolder;
 import io.javalin.Javalin;
@@ -42,7 +42,7 @@ public final class WebServer implements AutoCloseable {
             guard.install(config.routes);
             new Errors(views).install(config.routes);
             assets.install(config.routes);
-            Pages.install(config.routes, new Site(desk, views, new Checked(settings.checks(), settings.today()), settings.today()));
+            Pages.install(config.routes, new Site(desk, views, new Reports(settings.checks(), settings.today()), settings.today()));
         });
         app.start();
         guard.port(app.port());

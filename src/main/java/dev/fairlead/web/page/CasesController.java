@@ -49,7 +49,7 @@ final class CasesController extends Controller {
     }
 
     private CaseLine line(Opened opened) {
-        var report = site.checked().report(opened);
+        var report = site.reports().report(opened);
         List<SideSpace> sides = report.map(r -> SideSpace.of(opened.reading().value().orElseThrow(), r)).orElse(List.of());
         return new CaseLine(opened, report, sides);
     }

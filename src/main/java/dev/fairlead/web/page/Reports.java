@@ -1,5 +1,6 @@
 package dev.fairlead.web.page;
 
+import dev.fairlead.check.Checked;
 import dev.fairlead.findings.Report;
 import dev.fairlead.intake.Reading;
 import dev.fairlead.web.Checks;
@@ -11,21 +12,21 @@ import java.util.Optional;
 import java.util.function.Supplier;
 
 /** Reports of the versions that were lately looked at, so that a page that shows the same case again does not check it again. */
-public final class Checked {
+public final class Reports {
     private static final int KEPT = 128;
 
     private final Checks checks;
     private final Supplier<LocalDate> today;
-    private final Map<String, Report> reports = new LinkedHashMap<>(KEPT, 0.75f, true) {
+    private final Map<String, Checked> made = new LinkedHashMap<>(KEPT, 0.75f, true) {
         private static final long serialVersionUID = 1;
 
         @Override
-        protected boolean removeEldestEntry(Map.Entry<String, Report> eldest) {
+        protected boolean removeEldestEntry(Map.Entry<String, Checked> eldest) {
             return size() > KEPT;
         }
     };
 
-    public Checked(Checks checks, Supplier<LocalDate> today) {
+    public Reports(Checks checks, Supplier<LocalDate> today) {
         this.checks = checks;
         this.today = today;
     }
@@ -41,26 +42,32 @@ public final class Checked {
 
     /** The findings of a case as it would stand. */
     public Panel preview(Opened opened, Reading reading) {
-        return new Panel(reading.read() ? Optional.of(checks.check(reading, today.get())) : Optional.empty(), reading.problems(), true, Urls.of(opened.name()));
+        Optional<Report> report = reading.read() ? Optional.of(checks.check(reading, "", today.get()).report()) : Optional.empty();
+        return new Panel(report, reading.problems(), true, Urls.of(opened.name()));
     }
 
     /** The report of a case; empty when it cannot be read. */
     public Optional<Report> report(Opened opened) {
+        return checked(opened).map(Checked::report);
+    }
+
+    /** The case after its check; empty when it cannot be read. */
+    public Optional<Checked> checked(Opened opened) {
         if (!opened.reading().read()) {
             return Optional.empty();
         }
         LocalDate day = today.get();
         String key = opened.name() + '\0' + opened.file().version() + '\0' + day;
-        synchronized (reports) {
-            Report known = reports.get(key);
+        synchronized (made) {
+            Checked known = made.get(key);
             if (known != null) {
                 return Optional.of(known);
             }
         }
-        Report made = checks.check(opened.reading(), day);
-        synchronized (reports) {
-            reports.put(key, made);
+        Checked fresh = checks.check(opened.reading(), opened.file().version(), day);
+        synchronized (made) {
+            made.put(key, fresh);
         }
-        return Optional.of(made);
+        return Optional.of(fresh);
     }
 }
