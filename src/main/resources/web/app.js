@@ -101,6 +101,20 @@
       if (e.dataTransfer.files.length === 1) { input.files = e.dataTransfer.files; drop.requestSubmit(); }
     });
   }
-  // other scripts of the page ask for these
+  // answers to what a person says was looked at and not seen; the day of a new visit is today unless changed
+  const fill = $('[data-fill]');
+  if (fill) {
+    fill.hidden = false;
+    fill.addEventListener('click', () => ['newRecession', 'blanching', 'lastingPain'].forEach(key => {
+      const no = $$('.log input[type=radio][value=no]').find(i => i.name.endsWith('/' + key));
+      if (no) no.checked = true;
+    }));
+    const day = $('.log input[type=date]');
+    if (day && !day.value) day.value = $('[data-today]').dataset.today;
+  }
+  document.addEventListener('click', e => {
+    const b = e.target.closest && e.target.closest('[data-clears]');
+    if (b) $$('input.big-input', b.form).forEach(i => { i.value = ''; });
+  });
   document.addEventListener('click', e => { if (e.target.closest && e.target.closest('[data-print]')) window.print(); });
 })();

@@ -7,9 +7,10 @@ import java.util.List;
  *
  * @param base address below which all pages of the case stand
  * @param again true when a second reading is asked for beside the first
+ * @param live true when each field is saved as it is left; else the whole form is sent at once
  * @param more pointer of the list that is to show one more entry; empty for none
  */
-public record FormPage(String base, Section section, List<Block> blocks, boolean again, String more) {
+public record FormPage(String base, Section section, List<Block> blocks, boolean again, boolean live, String more) {
     /** Where the section's form is sent. */
     public String action() {
         return base + "/form/" + section.key();

@@ -138,7 +138,7 @@ final class FormController extends Controller {
         Map<String, List<String>> uses = panel.uses();
         Fields fields = new Fields(opened, site.desk().refused(opened.name()), p -> uses.getOrDefault(p, List.of()));
         String more = query(ctx, "more");
-        return new FormPage(Urls.of(opened.name()), section, new FormBuilder(fields, more).of(section), !query(ctx, "again").isEmpty(), more);
+        return new FormPage(Urls.of(opened.name()), section, new FormBuilder(fields, more).of(section), !query(ctx, "again").isEmpty(), true, more);
     }
 
     private static Section section(Context ctx) {

@@ -12,5 +12,9 @@ public final class Pages {
         new CasesController(site).install(routes);
         new FormController(site).install(routes);
         new FindingsController(site).install(routes);
+        new WaiveController(site).install(routes);
+        new VisitsController(site).install(routes);
+        new ChairController(site).install(routes);
+        new BookController(site).install(routes);
     }
 }

@@ -15,8 +15,12 @@ import java.util.List;
  *
  * @param target what canine and premolars need; unknown when it cannot be worked out
  * @param points what was measured, in order of time
+ * @param ahead what is to be expected from now on; empty while it cannot be worked out
  */
-public record SideSpace(Side side, Measured target, List<Point> points) {
+public record SideSpace(Side side, Measured target, List<Point> points, List<Ahead> ahead) {
+    /** Space to be expected on a day, with the band that holds it in about nine cases of ten, mm. */
+    public record Ahead(LocalDate day, double mm, double low, double high) {}
+
     /** What was measured on a day; the day is null for the records before treatment when their day is unknown. */
     public record Point(LocalDate day, double mm) {}
 
@@ -40,7 +44,7 @@ public record SideSpace(Side side, Measured target, List<Point> points) {
         if (c.holding().space(side).known()) {
             points.add(new Point(c.holding().debonded().value().orElse(c.holding().impression().value().orElse(null)), c.holding().space(side).value()));
         }
-        return new SideSpace(side, target, points);
+        return new SideSpace(side, target, points, List.of());
     }
 
     public boolean known() {
@@ -50,6 +54,11 @@ public record SideSpace(Side side, Measured target, List<Point> points) {
     /** The last measurement, mm. */
     public double now() {
         return points.get(points.size() - 1).mm();
+    }
+
+    /** What was gained since the first measurement, mm. */
+    public double gained() {
+        return now() - points.get(0).mm();
     }
 
     /** What is still lacking, mm; negative when there is more than is needed. */
