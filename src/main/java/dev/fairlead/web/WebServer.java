@@ -42,7 +42,7 @@ public final class WebServer implements AutoCloseable {
             guard.install(config.routes);
             new Errors(views).install(config.routes);
             assets.install(config.routes);
-            Pages.install(config.routes, new Site(desk, views, new Reports(settings.checks(), settings.today()), settings.today()));
+            Pages.install(config.routes, new Site(desk, views, new Reports(settings.checks(), settings.today()), settings.prints(), settings.today()));
         });
         app.start();
         guard.port(app.port());

@@ -15,7 +15,7 @@ final class Serve {
             Files.writeString(folder.resolve("hand.yaml"), "# from the practice\nfairlead: 1\nid: hand-1\nstage: indication # early\n");
             Files.writeString(folder.resolve("broken.json"), "{\"fairlead\": 1, \"id\": \"broken-1\", \"stage\": \"bench\", \"space\": {\"left\": 210}}");
         }
-        WebServer s = WebServer.start(new Settings(folder, Integer.parseInt(args[1]), Checks.by(new dev.fairlead.check.Checker(dev.fairlead.rules.Rulebase.load(null))), () -> LocalDate.of(2026, 3, 1)));
+        WebServer s = WebServer.start(new Settings(folder, Integer.parseInt(args[1]), Checks.by(new dev.fairlead.check.Checker(dev.fairlead.rules.Rulebase.load(null))), java.util.Optional.empty(), () -> LocalDate.of(2026, 3, 1)));
         System.out.println(s.address());
     }
 }

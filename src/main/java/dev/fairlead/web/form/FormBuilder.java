@@ -48,9 +48,10 @@ public final class FormBuilder {
         return blocks;
     }
 
-    /** The blocks of one record: first what has sides, then single fields, then records within. */
+    /** The blocks of one record: what comes before the sides, the sides beside each other, other single fields, then records within. */
     public List<Block> record(String title, String pointer, RecordShape shape) {
         List<Block.Row> pairs = new ArrayList<>();
+        List<FieldView> first = new ArrayList<>();
         List<FieldView> single = new ArrayList<>();
         List<Block> nested = new ArrayList<>();
         Set<String> done = new LinkedHashSet<>();
@@ -80,15 +81,19 @@ public final class FormBuilder {
             } else if (f.kind() == Kind.LIST) {
                 nested.add(list(at, f));
             } else {
-                single.add(fields.at(at, f));
+                // what is asked before the sides stands before them: the day of a visit, say
+                (pairs.isEmpty() ? first : single).add(fields.at(at, f));
             }
         }
         List<Block> blocks = new ArrayList<>();
+        if (!first.isEmpty()) {
+            blocks.add(new Block.Fields(title, first));
+        }
         if (!pairs.isEmpty()) {
-            blocks.add(new Block.Grid(title, SIDES, pairs, false));
+            blocks.add(new Block.Grid(first.isEmpty() ? title : "", SIDES, pairs, false));
         }
         if (!single.isEmpty()) {
-            blocks.add(new Block.Fields(pairs.isEmpty() ? title : "", single));
+            blocks.add(new Block.Fields("", single));
         }
         blocks.addAll(nested);
         return blocks;

@@ -1,6 +1,8 @@
 package dev.fairlead.web.page;
 
 import dev.fairlead.findings.Finding;
+import dev.fairlead.web.form.FieldView;
+import dev.fairlead.web.form.Words;
 import java.util.List;
 
 /**
@@ -28,6 +30,15 @@ public record ChairPage(String base, String part, List<Checklist.Question> quest
 
     public String title() {
         return part.equals("bench") ? "At the bench" : "At the chair";
+    }
+
+    /** Who answered and when, in a sentence. */
+    public static String signed(FieldView role, FieldView initials, FieldView date, FieldView time) {
+        if (role.value().isEmpty()) {
+            return "Nobody has signed for these answers yet.";
+        }
+        return "Answered by " + Words.of(role.value()).toLowerCase(java.util.Locale.ROOT) + (initials.value().isEmpty() ? "" : " " + initials.value())
+                + (date.value().isEmpty() ? "" : " on " + date.value()) + (time.value().isEmpty() ? "" : " at " + time.value()) + ".";
     }
 
     public int percent() {

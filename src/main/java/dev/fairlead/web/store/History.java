@@ -13,7 +13,7 @@ import java.util.stream.Stream;
  * replaced. The first is never removed, so that what came in, with its comments, stays; of the others the last {@link #KEPT} are kept.
  */
 final class History {
-    static final int KEPT = 200;
+    static final int KEPT = 100;
     private static final String FORM = "%07d-%s.txt";
 
     private final Path folder;
