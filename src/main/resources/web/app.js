@@ -81,6 +81,41 @@
   window.addEventListener('DOMContentLoaded', reveal);
   if (document.readyState !== 'loading') reveal();
 
+  // what stands in a field that was not left yet goes along when the page goes; should the page be quicker back than that, it is put in again
+  const KEY = 'typing:' + location.pathname;
+  const keep = what => { try { what ? sessionStorage.setItem(KEY, JSON.stringify(what)) : sessionStorage.removeItem(KEY); } catch (e) { /* a browser may forbid it */ } };
+  let pending = null;
+  document.addEventListener('input', e => {
+    if (!e.target.closest('#facts .field[hx-post]') || !e.target.matches('input[type=text], input[type=date], textarea')) return;
+    pending = e.target;
+    keep({ id: pending.id, was: pending.defaultValue, now: pending.value });
+  }, true);
+  document.addEventListener('change', e => { if (e.target === pending) pending = null; }, true);
+  document.addEventListener('htmx:after:request', e => { if (!pending && e.detail.ctx.sourceElement.matches('.field')) keep(null); });
+  window.addEventListener('pagehide', () => {
+    const field = pending && pending.isConnected && pending.closest('.field[hx-post]');
+    if (field) navigator.sendBeacon(field.getAttribute('hx-post'), new URLSearchParams(new FormData(pending.form)));
+    pending = null;
+  });
+  function putBack() {
+    let kept = null;
+    try { kept = JSON.parse(sessionStorage.getItem(KEY)); } catch (e) { return; }
+    const field = kept && document.getElementById(kept.id);
+    keep(null);
+    if (!field || field.defaultValue === kept.now) return;
+    if (field.defaultValue !== kept.was) {
+      $('#others').textContent = 'Typed before and not put in again, since the case was changed meanwhile: ' + kept.now;
+      return;
+    }
+    field.value = kept.now;
+    field.dispatchEvent(new Event('change', { bubbles: true }));
+  }
+  document.addEventListener('htmx:after:process', putBack, { once: true });
+
+  // the current section is in sight where sections stand in a row
+  const here = $('.sections [aria-current]');
+  if (here && here.parentElement.parentElement.scrollWidth > innerWidth) $('.sections').scrollLeft = here.offsetLeft - 60;
+
   // the server does not answer
   const offline = on => { const box = $('#offline'); if (box) box.hidden = !on; };
   document.addEventListener('htmx:error', e => { if (!e.detail.error || e.detail.error.name !== 'AbortError') offline(true); });

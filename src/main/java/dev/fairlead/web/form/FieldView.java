@@ -47,7 +47,8 @@ public record FieldView(String pointer, FieldShape shape, String label, String v
     }
 
     public String help() {
-        return question() ? "" : shape.about().value();
+        // a help that only repeats the label says nothing
+        return question() || shape.about().value().replace(".", "").equalsIgnoreCase(label) ? "" : shape.about().value();
     }
 
     public String unit() {

@@ -18,6 +18,9 @@ import java.util.Map;
 
 /** The form of a case, section by section: shows it, takes single fields as they are left, or the whole section at once. */
 final class FormController extends Controller {
+    /** Before a value that a person chose over what stands in the file. */
+    private static final String HERE = "here:";
+
     FormController(Site site) {
         super(site);
     }
@@ -96,11 +99,9 @@ final class FormController extends Controller {
     private void choose(Context ctx) {
         Opened opened = editable(ctx);
         Map<String, String> chosen = new HashMap<>();
-        ctx.formParamMap().forEach((name, values) -> {
-            if (name.startsWith("/") && !values.isEmpty() && !values.get(0).equals("there")) {
-                chosen.put(name, values.get(0).substring("here:".length()));
-            }
-        });
+        // the form around a field sends all its fields along; only a choice has the mark
+        ctx.formParamMap().forEach((name, values) -> values.stream().filter(v -> name.startsWith("/") && v.startsWith(HERE)).findFirst()
+                .ifPresent(v -> chosen.put(name, v.substring(HERE.length()))));
         site.desk().choose(opened.name(), version(ctx), window(ctx), chosen);
         Section back = Section.of(query(ctx, "back"));
         ctx.redirect(Urls.of(opened.name()) + "/form/" + (back == null ? Section.ALL.get(0) : back).key(), io.javalin.http.HttpStatus.SEE_OTHER);
