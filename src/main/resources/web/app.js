@@ -42,6 +42,27 @@
     if (next) { next.focus(); if (next.select) next.select(); }
   }
 
+  // the whole form is sent only after what was sent field by field has arrived, or the older could overtake the newer
+  let underway = 0;
+  let waiting = null;
+  document.addEventListener('htmx:before:request', () => { underway++; });
+  document.addEventListener('htmx:finally:request', () => {
+    underway = Math.max(0, underway - 1);
+    setTimeout(() => {
+      if (underway === 0 && waiting) {
+        const { form, button } = waiting;
+        waiting = null;
+        form.requestSubmit(button);
+      }
+    });
+  });
+  document.addEventListener('submit', e => {
+    if (underway > 0 && e.target.matches('form')) {
+      e.preventDefault();
+      waiting = { form: e.target, button: e.submitter };
+    }
+  });
+
   // findings that were open stay open when they are renewed
   let open = null;
   document.addEventListener('htmx:before:swap', () => {

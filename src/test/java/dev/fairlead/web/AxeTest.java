@@ -15,7 +15,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** axe-core (Deque) finds nothing on any page, at desktop, tablet and telephone widths, in light and dark. */
 @EnabledIf("dev.fairlead.web.Browsing#installed")
 class AxeTest {
-    private static final String RUN = "async () => (await axe.run()).violations.map(v => v.id + ': ' + v.nodes.slice(0, 3).map(n => n.html.slice(0, 160) + ' ' + n.failureSummary.replace(/\\s+/g, ' ').slice(0, 220)).join(' | '))";
+    private static final String RUN = "async () => (await axe.run({ resultTypes: ['violations'] })).violations.map(v => v.id + ': ' + v.nodes.slice(0, 3).map(n => n.html.slice(0, 160) + ' ' + n.failureSummary.replace(/\\s+/g, ' ').slice(0, 220)).join(' | '))";
     private static final String[] PATHS = {"/cases", "/cases/sample.json/form/child", "/cases/sample.json/form/teeth", "/cases/sample.json/form/films?more=/images",
         "/cases/sample.json/form/hardware", "/cases/sample.json/form/bench?again=yes", "/cases/sample.json/findings", "/cases/sample.json/numbers", "/cases/sample.json/visits",
         "/cases/sample.json/chair?q=1", "/cases/sample.json/chair?q=0", "/cases/sample.json/chair?q=19", "/cases/sample.json/chair/list", "/cases/sample.json/report", "/book",
@@ -41,7 +41,9 @@ class AxeTest {
                         ((List<?>) page.evaluate(RUN)).forEach(v -> faults.add(path + " " + size[0] + " " + scheme + " " + v));
                     }
                     boolean sideways = (Boolean) page.evaluate("() => document.documentElement.scrollWidth > innerWidth + 1");
-                    assertThat(sideways).as("%s at %d scrolls sideways", path, size[0]).isFalse();
+                    if (sideways) {
+                        faults.add(path + " " + size[0] + " scrolls sideways");
+                    }
                 }
             }
             browsing.assertQuiet();

@@ -12,6 +12,8 @@ import java.util.Set;
 
 /** Lays out the records of a section: fields below each other, right beside left, teeth beside each other, entries of lists. */
 public final class FormBuilder {
+    /** So many entries of a list are shown open. */
+    private static final int FEW = 3;
     private static final List<String> SIDES = List.of("Right", "Left");
 
     private final Fields fields;
@@ -123,7 +125,7 @@ public final class FormBuilder {
         int n = fields.size(pointer) + (more.equals(pointer) ? 1 : 0);
         for (int i = 0; i < n; i++) {
             String at = pointer + "/" + i;
-            entries.add(new Block.Entry(Words.label(shape) + " " + (i + 1), at, record("", at, shape.nested())));
+            entries.add(new Block.Entry(Words.label(shape) + " " + (i + 1), at, record("", at, shape.nested()), n <= FEW || more.equals(pointer) && i == n - 1));
         }
         return new Block.Entries(Words.label(shape), shape.about().value(), pointer, entries, pointer + "/" + n);
     }
