@@ -35,6 +35,20 @@
       step(t);
     }
   });
+  // the criteria that look at a fact are one key away, and no stop on the way to the next field
+  document.addEventListener('keydown', e => {
+    const place = e.target.closest && e.target.closest('.line, td');
+    const uses = place && $('.uses', place);
+    if (!uses) return;
+    if (e.key === 'F2') {
+      e.preventDefault();
+      uses.open = true;
+      $('a', uses).focus();
+    } else if (e.key === 'Escape' && uses.open) {
+      uses.open = false;
+      $('.control :is(input, select, textarea)', place).focus();
+    }
+  });
   function step(from) {
     const stops = $$('#facts input:not([type=hidden]):not([tabindex="-1"]), #facts select, #facts textarea, #facts .actions button').filter(x => x.offsetParent);
     const i = stops.indexOf(from);
@@ -132,6 +146,10 @@
     field.dispatchEvent(new Event('change', { bubbles: true }));
   }
   document.addEventListener('htmx:after:process', putBack, { once: true });
+
+  // an entry that is being added has the focus
+  const fresh = $('[data-fresh] .control :is(input:not([type=hidden]), select, textarea)');
+  if (fresh) fresh.focus();
 
   // the current section is in sight where sections stand in a row
   const here = $('.sections [aria-current]');

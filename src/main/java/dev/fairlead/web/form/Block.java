@@ -29,6 +29,6 @@ public sealed interface Block {
     /** Entries of a list, each with its fields; {@code fresh} is the pointer of one more. */
     record Entries(String title, String help, String pointer, List<Entry> entries, String fresh) implements Block {}
 
-    /** One entry of a list; of many, only the one that is being added is open. */
-    record Entry(String title, String pointer, List<Block> blocks, boolean open) {}
+    /** One entry of a list; of many, only the fresh one, which is being added, is open. */
+    record Entry(String title, String pointer, List<Block> blocks, boolean open, boolean fresh) {}
 }

@@ -125,7 +125,8 @@ public final class FormBuilder {
         int n = fields.size(pointer) + (more.equals(pointer) ? 1 : 0);
         for (int i = 0; i < n; i++) {
             String at = pointer + "/" + i;
-            entries.add(new Block.Entry(Words.label(shape) + " " + (i + 1), at, record("", at, shape.nested()), n <= FEW || more.equals(pointer) && i == n - 1));
+            boolean fresh = more.equals(pointer) && i == n - 1;
+            entries.add(new Block.Entry(Words.label(shape) + " " + (i + 1), at, record("", at, shape.nested()), n <= FEW || fresh, fresh));
         }
         return new Block.Entries(Words.label(shape), shape.about().value(), pointer, entries, pointer + "/" + n);
     }

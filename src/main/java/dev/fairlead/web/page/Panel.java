@@ -28,7 +28,12 @@ import java.util.function.Predicate;
  */
 public record Panel(Optional<Report> report, List<Problem> problems, boolean typed, String base) {
     /** A group of findings with one outcome. */
-    public record Group(String mark, String word, List<Finding> findings, boolean open) {}
+    public record Group(String mark, String word, List<Finding> findings, boolean open) {
+        /** Beside the form a line is enough for what asks for nothing: the panel is renewed with every change. */
+        public boolean brief() {
+            return mark.equals("pass") || mark.equals("does-not-apply");
+        }
+    }
 
     /** Findings by outcome, heaviest first; those that a person answers for have a group of their own. */
     public List<Group> groups() {
