@@ -170,6 +170,10 @@ final class DrlLint {
         if (!known) {
             add(offset + call.start(1), reason == null ? "the reason is missing" : call.group(1) + ": there is no text for \"" + reason + "\"");
         }
+        String said = call.group(1).equals("pass") ? criterion.passes() : (exemption ? criterion.exemptions() : criterion.reasons()).getOrDefault(reason, "");
+        if (call.group(4).isBlank() && TextCheck.speaksOfValue(said)) {
+            add(offset + call.start(1), "the text speaks of a value and its limit: add .seen(\"threshold\", $f.component())");
+        }
         Matcher seen = SEEN.matcher(call.group(4));
         while (seen.find()) {
             knownLimit(seen.group(1), offset + call.start(4) + seen.start());
