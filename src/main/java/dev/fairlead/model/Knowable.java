@@ -10,6 +10,11 @@ public sealed interface Knowable permits Measured, Fact, Answer {
     /** False only when the case says that the fact does not apply. */
     boolean applies();
 
+    /** True only when the case says that the fact does not apply; a positive statement, so that conditions may use it. */
+    default boolean doesNotApply() {
+        return !applies();
+    }
+
     /** JSON Pointers of the facts that are missing; empty unless unknown. */
     List<String> missing();
 }

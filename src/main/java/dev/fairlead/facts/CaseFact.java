@@ -1,0 +1,10 @@
+package dev.fairlead.facts;
+
+/** One record that rules match on; all of its other components are {@code Measured} or {@code Answer}, or identify it. */
+public sealed interface CaseFact
+        permits ToothWidth, Antimeres, RecordsKept, LowerIncisor, FirstMolar, BuccalSegment,
+                Space, IncisorPosition, Bite, Mouth, Readiness, Wire,
+                FoldMade, BenchWork, InsertedEnd, Inserted, ActivatedFold, VisitSeen,
+                SideProgress, Progress, EndSide, End {
+    Place place();
+}

@@ -1,0 +1,31 @@
+package dev.fairlead.facts;
+
+import dev.fairlead.model.Measured;
+import dev.fairlead.model.Side;
+
+/**
+ * One fold as made.
+ *
+ * @param side the side
+ * @param firstBendOffset first bend mark distal to the tube, mm
+ * @param lengthOff absolute difference between fold length and tube length, mm
+ * @param heightOver fold height less the height that the planned beak gives, mm
+ * @param bendRadius inner radius of the tighter bend, mm
+ * @param outOfSquare deviation from square to the arch and parallel to the occlusal plane, degrees
+ * @param legsOutOfParallel deviation of the legs from parallel, degrees
+ * @param clearGingiva gap to the gingiva, mm
+ * @param clearCheek room to the cheek with the swing at activation taken off, mm
+ */
+@StandsAt("/bench")
+public record FoldMade(
+        Place place,
+        Side side,
+        Measured firstBendOffset,
+        Measured lengthOff,
+        Measured heightOver,
+        Measured bendRadius,
+        Measured outOfSquare,
+        Measured legsOutOfParallel,
+        Measured clearGingiva,
+        Measured clearCheek)
+                implements CaseFact {}

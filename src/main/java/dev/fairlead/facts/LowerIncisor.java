@@ -1,0 +1,34 @@
+package dev.fairlead.facts;
+
+import dev.fairlead.model.Answer;
+import dev.fairlead.model.Measured;
+import dev.fairlead.model.Tooth;
+
+/**
+ * One lower permanent incisor: eruption, gingiva, bracket.
+ *
+ * @param tooth 42, 41, 31 or 32
+ * @param erupted it is in the mouth
+ * @param gingivaThickness labial gingival thickness, mm
+ * @param keratinised labial keratinised gingiva, mm
+ * @param recession labial recession, mm
+ * @param periodontalOpinion a periodontal opinion is recorded
+ * @param plannedAdvance the larger planned forward movement of the two sides, mm
+ * @param bonded its bracket is bonded
+ * @param loose its bracket is loose
+ * @param slotClearance slot height less wire size, mm
+ */
+@StandsAt("/teeth")
+public record LowerIncisor(
+        Place place,
+        Tooth tooth,
+        Answer erupted,
+        Measured gingivaThickness,
+        Measured keratinised,
+        Measured recession,
+        Answer periodontalOpinion,
+        Measured plannedAdvance,
+        Answer bonded,
+        Answer loose,
+        Measured slotClearance)
+                implements CaseFact {}

@@ -1,0 +1,23 @@
+package dev.fairlead.facts;
+
+import dev.fairlead.model.Answer;
+import dev.fairlead.model.Measured;
+
+/**
+ * Whether the mouth is ready for steel.
+ *
+ * @param flexibleWireFirst the incisors were aligned with a flexible wire first
+ * @param irregularityNow sum of the contact displacements now, mm
+ * @param largestContactNow largest single displacement now, mm
+ * @param modelOverBands the arch is made on a model taken over the bands
+ * @param buccalSegmentsFree nothing else binds the buccal segments
+ */
+@StandsAt("/hardware")
+public record Readiness(
+        Place place,
+        Answer flexibleWireFirst,
+        Measured irregularityNow,
+        Measured largestContactNow,
+        Answer modelOverBands,
+        Answer buccalSegmentsFree)
+                implements CaseFact {}

@@ -1,0 +1,2 @@
+/** What the rules look at: small immutable records, each with its place in the case, made by {@code measure} from a case. */
+package dev.fairlead.facts;

@@ -1,0 +1,75 @@
+package dev.fairlead.rules;
+
+import dev.fairlead.facts.CaseFact;
+import dev.fairlead.model.Stage;
+import java.util.ArrayList;
+import java.util.List;
+import org.kie.api.KieBase;
+import org.kie.api.runtime.KieSession;
+
+/** Judges the facts of one case by a rulebase. Safe to share between threads; the order of facts does not matter. */
+public final class Judge {
+    private final Catalogue catalogue;
+    private final Limits limits;
+    private final Engine engine;
+
+    Judge(Catalogue catalogue, Limits limits, Engine engine) {
+        this.catalogue = catalogue;
+        this.limits = limits;
+        this.engine = engine;
+    }
+
+    /** Judges by every criterion. */
+    public Judgement judge(List<? extends CaseFact> facts) {
+        return judge(facts, Stage.HOLDING);
+    }
+
+    /** Judges by the criteria of all stages up to {@code reached}. */
+    public Judgement judge(List<? extends CaseFact> facts, Stage reached) {
+        List<CaseFact> sorted = new ArrayList<>(facts);
+        sorted.sort(PlaceOrder.FACTS);
+        List<OwnError> errors = new ArrayList<>();
+        List<Verdict> verdicts;
+        try {
+            verdicts = fire(engine.all(), sorted);
+        } catch (RuntimeException e) {
+            // one failing condition stops the whole session: find the criterion that fails, and judge by all others
+            verdicts = fireEach(sorted, errors);
+        }
+        return new FillIn(catalogue, limits, sorted, verdicts, errors).judgement(reached);
+    }
+
+    private List<Verdict> fireEach(List<CaseFact> facts, List<OwnError> errors) {
+        List<Verdict> verdicts = new ArrayList<>();
+        for (Criterion c : catalogue.criteria()) {
+            try {
+                verdicts.addAll(fire(engine.only(c.id()), facts));
+            } catch (RuntimeException e) {
+                errors.add(new OwnError(c.id(), "a rule failed: " + rootCause(e)));
+            }
+        }
+        return verdicts;
+    }
+
+    private List<Verdict> fire(KieBase rules, List<CaseFact> facts) {
+        Verdicts verdicts = new Verdicts();
+        KieSession session = rules.newKieSession();
+        try {
+            session.setGlobal("limits", limits);
+            session.setGlobal("verdicts", verdicts);
+            facts.forEach(session::insert);
+            session.fireAllRules();
+        } finally {
+            session.dispose();
+        }
+        return verdicts.all();
+    }
+
+    private static String rootCause(Throwable e) {
+        Throwable cause = e;
+        while (cause.getCause() != null) {
+            cause = cause.getCause();
+        }
+        return cause.toString();
+    }
+}

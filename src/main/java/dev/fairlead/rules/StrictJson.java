@@ -1,0 +1,62 @@
+package dev.fairlead.rules;
+
+import com.fasterxml.jackson.core.JsonLocation;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.StreamReadFeature;
+import com.fasterxml.jackson.core.type.TypeReference;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.MapperFeature;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.util.List;
+
+/** Reads JSON of the rulebase: nothing unknown, nothing missing, nothing twice, nothing guessed. */
+final class StrictJson {
+    private static final JsonMapper MAPPER = JsonMapper.builder()
+            .enable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES, DeserializationFeature.FAIL_ON_MISSING_CREATOR_PROPERTIES,
+                    DeserializationFeature.FAIL_ON_NULL_CREATOR_PROPERTIES, DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES,
+                    DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+            .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+            .disable(MapperFeature.ALLOW_COERCION_OF_SCALARS)
+            .build();
+
+    private StrictJson() {}
+
+    /** Reads {@code text} as {@code type}; on a fault adds a problem that names {@code file}, and returns null. */
+    static <T> T read(String file, String text, TypeReference<T> type, List<String> problems) {
+        try {
+            return MAPPER.readValue(text, type);
+        } catch (JsonProcessingException e) {
+            JsonLocation at = e.getLocation();
+            problems.add(file + (at == null ? "" : ":" + at.getLineNr() + ":" + at.getColumnNr()) + ": "
+                    + e.getOriginalMessage().replaceAll("\\(class [^)]*\\), ", "").replaceAll("\\s+", " "));
+            return null;
+        }
+    }
+
+    /** JSON merge patch (RFC 7396): {@code patch} laid over {@code base}. */
+    static JsonNode merge(JsonNode base, JsonNode patch) {
+        if (!patch.isObject()) {
+            return patch;
+        }
+        com.fasterxml.jackson.databind.node.ObjectNode merged =
+                base.isObject() ? base.deepCopy() : MAPPER.createObjectNode();
+        patch.properties().forEach(p -> {
+            if (p.getValue().isNull()) {
+                merged.remove(p.getKey());
+            } else {
+                JsonNode old = merged.get(p.getKey());
+                merged.set(p.getKey(), merge(old == null ? MAPPER.nullNode() : old, p.getValue()));
+            }
+        });
+        return merged;
+    }
+
+    static byte[] bytes(JsonNode node) {
+        try {
+            return MAPPER.writerWithDefaultPrettyPrinter().writeValueAsBytes(node);
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+}

@@ -1,0 +1,49 @@
+package dev.fairlead;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
+
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchRule;
+
+/** The arrows between packages, as DEVELOPERS.md draws them. */
+@AnalyzeClasses(packages = "dev.fairlead", importOptions = ImportOption.DoNotIncludeTests.class)
+class LayersTest {
+    @ArchTest
+    static final ArchRule LAYERS = layeredArchitecture().consideringOnlyDependenciesInLayers()
+            .layer("model").definedBy("dev.fairlead.model..")
+            .layer("intake").definedBy("dev.fairlead.intake..")
+            .layer("facts").definedBy("dev.fairlead.facts..")
+            .layer("measure").definedBy("dev.fairlead.measure..")
+            .layer("rules").definedBy("dev.fairlead.rules..", "dev.fairlead.rulebase..")
+            .layer("findings").definedBy("dev.fairlead.findings..")
+            .layer("check").definedBy("dev.fairlead.check..")
+            .optionalLayer("report").definedBy("dev.fairlead.report..")
+            .optionalLayer("web").definedBy("dev.fairlead.web..")
+            .optionalLayer("audit").definedBy("dev.fairlead.audit..")
+            .optionalLayer("cli").definedBy("dev.fairlead.cli..")
+            .whereLayer("facts").mayOnlyAccessLayers("model")
+            .whereLayer("model").mayNotAccessAnyLayer()
+            .whereLayer("intake").mayOnlyAccessLayers("model")
+            .whereLayer("measure").mayOnlyAccessLayers("model", "facts")
+            .whereLayer("rules").mayOnlyAccessLayers("model", "facts")
+            .whereLayer("findings").mayOnlyAccessLayers("model", "facts", "measure", "rules")
+            .whereLayer("check").mayOnlyAccessLayers("model", "intake", "facts", "measure", "rules", "findings")
+            .whereLayer("report").mayOnlyAccessLayers("model", "intake", "facts", "measure", "rules", "findings", "check")
+            .whereLayer("web").mayOnlyAccessLayers("model", "intake", "facts", "measure", "rules", "findings", "check", "report")
+            .whereLayer("audit").mayOnlyAccessLayers("model", "intake", "facts", "measure", "rules", "findings", "check")
+            .whereLayer("cli").mayNotBeAccessedByAnyLayer()
+            .withOptionalLayers(true);
+
+    @ArchTest
+    static final ArchRule ONLY_RULES_KNOW_THE_ENGINE = noClasses()
+            .that().resideOutsideOfPackages("dev.fairlead.rules..", "dev.fairlead.rulebase..")
+            .should().dependOnClassesThat().resideInAnyPackage("org.drools..", "org.kie..");
+
+    @ArchTest
+    static final ArchRule NOTHING_WRITES_TO_THE_CONSOLE_BUT_THE_COMMAND_LINE = noClasses()
+            .that().resideOutsideOfPackages("dev.fairlead.cli..", "dev.fairlead.rules.build..")
+            .should().accessField(System.class, "out").orShould().accessField(System.class, "err");
+}
