@@ -35,7 +35,7 @@ class FactPropertiesTest {
         return all;
     }
 
-    @RepeatedTest(5)
+    @RepeatedTest(3)
     void removingAFactNeverMakesAnUnknownKnown(RepetitionInfo run) {
         Random random = new Random(run.getCurrentRepetition());
         CaseBuilder b = SampleCase.full();
