@@ -17,7 +17,7 @@ final class DrlLint {
             "^\\s*rule\\s+\"([^\"]*)\"(.*?)^\\s*when\\b(.*?)^\\s*then\\b(.*?)^\\s*end\\b", Pattern.DOTALL | Pattern.MULTILINE);
     private static final Pattern HEAD = Pattern.compile("(package|import|global)\\s+([\\w.]+)(?:\\s+(\\w+))?\\s*;?");
     private static final Pattern STRING = Pattern.compile("\"[^\"]*\"");
-    private static final Pattern NEGATIVE = Pattern.compile("!|(?<![\\w$])\\d|\\b(not|exists|forall|eval|from|accumulate|collect|null|new)\\b");
+    private static final Pattern NEGATIVE = Pattern.compile("!|(?<!\\|)\\|(?!\\|)|(?<![\\w$])\\d|\\b(not|exists|forall|eval|from|accumulate|collect|null|new)\\b");
     private static final Pattern FACT = Pattern.compile("\\s*\\$f\\s*:\\s*(\\w+)\\s*\\((.*)\\)\\s*", Pattern.DOTALL);
     private static final Pattern TERM =
             Pattern.compile("\\s*(\\w+)\\s*\\.\\s*(\\w+)\\(\\s*(limits\\s*\\.\\s*of\\(\\s*\"[^\"]*\"\\s*\\)\\s*)?\\)\\s*");
@@ -122,7 +122,7 @@ final class DrlLint {
         } else if (!fact.group(1).equals(criterion.about().getSimpleName())) {
             add(offset + fact.start(1), "the criterion is about " + criterion.about().getSimpleName() + ", not " + fact.group(1));
         } else {
-            Matcher term = Pattern.compile("(?:[^,|]|\\|(?!\\|))+").matcher(fact.group(2));
+            Matcher term = Pattern.compile("[^,|]+").matcher(fact.group(2));
             while (term.find()) {
                 term(term.group(), offset + fact.start(2) + term.start());
             }

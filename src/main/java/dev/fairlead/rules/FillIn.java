@@ -79,12 +79,14 @@ final class FillIn {
             return judged(c, fact, here);
         }
         List<String> missing = new ArrayList<>();
+        boolean applies = true;
         for (Need need : c.needs()) {
             Knowable k = need.of(fact);
-            if (!k.applies()) {
-                return new PlaceResult(fact.place(), fact, Status.DOES_NOT_APPLY, List.of(), List.of());
-            }
+            applies &= k.applies();
             k.missing().stream().filter(p -> !missing.contains(p)).forEach(missing::add);
+        }
+        if (missing.isEmpty() && !applies) {
+            return new PlaceResult(fact.place(), fact, Status.DOES_NOT_APPLY, List.of(), List.of());
         }
         if (missing.isEmpty()) {
             error(c, fact, "nothing is missing, and yet no rule decides");
