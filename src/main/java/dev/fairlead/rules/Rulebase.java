@@ -7,6 +7,9 @@ import java.util.TreeMap;
 
 /** A rulebase ready to judge: catalogue, thresholds in force, compiled rules. Immutable, and safe to share between threads. */
 public final class Rulebase {
+    /** Loaded when first asked for, and kept: it never changes while the program runs. */
+    private static Rulebase builtIn;
+
     private final Catalogue catalogue;
     private final Engine engine;
     private final String filesHash;
@@ -21,14 +24,12 @@ public final class Rulebase {
         this.limits = this.catalogue.limits();
     }
 
-    /** Loaded when first asked for, and kept: it never changes while the program runs. */
-    private static final class BuiltInHolder {
-        static final Rulebase LOADED = RulebaseLoader.builtIn();
-    }
-
     /** The rulebase that comes with the program; a program that was not packaged reads {@code rules/} of the working folder instead. */
-    public static Rulebase builtIn() {
-        return BuiltInHolder.LOADED;
+    public static synchronized Rulebase builtIn() {
+        if (builtIn == null) {
+            builtIn = RulebaseLoader.builtIn();
+        }
+        return builtIn;
     }
 
     /**

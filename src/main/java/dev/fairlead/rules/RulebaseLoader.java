@@ -70,7 +70,7 @@ final class RulebaseLoader {
             String path = c.folder() + "/" + RuleFiles.DRL;
             String text = files.text(path);
             BuiltIn.Entry known = builtIn != null && Hash.of(text).equals(builtIn.files().get(path)) ? builtIn.rules().get(path) : null;
-            problems.addAll(known != null ? List.of() : DrlLint.problems(c, text, catalogue));
+            problems.addAll(known != null && unchanged(c, files, builtIn) ? List.of() : DrlLint.problems(c, text, catalogue));
             if (known != null) {
                 modelClass.put(path, known.model());
                 expected += known.rules();
@@ -93,6 +93,12 @@ final class RulebaseLoader {
                     + catalogue.criteria().size() + " criteria hold " + expected + ": the rulebase is not whole, and nothing is judged by it"));
         }
         return new Rulebase(catalogue, engine, hash(files), thresholds);
+    }
+
+    /** True when rules and texts are those that the build has checked. */
+    private static boolean unchanged(Criterion c, RuleFiles files, BuiltIn builtIn) {
+        String path = c.folder() + "/" + RuleFiles.TEXTS;
+        return Hash.of(files.text(path)).equals(builtIn.files().get(path));
     }
 
     private static Map<String, Model> models(Catalogue catalogue, Map<String, String> modelClass, ClassLoader loader) {

@@ -1,6 +1,8 @@
 package dev.fairlead.rules;
 
-/** How a criterion ends, at one place or over all of them. */
-public enum Status {
+import dev.fairlead.model.Choice;
+
+/** How a criterion ends, at one place or over all of them; the heaviest first. */
+public enum Status implements Choice {
     WARN, NOT_ASSESSED, PASS, DOES_NOT_APPLY
 }

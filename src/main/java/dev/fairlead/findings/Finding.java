@@ -1,0 +1,60 @@
+package dev.fairlead.findings;
+
+import dev.fairlead.model.Stage;
+import dev.fairlead.rules.Source;
+import dev.fairlead.rules.Status;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * How one criterion ends for a case, in words and numbers.
+ *
+ * @param id the criterion
+ * @param title a short statement that is true on a pass
+ * @param asks what the criterion demands, with the thresholds in force
+ * @param places what is found place by place
+ * @param seen what this case shows, in one text over all places
+ * @param sources what the criterion and its thresholds rest on
+ * @param dispute where the literature disagrees; empty when it does not
+ * @param close the error of a number reaches across its limit
+ * @param flip probability that the outcome would be another within the errors of measurement; empty until it is worked out
+ * @param missing what is missing; also set beside a warning when another place could not be assessed
+ * @param waiver who answers for it, when a waiver holds
+ * @param fingerprint stable mark of criterion, outcome and places, to compare findings between runs
+ * @param usedFields JSON Pointers of the measurements that the numbers rest on, and of what is missing
+ * @param failed it could not be judged because of an error of our own
+ */
+public record Finding(String id, Stage stage, Status outcome, Weight weight, String title, String asks, List<PlaceFinding> places, String seen,
+        String why, String todo, List<Source> sources, String dispute, boolean close, OptionalDouble flip, List<Missing> missing,
+        Optional<AppliedWaiver> waiver, String fingerprint, List<String> usedFields, boolean failed) {
+    public Finding {
+        places = List.copyOf(places);
+        sources = List.copyOf(sources);
+        missing = List.copyOf(missing);
+        usedFields = List.copyOf(usedFields);
+    }
+
+    public boolean warns() {
+        return outcome == Status.WARN;
+    }
+
+    /** True for a warning that no waiver answers for. */
+    public boolean open() {
+        return warns() && waiver.isEmpty();
+    }
+
+    Finding waivedBy(AppliedWaiver by) {
+        return new Finding(id, stage, outcome, weight, title, asks, places, seen, why, todo, sources, dispute, close, flip, missing,
+                Optional.of(by), fingerprint, usedFields, failed);
+    }
+
+    /** The same finding with the probability that its outcome would be another. */
+    public Finding withFlip(double probability) {
+        if (!(probability >= 0 && probability <= 1)) {
+            throw new IllegalArgumentException("a probability lies between 0 and 1");
+        }
+        return new Finding(id, stage, outcome, weight, title, asks, places, seen, why, todo, sources, dispute, close,
+                OptionalDouble.of(probability), missing, waiver, fingerprint, usedFields, failed);
+    }
+}

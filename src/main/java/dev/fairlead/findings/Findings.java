@@ -1,0 +1,61 @@
+package dev.fairlead.findings;
+
+import dev.fairlead.model.Waiver;
+import dev.fairlead.rules.Catalogue;
+import dev.fairlead.rules.Judgement;
+import dev.fairlead.rules.Status;
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The findings of one case, and the waivers that do not hold.
+ *
+ * @param all one a criterion, in catalogue order
+ */
+public record Findings(List<Finding> all, List<WaiverNote> waiverNotes) {
+    /** The order in which people read: by stage; in a stage stops, cautions, what is not assessed, passes, what does not apply. */
+    public static final Comparator<Finding> FOR_READING = Comparator.comparing(Finding::stage)
+            .thenComparing(Finding::outcome)
+            .thenComparing(Finding::weight);
+
+    public Findings {
+        all = List.copyOf(all);
+        waiverNotes = List.copyOf(waiverNotes);
+    }
+
+    /** Puts a judgement into findings. The catalogue is that of the rulebase that judged; waivers are weighed on {@code day}. */
+    public static Findings of(Judgement judgement, Catalogue catalogue, List<Waiver> waivers, Optional<LocalDate> day) {
+        FindingMaker maker = new FindingMaker(catalogue);
+        Waivers waived = new Waivers(catalogue, judgement.results().stream().map(maker::finding).toList(), day);
+        waived.apply(waivers);
+        return new Findings(waived.findings(), waived.notes());
+    }
+
+    /** The findings in the order in which people read them. */
+    public List<Finding> forReading() {
+        return all.stream().sorted(FOR_READING).toList();
+    }
+
+    /** The finding of a criterion; throws when there is none. */
+    public Finding of(String criterion) {
+        return all.stream().filter(f -> f.id().equals(criterion)).findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("no finding on " + criterion));
+    }
+
+    public Counts counts() {
+        return new Counts(
+                count(f -> f.weight() == Weight.STOP),
+                count(f -> f.weight() == Weight.CAUTION),
+                count(f -> f.outcome() == Status.NOT_ASSESSED),
+                count(f -> f.outcome() == Status.PASS),
+                count(f -> f.outcome() == Status.DOES_NOT_APPLY),
+                count(f -> f.waiver().isPresent()),
+                count(Finding::close));
+    }
+
+    private int count(java.util.function.Predicate<Finding> which) {
+        return (int) all.stream().filter(which).count();
+    }
+}

@@ -1,0 +1,100 @@
+package dev.fairlead.findings;
+
+import dev.fairlead.model.Measured;
+import dev.fairlead.model.Unit;
+import dev.fairlead.rules.Threshold;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+
+/** How numbers are written, everywhere: fixed decimals by unit, a point, never an exponent; the same in every locale. */
+public final class Numbers {
+    /** Thresholds that change in steps finer than this are sizes of wire and slot, which people know in inches. */
+    private static final double WIRE_STEP_MM = 0.01;
+    private static final int MOST_DECIMALS = 6;
+
+    private Numbers() {}
+
+    /** Decimals that values of a unit are written with. */
+    public static int decimals(Unit unit) {
+        return switch (unit) {
+            case MM, DEGREE, YEAR, MONTH, WEEK -> 1;
+            case INCH -> 3;
+            case RATIO, NEWTON -> 2;
+            default -> 0;
+        };
+    }
+
+    /** Decimals of values held against a threshold: never coarser than its step. */
+    static int decimals(Threshold threshold) {
+        int ofStep = Math.max(0, BigDecimal.valueOf(threshold.step()).stripTrailingZeros().scale());
+        return Math.max(decimals(threshold.unit()), ofStep);
+    }
+
+    /** A value with its unit. */
+    public static String text(double value, Unit unit) {
+        return text(value, unit, decimalsOf(value, unit));
+    }
+
+    /** A quantity with unit and, where it has one, its standard error; or that it is unknown. */
+    public static String text(Measured m) {
+        return m.known() ? text(m, decimalsOf(m.value(), m.unit())) : m.applies() ? "unknown" : "does not apply";
+    }
+
+    static String text(Measured m, int decimals) {
+        return withUnit(plain(m.value(), decimals) + error(m.sd(), decimals), m.unit());
+    }
+
+    static String text(double value, Unit unit, int decimals) {
+        return withUnit(plain(value, decimals), unit);
+    }
+
+    /** A value beside the threshold that it is held against; more decimals where rounding would make it look equal to the limit. */
+    static String beside(Measured m, Threshold t) {
+        int decimals = decimals(t);
+        double limit = t.value();
+        if (Math.abs(m.value() - limit) > Measured.ROUNDING) {
+            while (decimals < MOST_DECIMALS && plain(m.value(), decimals).equals(plain(limit, decimals))) {
+                decimals++;
+            }
+        }
+        return text(m, decimals) + inches(m.value(), t);
+    }
+
+    /** The value of a threshold with its unit. */
+    public static String text(Threshold t) {
+        return text(t.value(), t.unit(), decimals(t)) + inches(t.value(), t);
+    }
+
+    /** The number alone. */
+    public static String plain(double value, int decimals) {
+        if (!Double.isFinite(value)) {
+            throw new IllegalArgumentException("only a finite number can be shown, not " + value);
+        }
+        BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
+        return (rounded.signum() == 0 ? rounded.abs() : rounded).toPlainString();
+    }
+
+    private static String inches(double mm, Threshold t) {
+        if (t.unit() != Unit.MM || t.step() >= WIRE_STEP_MM) {
+            return "";
+        }
+        String four = plain(Unit.MM.to(Unit.INCH, mm), 4);
+        return " (" + (four.endsWith("0") ? four.substring(0, four.length() - 1) : four) + " in)";
+    }
+
+    /** Counts and ratios have no unit that would tell them apart; a broken count shows that it is one. */
+    private static int decimalsOf(double value, Unit unit) {
+        return unit == Unit.COUNT && value != Math.rint(value) ? 2 : decimals(unit);
+    }
+
+    private static String error(double sd, int decimals) {
+        String shown = plain(sd, decimals);
+        return sd == 0 || new BigDecimal(shown).signum() == 0 ? "" : " ± " + shown;
+    }
+
+    private static String withUnit(String number, Unit unit) {
+        boolean close = unit == Unit.DEGREE || unit.symbol().isEmpty();
+        String shown = close && number.contains("±") && !unit.symbol().isEmpty() ? "(" + number + ")" : number;
+        return shown + (close ? "" : " ") + unit.symbol();
+    }
+}

@@ -1,0 +1,49 @@
+package dev.fairlead.findings;
+
+import dev.fairlead.measure.Working;
+import dev.fairlead.model.Stage;
+import dev.fairlead.rules.OwnError;
+import java.util.List;
+
+/**
+ * All that is known after one case was checked. The same case, day and rulebase give an equal report.
+ *
+ * @param format version of this report's form
+ * @param tool version of the program
+ * @param stages stages that were judged, in order
+ * @param input problems of the input
+ * @param errors failures of our own; criteria named there were not judged
+ * @param workings the worked numbers
+ * @param caution what the report is for, and what it is not
+ */
+public record Report(int format, String tool, RulebaseUsed rulebase, Subject subject, List<Stage> stages, Findings findings,
+        List<InputNote> input, List<OwnError> errors, List<Working> workings, String caution) {
+    public static final int FORMAT = 1;
+
+    /** Printed with every report. */
+    public static final String CAUTION = "This report supports the judgement of a licensed clinician and does not replace it. It says what was"
+            + " checked against which limits, and nothing of what was not checked. Local rules come first where they differ. A pass is no"
+            + " permission, a fact that is missing is never a pass, and a stop means that a licensed clinician looks before the next step.";
+
+    public Report {
+        stages = List.copyOf(stages);
+        input = List.copyOf(input);
+        errors = List.copyOf(errors);
+        workings = List.copyOf(workings);
+    }
+
+    /** A report of the present form with the usual caution. */
+    public static Report of(String tool, RulebaseUsed rulebase, Subject subject, List<Stage> stages, Findings findings,
+            List<InputNote> input, List<OwnError> errors, List<Working> workings) {
+        return new Report(FORMAT, tool, rulebase, subject, stages, findings, input, errors, workings, CAUTION);
+    }
+
+    /** The same report with other findings, for example with probabilities worked out. */
+    public Report with(Findings others) {
+        return new Report(format, tool, rulebase, subject, stages, others, input, errors, workings, caution);
+    }
+
+    public Counts counts() {
+        return findings.counts();
+    }
+}

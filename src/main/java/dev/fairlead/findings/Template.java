@@ -1,0 +1,75 @@
+package dev.fairlead.findings;
+
+import dev.fairlead.model.Answer;
+import dev.fairlead.model.Knowable;
+import dev.fairlead.model.Measured;
+import dev.fairlead.rules.Catalogue;
+import dev.fairlead.rules.Criterion;
+import dev.fairlead.rules.Need;
+import dev.fairlead.rules.PlaceResult;
+import dev.fairlead.rules.Threshold;
+import dev.fairlead.rules.Verdict;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Fills the placeholders of a criterion's texts: {value}, {limit}, {place}, a threshold, or a component that the criterion needs. */
+final class Template {
+    private static final Pattern PLACEHOLDER = Pattern.compile("\\{([^{}]+)}");
+
+    private final Criterion criterion;
+    private final Catalogue catalogue;
+
+    Template(Criterion criterion, Catalogue catalogue) {
+        this.criterion = criterion;
+        this.catalogue = catalogue;
+    }
+
+    /** A text that speaks of thresholds alone. */
+    String general(String text) {
+        return fill(text, null, null);
+    }
+
+    /** A text on what a verdict saw at a place. */
+    String at(String text, PlaceResult place, Verdict verdict) {
+        return fill(text, place, verdict);
+    }
+
+    private String fill(String text, PlaceResult place, Verdict verdict) {
+        Matcher m = PLACEHOLDER.matcher(text);
+        StringBuilder filled = new StringBuilder();
+        while (m.find()) {
+            m.appendReplacement(filled, Matcher.quoteReplacement(value(m.group(1), place, verdict)));
+        }
+        return m.appendTail(filled).toString();
+    }
+
+    private String value(String name, PlaceResult place, Verdict verdict) {
+        if (verdict != null && !verdict.seen().isEmpty() && (name.equals("value") || name.equals("limit"))) {
+            Verdict.Seen seen = verdict.seen().get(0);
+            Threshold t = catalogue.thresholds().get(seen.limit());
+            return name.equals("value") ? Numbers.beside(seen.value(), t) : Numbers.text(t);
+        }
+        if (place != null && name.equals("place")) {
+            return place.place().words();
+        }
+        Threshold own = criterion.thresholds().containsKey(name) ? criterion.thresholds().get(name) : catalogue.thresholds().get(name);
+        if (own != null) {
+            return Numbers.text(own);
+        }
+        for (Need need : criterion.needs()) {
+            if (place != null && place.fact() != null && need.component().equals(name)) {
+                return text(need.of(place.fact()), verdict);
+            }
+        }
+        throw new IllegalStateException(criterion.id() + ": nothing fills {" + name + "}");
+    }
+
+    /** A component; with the decimals of its threshold when it was held against one. */
+    private String text(Knowable known, Verdict verdict) {
+        if (known instanceof Measured m) {
+            return verdict == null ? Numbers.text(m) : verdict.seen().stream().filter(s -> s.value() == m).findFirst()
+                    .map(s -> Numbers.beside(m, catalogue.thresholds().get(s.limit()))).orElseGet(() -> Numbers.text(m));
+        }
+        return known instanceof Answer a ? a.toString() : known.toString();
+    }
+}
