@@ -157,7 +157,7 @@ final class DrlLint {
     private String consequence(String then, int offset) {
         Matcher call = CALL.matcher(then);
         if (!call.matches()) {
-            add(offset, "a consequence is one verdict: verdicts.pass|caution|stop|doesNotApply(...).seen(...)");
+            add(offset + then.length() - then.stripLeading().length(), "a consequence is one verdict: verdicts.pass|caution|stop|doesNotApply(...).seen(...)");
             return null;
         }
         if (!call.group(2).equals(criterion.id())) {
