@@ -89,7 +89,7 @@ class FactPropertiesTest {
     @Test
     void unknownFactsNameOnlyFactsThatAreMissing() {
         Random random = new Random(7);
-        for (int run = 0; run < 30; run++) {
+        for (int run = 0; run < 12; run++) {
             CaseBuilder b = SampleCase.full();
             vary(b, random);
             for (String pointer : b.values().keySet()) {
@@ -128,7 +128,7 @@ class FactPropertiesTest {
 
     @Test
     void aMirroredCaseGivesMirroredFacts() {
-        for (int seed = 0; seed < 20; seed++) {
+        for (int seed = 0; seed < 8; seed++) {
             Random random = new Random(seed);
             CaseBuilder b = SampleCase.full();
             vary(b, random);
