@@ -7,12 +7,15 @@ import dev.fairlead.model.Fact;
 import dev.fairlead.model.Field;
 import dev.fairlead.model.Tooth;
 import dev.fairlead.model.shape.FieldShape;
+import dev.fairlead.model.shape.Kind;
 import java.io.IOException;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
+import java.util.Arrays;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /** Reads the facts that are not quantities: answers, choices, dates, texts, tooth numbers, and the few that must be there. */
 final class FactReader {
@@ -28,7 +31,12 @@ final class FactReader {
     static final int LAST_YEAR = 2099;
 
     private static final Map<String, Pattern> PATTERNS = new ConcurrentHashMap<>();
-    private static final Map<FieldShape, Map<String, Fact<Choice>>> WORDS = new ConcurrentHashMap<>();
+    private static final ClassValue<Map<String, Fact<Choice>>> WORDS = new ClassValue<>() {
+        @Override
+        protected Map<String, Fact<Choice>> computeValue(Class<?> list) {
+            return Arrays.stream(list.getEnumConstants()).map(Choice.class::cast).collect(Collectors.toMap(Choice::word, Fact::of));
+        }
+    };
 
     private final Input in;
 
@@ -92,27 +100,24 @@ final class FactReader {
     }
 
     private Object choice(FieldShape f, String pointer, Object blank) throws IOException {
-        String expected = "one of " + String.join(", ", f.words());
         if (in.parser.currentToken() != JsonToken.VALUE_STRING) {
-            in.wrong(pointer, expected);
+            in.wrong(pointer, oneOf(f));
             return blank;
         }
         String word = in.parser.getText();
-        Fact<Choice> known = WORDS.computeIfAbsent(f, FactReader::words).get(word);
+        Fact<Choice> known = WORDS.get(f.element()).get(word);
         if (known != null) {
-            return f.kind() == dev.fairlead.model.shape.Kind.CHOICE ? known : known.get();
+            return f.kind() == Kind.CHOICE ? known : known.get();
         }
         Privacy.Refusal personal = Privacy.text(word);
         String near = Nearest.of(word, f.words()).orElse("");
-        in.error(pointer, expected, personal != null ? personal.found() : Input.quoted(word), near.isEmpty() ? "" : "a slip in writing " + near,
+        in.error(pointer, oneOf(f), personal != null ? personal.found() : Input.quoted(word), near.isEmpty() ? "" : "a slip in writing " + near,
                 personal != null ? personal.mend() : near.isEmpty() ? "" : "write " + near);
         return blank;
     }
 
-    private static Map<String, Fact<Choice>> words(FieldShape f) {
-        Map<String, Fact<Choice>> all = new java.util.HashMap<>();
-        f.choices().forEach(c -> all.put(c.word(), Fact.of(c)));
-        return all;
+    private static String oneOf(FieldShape f) {
+        return "one of " + String.join(", ", f.words());
     }
 
     private Object date(String pointer, Object blank) throws IOException {
@@ -152,7 +157,7 @@ final class FactReader {
             in.error(pointer, pattern.isEmpty() ? "a text of 1 to " + LONGEST_TEXT + " characters" : f.about().value(), Input.quoted(text), "", "");
             return blank;
         }
-        return f.kind() == dev.fairlead.model.shape.Kind.ID ? text : Fact.of(text);
+        return f.kind() == Kind.ID ? text : Fact.of(text);
     }
 
     private Object tooth(String pointer, Object blank) throws IOException {

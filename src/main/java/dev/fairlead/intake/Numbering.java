@@ -36,16 +36,21 @@ final class Numbering {
     }
 
     static void refuse(Input in, String pointer, String text) {
+        Problem p = refusal(pointer, text, 0, 0);
+        in.error(pointer, p.expected(), p.found(), p.slip().orElse(""), p.mend());
+    }
+
+    /** What is wrong with a text that is no tooth number. */
+    static Problem refusal(String pointer, String text, int line, int column) {
         Privacy.Refusal personal = Privacy.text(text);
         if (personal != null) {
-            in.error(pointer, EXPECTED, personal.found(), "", personal.mend());
-            return;
+            return new Problem(Severity.ERROR, pointer, line, column, EXPECTED, personal.found(), Optional.empty(), personal.mend());
         }
         Optional<Tooth> quadrant = quadrant(text);
         Optional<Tooth> universal = universal(text);
-        String slip = quadrant.map(t -> "a Palmer or quadrant notation for " + t).or(() -> universal.map(t -> "a number of the Universal system for " + t)).orElse("");
+        Optional<String> slip = quadrant.map(t -> "a Palmer or quadrant notation for " + t).or(() -> universal.map(t -> "a number of the Universal system for " + t));
         String mend = quadrant.or(() -> universal).map(t -> "write " + t).orElse("write the two-digit number");
-        in.error(pointer, EXPECTED, Input.quoted(text), slip, mend);
+        return new Problem(Severity.ERROR, pointer, line, column, EXPECTED, Input.quoted(text), slip, mend);
     }
 
     /**

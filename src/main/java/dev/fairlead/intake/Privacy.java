@@ -56,19 +56,25 @@ final class Privacy {
 
     /** Why a free text is refused, or null. */
     static Refusal text(String text) {
-        if (EMAIL.matcher(text).find()) {
+        boolean digit = false;
+        boolean capital = false;
+        for (int i = 0; i < text.length(); i++) {
+            digit |= Character.isDigit(text.charAt(i));
+            capital |= Character.isUpperCase(text.charAt(i));
+        }
+        if (text.indexOf('@') >= 0 && EMAIL.matcher(text).find()) {
             return refusal("an e-mail address");
         }
         if (BIRTH.matcher(text).find()) {
             return refusal("a date of birth");
         }
-        if (DATE.matcher(text).find()) {
+        if (digit && DATE.matcher(text).find()) {
             return new Refusal("a text with a date, which may be a date of birth (not repeated here)", "put dates in their own fields, and no date of birth");
         }
-        if (DIGITS.matcher(text).find()) {
+        if (digit && DIGITS.matcher(text).find()) {
             return refusal("a long number, such as a record or telephone number");
         }
-        if (TITLE.matcher(text).find() || name(text)) {
+        if (capital && (TITLE.matcher(text).find() || name(text))) {
             return new Refusal("a text that looks like a name (not repeated here)", "use a pseudonym or a role; within a sentence write words without a capital");
         }
         return null;

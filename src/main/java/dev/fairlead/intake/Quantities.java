@@ -20,6 +20,8 @@ public final class Quantities {
     private static final Pattern QUANTITY = Pattern.compile(FORM);
     private static final Pattern THOUSANDS = Pattern.compile("[+\\-\u2212]?[1-9][0-9]{0,2},[0-9]{3}");
 
+    private static final Pattern HEXADECIMAL = Pattern.compile("(?i)[+-]?0[xob][0-9a-f_]+");
+
     private Quantities() {}
 
     /**
@@ -53,7 +55,7 @@ public final class Quantities {
             return Typed.refused("nothing", "", "write a number, or unknown");
         }
         Matcher m = QUANTITY.matcher(text.stripTrailing());
-        if (!m.matches()) {
+        if (!m.matches() || HEXADECIMAL.matcher(text.strip()).matches()) {
             return malformed(text.strip());
         }
         String number = m.group(1);

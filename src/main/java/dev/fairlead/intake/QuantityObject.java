@@ -82,13 +82,13 @@ record QuantityObject(double value, double[] repeats, double error) {
         }
         double value = list == null ? parts.scalar(given.get("value"), about, pointer + "/value", unit) : 0;
         double[] repeats = parts.repeats(list, about, pointer + "/repeats", unit);
-        double error = given.containsKey("error") ? error(in, about, pointer + "/error", given.get("error"), unit) : Double.NaN;
+        double error = given.containsKey("error") ? error(in, parts, about, pointer + "/error", given.get("error"), unit) : Double.NaN;
         boolean refused = Double.isNaN(value) || list != null && repeats == null || given.containsKey("error") && Double.isNaN(error);
         return refused ? null : new QuantityObject(value, repeats, error);
     }
 
-    private static double error(Input in, Field about, String pointer, Scalar s, UnitWords.Word unit) {
-        double e = Double.parseDouble(s.text().matches("[-+0-9.eE]+") ? s.text() : "NaN");
+    private static double error(Input in, QuantityParts parts, Field about, String pointer, Scalar s, UnitWords.Word unit) {
+        double e = parts.readable(s.text()) ? Double.parseDouble(s.text()) : Double.NaN;
         double widest = about.high() - about.low();
         if (unit != null && Double.isFinite(e)) {
             e = UnitWords.convert(BigDecimal.valueOf(e), unit, about.unit()).doubleValue();

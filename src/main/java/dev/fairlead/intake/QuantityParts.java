@@ -5,9 +5,7 @@ import dev.fairlead.model.Field;
 import dev.fairlead.model.Unit;
 import java.io.IOException;
 import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Pattern;
 
@@ -17,7 +15,6 @@ final class QuantityParts {
     static final int MOST_REPEATS = 20;
 
     private static final Pattern PLAIN = Pattern.compile("[+-]?(?:(?:0|[1-9][0-9]*)(?:\\.[0-9]+)?|\\.[0-9]+)(?:[eE][+-]?[0-9]+)?");
-    private static final MathContext DIGITS = new MathContext(14);
     /** Readings further apart than so many errors of one reading are hardly readings of one thing. */
     private static final double APART = 8;
 
@@ -25,6 +22,16 @@ final class QuantityParts {
 
     QuantityParts(Input in) {
         this.in = in;
+    }
+
+    /** True for a number as JSON writes it, with or without a plus sign or a zero before the point. */
+    static boolean plain(String raw) {
+        return PLAIN.matcher(raw).matches();
+    }
+
+    /** True for a number as cases may write it; a JSON parser lets no other spellings through but NaN and the infinities. */
+    boolean readable(String number) {
+        return in.format == Format.JSON ? Character.isDigit(number.charAt(number.length() - 1)) : plain(number);
     }
 
     static String expected(Field about) {
@@ -52,7 +59,7 @@ final class QuantityParts {
     }
 
     private double number(Scalar s, Field about, String pointer, UnitWords.Word unit) throws IOException {
-        if (!PLAIN.matcher(s.text()).matches()) {
+        if (!readable(s.text())) {
             Quantities.Typed why = Quantities.read(s.text(), about);
             return refuse(pointer, about, s.found(), why.slip(), why.mend().isEmpty() ? "write a plain decimal number" : why.mend());
         }
@@ -162,7 +169,13 @@ final class QuantityParts {
             return;
         }
         double most = APART * about.error().defaultSd();
-        double span = Arrays.stream(readings).max().orElse(0) - Arrays.stream(readings).min().orElse(0);
+        double least = readings[0];
+        double greatest = readings[0];
+        for (double r : readings) {
+            least = Math.min(least, r);
+            greatest = Math.max(greatest, r);
+        }
+        double span = greatest - least;
         if (most > 0 && span > most) {
             String symbol = " " + about.unit().symbol();
             in.doubt(pointer, "readings of one thing, within " + Slips.number(most) + symbol, "readings " + Slips.number(span) + symbol + " apart",
@@ -170,12 +183,12 @@ final class QuantityParts {
         }
     }
 
-    /** The mean without the binary dust of summing, so that 5.4 and 5.5 give 5.45. */
+    /** The mean to nine decimals, which takes off the binary dust of summing: 5.4 and 5.5 give 5.45. */
     static double mean(double[] readings) {
-        BigDecimal sum = BigDecimal.ZERO;
+        double sum = 0;
         for (double r : readings) {
-            sum = sum.add(BigDecimal.valueOf(r));
+            sum += r;
         }
-        return sum.divide(BigDecimal.valueOf(readings.length), DIGITS).doubleValue() + 0.0;
+        return readings.length == 1 ? sum : Math.rint(sum / readings.length * 1e9) / 1e9 + 0.0;
     }
 }

@@ -1,5 +1,6 @@
 package dev.fairlead.measure.mechanics;
 
+import java.util.Arrays;
 import org.hipparchus.analysis.integration.gauss.GaussIntegrator;
 import org.hipparchus.analysis.integration.gauss.GaussIntegratorFactory;
 
@@ -58,7 +59,7 @@ public final class BetaArch implements ArchCurve {
 
     private double parameterAt(double arcLength) {
         double s = Math.min(Math.max(rightLength() - Math.abs(arcLength), 0), rightLength());
-        int i = java.util.Arrays.binarySearch(fromTube, s);
+        int i = Arrays.binarySearch(fromTube, s);
         if (i >= 0) {
             return parameter[i];
         }
@@ -90,5 +91,10 @@ public final class BetaArch implements ArchCurve {
     @Override
     public double y(double arcLength) {
         return height * Math.sin(parameterAt(arcLength));
+    }
+
+    @Override
+    public String toString() {
+        return "BetaArch[width=" + width + " mm, perimeter=" + perimeter() + " mm]";
     }
 }

@@ -42,7 +42,7 @@ public final class ForceBands {
             }
         }
         Optional<ForceBand.OneSide> rightOnly = oneSide(true, usual, hinged, held);
-        Optional<ForceBand.OneSide> leftOnly = oneSide(false, usual, hinged, held);
+        Optional<ForceBand.OneSide> leftOnly = in.mirrored() ? rightOnly : oneSide(false, usual, hinged, held);
         if (!failed.isEmpty() || !(hinged instanceof Solution h) || !(held instanceof Solution k)) {
             return new NoBand(failed);
         }
@@ -154,9 +154,8 @@ public final class ForceBands {
         if (in.standOffRight() == 0 || in.standOffLeft() == 0) {
             return Optional.empty();
         }
-        boolean openRight = right || in.mirrored();
-        Opened one = Opened.of(in.right().nominal(), in.left().nominal(), openRight ? in.standOffRight() : 0,
-                openRight ? 0 : in.standOffLeft());
+        Opened one = Opened.of(in.right().nominal(), in.left().nominal(), right ? in.standOffRight() : 0,
+                right ? 0 : in.standOffLeft());
         String what = right ? "right fold alone" : "left fold alone";
         OptionalDouble hinged = note(solve(one, Tube.HINGE_SPIN, ties), Tube.HINGE_SPIN, ties, what);
         OptionalDouble held = note(solve(one, Tube.TWO_POINT, ties), Tube.TWO_POINT, ties, what);

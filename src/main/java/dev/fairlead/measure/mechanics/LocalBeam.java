@@ -69,7 +69,7 @@ final class LocalBeam {
         double t = s.gj() / l0;
         double y = s.eiY() / l0;
         double z = s.eiZ() / l0;
-                // Ka = map' K map, with K coupling the two nodes axis by axis
+        // ka = map' K map, with K coupling the two nodes axis by axis
         for (int na = 0; na < 2; na++) {
             for (int nb = 0; nb < 2; nb++) {
                 double kt = na == nb ? t : -t;

@@ -1,6 +1,7 @@
 package dev.fairlead.measure.mechanics;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -21,6 +22,13 @@ public final class Mechanics {
      * @param fractions rising, above 0; one result for each. After the first that cannot be solved the rest carry the same reason
      */
     public static List<Result> follow(Setup setup, double... fractions) {
+        double before = 0;
+        for (double f : fractions) {
+            if (!(f > before)) {
+                throw new IllegalArgumentException("shares of the stand-off must rise from above 0: " + Arrays.toString(fractions));
+            }
+            before = f;
+        }
         return follow(setup, tail(setup, -1), tail(setup, 1), fractions);
     }
 

@@ -168,6 +168,6 @@ public final class RecordShape {
             throw new IllegalStateException(c + " has a type that the case model does not know");
         }
         MethodHandle accessor = lookup.unreflect(c.getAccessor()).asType(MethodType.methodType(Object.class, Record.class));
-        return new FieldShape(about.key().isEmpty() ? c.getName() : about.key(), kind, about, element, index, accessor);
+        return new FieldShape(about.key().isEmpty() ? c.getName() : about.key(), kind, PlainField.of(about), element, index, accessor);
     }
 }

@@ -6,11 +6,20 @@ import dev.fairlead.model.Fact;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Tooth;
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 
 /** Turns a plain value (a number, a word, a date) into what a component of a case record holds. */
 public final class Values {
+    private static final ClassValue<Map<String, Choice>> CHOICES = new ClassValue<>() {
+        @Override
+        protected Map<String, Choice> computeValue(Class<?> type) {
+            return Arrays.stream(type.getEnumConstants()).map(Choice.class::cast).collect(Collectors.toMap(Choice::word, c -> c));
+        }
+    };
+
     private Values() {}
 
     /**
@@ -72,12 +81,7 @@ public final class Values {
     }
 
     private static Choice choice(FieldShape field, Object value) {
-        for (Choice c : field.choices()) {
-            if (c == value || c.word().equals(value)) {
-                return c;
-            }
-        }
-        return null;
+        return field.element().isInstance(value) ? (Choice) value : value instanceof String word ? CHOICES.get(field.element()).get(word) : null;
     }
 
     private static Object holds(FieldShape field, Fact<?> fact) {

@@ -42,9 +42,15 @@ class LargeDeflectionTest {
     @CsvSource({
         "0.25, 0.08275, 0.99588, 7.1214",
         "0.5, 0.16214, 0.98408, 14.0107",
+        "0.75, 0.23562, 0.96603, 20.4847",
         "1, 0.30172, 0.94357, 26.4335",
+        "1.5, 0.41098, 0.89206, 36.6429",
         "2, 0.49346, 0.83936, 44.7910",
+        "3, 0.60325, 0.74558, 56.4946",
+        "4, 0.66996, 0.67106, 64.2423",
         "5, 0.71379, 0.61237, 69.6355",
+        "6, 0.74457, 0.56541, 73.5504",
+        "8, 0.78498, 0.49517, 78.7491",
         "10, 0.81061, 0.44500, 81.9493",
         "15, 0.84772, 0.36471, 86.0491"
     })
@@ -67,7 +73,7 @@ class LargeDeflectionTest {
     }
 
     @ParameterizedTest
-    @ValueSource(doubles = {0.25, 0.5, 1, 2, 5})
+    @ValueSource(doubles = {0.25, 0.5, 1, 2, 5, 10})
     void tipLoad(double alpha) {
         var bench = cantilever(N).load(N, 1, alpha * EI / (L * L));
         Equilibrium e = bench.large();
@@ -159,7 +165,7 @@ class LargeDeflectionTest {
 
     /** Buckled cantilever with end slope a (S. Timoshenko and J. Gere, Theory of Elastic Stability): P/Pcr, x/L, y/L. */
     @ParameterizedTest
-    @CsvSource({"1.0637, 0.8812, 0.4222", "1.1517, 0.7410, 0.5932", "1.2939, 0.5594, 0.7195", "1.5184, 0.3490, 0.7915"})
+    @CsvSource({"1.0637, 0.8812, 0.4222", "1.1517, 0.7410, 0.5932", "1.2939, 0.5594, 0.7195", "1.5184, 0.3490, 0.7915", "1.8848, 0.1232, 0.8032"})
     void beyondBuckling(double ratio, double x, double y) {
         double p = ratio * Math.PI * Math.PI * EI / (4 * L * L);
         // a side load of a ten-thousandth picks the branch
