@@ -3,23 +3,24 @@ package dev.fairlead.measure.part;
 import dev.fairlead.measure.Say;
 import dev.fairlead.measure.Workbook;
 import dev.fairlead.measure.Working;
+import dev.fairlead.measure.arch.FormMisfit;
+import dev.fairlead.measure.arch.PatientArch;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Side;
 
-/** Geometry of the wire from its marks and folds alone; the misfit of an arch form is not worked out here. */
+/** Geometry of the wire from its marks, its folds and its form. */
 final class PlainWire implements WirePart {
     /** Wire left distal of each tube until it is cut, mm; common practice. */
     private static final double TAIL = 2;
     /** Swing per mm of stand-off: 0.7 mm (tail hinged) to 1.5 mm (tail free to turn) at 1.5 mm in the beam model. */
     private static final double SWING = (0.7 + 1.5) / 2 / 1.5;
     private static final double SWING_SD = (1.5 - 0.7) / 2 / 1.5 / 2;
-    private static final Measured ABSENT_RMS = Measured.unknown("/bench/misfitRms");
-    private static final Measured ABSENT_WORST = Measured.unknown("/bench/misfitWorst");
 
     @Override
     public Misfit misfit(Case c, Workbook book) {
-        return new Misfit(ABSENT_RMS, ABSENT_WORST);
+        FormMisfit misfit = FormMisfit.of(c, PatientArch.of(c));
+        return new Misfit(misfit.rms(), misfit.worst());
     }
 
     @Override
