@@ -102,7 +102,7 @@ public final class PatientArch {
     }
 
     /** The measured numbers that fix the curve, in the order that {@link #curve(double[])} takes; unknown ones where there is none. */
-    Measured[] inputs() {
+    public Measured[] inputs() {
         return inputs;
     }
 
@@ -136,7 +136,7 @@ public final class PatientArch {
     }
 
     /** The curve that other values of the inputs would give. */
-    ArchCurve curve(double[] x) {
+    public ArchCurve curve(double[] x) {
         return switch (basis) {
             case LANDMARKS -> FitSlopes.curve(x);
             case WIDTHS_AND_CANINES -> SixthDegreeArch.near(x[0], x[1], x[2], x[3]);

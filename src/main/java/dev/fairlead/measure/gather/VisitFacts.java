@@ -4,6 +4,7 @@ import dev.fairlead.facts.ActivatedFold;
 import dev.fairlead.facts.CaseFact;
 import dev.fairlead.facts.VisitSeen;
 import dev.fairlead.measure.part.Forces;
+import dev.fairlead.measure.wire.Elastic;
 import dev.fairlead.model.Answer;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Choices.Mobility;
@@ -15,8 +16,6 @@ import java.util.List;
 
 /** Each activation visit. */
 final class VisitFacts {
-    private static final Measured UNDECLARED = Measured.unknown("/wire/proofStrength");
-
     private VisitFacts() {}
 
     static void add(Source s, List<CaseFact> out) {
@@ -32,15 +31,9 @@ final class VisitFacts {
             Forces f = s.parts().force().at(c, i, s.book());
             Measured gauge = v.gauge();
             out.add(new VisitSeen(Places.visit(i), i + 1, s.activations().weeksSince(i), gauge.known() ? gauge : f.low(),
-                    gauge.known() ? gauge : f.high(), f.peakStress(), f.peakStress().minus(proof(c)), f.intrusivePerIncisor(),
+                    gauge.known() ? gauge : f.high(), f.peakStress(), f.peakStress().minus(Elastic.proof(c.wire())), f.intrusivePerIncisor(),
                     v.newRecession(), mobile(v.mobility()), v.blanching(), v.lastingPain(), v.resorption()));
         }
-    }
-
-    /** Proof strength; a wire whose maker declares none still has one, so it is then unknown. */
-    private static Measured proof(Case c) {
-        Measured declared = c.wire().proofStrength();
-        return declared.applies() ? declared : UNDECLARED;
     }
 
     private static Answer mobile(Fact<Mobility> grade) {

@@ -1,5 +1,6 @@
 package dev.fairlead.measure.wire;
 
+import dev.fairlead.measure.arch.PatientArch;
 import dev.fairlead.measure.archform.ArcRuler;
 import dev.fairlead.measure.mechanics.ArchGeometry;
 import dev.fairlead.measure.mechanics.ArchPath;
