@@ -83,7 +83,7 @@ public final class ArchAnalysis {
 
     private static List<ArchFit> fits(Case c, PatientArch arch) {
         if (arch.landmarks().isPresent()) {
-            return ArchFit.all(arch.landmarks().get());
+            return arch.fits();
         }
         double w = arch.width().value();
         double d = arch.depth().value();

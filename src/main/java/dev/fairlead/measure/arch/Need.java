@@ -60,18 +60,14 @@ final class Need {
             return chord;
         }
         try {
+            boolean left = space.side() == Side.LEFT;
             BuccalSegments segments = BuccalSegments.ofWhole(arch.curve(), Sides.both(lateral.value()));
-            double value = solved(segments, space.side(), shortage.value());
-            double slope = (solved(segments, space.side(), shortage.value() + STEP) - value) / STEP;
-            return shortage.chain(value, slope, Unit.MM);
+            Sides room = segments.along();
+            double value = segments.advancementAlongArch(left, (left ? room.left() : room.right()) + shortage.value());
+            Sides gain = segments.gainAlongArch(value + STEP).minus(segments.gainAlongArch(value - STEP));
+            return shortage.chain(value, 2 * STEP / (left ? gain.left() : gain.right()), Unit.MM);
         } catch (IllegalArgumentException none) {
             return Measured.notApplicable();
         }
-    }
-
-    private static double solved(BuccalSegments segments, Side side, double more) {
-        Sides needed = segments.along().map(r -> r + more);
-        Sides advance = segments.advancementAlongArch(needed);
-        return side == Side.LEFT ? advance.left() : advance.right();
     }
 }

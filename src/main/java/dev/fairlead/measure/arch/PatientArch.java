@@ -12,6 +12,7 @@ import dev.fairlead.measure.archform.SixthDegreeArch;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Unit;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -28,6 +29,7 @@ public final class PatientArch {
     private final Measured[] inputs;
     private final Optional<CaseLandmarks> landmarks;
     private final String remark;
+    private List<ArchFit> tried = List.of();
     private ArchCurve curve;
     private double canineDepth;
 
@@ -54,22 +56,18 @@ public final class PatientArch {
     }
 
     private static PatientArch ofLandmarks(CaseLandmarks given) {
-        ArchFit fit = chosen(given.normal());
+        List<ArchFit> tried = List.of(ArchFit.of(ArchFamily.BETA, given.normal()), ArchFit.of(ArchFamily.SIXTH_DEGREE, given.normal()));
+        ArchFit fit = residual(tried.get(1), given.normal()) < residual(tried.get(0), given.normal()) ? tried.get(1) : tried.get(0);
         double[] numbers = FitSlopes.numbers(fit.curve());
         FitSlopes slopes = FitSlopes.of(fit.curve(), given.normal());
         Measured[] inputs = IntStream.range(0, numbers.length)
                 .mapToObj(j -> given.measured(numbers[j], j < 2 ? Unit.MM : Unit.RATIO, slopes.slopes().get(j))).toArray(Measured[]::new);
         PatientArch arch = new PatientArch(Basis.LANDMARKS, inputs, Optional.of(given), "");
+        arch.tried = tried;
         double canine = ArchPlaces.of(fit.curve(), given.normal()).position(CANINE)
                 .orElseGet(() -> ArchPlaces.average(fit.curve()).position(CANINE).orElseThrow());
         arch.canineDepth = ArchMeasures.of(fit.curve(), canine).canineDepth();
         return arch;
-    }
-
-    private static ArchFit chosen(Landmarks landmarks) {
-        ArchFit beta = ArchFit.of(ArchFamily.BETA, landmarks);
-        ArchFit sixth = ArchFit.of(ArchFamily.SIXTH_DEGREE, landmarks);
-        return residual(sixth, landmarks) < residual(beta, landmarks) ? sixth : beta;
     }
 
     /** Residual SD, mm: the sum of squares over points less fitted numbers. */
@@ -99,6 +97,12 @@ public final class PatientArch {
     /** The landmarks in normal position, where they are used. */
     public Optional<Landmarks> landmarks() {
         return landmarks.map(CaseLandmarks::normal);
+    }
+
+    /** A fit of every family that the landmarks bear; empty where there are none. */
+    List<ArchFit> fits() {
+        return landmarks().map(l -> Arrays.stream(ArchFamily.values()).filter(f -> l.teeth().size() > f.parameters())
+                .map(f -> tried.stream().filter(t -> t.family() == f).findFirst().orElseGet(() -> ArchFit.of(f, l))).toList()).orElse(List.of());
     }
 
     /** The measured numbers that fix the curve, in the order that {@link #curve(double[])} takes; unknown ones where there is none. */

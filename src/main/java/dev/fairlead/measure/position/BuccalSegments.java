@@ -47,7 +47,7 @@ public record BuccalSegments(ArchCurve arch, Sides lateral, Sides molar) {
      * mm; negative where there is room to spare. The molars stay, the incisors keep their share of arc.
      */
     public Sides advancementAlongArch(Sides needed) {
-        return new Sides(alongArch(true, needed.left()), alongArch(false, needed.right()));
+        return new Sides(advancementAlongArch(true, needed.left()), advancementAlongArch(false, needed.right()));
     }
 
     /** The rule of thumb: each mm of advancement gives each side 1 mm (2 mm in all), whatever the arch. */
@@ -64,7 +64,7 @@ public record BuccalSegments(ArchCurve arch, Sides lateral, Sides molar) {
 
     /** Room gained on each side by this advance of the front, along the arch, mm. */
     public Sides gainAlongArch(double advance) {
-        return new Sides(alongAfter(true, advance), alongAfter(false, advance)).minus(along());
+        return new Sides(alongAfter(true, advance, molarAt(true)), alongAfter(false, advance, molarAt(false))).minus(along());
     }
 
     private double byChord(boolean left, double needed) {
@@ -77,20 +77,25 @@ public record BuccalSegments(ArchCurve arch, Sides lateral, Sides molar) {
         return Math.sqrt((needed - side) * (needed + side)) + across.y();
     }
 
-    private double alongArch(boolean left, double needed) {
+    /** The same for one side. */
+    public double advancementAlongArch(boolean left, double needed) {
+        double molarAt = molarAt(left);
         double lowest = (SHALLOWEST - 1) * arch.depth();
         double highest = (DEEPEST - 1) * arch.depth();
-        if (!(alongAfter(left, lowest) <= needed && needed <= alongAfter(left, highest))) {
+        if (!(alongAfter(left, lowest, molarAt) <= needed && needed <= alongAfter(left, highest, molarAt))) {
             throw new IllegalArgumentException("no advancement of this arch gives a room of " + needed + " mm");
         }
-        return new BrentSolver(1e-12, 1e-10).solve(200, a -> alongAfter(left, a) - needed, lowest, highest);
+        return new BrentSolver(1e-12, 1e-10).solve(200, a -> alongAfter(left, a, molarAt) - needed, lowest, highest);
     }
 
-    private double alongAfter(boolean left, double advance) {
+    private double alongAfter(boolean left, double advance, double molarAt) {
         ArchCurve after = arch.reshaped(arch.width(), arch.depth() + advance);
-        double molarAt = arch.ruler().parameterAt(left ? molar.left() : -molar.right());
         double toMolar = Math.abs(after.arcLength(after.midline(), molarAt));
         return toMolar - (left ? lateral.left() : lateral.right());
+    }
+
+    private double molarAt(boolean left) {
+        return arch.ruler().parameterAt(left ? molar.left() : -molar.right());
     }
 
     private Point lateralPoint(boolean left) {
