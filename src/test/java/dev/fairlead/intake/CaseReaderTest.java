@@ -97,6 +97,13 @@ class CaseReaderTest {
         assertThat(r.errors()).extracting(Problem::found).contains("an alias", "an anchor");
     }
 
+    @Test
+    void anAnchorIsFoundBehindCharactersOutsideTheBasicPlane() {
+        Reading r = yaml("waivers:\n- {reason: '\uD83D\uDE00\uD83D\uDE00 & more'}\nplan: {standOff: &a 2, advanceLeft: 3}\n");
+        assertThat(r.errors()).extracting(Problem::pointer).containsExactly("/plan/standOff");
+        assertThat(r.errors().get(0).line()).isEqualTo(6);
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"---\nfairlead: 1\n", "...\n---\n", "--- {}\n"})
     void aSecondDocumentIsRefused(String tail) {
