@@ -37,7 +37,7 @@ final class Privacy {
     private static final Pattern DATE = Pattern.compile("(?<!\\d)(?:(?:19|20)\\d\\d[-./ ]\\d{1,2}[-./ ]\\d{1,2}|\\d{1,2}[-./ ]\\d{1,2}[-./ ](?:19|20)?\\d\\d"
             + "|(?:19|20)\\d\\d(?:0[1-9]|1[0-2])(?:0[1-9]|[12]\\d|3[01]))(?!\\d)");
     private static final Pattern BIRTH = Pattern.compile("(?iu)\\b(?:d\\.?o\\.?b|date of birth|born|geboren|geb\\.|née?|nacid[oa]|nat[oa] il)\\b");
-    private static final Pattern DIGITS = Pattern.compile("\\d(?:[ ./-]?\\d){6,}");
+    private static final Pattern DIGITS = Pattern.compile("\\d{7,}|\\d{2,5}(?:[ ./-]\\d{2,5}){2,}");
     private static final Pattern TITLE = Pattern.compile("\\b(?:Mr|Mrs|Ms|Miss|Master|Dr|Prof|Herr|Frau|Mme|Sr|Sra)\\.? \\p{Lu}");
     private static final Pattern TWO_CAPITALISED = Pattern.compile("(?<![\\p{L}])(\\p{Lu}[\\p{Ll}'’]+)(?:,? |[-_.]|(?=\\p{Lu}))(\\p{Lu}[\\p{Ll}'’]+)(?![\\p{L}])");
     /** Words that begin a sentence and are no first name. */
