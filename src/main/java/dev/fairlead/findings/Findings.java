@@ -7,6 +7,7 @@ import dev.fairlead.rules.Status;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The findings of one case, and the waivers that do not hold.
@@ -24,10 +25,10 @@ public record Findings(List<Finding> all, List<WaiverNote> waiverNotes) {
         waiverNotes = List.copyOf(waiverNotes);
     }
 
-    /** Puts a judgement into findings. The catalogue is that of the rulebase that judged; waivers are weighed on {@code date}. */
-    public static Findings of(Judgement judgement, Catalogue catalogue, List<Waiver> waivers, LocalDate date) {
+    /** Puts a judgement into findings. The catalogue is that of the rulebase that judged; waivers are weighed on {@code day}. */
+    public static Findings of(Judgement judgement, Catalogue catalogue, List<Waiver> waivers, Optional<LocalDate> day) {
         FindingMaker maker = new FindingMaker(catalogue);
-        Waivers waived = new Waivers(catalogue, judgement.results().stream().map(maker::finding).toList(), date);
+        Waivers waived = new Waivers(catalogue, judgement.results().stream().map(maker::finding).toList(), day);
         waived.apply(waivers);
         return new Findings(waived.findings(), waived.notes());
     }

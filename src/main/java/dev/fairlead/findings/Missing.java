@@ -7,7 +7,8 @@ package dev.fairlead.findings;
  * @param words the same for people
  */
 public record Missing(String pointer, String words) {
-    static Missing of(String pointer) {
+    /** The missing fact at {@code pointer}, with its words. */
+    public static Missing of(String pointer) {
         return new Missing(pointer, Words.of(pointer));
     }
 }

@@ -1,12 +1,13 @@
 package dev.fairlead.findings;
 
 import java.time.LocalDate;
+import java.util.Optional;
 
 /**
  * Which case was checked, and for which day.
  *
  * @param id the pseudonym of the case
  * @param hash SHA-256 of its content
- * @param date the day for which it was judged
+ * @param date the day for which it was judged; empty when neither the case nor the call names one
  */
-public record Subject(String id, String hash, LocalDate date) {}
+public record Subject(String id, String hash, Optional<LocalDate> date) {}

@@ -11,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 
 /** Lays the case's waivers over its findings; a waiver that does not hold is noted, never passed over in silence. */
 final class Waivers {
@@ -18,13 +19,13 @@ final class Waivers {
     private static final int SUBSTANCE = 20;
 
     private final Catalogue catalogue;
-    private final LocalDate date;
+    private final Optional<LocalDate> day;
     private final Map<String, Finding> findings = new LinkedHashMap<>();
     private final List<WaiverNote> notes = new ArrayList<>();
 
-    Waivers(Catalogue catalogue, List<Finding> findings, LocalDate date) {
+    Waivers(Catalogue catalogue, List<Finding> findings, Optional<LocalDate> day) {
         this.catalogue = catalogue;
-        this.date = date;
+        this.day = day;
         findings.forEach(f -> this.findings.put(f.id(), f));
     }
 
@@ -50,9 +51,11 @@ final class Waivers {
             note(pointer, id, Kind.INCOMPLETE, "a waiver needs criterion, reason, role, date and expiry");
         } else if (criterion == null) {
             note(pointer, id, Kind.UNKNOWN_CRITERION, "no criterion is called " + id);
-        } else if (w.date().get().isAfter(date)) {
+        } else if (day.isEmpty()) {
+            note(pointer, id, Kind.UNDATED, "whether it holds cannot be told: neither the case nor the call names the day of the check");
+        } else if (w.date().get().isAfter(day.get())) {
             note(pointer, id, Kind.NOT_YET, "the waiver is dated " + w.date().get() + ", after the day of this check");
-        } else if (w.expires().get().isBefore(date)) {
+        } else if (w.expires().get().isBefore(day.get())) {
             note(pointer, id, Kind.EXPIRED, "the waiver expired on " + w.expires().get());
         } else if (finding == null || finding.outcome() == Status.PASS || finding.outcome() == Status.DOES_NOT_APPLY) {
             note(pointer, id, Kind.NOTHING_TO_WAIVE, "there is nothing left to waive: take the waiver out");

@@ -1,12 +1,13 @@
 package dev.fairlead.measure;
 
-import dev.fairlead.model.Measured;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
 
 /** Collects the working while a case is measured; an unwanted workbook costs nothing (audits of many cases). */
 public final class Workbook {
+    private static final Workbook NONE = new Workbook(false);
+
     private final boolean wanted;
     private final List<Working> workings = new ArrayList<>();
 
@@ -21,7 +22,12 @@ public final class Workbook {
 
     /** A workbook that keeps nothing and builds no text. */
     public static Workbook none() {
-        return new Workbook(false);
+        return NONE;
+    }
+
+    /** True when workings are kept; what only serves them need not be worked out otherwise. */
+    public boolean wanted() {
+        return wanted;
     }
 
     /** Notes a working; the supplier is asked only when workings are wanted. */
@@ -29,14 +35,6 @@ public final class Workbook {
         if (wanted) {
             workings.add(working.get());
         }
-    }
-
-    /** Notes a working and hands its value on. */
-    public Measured add(Measured value, java.util.function.Function<Measured, Working> working) {
-        if (wanted) {
-            workings.add(working.apply(value));
-        }
-        return value;
     }
 
     public List<Working> workings() {

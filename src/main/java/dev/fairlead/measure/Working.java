@@ -19,5 +19,12 @@ public record Working(String id, String group, String title, Measured value, Str
         List<String> sources, String note) {
     public Working {
         sources = List.copyOf(sources);
+        substituted = value.known() ? substituted : "";
+    }
+
+    /** A working with its sources last. */
+    public static Working of(String id, String group, String title, Measured value, String formula, String substituted,
+            String note, String... sources) {
+        return new Working(id, group, title, value, formula, substituted, List.of(sources), note);
     }
 }

@@ -7,10 +7,10 @@ import java.util.Map;
 /** One child's lower arch and plan: everything that is checked comes from here. */
 public record Case(
         @Field(value = "The version of the case format; 1.", required = true) int fairlead,
-        @Field(value = "A pseudonym for the case: letters, digits and dashes; never a name or a record number.", required = true) String id,
+        @Field(value = "A pseudonym for the case: letters, digits and dashes; never a name or a record number.", required = true, pattern = "[A-Za-z0-9](?:[A-Za-z0-9-]{0,38}[A-Za-z0-9])?") String id,
         @Field(value = "The stage of care that the case has reached; criteria of this and of earlier stages are judged.", required = true) Stage stage,
         @Field("The day for which the case is judged, when no other is given at the command line.") Fact<LocalDate> date,
-        @Field(value = "A code for the resident who plans the case, for audits; never a name.", mayNotApply = true) Fact<String> resident,
+        @Field(value = "A code for the resident who plans the case, for audits; never a name.", mayNotApply = true, pattern = "[A-Za-z0-9](?:[A-Za-z0-9-]{0,18}[A-Za-z0-9])?") Fact<String> resident,
         @Field("The child, without anything that tells who it is.") Child child,
         @Field("Teeth by ISO 3950 number: state and measured widths.") Map<Tooth, ToothRecord> teeth,
         @Field("Displacement of the five contact points of the lower front teeth before treatment.") Contacts contacts,

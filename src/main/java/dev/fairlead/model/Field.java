@@ -45,4 +45,6 @@ public @interface Field {
     /** True when a case without it cannot be read at all. */
     boolean required() default false;
 
+    /** The regular expression that a text has to match as a whole; empty when any short text will do. */
+    String pattern() default "";
 }

@@ -16,8 +16,8 @@ public record Insertion(
         @Field("Was the guardian told what to expect, what to avoid and whom to call?") Answer instructionsGiven,
         @Field("Day of insertion.") Fact<LocalDate> date,
         @Field("Role of the person who answered.") Fact<Role> answeredBy,
-        @Field(value = "Initials of the person who answered, two or three letters.", mayNotApply = true) Fact<String> initials,
-        @Field(value = "Time of day, hours and minutes.", mayNotApply = true) Fact<String> time) {
+        @Field(value = "Initials of the person who answered, two or three letters.", mayNotApply = true, pattern = "[A-Za-z]{2,3}") Fact<String> initials,
+        @Field(value = "Time of day, hours and minutes.", mayNotApply = true, pattern = "(?:[01][0-9]|2[0-3]):[0-5][0-9]") Fact<String> time) {
     /** The answers of one side. */
     public InsertedSide side(Side side) {
         return side == Side.LEFT ? left : right;

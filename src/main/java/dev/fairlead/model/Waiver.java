@@ -5,7 +5,7 @@ import java.time.LocalDate;
 
 /** A finding that a person answers for. */
 public record Waiver(
-        @Field("Identifier of the criterion.") Fact<String> criterion,
+        @Field(value = "Identifier of the criterion.", pattern = "[a-z][a-z0-9]*(?:-[a-z0-9]+)*") Fact<String> criterion,
         @Field("Why the finding is accepted; a stop needs a reason of substance.") Fact<String> reason,
         @Field("Role of the person who waives; never a name.") Fact<Role> by,
         @Field("Day of the waiver.") Fact<LocalDate> date,

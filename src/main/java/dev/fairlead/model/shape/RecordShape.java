@@ -43,7 +43,7 @@ public final class RecordShape {
             }
             constructor = lookup.findConstructor(type, MethodType.methodType(void.class, parameters))
                     .asSpreader(Object[].class, components.length)
-                    .asType(MethodType.methodType(Object.class, Object[].class));
+                    .asType(MethodType.methodType(Record.class, Object[].class));
         } catch (ReflectiveOperationException e) {
             throw new IllegalStateException("cannot read the shape of " + type, e);
         }
@@ -168,6 +168,6 @@ public final class RecordShape {
             throw new IllegalStateException(c + " has a type that the case model does not know");
         }
         MethodHandle accessor = lookup.unreflect(c.getAccessor()).asType(MethodType.methodType(Object.class, Record.class));
-        return new FieldShape(about.key().isEmpty() ? c.getName() : about.key(), kind, about, element, index, accessor);
+        return new FieldShape(about.key().isEmpty() ? c.getName() : about.key(), kind, PlainField.of(about), element, index, accessor);
     }
 }

@@ -1,0 +1,80 @@
+package dev.fairlead.audit.cohort;
+
+import static dev.fairlead.model.Stage.ACTIVATION;
+import static dev.fairlead.model.Stage.BENCH;
+import static dev.fairlead.model.Stage.HOLDING;
+import static dev.fairlead.model.Stage.INDICATION;
+import static dev.fairlead.model.Stage.INSERTION;
+import static dev.fairlead.model.Stage.READINESS;
+import static dev.fairlead.model.Stage.RECORDS;
+
+import java.util.List;
+
+/** Facts that invented cases can lack, and the criterion that then waits for them. */
+final class Gaps {
+    static final List<Gap> ALL = List.of(
+            Gap.of(RECORDS, "ratio-of-widths", "/teeth/13/width", "/teeth/23/width"),
+            Gap.of(RECORDS, "records-fresh", "/films/models"),
+            Gap.of(RECORDS, "space-adds-up", "/space/perimeter"),
+            Gap.of(RECORDS, "panoramic-seen", "/films/ectopic"),
+            Gap.of(INDICATION, "permanent-incisors-erupted", "/teeth/32/state").also(HOLDING, "incisors-in-before-arch"),
+            Gap.of(INDICATION, "first-molars-erupted", "/teeth/36/state"),
+            Gap.of(INDICATION, "buccal-window-open", "/teeth/35/state"),
+            Gap.of(INDICATION, "advancement-needed", "/space/left").also(INDICATION, "shortage-within-reach").also(RECORDS, "space-adds-up"),
+            Gap.of(INDICATION, "incisor-inclination-before", "/headFilm/incisorMandibular").also(INDICATION, "incisor-inclination-after", "inclination-relative-to-divergence"),
+            Gap.of(INDICATION, "incisor-to-a-pog-after", "/headFilm/incisorToAPog"),
+            Gap.of(INDICATION, "inclination-relative-to-divergence", "/headFilm/mandibularPlane"),
+            Gap.of(INDICATION, "overjet-after", "/bite/overjet").also(INDICATION, "class-iii-caution"),
+            Gap.of(INDICATION, "overbite-after", "/bite/overbite"),
+            Gap.of(INDICATION, "class-iii-caution", "/headFilm/anb"),
+            Gap.of(INDICATION, "gingiva-thickness", "/teeth/41/gingivaThickness"),
+            Gap.of(INDICATION, "keratinised-width", "/teeth/42/keratinised"),
+            Gap.of(INDICATION, "recession-absent", "/teeth/31/recession"),
+            Gap.of(INDICATION, "bone-and-roots", "/films/shortRoots"),
+            Gap.of(INDICATION, "hygiene-and-caries", "/mouth/plaqueScore"),
+            Gap.of(INDICATION, "alloy-sensitivity", "/mouth/nickelSensitivity"),
+            Gap.of(INDICATION, "second-molar-path", "/films/secondMolarAngleLeft"),
+            Gap.of(INDICATION, "midline-side-plan", "/bite/lowerMidline"),
+            Gap.of(INDICATION, "consent-recorded", "/consent/stabilityExplained"),
+            Gap.of(READINESS, "alignment-before-steel", "/hardware/flexibleWireFirst"),
+            Gap.of(READINESS, "slot-takes-wire", "/hardware/brackets/31/slot"),
+            Gap.of(READINESS, "tube-takes-wire", "/hardware/right/height"),
+            Gap.of(READINESS, "brackets-on", "/hardware/brackets/41/loose"),
+            Gap.of(READINESS, "molar-bands-sound", "/hardware/left/cemented"),
+            Gap.of(READINESS, "working-model", "/hardware/modelOverBands"),
+            Gap.of(READINESS, "rest-of-arch-free", "/hardware/buccalSegmentsFree"),
+            Gap.of(BENCH, "wire-is-as-planned", "/wire/section"),
+            Gap.of(BENCH, "midline-marked", "/bench/midlineMarked"),
+            Gap.of(BENCH, "first-bend-offset", "/bench/right/firstBendOffset"),
+            Gap.of(BENCH, "bends-square", "/bench/left/outOfSquare"),
+            Gap.of(BENCH, "legs-parallel", "/bench/right/legsOutOfParallel"),
+            Gap.of(BENCH, "exit-clears-gingiva", "/bench/left/clearGingiva"),
+            Gap.of(BENCH, "other-side-marked-seated", "/bench/otherSideMarkedSeated"),
+            Gap.of(BENCH, "sides-match", "/bench/left/firstMark"),
+            Gap.of(BENCH, "passive-on-model", "/bench/passiveGap"),
+            Gap.of(BENCH, "few-rebends", "/bench/rebends"),
+            Gap.of(BENCH, "blank-long-enough", "/wire/blankLength"),
+            Gap.of(INSERTION, "distal-ends-flush", "/insertion/left/endProud"),
+            Gap.of(INSERTION, "cut-end-caught", "/insertion/right/cutEndCaught"),
+            Gap.of(INSERTION, "no-cinch-needed", "/insertion/left/bentBehind"),
+            Gap.of(INSERTION, "gingival-clearance", "/insertion/gingivalClearance"),
+            Gap.of(INSERTION, "cheek-clearance", "/insertion/right/cheekSore"),
+            Gap.of(INSERTION, "stop-seated", "/insertion/left/stopGap"),
+            Gap.of(INSERTION, "passive-in-mouth", "/insertion/passiveGap"),
+            Gap.of(INSERTION, "all-tied", "/insertion/bracketsTied"),
+            Gap.of(INSERTION, "eye-and-airway-protection", "/insertion/airwayGuard"),
+            Gap.of(INSERTION, "instructions-given", "/insertion/instructionsGiven"),
+            Gap.of(ACTIVATION, "visit-interval", "/visits/1/date"),
+            Gap.of(ACTIVATION, "legs-parallel-after", "{last}/right/legsOutOfParallel"),
+            Gap.of(ACTIVATION, "molars-hold", "{last}/left/molarDistal"),
+            Gap.of(ACTIVATION, "tissue-and-root-signs", "{last}/lastingPain"),
+            Gap.of(HOLDING, "space-target-reached", "/holding/spaceLeft").also(HOLDING, "target-before-holding-arch", "not-overdone"),
+            Gap.of(HOLDING, "holding-before-debond", "/holding/cemented"),
+            Gap.of(HOLDING, "incisors-aligned", "/holding/contacts/31-32"),
+            Gap.of(HOLDING, "inclination-at-end", "/holding/incisorMandibular"),
+            Gap.of(HOLDING, "holding-arch-passive", "/holding/passive"),
+            Gap.of(HOLDING, "second-molars-watched", "/holding/secondMolarRecall"),
+            Gap.of(HOLDING, "recall-planned", "/holding/removalPoint"));
+
+    private Gaps() {}
+}

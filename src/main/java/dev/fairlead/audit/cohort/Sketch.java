@@ -1,0 +1,71 @@
+package dev.fairlead.audit.cohort;
+
+import dev.fairlead.model.Side;
+import dev.fairlead.model.Stage;
+import java.time.LocalDate;
+
+/**
+ * The few numbers of an invented child on which all sections of the case rest, so that they agree with each other. All lie well inside
+ * the default limits of the rulebase.
+ *
+ * @param required canine and premolars of one side by Tanaka & Johnston 1974, mm: half the incisor sum and 10.5
+ * @param shortage what each side lacks with half of what the incisors lack, mm, left and right
+ * @param incisorsLack what the four incisors lack on their own segment, mm
+ * @param advance planned forward movement, mm
+ * @param steps activations that make up the plan
+ * @param standOff stand-off of each activation, mm
+ * @param start day on which the wire goes in
+ */
+record Sketch(
+        Stage stage,
+        boolean male,
+        Odontometry.Teeth teeth,
+        double required,
+        double[] shortage,
+        double incisorsLack,
+        double advance,
+        int steps,
+        double standOff,
+        LocalDate start) {
+    /** Gain on each side per mm of advancement, mm: half of what an arch of usual width and depth gains (beta function, 1.53 to 1.64). */
+    static final double GAIN = 0.8;
+    /** First day of the two years over which the cases are spread. */
+    static final LocalDate FIRST_DAY = LocalDate.of(2024, 7, 1);
+    private static final int DAYS = 730;
+
+    static Sketch draw(Draws d) {
+        boolean male = d.chance(0.5);
+        Odontometry.Teeth teeth = null;
+        double sum = 0;
+        // the span in which the two usual predictions agree within half a millimetre
+        while (sum < 20.5 || sum > 25) {
+            teeth = Odontometry.draw(d.random(), male);
+            sum = teeth.incisors();
+        }
+        teeth = closer(teeth);
+        double required = sum / 2 + 10.5;
+        double mean = d.uniform(1.1, 2.1);
+        double skew = d.uniform(-0.15, 0.15);
+        double lack = d.uniform(0.2, 0.8);
+        double advance = Draws.half(mean / GAIN + 0.25);
+        int steps = Math.max(2, (int) Math.ceil(advance));
+        Stage stage = d.one(Stage.RECORDS, Stage.INDICATION, Stage.INDICATION, Stage.READINESS, Stage.BENCH, Stage.INSERTION, Stage.ACTIVATION,
+                Stage.ACTIVATION, Stage.HOLDING, Stage.HOLDING, Stage.HOLDING);
+        return new Sketch(stage, male, teeth, required, new double[] {mean + skew, mean - skew}, lack, advance, steps,
+                Draws.tenth(advance / steps), FIRST_DAY.plusDays(d.whole(0, DAYS - 1)));
+    }
+
+    /** Antimeres of a child without a fault differ by no more than a quarter of a millimetre. */
+    private static Odontometry.Teeth closer(Odontometry.Teeth t) {
+        double[] right = t.right().clone();
+        for (int i = 0; i < right.length; i++) {
+            right[i] = t.left()[i] + Math.max(-0.25, Math.min(0.25, right[i] - t.left()[i]));
+        }
+        return new Odontometry.Teeth(t.left(), right);
+    }
+
+    /** Distal of the lateral incisor to mesial of the first molar before treatment, mm. */
+    double available(Side side) {
+        return required - shortage[side.ordinal()] + incisorsLack / 2;
+    }
+}

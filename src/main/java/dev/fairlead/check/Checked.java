@@ -1,0 +1,16 @@
+package dev.fairlead.check;
+
+import dev.fairlead.findings.Report;
+import dev.fairlead.measure.Worked;
+import dev.fairlead.model.Case;
+import dev.fairlead.rules.Judgement;
+
+/**
+ * A case after its check.
+ *
+ * @param subject the case as it was read
+ * @param report what is told of it
+ * @param worked the numbers behind the report, for pictures
+ * @param judgement the bare verdicts
+ */
+public record Checked(Case subject, Report report, Worked worked, Judgement judgement) {}

@@ -1,0 +1,68 @@
+package dev.fairlead.check;
+
+import dev.fairlead.findings.Findings;
+import dev.fairlead.findings.InputNote;
+import dev.fairlead.findings.Report;
+import dev.fairlead.findings.RulebaseUsed;
+import dev.fairlead.findings.Subject;
+import dev.fairlead.intake.Problem;
+import dev.fairlead.measure.Measures;
+import dev.fairlead.measure.Workbook;
+import dev.fairlead.measure.Worked;
+import dev.fairlead.measure.part.Parts;
+import dev.fairlead.model.Case;
+import dev.fairlead.model.Stage;
+import dev.fairlead.rules.Judge;
+import dev.fairlead.rules.Judgement;
+import dev.fairlead.rules.Rulebase;
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
+/** Checks cases by one rulebase: measures, judges, and puts the outcome into words. Safe to share between threads. */
+public final class Checker {
+    private final Rulebase rulebase;
+    private final Judge judge;
+    private final Parts parts;
+    private final RulebaseUsed used;
+
+    /** A checker with the full set of measurements. */
+    public Checker(Rulebase rulebase) {
+        this(rulebase, Parts.plain());
+    }
+
+    public Checker(Rulebase rulebase, Parts parts) {
+        this.rulebase = rulebase;
+        this.judge = rulebase.judge();
+        this.parts = parts;
+        this.used = RulebaseUsed.of(rulebase);
+    }
+
+    public Rulebase rulebase() {
+        return rulebase;
+    }
+
+    /** Checks a case that was read without problems from content with that hash. */
+    public Checked check(Case c, String hash, CheckOptions options) {
+        return check(c, hash, List.of(), options);
+    }
+
+    /** Checks a case; {@code doubts} are what its reading left open. */
+    public Checked check(Case c, String hash, List<Problem> doubts, CheckOptions options) {
+        Worked worked = Measures.of(c, options.date(), options.workings() ? Workbook.kept() : Workbook.none(), parts);
+        Stage reached = options.stage().orElse(c.stage());
+        Judgement judgement = judge.judge(worked.facts(), reached);
+        Optional<LocalDate> day = options.date().isPresent() ? options.date() : c.date().value();
+        Findings findings = Findings.of(judgement, rulebase.catalogue(), c.waivers(), day);
+        List<Stage> stages = Arrays.stream(Stage.values()).filter(reached::hasReached).toList();
+        Report report = Report.of(Version.ofProgram(), used, new Subject(c.id(), hash, day), stages, findings, notes(doubts),
+                judgement.errors(), worked.workings());
+        return new Checked(c, report, worked, judgement);
+    }
+
+    private static List<InputNote> notes(List<Problem> problems) {
+        return problems.stream().map(p -> new InputNote(p.error() ? InputNote.Severity.ERROR : InputNote.Severity.WARNING,
+                p.pointer(), p.line(), p.column(), p.toString())).toList();
+    }
+}

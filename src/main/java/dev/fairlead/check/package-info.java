@@ -1,0 +1,2 @@
+/** The façade: a case in, a report out. The command line, the web page, audits and tests all come through here. */
+package dev.fairlead.check;

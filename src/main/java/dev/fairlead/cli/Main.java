@@ -1,0 +1,89 @@
+package dev.fairlead.cli;
+
+import dev.fairlead.check.Version;
+import dev.fairlead.rules.RulebaseException;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.IVersionProvider;
+
+/** The command line of Fairlead. */
+@Command(name = "fairlead", mixinStandardHelpOptions = true, versionProvider = Main.Versions.class, sortOptions = false,
+        description = "Checks a plan that advances crowded lower incisors with a utility arch, from first records to holding.",
+        footer = {"", "Exit codes: 0 nothing at or above --fail-on, 1 an error of the program, 2 wrong usage,",
+                "3 a case that cannot be read, 4 findings at or above --fail-on.", "",
+                "It supports the judgement of a licensed clinician and does not replace it; local rules come first."})
+public final class Main {
+    private Main() {}
+
+    /** Tells the version of the program. */
+    static final class Versions implements IVersionProvider {
+        @Override
+        public String[] getVersion() {
+            return new String[] {"fairlead " + Version.ofProgram()};
+        }
+    }
+
+    /** A message for the person who called, with the exit code that goes with it. */
+    static final class Stop extends RuntimeException {
+        private static final long serialVersionUID = 1L;
+        private final int code;
+
+        Stop(int code, String message) {
+            super(message);
+            this.code = code;
+        }
+    }
+
+    public static void main(String[] args) {
+        Console console = Console.ofProcess();
+        System.exit(run(console, args));
+    }
+
+    /** Runs one command; returns the exit code. */
+    static int run(Console console, String... args) {
+        CommandLine line = commandLine(console);
+        int code = line.execute(args);
+        try {
+            console.flush();
+        } catch (IOException e) {
+            return ExitCode.OWN_ERROR;
+        }
+        return code;
+    }
+
+    private static CommandLine commandLine(Console console) {
+        CommandLine line = new CommandLine(new Main());
+        line.addSubcommand(new CheckCommand(console));
+        line.addSubcommand(new WorkCommand(console));
+        line.addSubcommand(new CriteriaCommand(console));
+        line.addSubcommand(new StartCommand(console));
+        for (CommandLine sub : line.getSubcommands().values()) {
+            sub.getCommandSpec().versionProvider(new Versions());
+        }
+        line.setOut(new PrintWriter(console.out(), true, StandardCharsets.UTF_8));
+        line.setErr(new PrintWriter(console.err(), true, StandardCharsets.UTF_8));
+        line.setCaseInsensitiveEnumValuesAllowed(true);
+        line.setUsageHelpWidth(80);
+        line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
+        line.setExecutionExceptionHandler((e, command, parsed) -> failed(console, e));
+        return line;
+    }
+
+    private static int failed(Console console, Exception e) {
+        if (e instanceof Stop stop) {
+            console.err().println(stop.getMessage());
+            return stop.code;
+        }
+        if (e instanceof RulebaseException rules) {
+            console.err().println("The rulebase cannot be used:");
+            rules.problems().forEach(p -> console.err().println("  " + p));
+            return ExitCode.USAGE;
+        }
+        console.err().println("An error of the program, not of the case: " + e);
+        e.printStackTrace(console.err());
+        return ExitCode.OWN_ERROR;
+    }
+}

@@ -1,0 +1,62 @@
+package dev.fairlead.cli;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import dev.fairlead.check.CheckOptions;
+import dev.fairlead.check.Checked;
+import dev.fairlead.check.Checker;
+import dev.fairlead.findings.Report;
+import dev.fairlead.report.json.ReportJson;
+import dev.fairlead.report.text.WorkText;
+import dev.fairlead.report.text.Wrap;
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Prints the worked numbers of a case. */
+@Command(name = "work", mixinStandardHelpOptions = true, sortOptions = false,
+        description = "Print the worked numbers of a case: formula, substituted values, result with error, source.")
+final class WorkCommand implements Callable<Integer> {
+    private final Console console;
+
+    @Parameters(arity = "1", paramLabel = "CASE", description = "A case file, JSON or YAML; - for standard input.")
+    private String name;
+
+    @Option(names = "--format", paramLabel = "FORM", defaultValue = "text", description = "${COMPLETION-CANDIDATES} (default ${DEFAULT-VALUE}).")
+    private CheckCommand.Form form;
+
+    @Option(names = "--date", paramLabel = "DAY", description = "The day for which to work, such as 2026-10-01; else the day that the case names.")
+    private LocalDate date;
+
+    @Mixin
+    private RulesOption rules;
+
+    WorkCommand(Console console) {
+        this.console = console;
+    }
+
+    @Override
+    public Integer call() {
+        Named named = Named.read(name);
+        if (!named.reading().read()) {
+            named.refuse(console);
+            return ExitCode.UNREADABLE;
+        }
+        Checker checker = new Checker(rules.load());
+        Checked checked = checker.check(named.reading().value().get(), named.hash(), named.reading().problems(),
+                new CheckOptions(Optional.ofNullable(date), Optional.empty(), true));
+        Report report = checked.report();
+        if (form == CheckCommand.Form.json) {
+            ArrayNode workings = JsonNodeFactory.instance.arrayNode();
+            report.workings().forEach(w -> workings.add(ReportJson.working(w)));
+            console.out().println(workings.toPrettyString());
+        } else {
+            console.out().print(WorkText.of(report.workings(), checker.rulebase().catalogue().sources()) + "\n" + Wrap.hanging("", report.caution()));
+        }
+        return ExitCode.CLEAN;
+    }
+}

@@ -1,0 +1,32 @@
+package dev.fairlead.intake;
+
+import dev.fairlead.model.Case;
+import java.util.Optional;
+
+/** Looks for facts that contradict each other in ways that a slip of the pen explains; what a criterion judges is left to it. */
+final class CrossChecks {
+    private final Problems problems;
+
+    private CrossChecks(Problems problems) {
+        this.problems = problems;
+    }
+
+    static void run(Case c, Problems problems) {
+        CrossChecks to = new CrossChecks(problems);
+        DateOrder.check(c, to);
+        NumberingTrap.check(c, to);
+        SideSwaps.check(c, to);
+    }
+
+    void error(String pointer, String expected, String found, String slip, String mend) {
+        add(Severity.ERROR, pointer, expected, found, slip, mend);
+    }
+
+    void doubt(String pointer, String expected, String found, String slip, String mend) {
+        add(Severity.DOUBT, pointer, expected, found, slip, mend);
+    }
+
+    private void add(Severity severity, String pointer, String expected, String found, String slip, String mend) {
+        problems.add(new Problem(severity, pointer, 0, 0, expected, found, slip.isEmpty() ? Optional.empty() : Optional.of(slip), mend));
+    }
+}

@@ -1,0 +1,36 @@
+package dev.fairlead.intake;
+
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** What went wrong with a date that is not written as ISO 8601 has it. */
+final class Dates {
+    private static final Pattern BACKWARDS = Pattern.compile("(\\d{1,2})[./-](\\d{1,2})[./-](\\d{4})");
+    private static final Pattern SHORT = Pattern.compile("(\\d{4})[-./](\\d{1,2})[-./](\\d{1,2})");
+
+    private Dates() {}
+
+    static String slip(String text) {
+        Matcher m = BACKWARDS.matcher(text);
+        if (m.matches()) {
+            return Integer.parseInt(m.group(1)) <= 12 && Integer.parseInt(m.group(2)) <= 12
+                    ? "day and month in an order that can be read in two ways" : "day, month and year the other way round";
+        }
+        Matcher s = SHORT.matcher(text);
+        if (s.matches() && Integer.parseInt(s.group(2)) > 12) {
+            return "day and month swapped";
+        }
+        if (s.matches() && text.length() == 10 && text.charAt(4) == '-' && Integer.parseInt(s.group(3)) > 28) {
+            return "a day that this month does not have";
+        }
+        return "";
+    }
+
+    static String mend(String text) {
+        Matcher s = SHORT.matcher(text);
+        if (s.matches() && text.length() < 10) {
+            return "write two digits for month and day";
+        }
+        return "write four digits for the year, two for the month, two for the day, with dashes";
+    }
+}

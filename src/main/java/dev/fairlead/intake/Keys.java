@@ -1,0 +1,26 @@
+package dev.fairlead.intake;
+
+import java.io.IOException;
+import java.util.Collection;
+import java.util.Optional;
+
+/** Refuses fields that are twice there, unknown, or that name a person. */
+final class Keys {
+    private Keys() {}
+
+    /** Refuses the field whose name is the current token, and steps over its value. */
+    static void refuse(Input in, String pointer, String key, Collection<String> known, boolean twice) throws IOException {
+        Privacy.Refusal personal = Privacy.key(key);
+        if (twice) {
+            in.error(pointer, "each field once", Input.quoted(key) + " again", "a block that was copied and not changed", "keep one of the two");
+        } else if (personal != null) {
+            in.error(pointer, "a case that does not tell who the patient is", personal.found(), "", personal.mend());
+        } else {
+            Optional<String> near = Nearest.of(key, known);
+            String mend = near.map(n -> "write " + n).orElse("known here: " + String.join(", ", known));
+            in.error(pointer, "a known field", Input.quoted(key), near.map(n -> "a slip in writing " + n).orElse(""), mend);
+        }
+        in.parser.nextToken();
+        in.parser.skipChildren();
+    }
+}

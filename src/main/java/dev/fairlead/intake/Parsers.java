@@ -1,0 +1,31 @@
+package dev.fairlead.intake;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.StreamReadConstraints;
+import com.fasterxml.jackson.core.StreamReadFeature;
+import com.fasterxml.jackson.core.json.JsonReadFeature;
+import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
+import com.fasterxml.jackson.dataformat.yaml.YAMLParser;
+import java.io.IOException;
+
+/** The parsers for case files, with limits far above any case and far below what would tie up a machine. */
+final class Parsers {
+    /** Bytes of a file; a case with a hundred visits has about 60 000. */
+    static final int MOST_BYTES = 2_000_000;
+
+    private static final StreamReadConstraints LIMITS = StreamReadConstraints.builder()
+            .maxNestingDepth(50).maxStringLength(10_000).maxNumberLength(40).maxTokenCount(200_000).maxNameLength(200).maxDocumentLength(MOST_BYTES).build();
+    // NaN and Infinity are let through here so that they are refused at their field, together with all other problems
+    private static final JsonFactory JSON = JsonFactory.builder().streamReadConstraints(LIMITS)
+            .enable(JsonReadFeature.ALLOW_NON_NUMERIC_NUMBERS).enable(StreamReadFeature.USE_FAST_DOUBLE_PARSER).build();
+    // YAML 1.1 takes yes, no, on and off for booleans; as words they are answers or refused, never silently true
+    private static final YAMLFactory YAML = YAMLFactory.builder().streamReadConstraints(LIMITS)
+            .enable(YAMLParser.Feature.PARSE_BOOLEAN_LIKE_WORDS_AS_STRINGS).build();
+
+    private Parsers() {}
+
+    static JsonParser open(String text, Format format) throws IOException {
+        return (format == Format.YAML ? YAML : JSON).createParser(text);
+    }
+}

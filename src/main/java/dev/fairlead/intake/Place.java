@@ -1,0 +1,79 @@
+package dev.fairlead.intake;
+
+import dev.fairlead.model.Tooth;
+import dev.fairlead.model.shape.FieldShape;
+import dev.fairlead.model.shape.RecordShape;
+
+/**
+ * One record's place in a case: its pointers and what stands for its absent components, worked out once for all files, since making them
+ * anew would cost more than the parsing.
+ */
+final class Place {
+    private static final int KEPT = 64;
+    private static final Place ROOT = new Place(RecordShape.ofCase(), "");
+
+    final RecordShape shape;
+    final String pointer;
+    private final String[] pointers;
+    private final Object[] blanks;
+    // filled as they are met; a race makes an equal place twice, which does no harm since places never change
+    private final Place[][] inner;
+
+    private Place(RecordShape shape, String pointer) {
+        this.shape = shape;
+        this.pointer = pointer;
+        int n = shape.fields().size();
+        pointers = new String[n];
+        blanks = new Object[n];
+        inner = new Place[n][];
+        for (FieldShape f : shape.fields()) {
+            pointers[f.index()] = pointer + '/' + RecordShape.escape(f.key());
+            blanks[f.index()] = RecordShape.blankOf(f, pointers[f.index()]);
+            inner[f.index()] = new Place[switch (f.kind()) {
+                case RECORD -> 1;
+                case LIST -> KEPT;
+                case TOOTH_MAP -> 90;
+                default -> 0;
+            }];
+        }
+    }
+
+    static Place root() {
+        return ROOT;
+    }
+
+    String pointer(FieldShape f) {
+        return pointers[f.index()];
+    }
+
+    /** What stands for the component when it is absent. */
+    Object blank(FieldShape f) {
+        return blanks[f.index()];
+    }
+
+    /** A new row of component values, all absent. */
+    Object[] blanks() {
+        return blanks.clone();
+    }
+
+    Place nested(FieldShape f) {
+        return inner(f, 0, "");
+    }
+
+    Place element(FieldShape f, int index) {
+        return index < KEPT ? inner(f, index, "/" + index) : new Place(f.nested(), pointer(f) + '/' + index);
+    }
+
+    Place tooth(FieldShape f, Tooth tooth) {
+        return inner(f, tooth.number(), "/" + tooth.number());
+    }
+
+    private Place inner(FieldShape f, int slot, String suffix) {
+        Place known = inner[f.index()][slot];
+        if (known == null) {
+            known = new Place(f.nested(), pointer(f) + suffix);
+            inner[f.index()][slot] = known;
+        }
+        return known;
+    }
+}

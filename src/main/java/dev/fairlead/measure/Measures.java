@@ -1,0 +1,44 @@
+package dev.fairlead.measure;
+
+import dev.fairlead.facts.CaseFact;
+import dev.fairlead.measure.gather.Facts;
+import dev.fairlead.measure.gather.Source;
+import dev.fairlead.measure.part.Parts;
+import dev.fairlead.measure.part.Position;
+import dev.fairlead.measure.records.Readings;
+import dev.fairlead.measure.records.RecordChecks;
+import dev.fairlead.measure.schedule.Activations;
+import dev.fairlead.measure.space.SpaceAnalysis;
+import dev.fairlead.measure.space.SpaceResult;
+import dev.fairlead.measure.space.SpaceWords;
+import dev.fairlead.model.Case;
+import dev.fairlead.model.Fact;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+
+/** Works out a case: all facts that rules look at, and how each number came about. */
+public final class Measures {
+    private Measures() {}
+
+    /** Works out a case with published rules of thumb and plane geometry. */
+    public static Worked of(Case c, Optional<LocalDate> day, Workbook book) {
+        return of(c, day, book, Parts.plain());
+    }
+
+    /** Works out a case for {@code day}, or for the day that the case names. */
+    public static Worked of(Case c, Optional<LocalDate> day, Workbook book, Parts parts) {
+        Readings readings = new Readings(c);
+        Fact<LocalDate> on = day.isPresent() ? Fact.of(day.get()) : c.date();
+        RecordChecks records = RecordChecks.of(readings, on);
+        SpaceResult space = SpaceAnalysis.of(readings, book.wanted());
+        if (book.wanted()) {
+            records.write(readings, book);
+            SpaceWords.write(space, readings, book);
+        }
+        Position position = parts.position().after(readings, book);
+        Activations activations = new Activations(c, parts.wire());
+        List<CaseFact> facts = Facts.of(new Source(c, readings, records, space, position, activations, parts, book));
+        return new Worked(facts, book.workings(), records, space, position);
+    }
+}

@@ -1,0 +1,18 @@
+package dev.fairlead.measure;
+
+import dev.fairlead.facts.CaseFact;
+import dev.fairlead.measure.part.Position;
+import dev.fairlead.measure.records.RecordChecks;
+import dev.fairlead.measure.space.SpaceResult;
+import java.util.List;
+
+/**
+ * A case worked out.
+ *
+ * @param facts what the rules look at, in a fixed order
+ * @param workings how numbers came about; empty when no workbook was kept
+ * @param records how far the records can be believed
+ * @param space room and need before treatment
+ * @param position where the plan puts the incisors
+ */
+public record Worked(List<CaseFact> facts, List<Working> workings, RecordChecks records, SpaceResult space, Position position) {}

@@ -1,0 +1,47 @@
+package dev.fairlead.measure.archform;
+
+import java.util.List;
+import org.hipparchus.linear.Array2DRowRealMatrix;
+import org.hipparchus.linear.ArrayRealVector;
+import org.hipparchus.linear.EigenDecompositionSymmetric;
+import org.hipparchus.linear.RealMatrix;
+import org.hipparchus.linear.RealVector;
+
+/** The plane with the least sum of squared distances from the landmarks (the occlusal plane of the set). */
+record BestPlane(RealVector centre, RealVector first, RealVector second, double rms) {
+    private static final double COLLINEAR = 1e-12;
+
+    static BestPlane of(List<Landmark> given) {
+        double[][] rows = given.stream().map(l -> new double[] {l.x(), l.y(), l.z()}).toArray(double[][]::new);
+        RealMatrix points = new Array2DRowRealMatrix(rows);
+        int n = rows.length;
+        RealVector centre = new ArrayRealVector(new double[] {mean(points, 0), mean(points, 1), mean(points, 2)});
+        for (int i = 0; i < n; i++) {
+            points.setRowVector(i, points.getRowVector(i).subtract(centre));
+        }
+        EigenDecompositionSymmetric eigen = new EigenDecompositionSymmetric(points.transpose().multiply(points));
+        if (!(eigen.getEigenvalue(1) > COLLINEAR * eigen.getEigenvalue(0))) {
+            throw new IllegalArgumentException("the landmarks lie on one straight line");
+        }
+        return new BestPlane(centre, eigen.getEigenvector(0), eigen.getEigenvector(1),
+                Math.sqrt(Math.max(0, eigen.getEigenvalue(2)) / n));
+    }
+
+    private static double mean(RealMatrix points, int column) {
+        double sum = 0;
+        for (double v : points.getColumn(column)) {
+            sum += v;
+        }
+        return sum / points.getRowDimension();
+    }
+
+    /** Foot of the landmark in the plane, in axes of the plane. */
+    Point project(Landmark l) {
+        double[] d = {l.x() - centre.getEntry(0), l.y() - centre.getEntry(1), l.z() - centre.getEntry(2)};
+        return new Point(dot(d, first), dot(d, second));
+    }
+
+    private static double dot(double[] d, RealVector axis) {
+        return d[0] * axis.getEntry(0) + d[1] * axis.getEntry(1) + d[2] * axis.getEntry(2);
+    }
+}

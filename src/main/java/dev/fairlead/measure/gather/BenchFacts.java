@@ -1,0 +1,38 @@
+package dev.fairlead.measure.gather;
+
+import dev.fairlead.facts.BenchWork;
+import dev.fairlead.facts.CaseFact;
+import dev.fairlead.facts.FoldMade;
+import dev.fairlead.facts.Place;
+import dev.fairlead.model.Bench;
+import dev.fairlead.model.Case;
+import dev.fairlead.model.Fold;
+import dev.fairlead.model.Measured;
+import dev.fairlead.model.Side;
+import java.util.List;
+
+/** The wire as it was made. */
+final class BenchFacts {
+    private static final Place[] FOLDS = Places.sides("/bench");
+    private static final Place BENCH = new Place("/bench", "");
+
+    private BenchFacts() {}
+
+    static void add(Source s, List<CaseFact> out) {
+        Case c = s.c();
+        Bench b = c.bench();
+        Measured planned = s.parts().wire().plannedHeight(c, s.book());
+        for (Side side : Side.values()) {
+            Fold f = b.fold(side);
+            out.add(new FoldMade(FOLDS[side.ordinal()], side, f.firstBendOffset(), f.length().minus(c.hardware().tube(side).length()).abs(),
+                    f.height().minus(planned), f.bendRadius(), f.outOfSquare(), f.legsOutOfParallel(), f.clearGingiva(),
+                    f.clearCheek().minus(s.parts().wire().swing(c, side, s.book()))));
+        }
+        Fold l = b.left();
+        Fold r = b.right();
+        Measured differ = l.firstMark().minus(r.firstMark()).abs()
+                .max(l.length().minus(r.length()).abs())
+                .max(l.height().minus(r.height()).abs());
+        out.add(new BenchWork(BENCH, b.midlineMarked(), b.otherSideMarkedSeated(), differ, Answers.sided(c.plan()), b.passiveGap(), b.rebends()));
+    }
+}

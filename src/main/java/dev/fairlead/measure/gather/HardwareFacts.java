@@ -1,0 +1,35 @@
+package dev.fairlead.measure.gather;
+
+import dev.fairlead.facts.CaseFact;
+import dev.fairlead.facts.FirstMolar;
+import dev.fairlead.facts.Place;
+import dev.fairlead.facts.Readiness;
+import dev.fairlead.measure.space.Irregularity;
+import dev.fairlead.model.Case;
+import dev.fairlead.model.Hardware;
+import dev.fairlead.model.Side;
+import dev.fairlead.model.Tooth;
+import dev.fairlead.model.Tube;
+import java.util.List;
+
+/** First molars with band and tube, and what came before steel. */
+final class HardwareFacts {
+    private static final Place[] MOLARS = {new Place("/hardware/left", "left, tooth 36"), new Place("/hardware/right", "right, tooth 46")};
+    private static final Place HARDWARE = new Place("/hardware", "");
+    private static final Tooth[] FIRST_MOLARS = {Tooth.of(36), Tooth.of(46)};
+
+    private HardwareFacts() {}
+
+    static void add(Source s, List<CaseFact> out) {
+        Case c = s.c();
+        Hardware h = c.hardware();
+        for (Side side : Side.values()) {
+            Tube t = h.tube(side);
+            out.add(new FirstMolar(MOLARS[side.ordinal()], side, Answers.erupted(c.tooth(FIRST_MOLARS[side.ordinal()]).state()), t.cemented(),
+                    t.loose(), t.hook(), t.height().minus(c.wire().size()),
+                    side == Side.LEFT ? c.films().secondMolarAngleLeft() : c.films().secondMolarAngleRight()));
+        }
+        out.add(new Readiness(HARDWARE, h.flexibleWireFirst(), Irregularity.index(h.contactsNow()), Irregularity.largest(h.contactsNow()),
+                h.modelOverBands(), h.buccalSegmentsFree()));
+    }
+}

@@ -1,0 +1,29 @@
+package dev.fairlead.measure.gather;
+
+import dev.fairlead.facts.CaseFact;
+import dev.fairlead.facts.Inserted;
+import dev.fairlead.facts.InsertedEnd;
+import dev.fairlead.facts.Place;
+import dev.fairlead.model.InsertedSide;
+import dev.fairlead.model.Insertion;
+import dev.fairlead.model.Side;
+import java.util.List;
+
+/** The checklist answered at the chair. */
+final class InsertionFacts {
+    private static final Place[] SIDES = Places.sides("/insertion");
+    private static final Place INSERTION = new Place("/insertion", "");
+
+    private InsertionFacts() {}
+
+    static void add(Source s, List<CaseFact> out) {
+        Insertion i = s.c().insertion();
+        for (Side side : Side.values()) {
+            InsertedSide x = i.side(side);
+            out.add(new InsertedEnd(SIDES[side.ordinal()], side, x.endProud(), x.cutEndCaught(), x.bentBehind(), x.stopGap(), x.underHook(),
+                    x.cheekSore()));
+        }
+        out.add(new Inserted(INSERTION, i.gingivalClearance(), i.blanching(), i.passiveGap(), i.bracketsTied(), i.eyeProtection(),
+                i.airwayGuard(), i.instructionsGiven()));
+    }
+}

@@ -1,0 +1,41 @@
+package dev.fairlead.measure.gather;
+
+import dev.fairlead.facts.CaseFact;
+import dev.fairlead.facts.Place;
+import dev.fairlead.facts.Progress;
+import dev.fairlead.facts.SideProgress;
+import dev.fairlead.measure.Say;
+import dev.fairlead.measure.Working;
+import dev.fairlead.measure.schedule.Response;
+import dev.fairlead.model.Case;
+import dev.fairlead.model.Measured;
+import dev.fairlead.model.Side;
+import java.util.List;
+
+/** How the front has moved so far. */
+final class ProgressFacts {
+    private static final Place[] SIDES = Places.within("/visits");
+    private static final Place VISITS = new Place("/visits", "");
+    private static final Measured NO_VISITS = Measured.unknown("/visits");
+
+    private ProgressFacts() {}
+
+    static void add(Source s, List<CaseFact> out) {
+        Case c = s.c();
+        Measured left = s.activations().forward(Side.LEFT);
+        Measured right = s.activations().forward(Side.RIGHT);
+        for (Side side : Side.values()) {
+            Measured done = side == Side.LEFT ? left : right;
+            Measured planned = c.plan().advance(side);
+            Measured spare = s.activations().none() ? NO_VISITS : s.parts().wire().reach(c, side).minus(done.max(planned));
+            Measured distal = s.activations().none() ? NO_VISITS : c.visits().get(c.visits().size() - 1).side(side).molarDistal();
+            out.add(new SideProgress(SIDES[side.ordinal()], side, spare, Response.of(s.activations(), side, s.book()), distal, done.minus(planned)));
+            s.book().add(() -> Working.of("activation.forward." + Say.side(side), "Activation", "openings so far on the " + Say.side(side), done,
+                    "travel of a fold opened to the summed gap: 2 r' sin a + L (1 - cos a), sin a = gap / L", "", "", "geometry"));
+            s.book().add(() -> Working.of("activation.fold-wire-spare." + Say.side(side), "Activation", "wire left in the " + Say.side(side) + " fold", spare,
+                    "reach of the fold (4 r + L) - the larger of travel so far and planned advance", Say.num(s.parts().wire().reach(c, side)) + " - max("
+                            + Say.num(done) + ", " + Say.num(planned) + ")", "At its full reach the leg stands upright.", "geometry"));
+        }
+        out.add(new Progress(VISITS, left.minus(right).abs(), Answers.sided(c.plan()), s.activations().sinceRecheck()));
+    }
+}

@@ -1,0 +1,70 @@
+package dev.fairlead.measure.gather;
+
+import dev.fairlead.facts.Antimeres;
+import dev.fairlead.facts.CaseFact;
+import dev.fairlead.facts.LowerIncisor;
+import dev.fairlead.facts.ToothWidth;
+import dev.fairlead.measure.records.CrownWidths;
+import dev.fairlead.model.Bracket;
+import dev.fairlead.model.Case;
+import dev.fairlead.model.Measured;
+import dev.fairlead.model.Tooth;
+import dev.fairlead.model.ToothRecord;
+import java.util.List;
+
+/**
+ * Widths, antimeres and lower incisors. Widths and antimeres of the four incisors always stand, for the plan rests on them;
+ * those of other teeth stand where they were measured.
+ */
+final class ToothFacts {
+    private static final Tooth[] OTHERS = others();
+    private static final Tooth[] LEFT_INCISORS = {Tooth.of(31), Tooth.of(32)};
+
+    private ToothFacts() {}
+
+    private static Tooth[] others() {
+        return java.util.stream.IntStream.range(11, 86).filter(Tooth::exists).mapToObj(Tooth::of)
+                .filter(t -> !Tooth.LOWER_INCISORS.contains(t)).toArray(Tooth[]::new);
+    }
+
+    static void add(Source s, List<CaseFact> out) {
+        Case c = s.c();
+        for (Tooth t : Tooth.LOWER_INCISORS) {
+            width(s, t, out);
+        }
+        for (Tooth t : OTHERS) {
+            if (measured(c, t) && CrownWidths.has(t)) {
+                width(s, t, out);
+            }
+        }
+        for (Tooth t : LEFT_INCISORS) {
+            pair(s, t, out);
+        }
+        for (Tooth t : OTHERS) {
+            if (t.side() == dev.fairlead.model.Side.LEFT && measured(c, t) && measured(c, t.antimere())) {
+                pair(s, t, out);
+            }
+        }
+        Measured most = c.plan().advanceLeft().max(c.plan().advanceRight());
+        for (Tooth t : Tooth.LOWER_INCISORS) {
+            ToothRecord r = c.tooth(t);
+            Bracket b = c.hardware().bracket(t);
+            out.add(new LowerIncisor(Places.tooth(t), t, Answers.erupted(r.state()), r.gingivaThickness(), r.keratinised(), r.recession(),
+                    c.mouth().periodontalOpinion(), most, b.bonded(), b.loose(), b.slot().minus(c.wire().size())));
+        }
+    }
+
+    private static boolean measured(Case c, Tooth t) {
+        ToothRecord r = c.teeth().get(t);
+        return r != null && r.width().known();
+    }
+
+    private static void width(Source s, Tooth t, List<CaseFact> out) {
+        Measured width = s.readings().width(t);
+        out.add(new ToothWidth(Places.tooth(t), t, width, CrownWidths.deviation(t, width)));
+    }
+
+    private static void pair(Source s, Tooth left, List<CaseFact> out) {
+        out.add(new Antimeres(Places.pair(left), left, s.readings().width(left).minus(s.readings().width(left.antimere())).abs()));
+    }
+}

@@ -1,0 +1,49 @@
+package dev.fairlead.measure.gather;
+
+import dev.fairlead.facts.ActivatedFold;
+import dev.fairlead.facts.CaseFact;
+import dev.fairlead.facts.VisitSeen;
+import dev.fairlead.measure.part.Forces;
+import dev.fairlead.model.Answer;
+import dev.fairlead.model.Case;
+import dev.fairlead.model.Choices.Mobility;
+import dev.fairlead.model.Fact;
+import dev.fairlead.model.Measured;
+import dev.fairlead.model.Side;
+import dev.fairlead.model.Visit;
+import java.util.List;
+
+/** Each activation visit. */
+final class VisitFacts {
+    private static final Measured UNDECLARED = Measured.unknown("/wire/proofStrength");
+
+    private VisitFacts() {}
+
+    static void add(Source s, List<CaseFact> out) {
+        Case c = s.c();
+        for (int i = 0; i < c.visits().size(); i++) {
+            Visit v = c.visits().get(i);
+            for (Side side : Side.values()) {
+                out.add(new ActivatedFold(Places.visit(i, side), i + 1, side, v.side(side).standOff(), v.side(side).legsOutOfParallel()));
+            }
+        }
+        for (int i = 0; i < c.visits().size(); i++) {
+            Visit v = c.visits().get(i);
+            Forces f = s.parts().force().at(c, i, s.book());
+            Measured gauge = v.gauge();
+            out.add(new VisitSeen(Places.visit(i), i + 1, s.activations().weeksSince(i), gauge.known() ? gauge : f.low(),
+                    gauge.known() ? gauge : f.high(), f.peakStress(), f.peakStress().minus(proof(c)), f.intrusivePerIncisor(),
+                    v.newRecession(), mobile(v.mobility()), v.blanching(), v.lastingPain(), v.resorption()));
+        }
+    }
+
+    /** Proof strength; a wire whose maker declares none still has one, so it is then unknown. */
+    private static Measured proof(Case c) {
+        Measured declared = c.wire().proofStrength();
+        return declared.applies() ? declared : UNDECLARED;
+    }
+
+    private static Answer mobile(Fact<Mobility> grade) {
+        return grade.known() ? Answer.of(grade.is(Mobility.GRADE_II) || grade.is(Mobility.GRADE_III)) : Answers.absent(grade);
+    }
+}

@@ -1,0 +1,45 @@
+package dev.fairlead.measure.gather;
+
+import dev.fairlead.facts.CaseFact;
+import dev.fairlead.facts.Place;
+import dev.fairlead.facts.Wire;
+import dev.fairlead.measure.part.Stiffness;
+import dev.fairlead.measure.part.WirePart.Misfit;
+import dev.fairlead.model.Answer;
+import dev.fairlead.model.Bench;
+import dev.fairlead.model.Case;
+import dev.fairlead.model.Choices.Material;
+import dev.fairlead.model.Choices.Section;
+import dev.fairlead.model.Fact;
+import dev.fairlead.model.Measured;
+import dev.fairlead.model.WirePlan;
+import java.util.List;
+
+/** The wire in hand against the plan. */
+final class WireFacts {
+    private static final Place WIRE = new Place("/wire", "");
+
+    private WireFacts() {}
+
+    static void add(Source s, List<CaseFact> out) {
+        Case c = s.c();
+        WirePlan w = c.wire();
+        Bench b = c.bench();
+        Measured rms = b.misfitRms();
+        Measured worst = b.misfitWorst();
+        if (!rms.known() || !worst.known()) {
+            Misfit computed = s.parts().wire().misfit(c, s.book());
+            rms = rms.known() ? rms : computed.rms();
+            worst = worst.known() ? worst : computed.worst();
+        }
+        out.add(new Wire(WIRE, Answers.is(w.section(), Section.ROUND), steel(w.material()), w.size().minus(w.plannedSize()).abs(),
+                Stiffness.ratio(w, s.book()), s.parts().wire().blankSpare(c, s.book()), rms, worst, b.misfitRmsAfter(), b.misfitWorstAfter()));
+    }
+
+    /** Nickel-free steel is a stainless steel as well: manganese and nitrogen stand in for nickel. */
+    private static Answer steel(Fact<Material> material) {
+        return material.known()
+                ? Answer.of(material.is(Material.STAINLESS_STEEL) || material.is(Material.NICKEL_FREE_STEEL))
+                : Answers.absent(material);
+    }
+}

@@ -1,0 +1,25 @@
+package dev.fairlead.measure.mechanics;
+
+/**
+ * Plane curve the front of the wire follows, from one tube's mesial end to the other's, by arc length from the midline.
+ *
+ * <p>Arc length is negative on the patient's right and positive on the left; x and y in mm on the axes of this package.
+ */
+public interface ArchCurve {
+    /** Arc length from the midline to the mesial end of the right tube, mm, positive. */
+    double rightLength();
+
+    /** Arc length from the midline to the mesial end of the left tube, mm, positive. */
+    double leftLength();
+
+    /** Transverse position at an arc length from the midline, mm. */
+    double x(double arcLength);
+
+    /** Anterior position at an arc length from the midline, mm. */
+    double y(double arcLength);
+
+    /** Whole length between the tubes' mesial ends, mm. */
+    default double perimeter() {
+        return rightLength() + leftLength();
+    }
+}

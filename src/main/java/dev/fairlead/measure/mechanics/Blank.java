@@ -1,0 +1,33 @@
+package dev.fairlead.measure.mechanics;
+
+/**
+ * Straight wire to cut before bending.
+ *
+ * @param perimeter of the plane arch form between the tubes' mesial ends, mm
+ * @param archRun wire from one fold's third leg to the other's, with its buccal and vertical offsets, mm
+ * @param foldRight wire in the right fold, mm
+ * @param foldLeft wire in the left fold, mm
+ * @param tails both tails: in the tube and distal of it, mm
+ */
+public record Blank(double perimeter, double archRun, double foldRight, double foldLeft, double tails) {
+    private static final Mesh RULER = new Mesh(4, 0.25);
+
+    /** Lengths of an arch with closed folds; tail is the wire left distal of each tube, mm. */
+    public static Blank of(ArchGeometry arch, FoldSpec right, FoldSpec left, double tail) {
+        Require.notNegative("tail", tail);
+        var closed = new Setup(
+                new WireSpec(1, 1, 0), arch, right, left, 0, 0, Tube.SPIN, Ties.FOUR, Seat.LEVEL, Theory.LINEAR, RULER);
+        Centreline line = Centreline.of(closed);
+        return new Blank(
+                arch.curve().perimeter(),
+                line.length(line.right.foldEnd(), line.left.foldEnd()),
+                right.wireLength(),
+                left.wireLength(),
+                2 * (arch.tubeLength() + tail));
+    }
+
+    /** Whole length to cut, mm. */
+    public double total() {
+        return archRun + foldRight + foldLeft + tails;
+    }
+}

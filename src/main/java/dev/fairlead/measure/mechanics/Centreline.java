@@ -1,0 +1,229 @@
+package dev.fairlead.measure.mechanics;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Passive shape of the wire: the front at the brackets, the tails where the opened folds leave them, as nodes from the distal end of the right
+ * tube to that of the left.
+ */
+final class Centreline {
+    /** Nodes of one side, from the distal end of the tube to the midline. */
+    private static final class Half {
+        final List<double[]> points = new ArrayList<>();
+        final List<Part> parts = new ArrayList<>();
+        int mesialEnd;
+        int foldEnd;
+        int lateral;
+        int central;
+
+        void add(Part part, double x, double y, double z) {
+            if (!points.isEmpty()) {
+                parts.add(part);
+            }
+            points.add(new double[] {x, y, z});
+        }
+
+        int last() {
+            return points.size() - 1;
+        }
+    }
+
+    final double[] nodes;
+    final Part[] parts;
+    final Ends right;
+    final Ends left;
+    final int midline;
+
+    /** Node numbers that matter on one side. */
+    record Ends(int tubeDistal, int tubeMesial, int foldEnd, int lateral, int central) {}
+
+    private Centreline(Half r, Half l) {
+        int n = r.points.size() + l.points.size() - 1;
+        nodes = new double[3 * n];
+        parts = new Part[n - 1];
+        midline = r.last();
+        for (int i = 0; i < r.points.size(); i++) {
+            System.arraycopy(r.points.get(i), 0, nodes, 3 * i, 3);
+        }
+        for (int i = 0; i < l.last(); i++) {
+            System.arraycopy(l.points.get(i), 0, nodes, 3 * (n - 1 - i), 3);
+            parts[n - 2 - i] = l.parts.get(i);
+        }
+        for (int i = 0; i < r.last(); i++) {
+            parts[i] = r.parts.get(i);
+        }
+        right = new Ends(0, r.mesialEnd, r.foldEnd, r.lateral, r.central);
+        left = new Ends(n - 1, n - 1 - l.mesialEnd, n - 1 - l.foldEnd, n - 1 - l.lateral, n - 1 - l.central);
+    }
+
+    static Centreline of(Setup setup) {
+        return new Centreline(half(setup, setup.right(), setup.alphaR(), -1), half(setup, setup.left(), setup.alphaL(), 1));
+    }
+
+    /** Length of wire between two nodes, mm. */
+    double length(int fromNode, int toNode) {
+        double sum = 0;
+        for (int i = fromNode; i < toNode; i++) {
+            sum += Math.sqrt(Math.pow(nodes[3 * i + 3] - nodes[3 * i], 2)
+                    + Math.pow(nodes[3 * i + 4] - nodes[3 * i + 1], 2)
+                    + Math.pow(nodes[3 * i + 5] - nodes[3 * i + 2], 2));
+        }
+        return sum;
+    }
+
+    private static Half half(Setup setup, FoldSpec fold, double alpha, int side) {
+        Half h = new Half();
+        ArchCurve curve = setup.arch().curve();
+        double reach = side < 0 ? curve.rightLength() : curve.leftLength();
+        double tubeX = Math.abs(curve.x(side * reach));
+        double tubeY = curve.y(side * reach);
+        // in the plane of the fold: p forward, w away from the tube, both from the closed fold's tube; the third leg ends where it always does
+        double p = -FoldKinematics.forward(fold, alpha);
+        double w = -FoldKinematics.gingival(fold, alpha);
+        var draw = new Pen(h, fold, side, tubeX, tubeY, setup.mesh());
+        draw.startAt(p - setup.arch().tubeLength(), w);
+        draw.straight(Part.TUBE, setup.arch().tubeLength(), 0);
+        h.mesialEnd = h.last();
+        draw.straight(Part.GAP, fold.gap(), 0);
+        double r1 = FoldKinematics.openedRadius(fold, alpha);
+        draw.bend(Part.BEND_1, r1, 0, Math.PI - alpha);
+        draw.straight(Part.LEG_2, fold.leg(), Math.PI - alpha);
+        draw.bend(Part.BEND_2, r1, Math.PI - alpha, alpha - Math.PI);
+        draw.straight(Part.LEG_3, fold.leg3(), 0);
+        h.foldEnd = h.last();
+        run(h, setup, side, fold.gap() - fold.leg() + fold.leg3());
+        return h;
+    }
+
+    /** From the third leg along the arch form to the midline; buccal and vertical offsets fade out before the lateral incisor. */
+    private static void run(Half h, Setup setup, int side, double forwardOfTube) {
+        ArchCurve curve = setup.arch().curve();
+        ArchGeometry arch = setup.arch();
+        double level = setup.bracketLevel();
+        double reach = side < 0 ? curve.rightLength() : curve.leftLength();
+        double[] end = h.points.get(h.last());
+        double start = forwardOfTube <= 0 ? reach - forwardOfTube : abreast(curve, side, reach, forwardOfTube);
+        double buccal = end[0] - x(curve, side, reach, start);
+        double vertical = end[2] - level;
+        double length = start - arch.lateral();
+        int n = setup.mesh().pieces(length);
+        for (int i = 1; i <= n; i++) {
+            double f = (double) i / n;
+            double fade = 1 - 3 * f * f + 2 * f * f * f;
+            double s = start - f * length;
+            h.add(Part.RUN, x(curve, side, reach, s) + buccal * fade, y(curve, side, reach, s), level + vertical * fade);
+        }
+        h.lateral = h.last();
+        along(h, setup, side, arch.lateral(), arch.central(), level);
+        h.central = h.last();
+        along(h, setup, side, arch.central(), 0, level);
+    }
+
+    private static void along(Half h, Setup setup, int side, double from, double to, double level) {
+        int n = setup.mesh().pieces(from - to);
+        for (int i = 1; i <= n; i++) {
+            double s = side * (from + (to - from) * i / n);
+            h.add(Part.FRONT, setup.arch().curve().x(s), setup.arch().curve().y(s), level);
+        }
+    }
+
+    /** The arch form goes on straight behind the tube's mesial end. */
+    private static double x(ArchCurve curve, int side, double reach, double s) {
+        return curve.x(side * Math.min(s, reach));
+    }
+
+    private static double y(ArchCurve curve, int side, double reach, double s) {
+        return curve.y(side * Math.min(s, reach)) - Math.max(0, s - reach);
+    }
+
+    /** Arc length from the midline at which the arch form first lies so far in front of the tube's mesial end. */
+    private static double abreast(ArchCurve curve, int side, double reach, double forward) {
+        double tubeY = curve.y(side * reach);
+        double near = reach;
+        double far = reach;
+        double step = forward / 2;
+        while (curve.y(side * far) - tubeY < forward) {
+            near = far;
+            far -= step;
+            if (far <= 0) {
+                throw new IllegalArgumentException("the fold's third leg reaches beyond the front of the arch");
+            }
+        }
+        for (int i = 0; i < 60; i++) {
+            double mid = (near + far) / 2;
+            if (curve.y(side * mid) - tubeY < forward) {
+                near = mid;
+            } else {
+                far = mid;
+            }
+        }
+        return far;
+    }
+
+    /** Draws straights and bends in the plane of a fold. */
+    private static final class Pen {
+        /** A shorter straight piece gets no element of its own, which would be very stiff, but is joined to the next, mm. */
+        private static final double SHORTEST = 0.05;
+
+        private final Half half;
+        private final int side;
+        private final double tubeX;
+        private final double tubeY;
+        private final double sine;
+        private final double cosine;
+        private final Mesh mesh;
+        private double p;
+        private double w;
+
+        Pen(Half half, FoldSpec fold, int side, double tubeX, double tubeY, Mesh mesh) {
+            this.half = half;
+            this.side = side;
+            this.tubeX = tubeX;
+            this.tubeY = tubeY;
+            this.sine = Math.sin(fold.tip());
+            this.cosine = Math.cos(fold.tip());
+            this.mesh = mesh;
+        }
+
+        void startAt(double startP, double startW) {
+            p = startP;
+            w = startW;
+            put(Part.TUBE);
+        }
+
+        private void put(Part part) {
+            half.add(part, side * (tubeX + w * sine), tubeY + p, -w * cosine);
+        }
+
+        void straight(Part part, double length, double heading) {
+            if (length < SHORTEST) {
+                p += length * Math.cos(heading);
+                w += length * Math.sin(heading);
+                return;
+            }
+            int n = mesh.pieces(length);
+            double p0 = p;
+            double w0 = w;
+            for (int i = 1; i <= n; i++) {
+                p = p0 + length * i / n * Math.cos(heading);
+                w = w0 + length * i / n * Math.sin(heading);
+                put(part);
+            }
+        }
+
+        /** Arc of radius r from a heading through a signed turn; headings turn from forward to away from the tube. */
+        void bend(Part part, double r, double heading, double turn) {
+            double sign = Math.signum(turn);
+            double p0 = p - sign * r * Math.sin(heading);
+            double w0 = w + sign * r * Math.cos(heading);
+            int n = mesh.perBend();
+            for (int i = 1; i <= n; i++) {
+                double a = heading + turn * i / n;
+                p = p0 + sign * r * Math.sin(a);
+                w = w0 - sign * r * Math.cos(a);
+                put(part);
+            }
+        }
+    }
+}

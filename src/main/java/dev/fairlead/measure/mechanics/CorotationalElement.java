@@ -1,0 +1,349 @@
+package dev.fairlead.measure.mechanics;
+
+/**
+ * Internal force and consistent tangent of one co-rotational Euler-Bernoulli beam element; a workspace, reused for every element.
+ *
+ * <p>The element's own frame follows the chord and the mean of both nodes' second axes; within it the beam is linear. Formulation after
+ * M. Crisfield, Comput. Methods Appl. Mech. Eng. 81 (1990) 131, and J.-M. Battini and C. Pacoste, ibid. 191 (2002) 1755. Forces are conjugate to
+ * spins about fixed axes, so the tangent of a single element is unsymmetric; what is returned is its symmetric part, because over a frame in
+ * equilibrium under forces the unsymmetric parts cancel. At rest it is the linear stiffness matrix, so linear theory is the same code at rest.
+ */
+final class CorotationalElement {
+    /** Beyond this local rotation, radians, the element is far outside what a linear beam in the moving frame can describe. */
+    private static final double LARGEST_LOCAL_ROTATION = 1.0;
+
+    /** Force on the element at its two nodes in fixed axes: force, moment, force, moment. */
+    final double[] force = new double[12];
+    /** Symmetric part of the tangent in fixed axes, row-major 12 x 12. */
+    final double[] tangent = new double[144];
+    /** The beam as its own frame sees it. */
+    final LocalBeam beam = new LocalBeam();
+
+    private final double[] triad = new double[9];
+    private final double[] first = new double[9];
+    private final double[] second = new double[9];
+    private final double[] local = new double[9];
+    /** Spin of the element frame per displacement, local axes: its non-zero entries are these four and, for the chord, eta/ln and 1/ln. */
+    private final double[] frameSpin = new double[4];
+    /** Nodal forces in local axes, without the axial force. */
+    private final double[] fLocal = new double[12];
+    /** Local tangent over the first node's translation and both rotations; the second node's translation is the first one's opposite. */
+    private final double[] kLocal = new double[81];
+    /** The tangent's part that is not symmetric term by term; minus itself and its transpose go into kLocal. */
+    private final double[] half = new double[81];
+    private final double[] h = new double[27];
+    private final double[] c = new double[18];
+    private final double[] m = new double[9];
+    private double ln;
+    private double q11;
+    private double q12;
+    private double q13;
+    private double q21;
+    private double q22;
+    private double q23;
+    private double q2;
+    private double eta;
+
+    /** Fills the force and the beam's section forces; false when the element is turned or squashed beyond what it can describe. */
+    boolean force(Frame frame, int e, FrameState state) {
+        if (!kinematics(frame, e, state)) {
+            return false;
+        }
+        beam.force(frame.section, frame.length[e], ln);
+        frameRotation();
+        toFixedAxes();
+        return true;
+    }
+
+    /**
+     * As {@link #force}, and the tangent.
+     *
+     * @param materialOnly leaves out what comes of the forces already there
+     */
+    boolean forceAndTangent(Frame frame, int e, FrameState state, boolean materialOnly) {
+        if (!force(frame, e, state)) {
+            return false;
+        }
+        Section s = frame.section;
+        double l0 = frame.length[e];
+        beam.stiffness(s, l0, materialOnly);
+        for (int i = 0; i < 6; i++) {
+            for (int j = 0; j < 6; j++) {
+                kLocal[9 * (3 + i) + 3 + j] = 0.5 * (beam.ka[6 * i + j] + beam.ka[6 * j + i]);
+            }
+        }
+        addFrameSpin(!materialOnly);
+        kLocal[0] += s.ea() / l0;
+        if (!materialOnly) {
+            // the axial force turns with the chord
+            kLocal[10] += beam.section[0] / ln;
+            kLocal[20] += beam.section[0] / ln;
+        }
+        rotateTangent();
+        return true;
+    }
+
+    /**
+     * Fills kLocal from the rotational block already there. With G the spin of the element frame, J the nodal spins and A their stiffness the
+     * material part is (J - 1G)' A (J - 1G); the geometric part is -Q G, the forces turning with the frame, and -dG m. Each is brought to the form
+     * of minus a matrix and its transpose.
+     */
+    private void addFrameSpin(boolean geometric) {
+        for (int i = 0; i < 6; i++) {
+            for (int a = 0; a < 3; a++) {
+                c[3 * i + a] = kLocal[9 * (3 + i) + 3 + a] + kLocal[9 * (3 + i) + 6 + a];
+            }
+        }
+        for (int a = 0; a < 9; a++) {
+            m[a] = c[a] + c[9 + a];
+        }
+        double chord = eta / ln;
+        double il = 1 / ln;
+        for (int a = 0; a < 3; a++) {
+            h[a] = 0;
+            h[3 + a] = 0.5 * il * m[6 + a];
+            h[6 + a] = -0.5 * (chord * m[a] + il * m[3 + a]);
+            h[9 + a] = c[a] - 0.5 * frameSpin[0] * m[a];
+            h[12 + a] = c[3 + a] - 0.5 * frameSpin[1] * m[a];
+            h[15 + a] = c[6 + a];
+            h[18 + a] = c[9 + a] - 0.5 * frameSpin[2] * m[a];
+            h[21 + a] = c[12 + a] - 0.5 * frameSpin[3] * m[a];
+            h[24 + a] = c[15 + a];
+        }
+        if (geometric) {
+            addTurningForce(0, 0);
+            addTurningForce(9, 3);
+            addTurningForce(18, 9);
+        }
+        for (int r = 0; r < 9; r++) {
+            double h0 = h[3 * r];
+            double h1 = h[3 * r + 1];
+            int o = 9 * r;
+            half[o] = 0;
+            half[o + 1] = -il * h[3 * r + 2];
+            half[o + 2] = chord * h0 + il * h1;
+            half[o + 3] = frameSpin[0] * h0;
+            half[o + 4] = frameSpin[1] * h0;
+            half[o + 5] = 0;
+            half[o + 6] = frameSpin[2] * h0;
+            half[o + 7] = frameSpin[3] * h0;
+            half[o + 8] = 0;
+        }
+        if (geometric) {
+            addFrameSpinRate();
+        }
+        for (int r = 0; r < 9; r++) {
+            for (int k = r; k < 9; k++) {
+                double v = (r < 3 ? 0 : kLocal[9 * r + k]) - half[9 * r + k] - half[9 * k + r];
+                kLocal[9 * r + k] = v;
+                kLocal[9 * k + r] = v;
+            }
+        }
+    }
+
+    private void addTurningForce(int row, int at) {
+        double vx = 0.5 * fLocal[at];
+        double vy = 0.5 * fLocal[at + 1];
+        double vz = 0.5 * fLocal[at + 2];
+        h[row + 1] -= vz;
+        h[row + 2] += vy;
+        h[row + 3] += vz;
+        h[row + 5] -= vx;
+        h[row + 6] -= vy;
+        h[row + 7] += vx;
+    }
+
+    /** - dG m: the frame's spin per displacement changes with the chord's length and with how the nodes sit in the frame. */
+    private void addFrameSpinRate() {
+        double m1 = beam.moment[0] + beam.moment[3];
+        double m2 = beam.moment[1] + beam.moment[4];
+        double m3 = beam.moment[2] + beam.moment[5];
+        half[9] -= 0.5 * m3 / (ln * ln);
+        half[18] += 0.5 * (eta * m1 + m2) / (ln * ln);
+        double scale = 0.5 * m1 / q2;
+        double chord = eta / ln;
+        double il = 1 / ln;
+        for (int k = 1; k < 9; k++) {
+            // spin of the frame, then of each node against it, per displacement k
+            double g0 = k == 2 ? chord : k == 3 ? frameSpin[0] : k == 4 ? frameSpin[1] : k == 6 ? frameSpin[2] : k == 7 ? frameSpin[3] : 0;
+            double g1 = k == 2 ? il : 0;
+            double g2 = k == 1 ? -il : 0;
+            double a0 = (k == 3 ? 1 : 0) - g0;
+            double a1 = (k == 4 ? 1 : 0) - g1;
+            double a2 = (k == 5 ? 1 : 0) - g2;
+            double b0 = (k == 6 ? 1 : 0) - g0;
+            double b1 = (k == 7 ? 1 : 0) - g1;
+            double b2 = (k == 8 ? 1 : 0) - g2;
+            // change of the local components of both nodes' second axes
+            double d11 = a1 * q13 - a2 * q12;
+            double d12 = a2 * q11 - a0 * q13;
+            double d21 = b1 * q23 - b2 * q22;
+            double d22 = b2 * q21 - b0 * q23;
+            double d2 = 0.5 * (d12 + d22);
+            half[18 + k] += scale * il * (0.5 * (d11 + d21) - eta * d2);
+            half[27 + k] += 0.5 * scale * (d12 - q12 / q2 * d2);
+            half[36 + k] -= 0.5 * scale * (d11 - q11 / q2 * d2);
+            half[54 + k] += 0.5 * scale * (d22 - q22 / q2 * d2);
+            half[63 + k] -= 0.5 * scale * (d21 - q21 / q2 * d2);
+        }
+    }
+
+    private boolean kinematics(Frame frame, int e, FrameState state) {
+        int a = frame.from[e];
+        int b = frame.to[e];
+        double[] x = state.position;
+        double dx = x[3 * b] - x[3 * a];
+        double dy = x[3 * b + 1] - x[3 * a + 1];
+        double dz = x[3 * b + 2] - x[3 * a + 2];
+        ln = Math.sqrt(dx * dx + dy * dy + dz * dz);
+        if (!(ln > 0)) {
+            return false;
+        }
+        multiply(state.rotation, 9 * a, frame.axes, 9 * e, first);
+        multiply(state.rotation, 9 * b, frame.axes, 9 * e, second);
+        double ex = dx / ln;
+        double ey = dy / ln;
+        double ez = dz / ln;
+        double qx = 0.5 * (first[1] + second[1]);
+        double qy = 0.5 * (first[4] + second[4]);
+        double qz = 0.5 * (first[7] + second[7]);
+        double zx = ey * qz - ez * qy;
+        double zy = ez * qx - ex * qz;
+        double zz = ex * qy - ey * qx;
+        double zl = Math.sqrt(zx * zx + zy * zy + zz * zz);
+        if (!(zl > 0.1)) {
+            return false;
+        }
+        zx /= zl;
+        zy /= zl;
+        zz /= zl;
+        triad[0] = ex;
+        triad[3] = ey;
+        triad[6] = ez;
+        triad[2] = zx;
+        triad[5] = zy;
+        triad[8] = zz;
+        triad[1] = zy * ez - zz * ey;
+        triad[4] = zz * ex - zx * ez;
+        triad[7] = zx * ey - zy * ex;
+        transposeMultiply(triad, first, local);
+        Rotations.logarithm(local, beam.theta, 0);
+        q11 = local[1];
+        q12 = local[4];
+        q13 = local[7];
+        transposeMultiply(triad, second, local);
+        Rotations.logarithm(local, beam.theta, 3);
+        q21 = local[1];
+        q22 = local[4];
+        q23 = local[7];
+        q2 = 0.5 * (q12 + q22);
+        eta = 0.5 * (q11 + q21) / q2;
+        for (int i = 0; i < 6; i++) {
+            if (!(Math.abs(beam.theta[i]) < LARGEST_LOCAL_ROTATION)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private void frameRotation() {
+        frameSpin[0] = 0.5 * q12 / q2;
+        frameSpin[1] = -0.5 * q11 / q2;
+        frameSpin[2] = 0.5 * q22 / q2;
+        frameSpin[3] = -0.5 * q21 / q2;
+        double m1 = beam.moment[0] + beam.moment[3];
+        double m2 = beam.moment[1] + beam.moment[4];
+        double m3 = beam.moment[2] + beam.moment[5];
+        fLocal[1] = m3 / ln;
+        fLocal[2] = -(eta * m1 + m2) / ln;
+        fLocal[3] = beam.moment[0] - frameSpin[0] * m1;
+        fLocal[4] = beam.moment[1] - frameSpin[1] * m1;
+        fLocal[5] = beam.moment[2];
+        fLocal[7] = -fLocal[1];
+        fLocal[8] = -fLocal[2];
+        fLocal[9] = beam.moment[3] - frameSpin[2] * m1;
+        fLocal[10] = beam.moment[4] - frameSpin[3] * m1;
+        fLocal[11] = beam.moment[5];
+    }
+
+    private void toFixedAxes() {
+        for (int block = 0; block < 4; block++) {
+            for (int i = 0; i < 3; i++) {
+                double sum = 0;
+                for (int k = 0; k < 3; k++) {
+                    sum += triad[3 * i + k] * fLocal[3 * block + k];
+                }
+                force[3 * block + i] = sum;
+            }
+        }
+        for (int i = 0; i < 3; i++) {
+            force[i] -= triad[3 * i] * beam.section[0];
+            force[6 + i] += triad[3 * i] * beam.section[0];
+        }
+    }
+
+    private void rotateTangent() {
+        rotateBlock(0, 0, 0, 0);
+        rotateBlock(0, 1, 0, 1);
+        rotateBlock(0, 2, 0, 3);
+        rotateBlock(1, 1, 1, 1);
+        rotateBlock(1, 2, 1, 3);
+        rotateBlock(2, 2, 3, 3);
+        for (int i = 0; i < 3; i++) {
+            for (int j = 0; j < 3; j++) {
+                put(i, 6 + j, -tangent[12 * i + j]);
+                tangent[12 * (6 + i) + 6 + j] = tangent[12 * i + j];
+                put(3 + i, 6 + j, -tangent[12 * j + 3 + i]);
+                put(6 + i, 9 + j, -tangent[12 * i + 9 + j]);
+                tangent[12 * (3 + j) + i] = tangent[12 * i + 3 + j];
+                tangent[12 * (9 + j) + i] = tangent[12 * i + 9 + j];
+                tangent[12 * (9 + j) + 3 + i] = tangent[12 * (3 + i) + 9 + j];
+            }
+        }
+    }
+
+    private void put(int r, int col, double v) {
+        tangent[12 * r + col] = v;
+        tangent[12 * col + r] = v;
+    }
+
+    /** Turns a 3 x 3 block of kLocal into fixed axes and puts it into a block of the tangent. */
+    private void rotateBlock(int br, int bc, int toRow, int toColumn) {
+        int from = 27 * br + 3 * bc;
+        int at = 36 * toRow + 3 * toColumn;
+        for (int i = 0; i < 3; i++) {
+            for (int j = 0; j < 3; j++) {
+                local[3 * i + j] = triad[3 * i] * kLocal[from + j]
+                        + triad[3 * i + 1] * kLocal[from + 9 + j]
+                        + triad[3 * i + 2] * kLocal[from + 18 + j];
+            }
+        }
+        for (int i = 0; i < 3; i++) {
+            for (int j = 0; j < 3; j++) {
+                tangent[at + 12 * i + j] = local[3 * i] * triad[3 * j]
+                        + local[3 * i + 1] * triad[3 * j + 1]
+                        + local[3 * i + 2] * triad[3 * j + 2];
+            }
+        }
+    }
+
+    /** out := a[oa..] b[ob..], 3 x 3. */
+    private static void multiply(double[] a, int oa, double[] b, int ob, double[] out) {
+        for (int i = 0; i < 3; i++) {
+            for (int j = 0; j < 3; j++) {
+                out[3 * i + j] = a[oa + 3 * i] * b[ob + j]
+                        + a[oa + 3 * i + 1] * b[ob + 3 + j]
+                        + a[oa + 3 * i + 2] * b[ob + 6 + j];
+            }
+        }
+    }
+
+    /** out := a' b, 3 x 3. */
+    private static void transposeMultiply(double[] a, double[] b, double[] out) {
+        for (int i = 0; i < 3; i++) {
+            for (int j = 0; j < 3; j++) {
+                out[3 * i + j] = a[i] * b[j] + a[3 + i] * b[3 + j] + a[6 + i] * b[6 + j];
+            }
+        }
+    }
+}

@@ -1,0 +1,42 @@
+package dev.fairlead.measure.mechanics;
+
+/** Where the nodes of a frame are and how they are turned: positions, mm, and rotation matrices from the unloaded state. */
+final class FrameState {
+    final double[] position;
+    final double[] rotation;
+
+    private FrameState(double[] position, double[] rotation) {
+        this.position = position;
+        this.rotation = rotation;
+    }
+
+    static FrameState atRest(Frame frame) {
+        double[] r = new double[9 * frame.nodes()];
+        for (int i = 0; i < frame.nodes(); i++) {
+            r[9 * i] = 1;
+            r[9 * i + 4] = 1;
+            r[9 * i + 8] = 1;
+        }
+        return new FrameState(frame.rest.clone(), r);
+    }
+
+    FrameState copy() {
+        return new FrameState(position.clone(), rotation.clone());
+    }
+
+    /** Takes over another state of the same frame without allocating. */
+    void set(FrameState other) {
+        System.arraycopy(other.position, 0, position, 0, position.length);
+        System.arraycopy(other.rotation, 0, rotation, 0, rotation.length);
+    }
+
+    /** Moves every node by a step of six per node: a translation, then a spin about the fixed axes. */
+    void advance(double[] step) {
+        for (int n = 0; n < position.length / 3; n++) {
+            for (int k = 0; k < 3; k++) {
+                position[3 * n + k] += step[6 * n + k];
+            }
+            Rotations.rotate(rotation, 9 * n, step[6 * n + 3], step[6 * n + 4], step[6 * n + 5]);
+        }
+    }
+}

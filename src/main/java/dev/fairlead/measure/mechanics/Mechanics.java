@@ -1,0 +1,69 @@
+package dev.fairlead.measure.mechanics;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
+/** Solves a tied-in arch. */
+public final class Mechanics {
+    private Mechanics() {}
+
+    /** Force, moments and stress as tied in. */
+    public static Result solve(Setup setup) {
+        List<Result> all = follow(setup, 1);
+        return all.get(all.size() - 1);
+    }
+
+    /**
+     * The same wire at rising shares of its stand-off, in one pass; a share s is what is left after the incisors have moved (1 - s) times the
+     * stand-off, each side in proportion to its own.
+     *
+     * @param fractions rising, above 0; one result for each. After the first that cannot be solved the rest carry the same reason
+     */
+    public static List<Result> follow(Setup setup, double... fractions) {
+        double before = 0;
+        for (double f : fractions) {
+            if (!(f > before)) {
+                throw new IllegalArgumentException("shares of the stand-off must rise from above 0: " + Arrays.toString(fractions));
+            }
+            before = f;
+        }
+        return follow(setup, tail(setup, -1), tail(setup, 1), fractions);
+    }
+
+    /** As {@link #follow(Setup, double...)} with the displacement that seats each tail given, mm. */
+    static List<Result> follow(Setup setup, Vector right, Vector left, double... fractions) {
+        var model = new Model(setup, right, left);
+        List<Result> out = new ArrayList<>();
+        var solver = new FrameSolver(model.frame, model.held);
+        if (setup.theory() == Theory.LINEAR) {
+            for (double f : fractions) {
+                out.add(solver.linear(model.imposed(f), model.noLoads())
+                        .<Result>map(e -> model.solution(f, e, 1))
+                        .orElseGet(() -> new Unsolved(solver.failure(), solver.iterations())));
+            }
+            return out;
+        }
+        Optional<String> failed = solver.follow(
+                model.imposed(1), model.noLoads(), fractions, (f, e) -> out.add(model.solution(f, e, solver.iterations())));
+        failed.ifPresent(reason -> {
+            while (out.size() < fractions.length) {
+                out.add(new Unsolved(reason, solver.iterations()));
+            }
+        });
+        return out;
+    }
+
+    /** How a passive tail has to move to sit in its tube, mm. */
+    static Vector tail(Setup setup, int side) {
+        FoldSpec fold = side < 0 ? setup.right() : setup.left();
+        double alpha = side < 0 ? setup.alphaR() : setup.alphaL();
+        double forward = FoldKinematics.forward(fold, alpha);
+        if (setup.seat() == Seat.LEVEL) {
+            return new Vector(0, forward, 0);
+        }
+        double gingival = FoldKinematics.gingival(fold, alpha);
+        return new Vector(side * gingival * Math.sin(fold.tip()), forward, -gingival * Math.cos(fold.tip()));
+    }
+}

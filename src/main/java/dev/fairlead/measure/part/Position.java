@@ -1,0 +1,14 @@
+package dev.fairlead.measure.part;
+
+import dev.fairlead.model.Measured;
+
+/**
+ * Where the plan puts the lower incisors.
+ *
+ * @param inclination lower incisor to mandibular plane, degrees
+ * @param compensated the same with (FMA - 25) added, degrees
+ * @param toAPog incisal edge to A-Pog, mm
+ * @param overjet overjet left, mm
+ * @param overbite overbite left, mm
+ */
+public record Position(Measured inclination, Measured compensated, Measured toAPog, Measured overjet, Measured overbite) {}

@@ -1,0 +1,100 @@
+package dev.fairlead.measure.records;
+
+import dev.fairlead.measure.Say;
+import dev.fairlead.measure.Workbook;
+import dev.fairlead.measure.Working;
+import dev.fairlead.model.Case;
+import dev.fairlead.model.Fact;
+import dev.fairlead.model.Measured;
+import dev.fairlead.model.Pointers;
+import dev.fairlead.model.Tooth;
+import dev.fairlead.model.Unit;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+
+/**
+ * What tells whether the records of a case can be believed.
+ *
+ * @param duplicateLength duplicate error of crown widths and arch segments, mm
+ * @param duplicateAngle duplicate error of head-film angles, degrees
+ * @param perimeterGap absolute difference between the sum of the segments and the stated perimeter, mm
+ * @param modelsAge age of the models, months
+ * @param filmAge age of the head film, months
+ */
+public record RecordChecks(Measured duplicateLength, Measured duplicateAngle, Measured perimeterGap, Measured modelsAge, Measured filmAge) {
+    private static final String GROUP = "Records";
+
+    /** The checks of a case on {@code day}, which may be unknown. */
+    public static RecordChecks of(Readings readings, Fact<LocalDate> day) {
+        Case c = readings.ofCase();
+        Measured segments = readings.segment(dev.fairlead.model.Side.RIGHT).plus(readings.incisorSegment())
+                .plus(readings.segment(dev.fairlead.model.Side.LEFT));
+        return new RecordChecks(
+                length(readings),
+                repeated(c.headFilm().incisorMandibular(), "/headFilm/incisorMandibular", List.of()).isEmpty()
+                        ? Measured.exact(readings.angles().error(), Unit.DEGREE)
+                        : Measured.unknown("/headFilm/incisorMandibular"),
+                segments.minus(readings.perimeter()).abs(),
+                months(c.films().models(), day),
+                months(c.films().headFilm(), day));
+    }
+
+    /** Known once every key length was read twice: the four incisors and the three segments that the shortage is made of. */
+    private static Measured length(Readings readings) {
+        Case c = readings.ofCase();
+        List<String> once = List.of();
+        for (Tooth t : Tooth.LOWER_INCISORS) {
+            Measured w = c.tooth(t).width();
+            once = w.repeatCount() > 1 ? once : Pointers.union(once, List.of("/teeth/" + t + "/width"));
+        }
+        once = repeated(c.space().left(), "/space/left", once);
+        once = repeated(c.space().right(), "/space/right", once);
+        once = repeated(c.space().incisors(), "/space/incisors", once);
+        return once.isEmpty() ? Measured.exact(readings.lengths().error(), Unit.MM) : Measured.unknown(once);
+    }
+
+    private static List<String> repeated(Measured value, String pointer, List<String> once) {
+        return value.repeatCount() > 1 ? once : Pointers.union(once, List.of(pointer));
+    }
+
+    /** Months from a record to the day of the check; negative when the record is dated later. */
+    static Measured months(Fact<LocalDate> record, Fact<LocalDate> day) {
+        if (record.known() && day.known()) {
+            long days = ChronoUnit.DAYS.between(record.get(), day.get());
+            return Measured.exact(Unit.DAY.to(Unit.MONTH, days), Unit.MONTH);
+        }
+        if (!record.applies()) {
+            return Measured.notApplicable();
+        }
+        return Measured.unknown(Pointers.union(record.missing(), day.missing()));
+    }
+
+    /** Notes how each was worked out. */
+    public void write(Readings readings, Workbook book) {
+        book.add(() -> Working.of("records.duplicate-length", GROUP, "duplicate error of lengths", duplicateLength,
+                "s = sqrt(sum d² / 2n) over n pairs of readings", pairs(readings.lengths()),
+                "Crown widths and arch segments. " + replaced(readings.widths(), "crown widths") + " " + replaced(readings.segments(), "segments"),
+                "dahlberg-1940", "houston-1983"));
+        book.add(() -> Working.of("records.duplicate-angle", GROUP, "duplicate error of angles", duplicateAngle,
+                "s = sqrt(sum d² / 2n) over n pairs of readings", pairs(readings.angles()), "Angles on the head film.", "dahlberg-1940"));
+        book.add(() -> Working.of("records.perimeter-gap", GROUP, "segments against the stated perimeter", perimeterGap,
+                "|right + incisors + left - perimeter|",
+                "|" + Say.sum(readings.segment(dev.fairlead.model.Side.RIGHT), readings.incisorSegment(),
+                        readings.segment(dev.fairlead.model.Side.LEFT)) + " - " + Say.num(readings.perimeter()) + "|", "", "common-practice"));
+        book.add(() -> Working.of("records.models-age", GROUP, "age of the study models", modelsAge,
+                "days from the models to the day of the check / 30.44", "", "", "common-practice"));
+        book.add(() -> Working.of("records.film-age", GROUP, "age of the lateral head film", filmAge,
+                "days from the film to the day of the check / 30.44", "", "", "common-practice"));
+    }
+
+    private static String pairs(Duplicates d) {
+        return "n = " + d.pairs() + ", s = " + (d.pairs() == 0 ? "?" : Say.num(d.error()));
+    }
+
+    private static String replaced(Duplicates d, String what) {
+        return d.enough()
+                ? "The case's own error of " + what + " (" + Say.num(d.error()) + " mm) stands in place of the assumed one."
+                : "The assumed error of " + what + " stands: " + d.pairs() + " pairs, " + Duplicates.ENOUGH + " are needed to replace it.";
+    }
+}

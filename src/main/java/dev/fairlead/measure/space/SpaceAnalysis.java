@@ -1,0 +1,71 @@
+package dev.fairlead.measure.space;
+
+import dev.fairlead.measure.records.Readings;
+import dev.fairlead.model.Measured;
+import dev.fairlead.model.Pointers;
+import dev.fairlead.model.Side;
+import dev.fairlead.model.Tooth;
+import java.util.List;
+
+/** Space analysis of the lower arch in the mixed dentition. */
+public final class SpaceAnalysis {
+    private SpaceAnalysis() {}
+
+    /** Analyses a case; {@code words} also makes the texts that workings show. */
+    public static SpaceResult of(Readings readings, boolean words) {
+        Measured incisors = sum(readings, Tooth.LOWER_INCISORS);
+        Measured incisorShortage = incisors.minus(readings.incisorSegment());
+        SideSpace left = side(readings, Side.LEFT, incisors, incisorShortage, words);
+        SideSpace right = side(readings, Side.RIGHT, incisors, incisorShortage, words);
+        Measured required = incisors.plus(left.required()).plus(right.required());
+        Measured segments = right.available().plus(readings.incisorSegment()).plus(left.available());
+        Measured available = segments.known() || !readings.perimeter().known() ? segments : readings.perimeter();
+        return new SpaceResult(incisors, left, right, incisorShortage, required, available, required.minus(available),
+                Irregularity.index(readings.ofCase().contacts()),
+                ToothSizeRatio.of(sum(readings, Tooth.LOWER_ANTERIORS), sum(readings, Tooth.UPPER_ANTERIORS), ToothSizeRatio.ANTERIOR));
+    }
+
+    private static SideSpace side(Readings readings, Side side, Measured incisors, Measured incisorShortage, boolean words) {
+        List<Prediction> methods = Predictions.of(readings, side, incisors, words);
+        Prediction chosen = methods.get(Method.TANAKA_JOHNSTON.ordinal());
+        for (int i = Method.RADIOGRAPH.ordinal(); i >= 0; i--) {
+            chosen = methods.get(i).value().known() ? methods.get(i) : chosen;
+        }
+        Measured available = readings.segment(side);
+        Measured primary = Leeway.primaryWidths(readings, side);
+        return new SideSpace(side, methods, chosen, available,
+                chosen.value().minus(available).plus(incisorShortage.times(0.5)),
+                chosen.method() == Method.MEASURED ? Measured.notApplicable() : spread(methods),
+                primary, Leeway.of(primary, chosen.value()));
+    }
+
+    private static Measured spread(List<Prediction> methods) {
+        Measured least = null;
+        Measured most = null;
+        int usable = 0;
+        for (Prediction p : methods) {
+            Measured v = p.value();
+            if (v.known() && p.method() != Method.MEASURED) {
+                usable++;
+                least = least == null ? v : least.min(v);
+                most = most == null ? v : most.max(v);
+            }
+        }
+        if (usable > 1) {
+            return most.minus(least);
+        }
+        // the incisors open most methods; only when they are known is another way asked for
+        Measured simple = methods.get(Method.TANAKA_JOHNSTON.ordinal()).value();
+        return !simple.known() ? simple
+                : Measured.unknown(Pointers.union(methods.get(Method.REGRESSION.ordinal()).value().missing(),
+                        methods.get(Method.RADIOGRAPH.ordinal()).value().missing()));
+    }
+
+    private static Measured sum(Readings readings, List<Tooth> teeth) {
+        Measured sum = readings.width(teeth.get(0));
+        for (int i = 1; i < teeth.size(); i++) {
+            sum = sum.plus(readings.width(teeth.get(i)));
+        }
+        return sum;
+    }
+}

@@ -1,0 +1,62 @@
+package dev.fairlead.measure.statistics;
+
+import java.util.List;
+import org.hipparchus.stat.descriptive.StreamingStatistics;
+
+/**
+ * How a rate is spread over a population: its mean, the SD between subjects, and the SD of a single reading about a subject's own
+ * line; serves as prior for the next subject (empirical Bayes: Efron & Morris 1975; Laird & Ware 1982, from memory).
+ */
+public record Population(double mean, double between, double within) {
+
+    public Population {
+        if (!Double.isFinite(mean) || !(between >= 0) || !(within >= 0) || Double.isInfinite(between + within)) {
+            throw new IllegalArgumentException("a population has a finite mean and SDs of 0 or more, not " + mean + ", " + between
+                    + ", " + within);
+        }
+    }
+
+    /**
+     * From one line for each subject by the method of moments: between-subject variance is the variance of the slopes less the mean
+     * of their squared errors (0 if negative). For subjects seen at the same times this equals restricted maximum likelihood.
+     */
+    public static Population of(List<Line> lines) {
+        int freedom = lines.stream().mapToInt(Line::freedom).sum();
+        if (lines.size() < 2 || freedom < 1) {
+            throw new IllegalArgumentException("a population needs at least two subjects, and more readings than two of each");
+        }
+        double within = Math.sqrt(lines.stream().mapToDouble(Line::residualSquares).sum() / freedom);
+        StreamingStatistics slopes = new StreamingStatistics();
+        lines.forEach(l -> slopes.addValue(l.slope()));
+        double noise = lines.stream().mapToDouble(l -> l.slopeError(within) * l.slopeError(within)).average().orElseThrow();
+        return new Population(slopes.getMean(), Math.sqrt(Math.max(0, slopes.getVariance() - noise)), within);
+    }
+
+    /** What to expect of a subject of whom nothing was read yet. */
+    public Estimate prior() {
+        return new Estimate(mean, between);
+    }
+
+    /** A subject's rate drawn towards the population mean by as much as the subject's own readings are uncertain. */
+    public Estimate shrunk(Line own) {
+        return shrunk(new Estimate(own.slope(), own.slopeError(within)));
+    }
+
+    /** The same for a rate whose standard error is known. */
+    public Estimate shrunk(Estimate own) {
+        double weight = weight(own.error());
+        double variance = weight * own.error() * own.error();
+        return new Estimate(mean + weight * (own.value() - mean), Math.sqrt(variance));
+    }
+
+    /** Weight of the subject's own rate, 0 to 1: between^2 / (between^2 + error^2). */
+    public double weight(double error) {
+        if (!(error >= 0)) {
+            throw new IllegalArgumentException("a standard error is 0 or more, not " + error);
+        }
+        if (error == 0) {
+            return 1;
+        }
+        return between * between / (between * between + error * error);
+    }
+}

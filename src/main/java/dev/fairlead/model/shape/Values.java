@@ -1,0 +1,101 @@
+package dev.fairlead.model.shape;
+
+import dev.fairlead.model.Answer;
+import dev.fairlead.model.Choice;
+import dev.fairlead.model.Fact;
+import dev.fairlead.model.Measured;
+import dev.fairlead.model.Tooth;
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/** Turns a plain value (a number, a word, a date) into what a component of a case record holds. */
+public final class Values {
+    private static final ClassValue<Map<String, Choice>> CHOICES = new ClassValue<>() {
+        @Override
+        protected Map<String, Choice> computeValue(Class<?> type) {
+            return Arrays.stream(type.getEnumConstants()).map(Choice.class::cast).collect(Collectors.toMap(Choice::word, c -> c));
+        }
+    };
+
+    private Values() {}
+
+    /**
+     * A quantity as the field describes it: its unit and its assumed error. Of several readings the mean counts, with the error of a mean
+     * of independent readings (standard deviation over the root of their number; GUM, JCGM 100:2008, 4.2.3), and the readings are kept.
+     */
+    public static Measured measured(FieldShape field, String pointer, double... readings) {
+        if (readings.length == 0) {
+            throw new IllegalArgumentException(pointer + " needs at least one reading");
+        }
+        double sd = field.about().error().defaultSd();
+        if (readings.length == 1) {
+            return sd == 0 ? Measured.exact(readings[0], field.about().unit()) : Measured.of(readings[0], field.about().unit(), pointer, sd);
+        }
+        double sum = 0;
+        for (double r : readings) {
+            sum += r;
+        }
+        return Measured.of(sum / readings.length, field.about().unit(), pointer, sd / Math.sqrt(readings.length), readings);
+    }
+
+    /** What the component at {@code pointer} holds when it is given {@code value}; throws when the value does not suit it. */
+    static Object of(FieldShape field, String pointer, Object value) {
+        Object made = switch (field.kind()) {
+            case QUANTITY -> quantity(field, pointer, value);
+            case ANSWER -> value instanceof Boolean b ? Answer.of(b) : value instanceof Answer ? value : null;
+            case CHOICE -> value instanceof Fact<?> f ? holds(field, f) : fact(choice(field, value));
+            case DATE -> value instanceof String s ? Fact.of(LocalDate.parse(s)) : factOf(LocalDate.class, value);
+            case TEXT -> factOf(String.class, value);
+            case TOOTH -> value instanceof Integer i ? Fact.of(Tooth.of(i)) : factOf(Tooth.class, value);
+            case FORMAT -> value instanceof Integer ? value : null;
+            case ID -> value instanceof String ? value : null;
+            case REQUIRED_CHOICE -> choice(field, value);
+            case RECORD -> field.element().isInstance(value) ? value : null;
+            case LIST -> value instanceof List<?> l && l.stream().allMatch(field.element()::isInstance) ? value : null;
+            case TOOTH_MAP -> value instanceof Map<?, ?> m && m.keySet().stream().allMatch(Tooth.class::isInstance)
+                    && m.values().stream().allMatch(field.element()::isInstance) ? value : null;
+        };
+        if (made == null) {
+            throw new IllegalArgumentException(pointer + " cannot hold " + value + "; it is a " + field.kind());
+        }
+        return made;
+    }
+
+    private static Object quantity(FieldShape field, String pointer, Object value) {
+        if (value instanceof Measured) {
+            return value;
+        }
+        if (value instanceof Number n) {
+            return measured(field, pointer, n.doubleValue());
+        }
+        if (value instanceof double[] readings) {
+            return measured(field, pointer, readings);
+        }
+        if (value instanceof List<?> l && l.stream().allMatch(Number.class::isInstance)) {
+            return measured(field, pointer, l.stream().mapToDouble(n -> ((Number) n).doubleValue()).toArray());
+        }
+        return null;
+    }
+
+    private static Choice choice(FieldShape field, Object value) {
+        return field.element().isInstance(value) ? (Choice) value : value instanceof String word ? CHOICES.get(field.element()).get(word) : null;
+    }
+
+    private static Object holds(FieldShape field, Fact<?> fact) {
+        return !fact.known() || field.element().isInstance(fact.get()) ? fact : null;
+    }
+
+    private static Object fact(Object value) {
+        return value == null ? null : Fact.of(value);
+    }
+
+    private static Object factOf(Class<?> type, Object value) {
+        if (value instanceof Fact<?> f) {
+            return !f.known() || type.isInstance(f.get()) ? f : null;
+        }
+        return type.isInstance(value) ? Fact.of(value) : null;
+    }
+}

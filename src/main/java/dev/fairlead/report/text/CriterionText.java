@@ -1,0 +1,48 @@
+package dev.fairlead.report.text;
+
+import dev.fairlead.findings.Numbers;
+import dev.fairlead.model.Stage;
+import dev.fairlead.rules.Catalogue;
+import dev.fairlead.rules.Criterion;
+import dev.fairlead.rules.Source;
+import dev.fairlead.rules.Threshold;
+import java.util.Locale;
+
+/** Criteria as plain text for 80 columns: the list, or one explained. */
+public final class CriterionText {
+    private CriterionText() {}
+
+    /** All criteria by stage, a line each. */
+    public static String list(Catalogue catalogue) {
+        StringBuilder out = new StringBuilder();
+        for (Stage stage : Stage.values()) {
+            out.append(out.isEmpty() ? "" : "\n").append(stage.word().toUpperCase(Locale.ROOT)).append('\n');
+            for (Criterion c : catalogue.criteria(stage)) {
+                out.append(Wrap.hanging("  " + c.id() + " ".repeat(Math.max(1, 34 - c.id().length())), c.title()));
+            }
+        }
+        return out.toString();
+    }
+
+    /** One criterion with all that is known of it. */
+    public static String explain(Criterion c, Catalogue catalogue) {
+        StringBuilder out = new StringBuilder(Wrap.hanging("", c.id() + " (" + c.stage().word() + ")"));
+        out.append(Wrap.hanging("", c.title() + ".")).append('\n');
+        out.append(Wrap.hanging("asked       ", dev.fairlead.findings.Asks.of(c, catalogue)));
+        out.append(Wrap.hanging("why         ", c.why()));
+        out.append(Wrap.hanging("what to do  ", c.todo()));
+        if (!c.dispute().isEmpty()) {
+            out.append(Wrap.hanging("disputed    ", c.dispute()));
+        }
+        for (Threshold t : c.thresholds().values()) {
+            out.append(Wrap.hanging("threshold   ", t.name() + " = " + Numbers.text(t) + ": " + t.says() + "; may be set from "
+                    + Numbers.text(t.low(), t.unit()) + " to " + Numbers.text(t.high(), t.unit()) + "; a value exactly at it "
+                    + (t.inclusive() ? "passes" : "does not pass")));
+        }
+        for (String key : c.sources()) {
+            Source s = catalogue.sources().get(key);
+            out.append(Wrap.hanging("source      ", s.citation() + " [" + s.kind().name().toLowerCase(Locale.ROOT).replace('_', ' ') + "]"));
+        }
+        return out.toString();
+    }
+}

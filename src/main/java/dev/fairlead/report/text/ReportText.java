@@ -1,0 +1,140 @@
+package dev.fairlead.report.text;
+
+import dev.fairlead.findings.Counts;
+import dev.fairlead.findings.Finding;
+import dev.fairlead.findings.InputNote;
+import dev.fairlead.findings.Report;
+import dev.fairlead.findings.WaiverNote;
+import dev.fairlead.model.Stage;
+import dev.fairlead.rules.OwnError;
+import dev.fairlead.rules.Status;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/** A report as plain text for 80 columns: warnings first, then what is missing, then passes in a line each. */
+public final class ReportText {
+    private ReportText() {}
+
+    /** The whole report; {@code all} also lists what does not apply, and why. */
+    public static String of(Report report, boolean all) {
+        StringBuilder out = new StringBuilder();
+        head(report, out);
+        for (InputNote note : report.input()) {
+            out.append(Wrap.hanging("input     ", note.text()));
+        }
+        for (Stage stage : report.stages()) {
+            stage(report, stage, all, out);
+        }
+        for (WaiverNote note : report.findings().waiverNotes()) {
+            out.append(note == report.findings().waiverNotes().get(0) ? "\nWAIVERS THAT DO NOT HOLD\n" : "");
+            out.append(Wrap.hanging("  ", (note.criterion().isEmpty() ? "" : note.criterion() + ": ") + note.text() + " (" + note.pointer() + ")"));
+        }
+        for (OwnError error : report.errors()) {
+            out.append(error == report.errors().get(0) ? "\nERRORS OF THE PROGRAM (these criteria were not judged)\n" : "");
+            out.append(Wrap.hanging("  ", error.toString()));
+        }
+        out.append('\n').append(Wrap.hanging("", report.caution()));
+        return out.toString();
+    }
+
+    private static void head(Report report, StringBuilder out) {
+        out.append(Wrap.hanging("", "Case " + report.subject().id() + ", judged as of stage "
+                + report.stages().get(report.stages().size() - 1).word()
+                + report.subject().date().map(d -> " for " + d).orElse(", no day given") + "."));
+        out.append(Wrap.hanging("", "Fairlead " + report.tool() + ", rulebase " + report.rulebase().version() + " "
+                + report.rulebase().hash().substring(0, 8) + changed(report.rulebase().changed()) + "."));
+        Counts n = report.counts();
+        out.append(Wrap.hanging("", n.stop() + " stop, " + n.caution() + " caution, " + n.notAssessed() + " not assessed, " + n.pass() + " pass, "
+                + n.doesNotApply() + " " + (n.doesNotApply() == 1 ? "does" : "do") + " not apply"
+                + (n.waived() > 0 ? "; " + n.waived() + " waived" : "") + (n.close() > 0 ? "; " + n.close() + " close to a limit" : "") + "."));
+    }
+
+    private static String changed(Map<String, Double> thresholds) {
+        return thresholds.isEmpty() ? "" : " with " + thresholds.size() + (thresholds.size() == 1 ? " threshold" : " thresholds") + " of this site ("
+                + String.join(", ", thresholds.keySet()) + ")";
+    }
+
+    private static void stage(Report report, Stage stage, boolean all, StringBuilder out) {
+        List<Finding> findings = report.findings().forReading().stream().filter(f -> f.stage() == stage).toList();
+        out.append('\n').append(stage.word().toUpperCase(Locale.ROOT)).append('\n');
+        for (Finding f : findings) {
+            switch (f.outcome()) {
+                case WARN -> warning(f, out);
+                case NOT_ASSESSED -> open(f, out);
+                case PASS -> out.append(line("  pass          ", f));
+                case DOES_NOT_APPLY -> {
+                    if (all) {
+                        out.append(line("  not applied   ", f));
+                    }
+                }
+            }
+        }
+        if (!all) {
+            long off = findings.stream().filter(f -> f.outcome() == Status.DOES_NOT_APPLY).count();
+            out.append(off == 0 ? "" : "  (" + off + (off == 1 ? " does" : " do") + " not apply; --all tells why)\n");
+        }
+    }
+
+    private static void warning(Finding f, StringBuilder out) {
+        String head = switch (f.weight()) {
+            case STOP -> "  STOP          ";
+            default -> "  CAUTION       ";
+        };
+        out.append(Wrap.hanging(head, f.id() + marks(f)));
+        out.append(Wrap.hanging("    seen        ", f.seen()));
+        numbers(f, out);
+        out.append(Wrap.hanging("    asked       ", f.asks()));
+        out.append(Wrap.hanging("    why         ", f.why()));
+        out.append(Wrap.hanging("    what to do  ", f.todo()));
+        tail(f, out);
+    }
+
+    private static void open(Finding f, StringBuilder out) {
+        out.append(Wrap.hanging("  not assessed  ", f.id() + marks(f)));
+        if (f.failed()) {
+            out.append(Wrap.hanging("    seen        ", f.seen()));
+        }
+        missing(f, out);
+        out.append(Wrap.hanging("    asked       ", f.asks()));
+    }
+
+    private static void numbers(Finding f, StringBuilder out) {
+        f.places().forEach(p -> p.values().forEach(v -> {
+            if (p.outcome() == Status.WARN) {
+                String margin = dev.fairlead.findings.Numbers.text(v.margin(), v.unit());
+                out.append(Wrap.hanging("    number      ", (p.words().isEmpty() ? "" : p.words() + ": ") + v.text() + ", limit " + v.limitText()
+                        + ", margin " + margin + (v.close() ? ", close" : "")));
+            }
+        }));
+    }
+
+    private static void tail(Finding f, StringBuilder out) {
+        if (!f.dispute().isEmpty()) {
+            out.append(Wrap.hanging("    disputed    ", f.dispute()));
+        }
+        List<String> sources = new ArrayList<>();
+        f.sources().forEach(s -> sources.add(s.citation()));
+        if (!sources.isEmpty()) {
+            out.append(Wrap.hanging("    source      ", String.join(" ", sources)));
+        }
+        missing(f, out);
+        f.waiver().ifPresent(w -> out.append(Wrap.hanging("    waived      ", w.reason() + " (" + w.by().word() + ", " + w.date() + ", holds until "
+                + w.expires() + ")")));
+    }
+
+    private static void missing(Finding f, StringBuilder out) {
+        f.missing().forEach(m -> out.append(Wrap.hanging("    missing     ", m.words() + "  " + m.pointer())));
+    }
+
+    private static String marks(Finding f) {
+        return (f.close() ? "  [close]" : "")
+                + (f.flip().isPresent() ? "  [flips in " + Math.round(f.flip().getAsDouble() * 100) + " % of re-measurements]" : "")
+                + (f.waiver().isPresent() ? "  [waived]" : "");
+    }
+
+    private static String line(String head, Finding f) {
+        return Wrap.hanging(head, f.id() + ": " + f.seen() + (f.close() ? " [close]" : ""));
+    }
+}

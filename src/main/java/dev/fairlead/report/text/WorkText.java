@@ -1,0 +1,49 @@
+package dev.fairlead.report.text;
+
+import dev.fairlead.findings.Missing;
+import dev.fairlead.findings.Numbers;
+import dev.fairlead.measure.Working;
+import dev.fairlead.rules.Source;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/** Worked numbers as plain text for 80 columns: result, formula, substituted values, source. */
+public final class WorkText {
+    private WorkText() {}
+
+    /** All workings under their headings; {@code sources} is the bibliography. */
+    public static String of(List<Working> workings, Map<String, Source> sources) {
+        StringBuilder out = new StringBuilder();
+        String group = "";
+        for (Working w : workings) {
+            if (!w.group().equals(group)) {
+                group = w.group();
+                out.append(out.isEmpty() ? "" : "\n").append(group.toUpperCase(java.util.Locale.ROOT)).append('\n');
+            }
+            one(w, sources, out);
+        }
+        return out.toString();
+    }
+
+    private static void one(Working w, Map<String, Source> sources, StringBuilder out) {
+        out.append(Wrap.hanging("  ", w.title() + ": " + Numbers.text(w.value())));
+        if (!w.value().known() && w.value().applies()) {
+            out.append(Wrap.hanging("      missing  ", w.value().missing().stream().map(Missing::of).map(m -> m.words() + " " + m.pointer())
+                    .collect(Collectors.joining("; "))));
+        }
+        if (!w.formula().isEmpty()) {
+            out.append(Wrap.hanging("      formula  ", w.formula()));
+        }
+        if (!w.substituted().isEmpty()) {
+            out.append(Wrap.hanging("      here     ", w.substituted()));
+        }
+        if (!w.note().isEmpty()) {
+            out.append(Wrap.hanging("      note     ", w.note()));
+        }
+        String cited = w.sources().stream().map(k -> sources.containsKey(k) ? sources.get(k).citation() : k).collect(Collectors.joining(" "));
+        if (!cited.isEmpty()) {
+            out.append(Wrap.hanging("      source   ", cited));
+        }
+    }
+}

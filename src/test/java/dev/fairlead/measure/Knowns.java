@@ -1,0 +1,26 @@
+package dev.fairlead.measure;
+
+import dev.fairlead.facts.CaseFact;
+import dev.fairlead.model.Knowable;
+import java.lang.reflect.RecordComponent;
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/** The knowable components of a fact by name. */
+final class Knowns {
+    private Knowns() {}
+
+    static Map<String, Knowable> of(CaseFact fact) {
+        Map<String, Knowable> all = new LinkedHashMap<>();
+        for (RecordComponent c : fact.getClass().getRecordComponents()) {
+            if (Knowable.class.isAssignableFrom(c.getType())) {
+                try {
+                    all.put(c.getName(), (Knowable) c.getAccessor().invoke(fact));
+                } catch (ReflectiveOperationException e) {
+                    throw new AssertionError(e);
+                }
+            }
+        }
+        return all;
+    }
+}

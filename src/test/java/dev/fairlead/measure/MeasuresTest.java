@@ -1,0 +1,57 @@
+package dev.fairlead.measure;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.fairlead.facts.CaseFact;
+import dev.fairlead.facts.End;
+import dev.fairlead.facts.EndSide;
+import dev.fairlead.facts.SideProgress;
+import dev.fairlead.facts.Space;
+import dev.fairlead.facts.VisitSeen;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+
+/** Facts of whole cases: every kind is made, and what is missing is named. */
+class MeasuresTest {
+    private static Worked work(CaseBuilder b) {
+        return Measures.of(b.build(), Optional.empty(), Workbook.none());
+    }
+
+    private static <T extends CaseFact> List<T> all(Worked w, Class<T> type) {
+        return w.facts().stream().filter(type::isInstance).map(type::cast).toList();
+    }
+
+    @Test
+    void everyKindOfFactIsMadeFromAFullCase() {
+        Set<Class<?>> made = new HashSet<>();
+        work(SampleCase.full()).facts().forEach(f -> made.add(f.getClass()));
+        assertThat(made).containsExactlyInAnyOrder(CaseFact.class.getPermittedSubclasses());
+    }
+
+    @Test
+    void aBlankCaseYieldsOnlyUnknowns() {
+        Worked blank = work(new CaseBuilder());
+        assertThat(blank.facts()).isNotEmpty();
+        for (CaseFact f : blank.facts()) {
+            Knowns.of(f).forEach((name, k) -> {
+                assertThat(k.known()).as(f.getClass().getSimpleName() + "." + name).isFalse();
+                assertThat(k.missing()).as(f.getClass().getSimpleName() + "." + name).isNotEmpty().allMatch(p -> p.startsWith("/"));
+            });
+        }
+    }
+
+    @Test
+    void placesAreUniqueWithinAKind() {
+        for (CaseBuilder b : List.of(new CaseBuilder(), SampleCase.full())) {
+            assertThat(work(b).facts().stream().map(f -> f.getClass().getSimpleName() + f.place())).doesNotHaveDuplicates();
+        }
+    }
+
+    @Test
+    void sameCaseSameFacts() {
+        assertThat(work(SampleCase.full()).facts()).isEqualTo(work(SampleCase.full()).facts());
+    }
+}

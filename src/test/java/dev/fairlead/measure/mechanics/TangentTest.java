@@ -1,0 +1,107 @@
+package dev.fairlead.measure.mechanics;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+
+/** The force is the gradient of the energy and the tangent its second derivative, by central differences over random large states. */
+class TangentTest {
+    private static final Section SECTION = new Section(3.6e4, 588, 310, 420);
+    private final CorotationalElement element = new CorotationalElement();
+    private final Random random = new Random(7);
+
+    private final Frame frame =
+            Frame.chain(new double[] {0.3, -0.2, 0.1, 0.9, 0.4, 0.6}, SECTION, new double[] {0.2, -0.3, 1});
+
+    private FrameState randomState(double turn, double local) {
+        FrameState state = FrameState.atRest(frame);
+        double[] both = {random.nextGaussian() * turn, random.nextGaussian() * turn, random.nextGaussian() * turn};
+        for (int n = 0; n < 2; n++) {
+            Rotations.rotate(state.rotation, 9 * n, both[0], both[1], both[2]);
+        }
+        double[] r = state.rotation;
+        for (int i = 0; i < 3; i++) {
+            double along = 0;
+            for (int k = 0; k < 3; k++) {
+                along += r[3 * i + k] * (frame.rest[3 + k] - frame.rest[k]);
+            }
+            state.position[3 + i] = state.position[i] + along;
+        }
+        double[] step = new double[12];
+        for (int i = 0; i < 12; i++) {
+            step[i] = random.nextGaussian() * local * (i % 6 < 3 ? 0.3 : 1);
+        }
+        state.advance(step);
+        return state;
+    }
+
+    private double energy(FrameState state, double[] step) {
+        FrameState s = state.copy();
+        s.advance(step);
+        element.force(frame, 0, s);
+        return element.beam.energy;
+    }
+
+    private static double[] unit(int i, double h) {
+        double[] d = new double[12];
+        d[i] = h;
+        return d;
+    }
+
+    @Test
+    void forceIsTheGradientOfTheEnergy() {
+        double h = 1e-5;
+        for (int trial = 0; trial < 50; trial++) {
+            FrameState s = randomState(1.0, 0.15);
+            double[] numeric = new double[12];
+            for (int i = 0; i < 12; i++) {
+                numeric[i] = (energy(s, unit(i, h)) - energy(s, unit(i, -h))) / (2 * h);
+            }
+            element.force(frame, 0, s);
+            double scale = max(element.force);
+            for (int i = 0; i < 12; i++) {
+                assertThat(Math.abs(element.force[i] - numeric[i]) / scale).as("trial %d, %d", trial, i).isLessThan(1e-7);
+            }
+        }
+    }
+
+    @Test
+    void tangentIsTheSymmetricPartOfTheForcesRateOfChange() {
+        double h = 1e-6;
+        for (int trial = 0; trial < 50; trial++) {
+            FrameState s = randomState(1.0, 0.15);
+            double[][] rate = new double[12][12];
+            for (int c = 0; c < 12; c++) {
+                FrameState plus = s.copy();
+                plus.advance(unit(c, h));
+                element.force(frame, 0, plus);
+                double[] up = element.force.clone();
+                FrameState minus = s.copy();
+                minus.advance(unit(c, -h));
+                element.force(frame, 0, minus);
+                for (int i = 0; i < 12; i++) {
+                    rate[i][c] = (up[i] - element.force[i]) / (2 * h);
+                }
+            }
+            element.forceAndTangent(frame, 0, s, false);
+            double scale = max(element.tangent);
+            for (int i = 0; i < 12; i++) {
+                for (int c = 0; c < 12; c++) {
+                    double symmetric = 0.5 * (rate[i][c] + rate[c][i]);
+                    assertThat(Math.abs(element.tangent[12 * i + c] - symmetric) / scale)
+                            .as("trial %d, %d %d", trial, i, c)
+                            .isLessThan(1e-7);
+                }
+            }
+        }
+    }
+
+    private static double max(double[] a) {
+        double m = 0;
+        for (double v : a) {
+            m = Math.max(m, Math.abs(v));
+        }
+        return m;
+    }
+}

@@ -1,0 +1,159 @@
+package dev.fairlead.measure.position;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.within;
+
+import dev.fairlead.measure.archform.BetaArch;
+import dev.fairlead.measure.archform.ConicArch;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class PositionTest {
+
+    /** Independent computation: 1.53 to 1.64 mm per mm for W 43 to 46 and D 23 to 27; 1.618 at W 50, D 30. */
+    @Test
+    void gainOfBetaArches() {
+        assertThat(PerimeterGain.perMm(new BetaArch(50, 30))).isEqualTo(1.618, within(6e-4));
+        assertThat(PerimeterGain.of(new BetaArch(44, 24), 1)).isEqualTo(1.584667, within(1e-4));
+        for (double w = 43; w <= 46; w++) {
+            for (double d = 23; d <= 27; d++) {
+                double gain = PerimeterGain.perMm(new BetaArch(w, d));
+                assertThat(gain).isBetween(1.525, 1.645).isLessThan(PublishedGain.RULE);
+                assertThat(PerimeterGain.published(gain)).isTrue();
+            }
+        }
+        assertThat(PerimeterGain.published(PerimeterGain.perMm(ConicArch.parabola(26, 5.5)))).isFalse();
+    }
+
+    /** Mutinelli, Manfredi & Cozzani 2000: 2 mm on the occlusal plane; the rule of thumb says 4.0. */
+    @ParameterizedTest
+    @CsvSource({"PARABOLA, 3.02", "ELLIPSE, 2.42", "CIRCLE, 2.42", "HYPERBOLA, 3.22", "CATENARY, 4.14"})
+    void publishedGainOfTwoMillimetres(PublishedGain curve, double gain) {
+        assertThat(2 * curve.perMm()).isEqualTo(gain, within(1e-9));
+        // controlled tipping gives about a quarter more per degree than uncontrolled
+        assertThat(curve.perDegreeControlled() / curve.perDegreeUncontrolled()).isEqualTo(1.255, within(0.02));
+    }
+
+    @Test
+    void publishedBand() {
+        assertThat(PublishedGain.lowest()).isEqualTo(1.21);
+        assertThat(PublishedGain.highest()).isEqualTo(2.07);
+        assertThat(2 * PublishedGain.RULE).isEqualTo(4.0);
+        // degrees per mm that the parabola's constants imply
+        assertThat(PublishedGain.PARABOLA.perMm() / PublishedGain.PARABOLA.perDegreeControlled()).isEqualTo(2.80, within(5e-3));
+        assertThat(PublishedGain.PARABOLA.perMm() / PublishedGain.PARABOLA.perDegreeUncontrolled()).isEqualTo(3.51, within(5e-3));
+    }
+
+    /** Whole plan: lower incisors 23.0, 22.0 a side (Tanaka & Johnston), available 64.0, advance 1.5 mm: the model decides. */
+    @Test
+    void modelOfGainDecidesAThreeMillimetreShortage() {
+        double shortage = 64.0 - (23.0 + 2 * (23.0 / 2 + 10.5));
+        assertThat(shortage).isEqualTo(-3.0, within(1e-12));
+        assertThat(shortage + 1.5 * PublishedGain.RULE).isEqualTo(0, within(1e-12));
+        assertThat(shortage + 1.5 * PublishedGain.PARABOLA.perMm()).isEqualTo(-0.735, within(1e-9));
+    }
+
+    /** Closed form asin(a/R), printed 2.865984, 2.605251 and 2.388015 degrees for 1 mm. */
+    @ParameterizedTest
+    @CsvSource({"20, 2.865984", "22, 2.605251", "24, 2.388015"})
+    void uprightIncisorTipsByTheArcsine(double radius, double degrees) {
+        Tipping tipping = Tipping.upright(radius);
+        assertThat(tipping.inclinationChange(1)).isEqualTo(degrees, within(1e-6));
+        assertThat(tipping.inclinationChange(-1)).isEqualTo(-degrees, within(1e-6));
+    }
+
+    @Test
+    void tippingKeepsTheDistanceFromItsCentre() {
+        Random random = new Random(51);
+        for (int n = 0; n < 50; n++) {
+            Tipping t = new Tipping(18 + 8 * random.nextDouble(), -10 + 40 * random.nextDouble());
+            double a = 4 * random.nextDouble();
+            double before = Math.toRadians(t.leanDegrees());
+            double x = t.radius() * Math.sin(before) + a;
+            double y = t.radius() * Math.cos(before) - t.edgeDrop(a);
+            assertThat(Math.hypot(x, y)).isEqualTo(t.radius(), within(1e-9));
+            assertThat(Math.toDegrees(Math.atan2(x, y)) - t.leanDegrees()).isEqualTo(t.inclinationChange(a), within(1e-9));
+            assertThat(t.inclinationChange(-a) < 0 || a == 0).isTrue();
+        }
+        // 3-4-5 triangle: R 5, upright, 3 mm forward: the edge sinks by 1 mm
+        assertThat(Tipping.upright(5).edgeDrop(3)).isEqualTo(1, within(1e-12));
+        assertThat(Tipping.upright(5).overbiteAfter(2.5, 3)).isEqualTo(1.5, within(1e-12));
+        assertThat(Tipping.overjetAfter(4, 1.5)).isEqualTo(2.5);
+        assertThatIllegalArgumentException().isThrownBy(() -> Tipping.upright(5).inclinationChange(6));
+        assertThatIllegalArgumentException().isThrownBy(() -> Tipping.upright(0));
+    }
+
+    /** Tweed: FMIA 60 present, 65 wanted uses 4.0 mm; 0.8 mm per degree, 2 mm per mm and 2.5 degrees per mm are one rule. */
+    @Test
+    void tweedsRulesAgree() {
+        assertThat(HeadFilm.roomUsed(60, 65)).isEqualTo(4.0, within(1e-12));
+        assertThat(HeadFilm.proclinationFor(PublishedGain.RULE * 1)).isEqualTo(Tipping.inclinationChangeByRule(1), within(1e-12));
+        assertThat(HeadFilm.fmia(25, 90)).isEqualTo(65);
+        // the 2.5 degrees need a lever of 22.9 mm
+        assertThat(Tipping.upright(22.926).inclinationChange(1)).isEqualTo(2.5, within(1e-3));
+    }
+
+    @Test
+    void headFilmAfterAdvancement() {
+        // Zatarain 2016: compensated IMPA = (FMA - 25) + IMPA
+        assertThat(HeadFilm.adjustedImpa(93, 30)).isEqualTo(98);
+        assertThat(HeadFilm.toAPogAfter(1, 2, 0)).isEqualTo(3);
+        assertThat(HeadFilm.toAPogAfter(1, 2, 60)).isEqualTo(2, within(1e-12));
+    }
+
+    /** Closed form for one fold opened by 1 mm, W 44, D 24, lateral at 7.765 mm: midline x/2, laterals x(1/2 +- xl/W), x D/W. */
+    @Test
+    void oneSidedOpening() {
+        SidedPlan.Front front = new SidedPlan(new Sides(0, 1)).front(44, 24, 7.765);
+        assertThat(front.midline()).isEqualTo(0.5, within(1e-12));
+        assertThat(front.laterals().right()).isEqualTo(0.6764773, within(1e-7));
+        assertThat(front.laterals().left()).isEqualTo(0.3235227, within(1e-7));
+        assertThat(front.sideways()).isEqualTo(0.5454545, within(1e-7));
+        assertThat(front.yaw()).isEqualTo(1.301953, within(1e-6));
+        SidedPlan.Front other = new SidedPlan(new Sides(1, 0)).front(44, 24, 7.765);
+        assertThat(other.laterals()).isEqualTo(front.laterals().mirrored());
+        assertThat(other.sideways()).isEqualTo(-front.sideways());
+        assertThat(other.yaw()).isEqualTo(-front.yaw());
+    }
+
+    @Test
+    void equalOpeningMovesTheFrontStraight() {
+        SidedPlan.Front front = new SidedPlan(Sides.both(1.5)).front(44, 24, 8);
+        assertThat(front).isEqualTo(new SidedPlan.Front(1.5, Sides.both(1.5), 0, 0));
+    }
+
+    /** The exact turn of a rigid wire about the other tube differs from the first-order result by the square of the turn only. */
+    @Test
+    void firstOrderAgreesWithTheExactTurn() {
+        double w = 44;
+        double d = 24;
+        double x = 0.2;
+        double angle = Math.asin(x / w);
+        double px = -w / 2 - 8;
+        // front at the right lateral, 8 mm to the right of the midline, seen from the left tube; turned clockwise
+        double forward = d * Math.cos(angle) - px * Math.sin(angle) - d;
+        double sideways = px * Math.cos(angle) + d * Math.sin(angle) - px;
+        SidedPlan.Front front = new SidedPlan(new Sides(0, x)).front(w, d, 8);
+        assertThat(front.laterals().right()).isEqualTo(forward, within(1e-3));
+        assertThat(front.sideways()).isEqualTo(sideways, within(1e-3));
+    }
+
+    @Test
+    void openingsForTwoUnequalNeeds() {
+        Random random = new Random(52);
+        for (int n = 0; n < 50; n++) {
+            Sides wanted = new Sides(3 * random.nextDouble(), 3 * random.nextDouble());
+            SidedPlan plan = SidedPlan.forLaterals(wanted, 45, 8);
+            SidedPlan.Front front = plan.front(45, 25, 8);
+            assertThat(front.laterals().left()).isEqualTo(wanted.left(), within(1e-9));
+            assertThat(front.laterals().right()).isEqualTo(wanted.right(), within(1e-9));
+            assertThat(front.midline()).isEqualTo(wanted.mean(), within(1e-9));
+        }
+        assertThat(SidedPlan.forLaterals(new Sides(0, 2), 44, 8).possible()).isFalse();
+        assertThat(SidedPlan.forLaterals(new Sides(1, 1.2), 44, 8).possible()).isTrue();
+        assertThatIllegalArgumentException().isThrownBy(() -> SidedPlan.forLaterals(Sides.both(1), 44, 22));
+    }
+}
