@@ -92,7 +92,7 @@ class FindingsTest {
     void placesThatShowTheSameAreNamedTogether() {
         Finding f = findings(Map.of("LowerIncisor[tooth 41].keratinised", "0.5 mm", "LowerIncisor[tooth 32].keratinised", "unknown")).of("keratinised-width");
         assertThat(f.outcome()).isEqualTo(Status.WARN);
-        assertThat(f.seen()).startsWith("Tooth 41: ").contains("Tooth 32: not assessed").contains("Tooth 31 and tooth 42: ");
+        assertThat(f.seen()).startsWith("Tooth 41: ").contains("Not assessed, missing: keratinised gingiva of tooth 32.").contains("Tooth 31 and tooth 42: ");
         assertThat(f.missing()).extracting(Missing::pointer).containsExactly("/teeth/32/keratinised");
     }
 
