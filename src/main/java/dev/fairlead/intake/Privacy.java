@@ -44,18 +44,25 @@ final class Privacy {
     private static final Set<String> STARTERS = Set.of("The", "This", "That", "These", "There", "Both", "After", "Before", "Since", "When", "While", "Until", "No", "Not",
             "Left", "Right", "Upper", "Lower", "Class", "In", "On", "At", "With", "Without", "For", "If", "As", "It", "Is", "To", "By", "Will", "Has", "All");
 
+    /** No field name of a record is longer; the search is for names of fields, not for text. */
+    private static final int LONGEST_KEY = 80;
+
     private Privacy() {}
 
     /** Why a field of that name is refused, or null. */
     static Refusal key(String key) {
+        if (key.length() > LONGEST_KEY) {
+            return null;
+        }
         String bare = Normalizer.normalize(key.toLowerCase(Locale.ROOT).replace("ß", "ss").replace("ø", "o").replace("ł", "l"), Normalizer.Form.NFD)
                 .replaceAll("[^a-z]", "");
         return KEYS.contains(bare) ? new Refusal("a field that may tell who the patient is", "take the field out; a case carries a pseudonym and measurements only")
                 : null;
     }
 
-    /** Why a free text is refused, or null. */
-    static Refusal text(String text) {
+    /** Why a free text is refused, or null. Longer texts are refused for their length, so that only their beginning is ever shown or searched. */
+    static Refusal text(String whole) {
+        String text = whole.length() > FactReader.LONGEST_TEXT ? whole.substring(0, FactReader.LONGEST_TEXT) : whole;
         boolean digit = false;
         boolean capital = false;
         for (int i = 0; i < text.length(); i++) {

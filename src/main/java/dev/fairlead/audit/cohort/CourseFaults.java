@@ -21,7 +21,8 @@ final class CourseFaults {
                     .when(c -> c.visits().size() > 1).at(0.04),
             visit("sides-balanced", "stand-off", "one side never activated", CourseFaults::leftOnly).alsoWarns("stand-off-in-range", Stage.ACTIVATION).when(c -> cumulative(c) > 2.2 && c.stage() == Stage.ACTIVATION).at(0.1),
             visit("total-force-band", "gauge", "gauge far above the tipping range", w -> new Object[] {w.last() + "/gauge", w.draws().whole(290, 460)}).at(0.04),
-            visit("no-permanent-set", "proof", "a wire too soft for its load", w -> new Object[] {"/wire/proofStrength", 320}),
+            visit("no-permanent-set", "proof", "a wire too soft for its load", w -> new Object[] {"/wire/proofStrength", 300})
+                    .when(c -> c.visits().get(0).left().standOff().value() > 0.9),
             visit("legs-parallel-after", "legs-after", "legs not parallel after opening", w -> new Object[] {w.last() + "/left/legsOutOfParallel", w.draws().whole(10, 20)}),
             visit("fold-wire-left", "fold", "a fold with hardly any wire in it", CourseFaults::tinyFold).when(c -> c.plan().advanceLeft().value() >= 2.5 && c.visits().size() == 1).at(0.1)
                     .alsoWarns("fold-length-is-tube-length", Stage.BENCH).alsoWarns("sides-match", Stage.BENCH),
