@@ -62,17 +62,23 @@ final class Binder {
             in.parser.nextToken();
             values[f.index()] = value(place, f);
         }
+        if (place.demanding) {
+            required(place, seen);
+        }
+        return values;
+    }
+
+    private void required(Place place, long seen) {
         for (FieldShape f : place.shape.fields()) {
             if (f.about().required() && (seen & 1L << f.index()) == 0) {
                 in.problems.add(new Problem(Severity.ERROR, place.pointer(f), 1, 1, "the field " + f.key() + ", which must be there", "nothing",
                         java.util.Optional.empty(), f.about().value()));
             }
         }
-        return values;
     }
 
     private void refuse(Place place, String key, boolean twice) throws IOException {
-        String pointer = place.pointer + '/' + RecordShape.escape(key);
+        String pointer = Keys.pointer(place.pointer, key);
         List<String> known = place.shape.fields().stream().map(FieldShape::key).toList();
         if (!twice && ContactKeys.refuse(in, place.shape, pointer, key)) {
             return;
@@ -122,7 +128,7 @@ final class Binder {
             String key = in.parser.currentName();
             Tooth tooth = Numbering.tooth(key);
             if (tooth == null || all.containsKey(tooth)) {
-                String p = pointer + '/' + RecordShape.escape(key);
+                String p = Keys.pointer(pointer, key);
                 if (tooth != null || !odd.add(key)) {
                     Keys.refuse(in, p, key, List.of(), true);
                 } else if (Privacy.key(key) != null) {

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.core.StreamReadFeature;
+import com.fasterxml.jackson.core.exc.StreamConstraintsException;
 import com.fasterxml.jackson.core.json.JsonReadFeature;
 import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
 import com.fasterxml.jackson.dataformat.yaml.YAMLParser;
@@ -23,9 +24,21 @@ final class Parsers {
     private static final YAMLFactory YAML = YAMLFactory.builder().streamReadConstraints(LIMITS)
             .enable(YAMLParser.Feature.PARSE_BOOLEAN_LIKE_WORDS_AS_STRINGS).build();
 
+    /** The YAML parser copies its buffer again and again within one run of characters: a line of a million takes seconds, of this length 25 ms. */
+    private static final int LONGEST_LINE = 100_000;
+
     private Parsers() {}
 
     static JsonParser open(String text, Format format) throws IOException {
+        if (format == Format.YAML) {
+            int start = 0;
+            for (int end = text.indexOf('\n'); start < text.length(); start = end + 1, end = text.indexOf('\n', start)) {
+                end = end < 0 ? text.length() : end;
+                if (end - start > LONGEST_LINE) {
+                    throw new StreamConstraintsException("a line of more than " + LONGEST_LINE + " characters");
+                }
+            }
+        }
         return (format == Format.YAML ? YAML : JSON).createParser(text);
     }
 }

@@ -14,6 +14,8 @@ final class Place {
 
     final RecordShape shape;
     final String pointer;
+    /** True when a component of the record must be there. */
+    final boolean demanding;
     private final String[] pointers;
     private final Object[] blanks;
     // filled as they are met; a race makes an equal place twice, which does no harm since places never change
@@ -22,6 +24,7 @@ final class Place {
     private Place(RecordShape shape, String pointer) {
         this.shape = shape;
         this.pointer = pointer;
+        demanding = shape.fields().stream().anyMatch(f -> f.about().required());
         int n = shape.fields().size();
         pointers = new String[n];
         blanks = new Object[n];

@@ -37,25 +37,32 @@ final class Privacy {
     private static final Pattern DATE = Pattern.compile("(?<!\\d)(?:(?:19|20)\\d\\d[-./ ]\\d{1,2}[-./ ]\\d{1,2}|\\d{1,2}[-./ ]\\d{1,2}[-./ ](?:19|20)?\\d\\d"
             + "|(?:19|20)\\d\\d(?:0[1-9]|1[0-2])(?:0[1-9]|[12]\\d|3[01]))(?!\\d)");
     private static final Pattern BIRTH = Pattern.compile("(?iu)\\b(?:d\\.?o\\.?b|date of birth|born|geboren|geb\\.|née?|nacid[oa]|nat[oa] il)\\b");
-    private static final Pattern DIGITS = Pattern.compile("\\d(?:[ ./-]?\\d){6,}");
+    private static final Pattern DIGITS = Pattern.compile("\\d{7,}|\\d{2,5}(?:[ ./-]\\d{2,5}){2,}");
     private static final Pattern TITLE = Pattern.compile("\\b(?:Mr|Mrs|Ms|Miss|Master|Dr|Prof|Herr|Frau|Mme|Sr|Sra)\\.? \\p{Lu}");
     private static final Pattern TWO_CAPITALISED = Pattern.compile("(?<![\\p{L}])(\\p{Lu}[\\p{Ll}'’]+)(?:,? |[-_.]|(?=\\p{Lu}))(\\p{Lu}[\\p{Ll}'’]+)(?![\\p{L}])");
     /** Words that begin a sentence and are no first name. */
     private static final Set<String> STARTERS = Set.of("The", "This", "That", "These", "There", "Both", "After", "Before", "Since", "When", "While", "Until", "No", "Not",
             "Left", "Right", "Upper", "Lower", "Class", "In", "On", "At", "With", "Without", "For", "If", "As", "It", "Is", "To", "By", "Will", "Has", "All");
 
+    /** No field name of a record is longer; the search is for names of fields, not for text. */
+    private static final int LONGEST_KEY = 80;
+
     private Privacy() {}
 
     /** Why a field of that name is refused, or null. */
     static Refusal key(String key) {
+        if (key.length() > LONGEST_KEY) {
+            return null;
+        }
         String bare = Normalizer.normalize(key.toLowerCase(Locale.ROOT).replace("ß", "ss").replace("ø", "o").replace("ł", "l"), Normalizer.Form.NFD)
                 .replaceAll("[^a-z]", "");
         return KEYS.contains(bare) ? new Refusal("a field that may tell who the patient is", "take the field out; a case carries a pseudonym and measurements only")
                 : null;
     }
 
-    /** Why a free text is refused, or null. */
-    static Refusal text(String text) {
+    /** Why a free text is refused, or null. Longer texts are refused for their length, so that only their beginning is ever shown or searched. */
+    static Refusal text(String whole) {
+        String text = whole.length() > FactReader.LONGEST_TEXT ? whole.substring(0, FactReader.LONGEST_TEXT) : whole;
         boolean digit = false;
         boolean capital = false;
         for (int i = 0; i < text.length(); i++) {

@@ -37,6 +37,11 @@ final class Problems {
         return !all.isEmpty();
     }
 
+    /** True when further problems are only counted, so that nothing need be worked out for them. */
+    boolean full() {
+        return all.size() >= MOST;
+    }
+
     boolean errors() {
         return errors > 0;
     }

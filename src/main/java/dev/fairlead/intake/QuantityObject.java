@@ -3,7 +3,6 @@ package dev.fairlead.intake;
 import com.fasterxml.jackson.core.JsonToken;
 import dev.fairlead.model.Field;
 import dev.fairlead.model.Unit;
-import dev.fairlead.model.shape.RecordShape;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.util.HashMap;
@@ -28,7 +27,7 @@ record QuantityObject(double value, double[] repeats, double error) {
         boolean ok = true;
         while (in.parser.nextToken() == JsonToken.FIELD_NAME) {
             String key = in.parser.currentName();
-            String p = pointer + '/' + RecordShape.escape(key);
+            String p = Keys.pointer(pointer, key);
             boolean twice = given.containsKey(key) || listed && key.equals("repeats");
             if (twice || !KEYS.contains(key)) {
                 Keys.refuse(in, p, key, KEYS, twice);

@@ -14,6 +14,8 @@ final class YamlGuard extends JsonParserDelegate {
     private final String text;
     private final Problems problems;
     private final boolean anchors;
+    private long codePoint;
+    private int index;
 
     YamlGuard(JsonParser parser, String text, Problems problems) {
         super(parser);
@@ -61,7 +63,15 @@ final class YamlGuard extends JsonParserDelegate {
         }
         // the parser tells no anchor of a scalar value, but the token then starts with it
         long at = yaml.currentTokenLocation().getCharOffset();
-        return at >= 0 && at < text.codePointCount(0, text.length()) && text.charAt(text.offsetByCodePoints(0, (int) at)) == '&';
+        if (at < codePoint) {
+            return false;
+        }
+        // offsets count code points; going on from the token before keeps a long file linear
+        while (codePoint < at && index < text.length()) {
+            index += Character.charCount(text.codePointAt(index));
+            codePoint++;
+        }
+        return index < text.length() && text.charAt(index) == '&';
     }
 
     private void refuse(String what, String mend) {

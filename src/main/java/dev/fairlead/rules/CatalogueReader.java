@@ -28,7 +28,7 @@ final class CatalogueReader {
         CatalogueReader reader = new CatalogueReader(files);
         Catalogue catalogue = reader.catalogue();
         if (!reader.problems.isEmpty()) {
-            throw new RulebaseException(reader.problems);
+            throw new RulebaseException(reader.problems.stream().distinct().toList());
         }
         return catalogue;
     }

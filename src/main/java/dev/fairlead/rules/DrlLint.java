@@ -157,7 +157,7 @@ final class DrlLint {
     private String consequence(String then, int offset) {
         Matcher call = CALL.matcher(then);
         if (!call.matches()) {
-            add(offset, "a consequence is one verdict: verdicts.pass|caution|stop|doesNotApply(...).seen(...)");
+            add(offset + then.length() - then.stripLeading().length(), "a consequence is one verdict: verdicts.pass|caution|stop|doesNotApply(...).seen(...)");
             return null;
         }
         if (!call.group(2).equals(criterion.id())) {
@@ -169,6 +169,10 @@ final class DrlLint {
                 : reason != null && (exemption ? criterion.exemptions() : criterion.reasons()).containsKey(reason);
         if (!known) {
             add(offset + call.start(1), reason == null ? "the reason is missing" : call.group(1) + ": there is no text for \"" + reason + "\"");
+        }
+        String said = call.group(1).equals("pass") ? criterion.passes() : (exemption ? criterion.exemptions() : criterion.reasons()).getOrDefault(reason, "");
+        if (call.group(4).isBlank() && TextCheck.speaksOfValue(said)) {
+            add(offset + call.start(1), "the text speaks of a value and its limit: add .seen(\"threshold\", $f.component())");
         }
         Matcher seen = SEEN.matcher(call.group(4));
         while (seen.find()) {

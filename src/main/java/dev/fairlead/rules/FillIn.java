@@ -78,6 +78,14 @@ final class FillIn {
         if (!here.isEmpty()) {
             return judged(c, fact, here);
         }
+        return undecided(c, fact);
+    }
+
+    /**
+     * What is missing comes before what does not apply: with the missing fact a rule might still warn, and to leave a fact out must
+     * never make a warning go away.
+     */
+    private PlaceResult undecided(Criterion c, CaseFact fact) {
         List<String> missing = new ArrayList<>();
         boolean applies = true;
         for (Need need : c.needs()) {
@@ -85,13 +93,11 @@ final class FillIn {
             applies &= k.applies();
             k.missing().stream().filter(p -> !missing.contains(p)).forEach(missing::add);
         }
-        if (missing.isEmpty() && !applies) {
-            return new PlaceResult(fact.place(), fact, Status.DOES_NOT_APPLY, List.of(), List.of());
-        }
-        if (missing.isEmpty()) {
+        if (missing.isEmpty() && applies) {
             error(c, fact, "nothing is missing, and yet no rule decides");
         }
-        return new PlaceResult(fact.place(), fact, Status.NOT_ASSESSED, List.of(), missing);
+        Status status = missing.isEmpty() && !applies ? Status.DOES_NOT_APPLY : Status.NOT_ASSESSED;
+        return new PlaceResult(fact.place(), fact, status, List.of(), missing);
     }
 
     private PlaceResult judged(Criterion c, CaseFact fact, List<Verdict> here) {

@@ -10,7 +10,7 @@ public final class RulebaseCheck {
     /** The catalogue of {@code files}; throws with every problem of texts, or of DRL, when there are any. */
     public static Catalogue check(RuleFiles files) {
         Catalogue catalogue = CatalogueReader.read(files);
-        List<String> problems = new ArrayList<>();
+        List<String> problems = new ArrayList<>(TextCheck.problems(catalogue));
         for (Criterion c : catalogue.criteria()) {
             problems.addAll(DrlLint.problems(c, files.text(c.folder() + "/" + RuleFiles.DRL), catalogue));
         }

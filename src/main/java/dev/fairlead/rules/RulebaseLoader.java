@@ -64,7 +64,7 @@ final class RulebaseLoader {
         Catalogue catalogue = CatalogueReader.read(files);
         Map<String, String> toCompile = new LinkedHashMap<>();
         Map<String, String> modelClass = new LinkedHashMap<>();
-        List<String> problems = new ArrayList<>();
+        List<String> problems = new ArrayList<>(TextCheck.problems(catalogue));
         int expected = 0;
         for (Criterion c : catalogue.criteria()) {
             String path = c.folder() + "/" + RuleFiles.DRL;

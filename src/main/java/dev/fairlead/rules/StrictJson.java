@@ -29,9 +29,17 @@ final class StrictJson {
         } catch (JsonProcessingException e) {
             JsonLocation at = e.getLocation();
             problems.add(file + (at == null ? "" : ":" + at.getLineNr() + ":" + at.getColumnNr()) + ": "
-                    + e.getOriginalMessage().replaceAll("\\(class [^)]*\\), ", "").replaceAll("\\s+", " "));
+                    + plain(e.getOriginalMessage()));
             return null;
         }
+    }
+
+    /** The reader's message without names of classes and settings, which say nothing to whoever edits a rulebase. */
+    private static String plain(String message) {
+        return message.replaceAll("(?s)^(?:Missing|Null value for) creator property '(\\w+)'.*", "$1 is missing")
+                .replaceAll("(?s)^Unrecognized field \"([^\"]+)\".*", "there is no field called $1")
+                .replaceAll("`(?:java|dev)[\\w.$]*?(\\w+)`", "$1")
+                .replaceAll("\\s+", " ");
     }
 
     /** JSON merge patch (RFC 7396): {@code patch} laid over {@code base}. */

@@ -97,6 +97,13 @@ class CaseReaderTest {
         assertThat(r.errors()).extracting(Problem::found).contains("an alias", "an anchor");
     }
 
+    @Test
+    void anAnchorIsFoundBehindCharactersOutsideTheBasicPlane() {
+        Reading r = yaml("waivers:\n- {reason: '\uD83D\uDE00\uD83D\uDE00 & more'}\nplan: {standOff: &a 2, advanceLeft: 3}\n");
+        assertThat(r.errors()).extracting(Problem::pointer).containsExactly("/plan/standOff");
+        assertThat(r.errors().get(0).line()).isEqualTo(6);
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"---\nfairlead: 1\n", "...\n---\n", "--- {}\n"})
     void aSecondDocumentIsRefused(String tail) {
@@ -143,6 +150,7 @@ class CaseReaderTest {
         assertThat(json("\"plan\":{\"standOff\":" + "1".repeat(60) + "}").read()).isFalse();
         assertThat(json("\"x\":[" + "1,".repeat(300_000) + "1]").errors().get(0).mend()).contains("right file");
         assertThat(json("\"x\":\"" + "a ".repeat(1_100_000) + "\"").errors().get(0).expected()).contains("at most");
+        assertThat(yaml("? " + "a".repeat(1_500_000) + "\n: 1\n").errors().get(0).found()).contains("a line of more than");
         StringBuilder laughs = new StringBuilder("a0: &a0 [x, x]\n");
         for (int i = 1; i < 40; i++) {
             laughs.append("a").append(i).append(": &a").append(i).append(" [*a").append(i - 1).append(", *a").append(i - 1).append("]\n");

@@ -18,9 +18,9 @@ class FuzzTest {
     void damagedTextIsReadWholeOrRefused(Format format, long seed) throws UnreadableTextException {
         Random random = new Random(seed);
         RandomCases cases = new RandomCases(seed, 0.4);
-        for (int i = 0; i < 25; i++) {
+        for (int i = 0; i < 8; i++) {
             String good = CaseTree.of(cases.next()).text(format);
-            for (int k = 0; k < 20; k++) {
+            for (int k = 0; k < 16; k++) {
                 check(damaged(good, random).getBytes(StandardCharsets.UTF_8), format);
             }
             byte[] bytes = good.getBytes(StandardCharsets.UTF_8);

@@ -16,7 +16,7 @@ class RoundTripTest {
     @ValueSource(doubles = {0, 0.1, 0.5, 0.9, 1})
     void readingWhatWasWrittenGivesTheSameCaseInBothFormats(double told) throws UnreadableTextException {
         RandomCases cases = new RandomCases(20260309, told);
-        for (int i = 0; i < 60; i++) {
+        for (int i = 0; i < 15; i++) {
             Case c = cases.next();
             String json = CaseWriter.json(c);
             Reading back = read(json, Format.JSON);

@@ -22,6 +22,8 @@ public final class CaseBuilder {
     /** Says that a fact does not apply. */
     public static final Object NOT_APPLICABLE = new Object();
 
+    private static final Object REMOVED = new Object();
+
     private final TreeMap<String, Object> values = new TreeMap<>();
 
     /** Sets a number, several readings (double[]), a word, a date, a boolean, or {@link #NOT_APPLICABLE}. */
@@ -30,19 +32,23 @@ public final class CaseBuilder {
         return this;
     }
 
+    /** Makes a fact unknown; the record that it stood in stays. */
     public CaseBuilder without(String pointer) {
-        values.remove(pointer);
+        values.replace(pointer, REMOVED);
         return this;
     }
 
-    public CaseBuilder copy() {
-        CaseBuilder copy = new CaseBuilder();
-        copy.values.putAll(values);
-        return copy;
+    /** Drops a list entry or a whole section. */
+    public CaseBuilder drop(String prefix) {
+        values.keySet().removeIf(p -> p.startsWith(prefix));
+        return this;
     }
 
+    /** What is set, by pointer. */
     public Map<String, Object> values() {
-        return new LinkedHashMap<>(values);
+        Map<String, Object> set = new LinkedHashMap<>(values);
+        set.values().removeIf(v -> v == REMOVED);
+        return set;
     }
 
     public Case build() {
@@ -54,7 +60,7 @@ public final class CaseBuilder {
     }
 
     private Object value(FieldShape f, String at) {
-        Object v = values.get(at);
+        Object v = values.get(at) == REMOVED ? null : values.get(at);
         switch (f.kind()) {
             case RECORD:
                 return record(f.nested(), at);

@@ -3,11 +3,6 @@ package dev.fairlead.measure;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.fairlead.facts.CaseFact;
-import dev.fairlead.facts.End;
-import dev.fairlead.facts.EndSide;
-import dev.fairlead.facts.SideProgress;
-import dev.fairlead.facts.Space;
-import dev.fairlead.facts.VisitSeen;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -18,10 +13,6 @@ import org.junit.jupiter.api.Test;
 class MeasuresTest {
     private static Worked work(CaseBuilder b) {
         return Measures.of(b.build(), Optional.empty(), Workbook.none());
-    }
-
-    private static <T extends CaseFact> List<T> all(Worked w, Class<T> type) {
-        return w.facts().stream().filter(type::isInstance).map(type::cast).toList();
     }
 
     @Test

@@ -16,7 +16,7 @@ import java.util.List;
 /** Visits and end of an invented child in whom all went as planned. */
 final class BaselineCourse {
     /** Forward travel of a fold of 1 mm bends and 3 mm legs, mm, and the gap of its legs that gives it, mm (plane geometry of two equal bends). */
-    private static final double[][] GAP = {{0, 0}, {0.5, 0.612}, {1, 1.067}, {1.5, 1.433}, {2, 1.74}, {2.5, 2.0}, {3, 2.222}, {3.5, 2.41}};
+    private static final double[][] GAP = {{0, 0}, {0.5, 0.612}, {1, 1.067}, {1.5, 1.433}, {2, 1.74}, {2.5, 2.0}, {3, 2.222}, {3.5, 2.41}, {4, 2.57}, {4.5, 2.703}, {5, 2.81}};
 
     private final Sketch s;
     private final Draws d;
@@ -51,7 +51,8 @@ final class BaselineCourse {
                 .set("space", tenth(s.available(side) + Sketch.GAIN * moved)).set("molarDistal", d.tenth(0, 0.4)).make();
     }
 
-    private static double gap(double forward) {
+    /** Gap of the legs, mm, that moves the front forward by so much, mm. */
+    static double gap(double forward) {
         for (int i = 1; i < GAP.length; i++) {
             if (forward <= GAP[i][0]) {
                 double share = (forward - GAP[i - 1][0]) / (GAP[i][0] - GAP[i - 1][0]);

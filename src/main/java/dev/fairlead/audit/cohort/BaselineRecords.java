@@ -40,6 +40,7 @@ final class BaselineRecords {
 
     Map<Tooth, ToothRecord> teeth() {
         Map<Tooth, ToothRecord> teeth = new HashMap<>();
+        double second = d.normal(Odontometry.SECOND_PRIMARY_MOLAR.mean(), Odontometry.SECOND_PRIMARY_MOLAR.sd(), 9.2, 10.6);
         for (Side side : Side.values()) {
             int lower = side == Side.LEFT ? 30 : 40;
             for (int position = 1; position <= 7; position++) {
@@ -52,9 +53,8 @@ final class BaselineRecords {
                 }
                 teeth.put(Tooth.of(lower + position), tooth.make());
             }
-            double second = d.normal(Odontometry.SECOND_PRIMARY_MOLAR.mean(), Odontometry.SECOND_PRIMARY_MOLAR.sd(), 9.2, 10.6);
             int primary = side == Side.LEFT ? 75 : 85;
-            teeth.put(Tooth.of(primary), tooth(primary).set("width", tenth(second)).make());
+            teeth.put(Tooth.of(primary), tooth(primary).set("width", tenth(second + d.uniform(-0.15, 0.15))).make());
         }
         upper(teeth);
         return teeth;

@@ -52,7 +52,7 @@ final class Draws {
 
     /** To a tenth, as rulers are read. */
     static double tenth(double v) {
-        return Math.rint(v * 10) / 10;
+        return Math.rint(v * 10) / 10 + 0.0;
     }
 
     static double half(double v) {

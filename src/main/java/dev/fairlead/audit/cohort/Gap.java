@@ -3,7 +3,9 @@ package dev.fairlead.audit.cohort;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Stage;
 import dev.fairlead.model.shape.Edit;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 
 /**
  * Facts left out so that one criterion cannot be assessed.
@@ -11,23 +13,29 @@ import java.util.List;
  * @param criterion the criterion
  * @param stage its stage
  * @param pointers the facts to leave out, all of them; {@code {last}} stands for the last visit
- * @param follows other criteria of the same or an earlier stage that cannot be assessed either
+ * @param follows other criteria that cannot be assessed either, from their stage on
+ * @param fits further condition on the case
  */
-public record Gap(String criterion, Stage stage, List<String> pointers, List<Fault.Follower> follows) {
+public record Gap(String criterion, Stage stage, List<String> pointers, List<Fault.Follower> follows, Predicate<Case> fits) {
     static Gap of(Stage stage, String criterion, String... pointers) {
-        return new Gap(criterion, stage, List.of(pointers), List.of());
+        return new Gap(criterion, stage, List.of(pointers), List.of(), c -> true);
     }
 
     Gap also(Stage from, String... others) {
-        List<Fault.Follower> more = new java.util.ArrayList<>(follows);
+        List<Fault.Follower> more = new ArrayList<>(follows);
         for (String o : others) {
             more.add(new Fault.Follower(o, from));
         }
-        return new Gap(criterion, stage, pointers, List.copyOf(more));
+        return new Gap(criterion, stage, pointers, List.copyOf(more), fits);
     }
 
-    boolean fits(Case c) {
-        return c.stage().hasReached(stage) && (!pointers.get(0).startsWith("/visits/1/") || c.visits().size() > 1);
+    Gap when(Predicate<Case> condition) {
+        return new Gap(criterion, stage, pointers, follows, condition);
+    }
+
+    /** True when the gap can be made in this case. */
+    public boolean fits(Case c) {
+        return c.stage().hasReached(stage) && fits.test(c);
     }
 
     Case in(Case c) {

@@ -14,14 +14,31 @@ import java.util.List;
 final class Gaps {
     static final List<Gap> ALL = List.of(
             Gap.of(RECORDS, "ratio-of-widths", "/teeth/13/width", "/teeth/23/width"),
+            Gap.of(RECORDS, "tooth-widths-plausible", "/teeth/41/width").also(RECORDS, "antimeres-agree", "measurements-repeated", "ratio-of-widths")
+                    .also(INDICATION, "advancement-needed", "shortage-within-reach", "prediction-agrees").when(c -> !c.stage().hasReached(HOLDING)),
             Gap.of(RECORDS, "records-fresh", "/films/models"),
+            Gap.of(INDICATION, "incisor-inclination-after", "/plan/advanceLeft")
+                    .also(INDICATION, "gingiva-thickness", "incisor-to-a-pog-after", "inclination-relative-to-divergence", "overbite-after", "overjet-after")
+                    .also(ACTIVATION, "fold-wire-left", "not-past-plan"),
+            Gap.of(INDICATION, "shortage-within-reach", "/space/incisors", "/space/perimeter")
+                    .also(INDICATION, "advancement-needed").also(RECORDS, "space-adds-up", "measurements-repeated"),
+            Gap.of(BENCH, "fold-length-is-tube-length", "/hardware/left/length").also(BENCH, "blank-long-enough"),
+            Gap.of(BENCH, "bends-small", "/bench/left/bendRadius"),
+            Gap.of(BENCH, "arch-form-fits", "/bench/misfitRms", "/bench/misfitWorst"),
+            Gap.of(BENCH, "shape-kept", "/bench/misfitRmsAfter"),
+            Gap.of(ACTIVATION, "stand-off-in-range", "{last}/left/standOff"),
+            Gap.of(ACTIVATION, "sides-balanced", "{last}/left/gapOpened").also(ACTIVATION, "fold-wire-left", "not-past-plan"),
+            Gap.of(ACTIVATION, "response-seen", "{last}/left/space").when(c -> c.visits().size() > 1),
+            Gap.of(ACTIVATION, "no-permanent-set", "/wire/proofStrength"),
+            Gap.of(ACTIVATION, "inclination-rechecked", "{last}/incisorAdvance"),
             Gap.of(RECORDS, "space-adds-up", "/space/perimeter"),
             Gap.of(RECORDS, "panoramic-seen", "/films/ectopic"),
             Gap.of(INDICATION, "permanent-incisors-erupted", "/teeth/32/state").also(HOLDING, "incisors-in-before-arch"),
             Gap.of(INDICATION, "first-molars-erupted", "/teeth/36/state"),
             Gap.of(INDICATION, "buccal-window-open", "/teeth/35/state"),
-            Gap.of(INDICATION, "advancement-needed", "/space/left").also(INDICATION, "shortage-within-reach").also(RECORDS, "space-adds-up"),
-            Gap.of(INDICATION, "incisor-inclination-before", "/headFilm/incisorMandibular").also(INDICATION, "incisor-inclination-after", "inclination-relative-to-divergence"),
+            Gap.of(INDICATION, "advancement-needed", "/space/left").also(RECORDS, "space-adds-up", "measurements-repeated"),
+            Gap.of(INDICATION, "incisor-inclination-before", "/headFilm/incisorMandibular")
+                    .also(INDICATION, "incisor-inclination-after", "inclination-relative-to-divergence", "overbite-after").also(RECORDS, "measurements-repeated"),
             Gap.of(INDICATION, "incisor-to-a-pog-after", "/headFilm/incisorToAPog"),
             Gap.of(INDICATION, "inclination-relative-to-divergence", "/headFilm/mandibularPlane"),
             Gap.of(INDICATION, "overjet-after", "/bite/overjet").also(INDICATION, "class-iii-caution"),
@@ -50,7 +67,7 @@ final class Gaps {
             Gap.of(BENCH, "legs-parallel", "/bench/right/legsOutOfParallel"),
             Gap.of(BENCH, "exit-clears-gingiva", "/bench/left/clearGingiva"),
             Gap.of(BENCH, "other-side-marked-seated", "/bench/otherSideMarkedSeated"),
-            Gap.of(BENCH, "sides-match", "/bench/left/firstMark"),
+            Gap.of(BENCH, "sides-match", "/bench/left/firstMark").also(BENCH, "blank-long-enough"),
             Gap.of(BENCH, "passive-on-model", "/bench/passiveGap"),
             Gap.of(BENCH, "few-rebends", "/bench/rebends"),
             Gap.of(BENCH, "blank-long-enough", "/wire/blankLength"),
@@ -64,7 +81,7 @@ final class Gaps {
             Gap.of(INSERTION, "all-tied", "/insertion/bracketsTied"),
             Gap.of(INSERTION, "eye-and-airway-protection", "/insertion/airwayGuard"),
             Gap.of(INSERTION, "instructions-given", "/insertion/instructionsGiven"),
-            Gap.of(ACTIVATION, "visit-interval", "/visits/1/date"),
+            Gap.of(ACTIVATION, "visit-interval", "/visits/1/date").when(c -> c.visits().size() > 1),
             Gap.of(ACTIVATION, "legs-parallel-after", "{last}/right/legsOutOfParallel"),
             Gap.of(ACTIVATION, "molars-hold", "{last}/left/molarDistal"),
             Gap.of(ACTIVATION, "tissue-and-root-signs", "{last}/lastingPain"),

@@ -1,7 +1,5 @@
 package dev.fairlead.audit.cohort;
 
-import static dev.fairlead.audit.cohort.Draws.tenth;
-
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Stage;
 import java.util.ArrayList;
@@ -20,10 +18,10 @@ final class IndicationFaults {
             fault("buccal-window-open", "window", "both premolars of one side are in", w -> new Object[] {"/teeth/34/state", "erupted", "/teeth/35/state", "erupted"}),
             fault("advancement-needed", "space", "no side lacks room", w -> roomier(w, w.draws().tenth(2.4, 2.8))).when(RecordFaults::untouched).at(0.06),
             fault("shortage-within-reach", "space", "far more room is lacking than an advancement can give", w -> roomier(w, -w.draws().tenth(2.4, 4))).when(RecordFaults::untouched).at(0.06),
-            fault("prediction-agrees", "primary-widths", "primary teeth so small that another method of prediction disagrees", IndicationFaults::smallPrimaries),
-            fault("incisor-inclination-before", "inclination", "incisors steep before treatment", w -> new Object[] {"/headFilm/incisorMandibular", w.draws().tenth(97, 99), "/headFilm/mandibularPlane", 26})
+            fault("prediction-agrees", "percentile", "the table read at a percentile far from the usual one", w -> new Object[] {"/plan/percentile", 5}),
+            fault("incisor-inclination-before", "inclination", "incisors steep before treatment", w -> new Object[] {"/headFilm/incisorMandibular", twice(w.draws().tenth(97, 99)), "/headFilm/mandibularPlane", 26})
                     .alsoWarns(AFTER, Stage.INDICATION).alsoWarns(DIVERGENCE, Stage.INDICATION),
-            fault(AFTER, "inclination", "incisors that the plan makes steep", w -> new Object[] {"/headFilm/incisorMandibular", w.draws().tenth(93.2, 94.2), "/headFilm/mandibularPlane", 26})
+            fault(AFTER, "inclination", "incisors that the plan makes steep", w -> new Object[] {"/headFilm/incisorMandibular", twice(w.draws().tenth(93.2, 94.2)), "/headFilm/mandibularPlane", 26})
                     .alsoWarns(DIVERGENCE, Stage.INDICATION).at(0.05),
             fault(DIVERGENCE, "inclination", "incisors too far forward for a steep mandibular plane", w -> new Object[] {"/headFilm/mandibularPlane", w.draws().whole(41, 44)}),
             fault("incisor-to-a-pog-after", "a-pog", "edge in front of A-Pog already", w -> new Object[] {"/headFilm/incisorToAPog", w.draws().tenth(2.9, 3.6)}),
@@ -62,12 +60,9 @@ final class IndicationFaults {
         return changes.toArray();
     }
 
-    /** Widths with which 2 first primary molars and the primary canine (Boston University) fall 2.2 mm short of half the incisors and 10.5 mm. */
-    private static Object[] smallPrimaries(Fault.Work w) {
-        double incisors = w.value("/teeth/42/width") + w.value("/teeth/41/width") + w.value("/teeth/31/width") + w.value("/teeth/32/width");
-        double canine = 5;
-        double molar = tenth((incisors / 2 + 10.5 - 2.2 - canine) / 2);
-        return new Object[] {"/teeth/73/width", canine, "/teeth/83/width", canine, "/teeth/74/width", molar, "/teeth/84/width", molar};
+    /** Two readings half a unit to either side. */
+    private static double[] twice(double value) {
+        return new double[] {value - 0.5, value + 0.5};
     }
 
     private static Object[] thin(Fault.Work w, double thickness) {

@@ -21,6 +21,16 @@ public final class Odontometry {
             return (side == Side.LEFT ? left : right)[position - 1];
         }
 
+        /** Distance of the most unusual width from its mean, in standard deviations. */
+        public double farthest(boolean male) {
+            double most = 0;
+            for (int i = 0; i < left.length; i++) {
+                Width w = lower(i + 1, male);
+                most = Math.max(most, Math.max(Math.abs(left[i] - w.mean()), Math.abs(right[i] - w.mean())) / w.sd());
+            }
+            return most;
+        }
+
         /** Sum of the four incisors, mm. */
         public double incisors() {
             return left[0] + left[1] + right[0] + right[1];

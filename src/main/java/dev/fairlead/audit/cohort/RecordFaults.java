@@ -11,8 +11,8 @@ import java.util.function.Function;
 final class RecordFaults {
     static final List<Fault> ALL = List.of(
             fault("tooth-widths-plausible", "molar-widths", "first molars wider than any", w -> new Object[] {"/teeth/36/width", 13.9, "/teeth/46/width", 13.9}),
-            fault("antimeres-agree", "molar-widths", "one first molar read 0.9 mm smaller than the other",
-                    w -> new Object[] {"/teeth/46/width", tenth(w.value("/teeth/36/width") - 0.9)}),
+            fault("antimeres-agree", "molar-widths", "first molars read 0.9 mm apart",
+                    w -> new Object[] {"/teeth/46/width", tenth(w.value("/teeth/36/width") + (w.value("/teeth/36/width") > 10.8 ? -0.9 : 0.9))}),
             fault("ratio-of-widths", "upper-widths", "upper front teeth too narrow for the lower", RecordFaults::narrowUppers),
             fault("records-fresh", "record-dates", "models nine months old", w -> new Object[] {"/films/models", w.made().date().get().minusDays(275)}).at(0.05),
             fault("measurements-repeated", "space", "second readings of all segments far from the first", w -> new Object[] {

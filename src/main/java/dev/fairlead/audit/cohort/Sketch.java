@@ -38,7 +38,7 @@ record Sketch(
         Odontometry.Teeth teeth = null;
         double sum = 0;
         // the span in which the two usual predictions agree within half a millimetre
-        while (sum < 20.5 || sum > 25) {
+        while (sum < 20.5 || sum > 25 || teeth.farthest(male) > 2.3) {
             teeth = Odontometry.draw(d.random(), male);
             sum = teeth.incisors();
         }

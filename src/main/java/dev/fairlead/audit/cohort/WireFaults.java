@@ -3,6 +3,7 @@ package dev.fairlead.audit.cohort;
 import static dev.fairlead.audit.cohort.Draws.tenth;
 
 import dev.fairlead.model.Stage;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Stream;
@@ -28,7 +29,7 @@ final class WireFaults {
             bench("first-bend-offset", "marks", "first bends marked too far back on both sides", w -> new Object[] {"/bench/left/firstBendOffset", 3.4, "/bench/right/firstBendOffset", 3.5,
                 "/bench/left/firstMark", w.value("/bench/left/firstMark") + 1.4, "/bench/right/firstMark", w.value("/bench/right/firstMark") + 1.4}),
             bench("fold-length-is-tube-length", "fold", "folds longer than the tubes", w -> new Object[] {"/bench/left/length", 4.2, "/bench/right/length", 4.3}),
-            bench("bends-small", "fold", "bends made too far down the beak", w -> new Object[] {"/bench/left/bendRadius", 1.45, "/bench/right/bendRadius", 1.45}),
+            bench("bends-small", "fold", "bends made too far down the beak", WireFaults::largeBends),
             bench("bends-square", "square", "a fold out of square", w -> new Object[] {"/bench/left/outOfSquare", w.draws().whole(10, 20)}),
             bench("legs-parallel", "legs", "legs of a fold not parallel", w -> new Object[] {"/bench/right/legsOutOfParallel", w.draws().whole(10, 20)}),
             bench("exit-clears-gingiva", "clearance", "a fold that digs into gingiva or cheek", w -> new Object[] {w.draws().one("/bench/left/clearGingiva", "/bench/right/clearCheek"), 0.3}),
@@ -54,6 +55,18 @@ final class WireFaults {
     static final List<Fault> ALL = Stream.of(READINESS, BENCH, INSERTION).flatMap(List::stream).toList();
 
     private WireFaults() {}
+
+    /** Larger bends travel further for the same gap; the gaps are smaller by as much, so that the front moves as planned. */
+    private static Object[] largeBends(Fault.Work w) {
+        List<Object> changes = new ArrayList<>(List.of("/bench/left/bendRadius", 1.45, "/bench/right/bendRadius", 1.45));
+        for (int i = 0; i < w.made().visits().size(); i++) {
+            for (String side : List.of("/left/gapOpened", "/right/gapOpened")) {
+                changes.add("/visits/" + i + side);
+                changes.add(tenth(0.6 * w.value("/visits/" + i + side)));
+            }
+        }
+        return changes.toArray();
+    }
 
     private static Fault ready(String criterion, String area, String says, Function<Fault.Work, Object[]> changes) {
         return Fault.of(criterion, Stage.READINESS, area, says, changes);

@@ -25,7 +25,7 @@ final class HardwareFacts {
         Hardware h = c.hardware();
         for (Side side : Side.values()) {
             Tube t = h.tube(side);
-            out.add(new FirstMolar(MOLARS[side.ordinal()], side, Answers.erupted(c.tooth(FIRST_MOLARS[side.ordinal()]).state()), t.cemented(),
+            out.add(new FirstMolar(MOLARS[side.ordinal()], side, Answers.erupted(s.readings().tooth(FIRST_MOLARS[side.ordinal()]).state()), t.cemented(),
                     t.loose(), t.hook(), t.height().minus(c.wire().size()),
                     side == Side.LEFT ? c.films().secondMolarAngleLeft() : c.films().secondMolarAngleRight()));
         }

@@ -6,9 +6,9 @@ import dev.fairlead.facts.IncisorPosition;
 import dev.fairlead.facts.Place;
 import dev.fairlead.facts.Space;
 import dev.fairlead.measure.part.Position;
+import dev.fairlead.measure.records.Readings;
 import dev.fairlead.measure.space.SideSpace;
 import dev.fairlead.model.Answer;
-import dev.fairlead.model.Case;
 import dev.fairlead.model.Choices.ToothState;
 import dev.fairlead.model.Fact;
 import dev.fairlead.model.Side;
@@ -29,7 +29,7 @@ final class SpaceFacts {
     static void add(Source s, List<CaseFact> out) {
         for (Side side : Side.values()) {
             SideSpace x = s.space().side(side);
-            out.add(new BuccalSegment(SIDES[side.ordinal()], side, windowOpen(s.c(), side), x.available(), x.required(), x.shortage(), x.spread()));
+            out.add(new BuccalSegment(SIDES[side.ordinal()], side, windowOpen(s.readings(), side), x.available(), x.required(), x.shortage(), x.spread()));
         }
         out.add(new Space(SPACE, s.space().largestShortage(), s.space().totalShortage()));
         Position p = s.position();
@@ -37,7 +37,7 @@ final class SpaceFacts {
     }
 
     /** The second primary molar stands, or neither premolar is in the mouth. */
-    static Answer windowOpen(Case c, Side side) {
+    private static Answer windowOpen(Readings c, Side side) {
         int i = side.ordinal();
         Fact<ToothState> second = c.tooth(SECOND_PREMOLARS[i]).state();
         return primaryMolar(second, c.tooth(SECOND_PRIMARY_MOLARS[i]).state())

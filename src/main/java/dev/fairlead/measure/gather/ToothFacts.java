@@ -5,9 +5,11 @@ import dev.fairlead.facts.CaseFact;
 import dev.fairlead.facts.LowerIncisor;
 import dev.fairlead.facts.ToothWidth;
 import dev.fairlead.measure.records.CrownWidths;
+import dev.fairlead.measure.records.Readings;
 import dev.fairlead.model.Bracket;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Measured;
+import dev.fairlead.model.Side;
 import dev.fairlead.model.Tooth;
 import dev.fairlead.model.ToothRecord;
 import java.util.List;
@@ -18,6 +20,7 @@ import java.util.List;
  */
 final class ToothFacts {
     private static final Tooth[] OTHERS = others();
+    private static final Tooth[] LEFT_OTHERS = java.util.Arrays.stream(OTHERS).filter(t -> t.side() == Side.LEFT).toArray(Tooth[]::new);
     private static final Tooth[] LEFT_INCISORS = {Tooth.of(31), Tooth.of(32)};
 
     private ToothFacts() {}
@@ -29,34 +32,30 @@ final class ToothFacts {
 
     static void add(Source s, List<CaseFact> out) {
         Case c = s.c();
+        Readings r = s.readings();
         for (Tooth t : Tooth.LOWER_INCISORS) {
             width(s, t, out);
         }
         for (Tooth t : OTHERS) {
-            if (measured(c, t) && CrownWidths.has(t)) {
+            if (r.tooth(t).width().known() && CrownWidths.has(t)) {
                 width(s, t, out);
             }
         }
         for (Tooth t : LEFT_INCISORS) {
             pair(s, t, out);
         }
-        for (Tooth t : OTHERS) {
-            if (t.side() == dev.fairlead.model.Side.LEFT && measured(c, t) && measured(c, t.antimere())) {
+        for (Tooth t : LEFT_OTHERS) {
+            if (r.tooth(t).width().known() && r.tooth(t.antimere()).width().known()) {
                 pair(s, t, out);
             }
         }
         Measured most = c.plan().advanceLeft().max(c.plan().advanceRight());
         for (Tooth t : Tooth.LOWER_INCISORS) {
-            ToothRecord r = c.tooth(t);
+            ToothRecord x = r.tooth(t);
             Bracket b = c.hardware().bracket(t);
-            out.add(new LowerIncisor(Places.tooth(t), t, Answers.erupted(r.state()), r.gingivaThickness(), r.keratinised(), r.recession(),
+            out.add(new LowerIncisor(Places.tooth(t), t, Answers.erupted(x.state()), x.gingivaThickness(), x.keratinised(), x.recession(),
                     c.mouth().periodontalOpinion(), most, b.bonded(), b.loose(), b.slot().minus(c.wire().size())));
         }
-    }
-
-    private static boolean measured(Case c, Tooth t) {
-        ToothRecord r = c.teeth().get(t);
-        return r != null && r.width().known();
     }
 
     private static void width(Source s, Tooth t, List<CaseFact> out) {

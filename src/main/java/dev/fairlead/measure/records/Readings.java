@@ -14,7 +14,18 @@ import dev.fairlead.model.ToothRecord;
  * else the one stated or assumed.
  */
 public final class Readings {
+    /** Above the largest tooth number of ISO 3950. */
+    private static final int TEETH = 86;
+    private static final ToothRecord[] BLANK = new ToothRecord[TEETH];
+
+    static {
+        for (int n = 0; n < TEETH; n++) {
+            BLANK[n] = Tooth.exists(n) ? ToothRecord.blank("/teeth/" + n) : null;
+        }
+    }
+
     private final Case c;
+    private final ToothRecord[] teeth = BLANK.clone();
     private final Duplicates widths = new Duplicates();
     private final Duplicates segments = new Duplicates();
     private final Duplicates filmAngles = new Duplicates();
@@ -23,9 +34,10 @@ public final class Readings {
 
     public Readings(Case c) {
         this.c = c;
-        for (ToothRecord t : c.teeth().values()) {
+        c.teeth().forEach((tooth, t) -> {
+            teeth[tooth.number()] = t;
             widths.add(t.width());
-        }
+        });
         SpaceMeasures s = c.space();
         segments.add(s.left());
         segments.add(s.right());
@@ -46,7 +58,12 @@ public final class Readings {
 
     /** Mesiodistal width of a tooth, mm. */
     public Measured width(Tooth tooth) {
-        return widths.applyTo(c.tooth(tooth).width(), ErrorKind.TOOTH_WIDTH);
+        return widths.applyTo(teeth[tooth.number()].width(), ErrorKind.TOOTH_WIDTH);
+    }
+
+    /** The record of a tooth, as {@link Case#tooth} gives it. */
+    public ToothRecord tooth(Tooth tooth) {
+        return teeth[tooth.number()];
     }
 
     /** Buccal segment of one side before treatment, mm. */

@@ -38,6 +38,6 @@ public final class ImageWidths {
                 best = best == null ? width : best;
             }
         }
-        return best != null ? best : Measured.unknown("/teeth/" + tooth + "/width");
+        return best != null ? best : readings.width(tooth);
     }
 }

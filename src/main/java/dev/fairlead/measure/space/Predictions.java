@@ -32,15 +32,19 @@ public final class Predictions {
         return incisors.times(0.5).plus(10.5);
     }
 
-    /** All methods for one side in their order; {@code incisors} is the sum of the four lower incisors, mm. */
-    static List<Prediction> of(Readings readings, Side side, Measured incisors, boolean words) {
+    /** The methods that start from the sum of the four lower incisors, mm; they give both sides the same width. */
+    static List<Prediction> fromIncisors(Case c, Measured incisors, boolean words) {
         return List.of(
-                measured(readings, side, words),
-                radiograph(readings, side),
                 Prediction.of(Method.TANAKA_JOHNSTON, withChild(tanakaJohnston(incisors)),
                         words ? Say.num(incisors) + " / 2 + 10.5" : "", "Meant as about the 75th percentile; it predicts too wide more often than too narrow."),
-                table(readings.ofCase(), incisors, words),
-                regression(readings.ofCase(), incisors, words));
+                table(c, incisors, words),
+                regression(c, incisors, words));
+    }
+
+    /** All methods for one side in their order. */
+    static List<Prediction> of(Readings readings, Side side, List<Prediction> fromIncisors, boolean words) {
+        return List.of(measured(readings, side, words), radiograph(readings, side, words),
+                fromIncisors.get(0), fromIncisors.get(1), fromIncisors.get(2));
     }
 
     private static Prediction measured(Readings readings, Side side, boolean words) {
@@ -51,7 +55,7 @@ public final class Predictions {
         return Prediction.of(Method.MEASURED, c.plus(p1).plus(p2), words ? Say.sum(c, p1, p2) : "", "");
     }
 
-    private static Prediction radiograph(Readings readings, Side side) {
+    private static Prediction radiograph(Readings readings, Side side, boolean words) {
         if (readings.ofCase().images().isEmpty()) {
             return Prediction.of(Method.RADIOGRAPH, Measured.unknown("/images"), "", "No image widths are recorded.");
         }
@@ -61,7 +65,9 @@ public final class Predictions {
             Measured direct = readings.width(t);
             Measured width = direct.known() ? direct : ImageWidths.of(readings, t);
             sum = sum == null ? width : sum.plus(width);
-            text.append(text.isEmpty() ? "" : " + ").append(Say.num(width)).append(direct.known() ? " (measured)" : " (film)");
+            if (words) {
+                text.append(text.isEmpty() ? "" : " + ").append(Say.num(width)).append(direct.known() ? " (measured)" : " (film)");
+            }
         }
         return Prediction.of(Method.RADIOGRAPH, sum, text.toString(), "A tooth that is turned on the film appears narrower than it is.");
     }

@@ -15,18 +15,19 @@ public final class SpaceAnalysis {
     public static SpaceResult of(Readings readings, boolean words) {
         Measured incisors = sum(readings, Tooth.LOWER_INCISORS);
         Measured incisorShortage = incisors.minus(readings.incisorSegment());
-        SideSpace left = side(readings, Side.LEFT, incisors, incisorShortage, words);
-        SideSpace right = side(readings, Side.RIGHT, incisors, incisorShortage, words);
+        List<Prediction> fromIncisors = Predictions.fromIncisors(readings.ofCase(), incisors, words);
+        SideSpace left = side(readings, Side.LEFT, fromIncisors, incisorShortage, words);
+        SideSpace right = side(readings, Side.RIGHT, fromIncisors, incisorShortage, words);
         Measured required = incisors.plus(left.required()).plus(right.required());
         Measured segments = right.available().plus(readings.incisorSegment()).plus(left.available());
         Measured available = segments.known() || !readings.perimeter().known() ? segments : readings.perimeter();
         return new SpaceResult(incisors, left, right, incisorShortage, required, available, required.minus(available),
                 Irregularity.index(readings.ofCase().contacts()),
-                ToothSizeRatio.of(sum(readings, Tooth.LOWER_ANTERIORS), sum(readings, Tooth.UPPER_ANTERIORS), ToothSizeRatio.ANTERIOR));
+                new ToothSizeRatio(sum(readings, Tooth.LOWER_ANTERIORS), sum(readings, Tooth.UPPER_ANTERIORS), ToothSizeRatio.ANTERIOR));
     }
 
-    private static SideSpace side(Readings readings, Side side, Measured incisors, Measured incisorShortage, boolean words) {
-        List<Prediction> methods = Predictions.of(readings, side, incisors, words);
+    private static SideSpace side(Readings readings, Side side, List<Prediction> fromIncisors, Measured incisorShortage, boolean words) {
+        List<Prediction> methods = Predictions.of(readings, side, fromIncisors, words);
         Prediction chosen = methods.get(Method.TANAKA_JOHNSTON.ordinal());
         for (int i = Method.RADIOGRAPH.ordinal(); i >= 0; i--) {
             chosen = methods.get(i).value().known() ? methods.get(i) : chosen;

@@ -38,7 +38,9 @@ public final class Values {
         for (double r : readings) {
             sum += r;
         }
-        return Measured.of(sum / readings.length, field.about().unit(), pointer, sd / Math.sqrt(readings.length), readings);
+        // nine decimals take off the binary dust of summing: 5.4 and 5.5 give 5.45
+        double mean = Math.rint(sum / readings.length * 1e9) / 1e9;
+        return Measured.of(mean, field.about().unit(), pointer, sd / Math.sqrt(readings.length), readings);
     }
 
     /** What the component at {@code pointer} holds when it is given {@code value}; throws when the value does not suit it. */

@@ -22,7 +22,9 @@ class ActivationsTest {
 
     private static CaseBuilder visits(int n) {
         CaseBuilder b = SampleCase.full();
-        b.values().keySet().stream().filter(k -> k.startsWith("/visits/") && k.charAt(8) - '0' >= n).forEach(b::without);
+        for (int i = n; i < 3; i++) {
+            b.drop("/visits/" + i + "/");
+        }
         return b;
     }
 

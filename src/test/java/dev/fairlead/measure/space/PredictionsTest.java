@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.within;
 import dev.fairlead.measure.CaseBuilder;
 import dev.fairlead.measure.records.Readings;
 import dev.fairlead.model.Measured;
-import dev.fairlead.model.Side;
 import dev.fairlead.model.Unit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

@@ -90,7 +90,7 @@ class SpaceAnalysisTest {
         "85.0, 93.0, 91.3, 91.398, 0.091, -0.0997", "35.0, 45.0, 77.2, 77.778, 0.260, -0.3368"})
     void toothSizeRatioOfMeanTeeth(double lower, double upper, double mean, double percent, double lowerExcess, double upperExcess) {
         // Bolton 1958: lower excess = lower - upper x mean; upper excess = upper - lower / mean
-        ToothSizeRatio r = ToothSizeRatio.of(mm(lower), mm(upper), mean);
+        ToothSizeRatio r = new ToothSizeRatio(mm(lower), mm(upper), mean);
         assertThat(r.percent().value()).isCloseTo(percent, within(5e-4));
         assertThat(r.lowerExcess().value()).isCloseTo(lowerExcess, within(6e-4));
         assertThat(r.upperExcess().value()).isCloseTo(upperExcess, within(6e-4));
@@ -99,7 +99,7 @@ class SpaceAnalysisTest {
     @Test
     void halfAMillimetreChangesTheAnteriorRatioByAboutOnePerCent() {
         // review slides on the analysis: 0.5 mm in a sum is roughly 1 % of the ratio
-        Measured with = ToothSizeRatio.of(Measured.of(36, Unit.MM, "lower", 0.5), mm(46), ToothSizeRatio.ANTERIOR).percent();
+        Measured with = new ToothSizeRatio(Measured.of(36, Unit.MM, "lower", 0.5), mm(46), ToothSizeRatio.ANTERIOR).percent();
         assertThat(with.sd()).isCloseTo(1.1, within(0.05));
     }
 

@@ -1,0 +1,109 @@
+package dev.fairlead;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.fairlead.intake.CaseReader;
+import dev.fairlead.intake.CaseWriter;
+import dev.fairlead.intake.Format;
+import dev.fairlead.intake.Problem;
+import dev.fairlead.intake.Reading;
+import dev.fairlead.model.Case;
+import dev.fairlead.model.Knowable;
+import dev.fairlead.model.Side;
+import dev.fairlead.model.Tooth;
+import dev.fairlead.model.shape.Edit;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class DemoCasesTest {
+    private static final Path CASES = Path.of("cases");
+
+    static List<Path> files() throws IOException {
+        try (Stream<Path> all = Files.list(CASES)) {
+            return all.sorted().toList();
+        }
+    }
+
+    static List<Path> readable() throws IOException {
+        return files().stream().filter(p -> !name(p).startsWith("gull-")).toList();
+    }
+
+    private static String name(Path file) {
+        return file.getFileName().toString();
+    }
+
+    @Test
+    void thereAreCasesInBothFormats() throws IOException {
+        assertThat(readable()).hasSizeGreaterThanOrEqualTo(16).anyMatch(p -> name(p).endsWith(".json")).anyMatch(p -> name(p).endsWith(".yaml"));
+    }
+
+    @ParameterizedTest
+    @MethodSource("readable")
+    void isReadWithoutAnyDoubtUnderThePseudonymOfItsFile(Path file) throws IOException {
+        Reading reading = CaseReader.read(file);
+        assertThat(reading.problems()).isEmpty();
+        Case c = reading.value().orElseThrow();
+        assertThat(name(file)).startsWith(c.id() + "-");
+        Reading again = CaseReader.read(CaseWriter.json(c).getBytes(StandardCharsets.UTF_8), "again", Format.JSON);
+        assertThat(again.value().filter(c::equals)).isPresent();
+    }
+
+    @ParameterizedTest
+    @MethodSource("readable")
+    void lacksAboutFourMillimetresWhereAdvancementIsTheRemedy(Path file) throws IOException {
+        Case c = CaseReader.read(file).value().orElseThrow();
+        double sum = Tooth.LOWER_INCISORS.stream().mapToDouble(t -> c.tooth(t).width().value()).sum();
+        // Tanaka & Johnston 1974: half the incisor sum and 10.5 mm a side
+        double required = 2 * (sum / 2 + 10.5) + sum;
+        double available = c.space().side(Side.LEFT).value() + c.space().side(Side.RIGHT).value() + c.space().incisors().value();
+        if (name(file).contains("leeway-would-do")) {
+            assertThat(required - available).isBetween(-1.0, 1.0);
+        } else {
+            assertThat(required - available).isBetween(3.0, 5.0);
+        }
+        if (c.space().perimeter().known()) {
+            assertThat(c.space().perimeter().value()).isBetween(available - 1, available + 1);
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("files")
+    void saysThatItIsInvented(Path file) throws IOException {
+        if (!name(file).endsWith(".json")) {
+            assertThat(Files.readString(file).lines().takeWhile(l -> l.startsWith("#")).toList()).anyMatch(l -> l.contains("Invented"));
+        }
+    }
+
+    @Test
+    void theCleanCaseKnowsEveryFactOfItsStages() throws IOException {
+        Case c = CaseReader.read(CASES.resolve("heron-07-clean.yaml")).value().orElseThrow();
+        assertThat(Edit.factPointers(c).stream().filter(p -> !p.startsWith("/teeth/") && !((Knowable) Edit.get(c, p)).missing().isEmpty())).isEmpty();
+        assertThat(c.visits()).hasSize(3);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"#25", "#26", "/teeth/31/width", "/teeth/32/keratinized", "/teeth/32", "/teeth/19", "/space/left", "/space/incisors", "/bite/overjet", "/wire/plannedSize",
+        "/wire/size", "/films/models", "/films/headFilm", "/hardware/left/height", "/hardware/left/tail", "/patientName"})
+    void aFileFullOfSlipsIsRefusedWithEachNamedAtItsPlace(String place) throws IOException {
+        Reading reading = CaseReader.read(CASES.resolve("gull-13-full-of-slips.yaml"));
+        assertThat(reading.read()).isFalse();
+        assertThat(reading.errors()).hasSizeGreaterThan(20).allMatch(p -> p.line() > 4);
+        assertThat(reading.errors()).anyMatch(p -> p.pointer().endsWith(place));
+        assertThat(reading.problems()).noneMatch(p -> p.toString().contains("Sample"));
+    }
+
+    @Test
+    void valuesThatCannotStandBesideEachOtherAreRefused() throws IOException {
+        Reading reading = CaseReader.read(CASES.resolve("gull-20-dates-and-sides.yaml"));
+        assertThat(reading.read()).isFalse();
+        assertThat(reading.problems()).extracting(Problem::pointer).contains("/visits/2/date", "/plan/moreOn", "/films/models");
+    }
+}

@@ -1,0 +1,100 @@
+package dev.fairlead.audit.cohort;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.fairlead.measure.Measures;
+import dev.fairlead.measure.Workbook;
+import dev.fairlead.model.Case;
+import dev.fairlead.rules.CriterionResult;
+import dev.fairlead.rules.Judge;
+import dev.fairlead.rules.Judgement;
+import dev.fairlead.rules.Rulebase;
+import dev.fairlead.rules.Status;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.function.LongFunction;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+
+/** The truth that stands beside invented cases against what the built-in rulebase says of them, criterion by criterion. */
+class TruthTest {
+    private static final long SEED = 11;
+    private static final int EACH = 3;
+    /** Criteria that look at the forces of the beam model, without which they wait for a gauge reading whatever is planted. */
+    private static final Set<String> BY_BEAM_MODEL = Set.of("no-permanent-set", "vertical-force");
+
+    private static final Rulebase RULES = Rulebase.builtIn();
+    private static final Judge JUDGE = RULES.judge();
+
+    @Test
+    void nothingIsFoundInACleanCase() {
+        for (int i = 0; i < 60; i++) {
+            check(new PlantedCase(Cohort.clean(SEED, i), List.of()), "clean " + i);
+        }
+    }
+
+    @Test
+    void everyFaultIsFoundWithItsConsequencesAndNothingElse() {
+        for (Fault f : Cohort.faults()) {
+            some(i -> Cohort.with(f, SEED, i)).forEach(c -> check(c, f.criterion() + ": " + f.says()));
+        }
+    }
+
+    @Test
+    void everyGapLeavesItsCriterionNotAssessedWithItsConsequencesAndNothingElse() {
+        for (Gap g : Cohort.gaps()) {
+            some(i -> Cohort.with(g, SEED, i)).forEach(c -> check(c, g.criterion() + " without " + g.pointers()));
+        }
+    }
+
+    @Test
+    void mixedCasesAreFoundAsPlanted() {
+        Cohort.generate(250, SEED).forEach(c -> check(c, c.made().id() + " " + c.planted()));
+    }
+
+    @Test
+    void everyCriterionHasAFaultOfItsOwn() {
+        Set<String> all = RULES.catalogue().criteria().stream().map(c -> c.id()).collect(Collectors.toCollection(TreeSet::new));
+        Set<String> planted = Cohort.faults().stream().map(Fault::criterion).collect(Collectors.toCollection(TreeSet::new));
+        assertThat(planted).isEqualTo(all);
+        RULES.catalogue().criteria().forEach(c ->
+                assertThat(Cohort.faults().stream().filter(f -> f.criterion().equals(c.id())).findFirst().orElseThrow().stage()).isEqualTo(c.stage()));
+        assertThat(all).containsAll(Cohort.gaps().stream().map(Gap::criterion).toList());
+    }
+
+    private static List<PlantedCase> some(LongFunction<Optional<PlantedCase>> make) {
+        List<PlantedCase> found = new ArrayList<>();
+        for (int i = 0; i < 1000 && found.size() < EACH; i++) {
+            make.apply(i).ifPresent(found::add);
+        }
+        assertThat(found).isNotEmpty();
+        return found;
+    }
+
+    private static void check(PlantedCase c, String says) {
+        Map<Status, Set<String>> ends = ends(c.made());
+        Set<String> warns = new TreeSet<>(c.warns());
+        Set<String> waits = new TreeSet<>(c.notAssessed());
+        warns.removeAll(BY_BEAM_MODEL);
+        waits.removeAll(BY_BEAM_MODEL);
+        assertThat(ends.getOrDefault(Status.WARN, Set.of())).as(says).isEqualTo(warns);
+        assertThat(ends.getOrDefault(Status.NOT_ASSESSED, Set.of())).as(says).isEqualTo(waits);
+    }
+
+    private static Map<Status, Set<String>> ends(Case c) {
+        Judgement judgement = JUDGE.judge(Measures.of(c, Optional.empty(), Workbook.none()).facts(), c.stage());
+        assertThat(judgement.errors()).isEmpty();
+        Map<Status, Set<String>> ends = new TreeMap<>();
+        for (CriterionResult r : judgement.results()) {
+            if (!BY_BEAM_MODEL.contains(r.criterion().id())) {
+                ends.computeIfAbsent(r.status(), s -> new TreeSet<>()).add(r.criterion().id());
+            }
+        }
+        return ends;
+    }
+}

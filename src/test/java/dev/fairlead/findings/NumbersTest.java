@@ -1,0 +1,70 @@
+package dev.fairlead.findings;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import dev.fairlead.model.Measured;
+import dev.fairlead.model.Unit;
+import dev.fairlead.rules.Threshold;
+import java.util.List;
+import java.util.Locale;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** How numbers read: rounding half up as ISO 80000-1:2009, B.2 (rule B) has it for positive numbers, the same in every locale. */
+class NumbersTest {
+    private static Threshold threshold(Unit unit, double value, double step) {
+        return new Threshold("c.t", "a limit", unit, value, -1e6, 1e6, step, true, Threshold.Bound.UPPER, List.of());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"2.45, MM, 2.5 mm", "-0.04, MM, 0.0 mm", "1e-12, MM, 0.0 mm", "1234567.0, GF, 1234567 gf", "95, DEGREE, 95.0°",
+        "30.4, PERCENT, 30 %", "1.005, RATIO, 1.01", "4, COUNT, 4", "3.5, COUNT, 3.50", "900, MPA, 900 MPa", "5.25, WEEK, 5.3 weeks"})
+    void aValueIsWrittenWithTheDecimalsOfItsUnit(double value, Unit unit, String text) {
+        assertThat(Numbers.text(value, unit)).isEqualTo(text);
+    }
+
+    @Test
+    void theStandardErrorStandsBesideTheValue() {
+        assertThat(Numbers.text(Measured.of(2.1, Unit.MM, "/a", 0.3))).isEqualTo("2.1 ± 0.3 mm");
+        assertThat(Numbers.text(Measured.of(92, Unit.DEGREE, "/a", 2))).isEqualTo("(92.0 ± 2.0)°");
+        assertThat(Numbers.text(Measured.unknown("/a"))).isEqualTo("unknown");
+        assertThat(Numbers.text(Measured.notApplicable())).isEqualTo("does not apply");
+    }
+
+    @Test
+    void aValueBesideItsLimitNeverLooksEqualToItUnlessItIs() {
+        Threshold one = threshold(Unit.MM, 1.0, 0.1);
+        assertThat(Numbers.beside(Measured.exact(0.96, Unit.MM), one)).isEqualTo("0.96 mm");
+        assertThat(Numbers.beside(Measured.exact(1.0, Unit.MM), one)).isEqualTo("1.0 mm");
+        assertThat(Numbers.beside(Measured.exact(1.0004, Unit.MM), one)).isEqualTo("1.0004 mm");
+        assertThat(Numbers.text(threshold(Unit.PERCENT, 77.2, 0.1))).isEqualTo("77.2 %");
+    }
+
+    /** 1 in = 25.4 mm exactly (international yard and pound agreement of 1959). */
+    @Test
+    void sizesOfWireAreWrittenInInchesToo() {
+        assertThat(Numbers.text(threshold(Unit.MM, 0.0254, 0.001))).isEqualTo("0.025 mm (0.001 in)");
+        assertThat(Numbers.beside(Measured.exact(0.508, Unit.MM), threshold(Unit.MM, 0.0254, 0.001))).isEqualTo("0.508 mm (0.020 in)");
+    }
+
+    @Test
+    void theLocaleOfTheMachineDoesNotMatter() {
+        Locale before = Locale.getDefault();
+        try {
+            Locale.setDefault(Locale.GERMANY);
+            assertThat(Numbers.text(1234.5, Unit.MM)).isEqualTo("1234.5 mm");
+            Locale.setDefault(Locale.forLanguageTag("ar-EG"));
+            assertThat(Numbers.text(1234.5, Unit.MM)).isEqualTo("1234.5 mm");
+        } finally {
+            Locale.setDefault(before);
+        }
+    }
+
+    @Test
+    void whatIsNoNumberIsNotShown() {
+        assertThatThrownBy(() -> Numbers.plain(Double.NaN, 1)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> Numbers.plain(Double.POSITIVE_INFINITY, 1)).isInstanceOf(IllegalArgumentException.class);
+    }
+}

@@ -1,0 +1,80 @@
+package dev.fairlead.findings;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.fairlead.findings.WaiverNote.Kind;
+import dev.fairlead.model.Choices.Role;
+import dev.fairlead.model.Fact;
+import dev.fairlead.model.Waiver;
+import dev.fairlead.rules.Rulebase;
+import dev.fairlead.rules.guard.ProjectRules;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** A waiver answers for a finding and never hides it; one that does not hold is noted. */
+class WaiversTest {
+    private static final LocalDate DAY = LocalDate.of(2026, 6, 1);
+    private static final String REASON = "Caries is treated on Monday by the family dentist, before any band goes on.";
+    private static final Map<String, String> CARIES = Map.of("Mouth.untreatedCaries", "yes");
+
+    private static Waiver waiver(String criterion, String reason, LocalDate date, LocalDate expires) {
+        return new Waiver(Fact.of(criterion), Fact.of(reason), Fact.of(Role.SUPERVISOR), Fact.of(date), Fact.of(expires));
+    }
+
+    private static Findings findings(Map<String, String> patch, Waiver... waivers) {
+        Rulebase rulebase = ProjectRules.rulebase();
+        return Findings.of(rulebase.judge().judge(ProjectRules.base().with(patch).all()), rulebase.catalogue(), List.of(waivers), Optional.of(DAY));
+    }
+
+    @Test
+    void aWaivedFindingStaysAndSaysWhoAnswersForIt() {
+        Findings f = findings(CARIES, waiver("hygiene-and-caries", REASON, DAY.minusDays(3), DAY));
+        Finding waived = f.of("hygiene-and-caries");
+        assertThat(waived.warns()).isTrue();
+        assertThat(waived.open()).isFalse();
+        assertThat(waived.waiver()).hasValueSatisfying(w -> assertThat(w.by()).isEqualTo(Role.SUPERVISOR));
+        assertThat(f.counts().waived()).isEqualTo(1);
+        assertThat(f.counts().caution()).isEqualTo(1);
+        assertThat(f.waiverNotes()).isEmpty();
+    }
+
+    @Test
+    void whatDoesNotHoldIsNoted() {
+        assertThat(note(CARIES, waiver("hygiene-and-caries", REASON, DAY.minusDays(9), DAY.minusDays(1)))).isEqualTo(Kind.EXPIRED);
+        assertThat(note(CARIES, waiver("hygiene-and-caries", REASON, DAY.plusDays(1), DAY.plusDays(9)))).isEqualTo(Kind.NOT_YET);
+        assertThat(note(CARIES, waiver("hygiene", REASON, DAY, DAY))).isEqualTo(Kind.UNKNOWN_CRITERION);
+        assertThat(note(Map.of(), waiver("hygiene-and-caries", REASON, DAY, DAY))).isEqualTo(Kind.NOTHING_TO_WAIVE);
+        assertThat(note(CARIES, new Waiver(Fact.of("hygiene-and-caries"), Fact.unknown("/waivers/0/reason"), Fact.of(Role.RESIDENT),
+                Fact.of(DAY), Fact.of(DAY)))).isEqualTo(Kind.INCOMPLETE);
+    }
+
+    @Test
+    void aStopNeedsAReasonOfSubstance() {
+        Map<String, String> steep = Map.of("IncisorPosition.inclination", "104 °");
+        String title = ProjectRules.rulebase().catalogue().criterion("incisor-inclination-before").title();
+        assertThat(note(steep, waiver("incisor-inclination-before", "seen, fine", DAY, DAY))).isEqualTo(Kind.NO_SUBSTANCE);
+        assertThat(note(steep, waiver("incisor-inclination-before", title + "!", DAY, DAY))).isEqualTo(Kind.NO_SUBSTANCE);
+        assertThat(note(steep, waiver("incisor-inclination-before", "xxxxxxxxxxxxxxxxxxxxxxxxxxxxxx", DAY, DAY))).isEqualTo(Kind.NO_SUBSTANCE);
+        assertThat(findings(steep, waiver("incisor-inclination-before", "The film was tilted; a second film of May shows 93 degrees.", DAY, DAY))
+                .of("incisor-inclination-before").waiver()).isPresent();
+    }
+
+    @Test
+    void twoWaiversForOneFindingAreOneTooMany() {
+        Waiver w = waiver("hygiene-and-caries", REASON, DAY, DAY);
+        assertThat(findings(CARIES, w, w).waiverNotes()).singleElement().satisfies(n -> {
+            assertThat(n.kind()).isEqualTo(Kind.TWICE);
+            assertThat(n.pointer()).isEqualTo("/waivers/1");
+        });
+    }
+
+    private static Kind note(Map<String, String> patch, Waiver waiver) {
+        Findings f = findings(patch, waiver);
+        assertThat(f.all()).allMatch(x -> x.waiver().isEmpty());
+        assertThat(f.waiverNotes()).hasSize(1);
+        return f.waiverNotes().get(0).kind();
+    }
+}

@@ -1,0 +1,73 @@
+package dev.fairlead.measure;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** Workings of a full case: each can be followed, and its sources stand in the bibliography. */
+class WorkingsTest {
+    private static List<Working> workings(CaseBuilder b) {
+        return Measures.of(b.build(), Optional.empty(), Workbook.kept()).workings();
+    }
+
+    private static Working by(String id, List<Working> all) {
+        return all.stream().filter(w -> w.id().equals(id)).findFirst().orElseThrow(() -> new AssertionError(id));
+    }
+
+    @Test
+    void eachHasFormulaTitleAndSourcesThatExist() throws IOException {
+        JsonNode sources = new ObjectMapper().readTree(Path.of("rules/sources.json").toFile());
+        List<Working> all = workings(SampleCase.full());
+        assertThat(all).extracting(Working::id).doesNotHaveDuplicates();
+        for (Working w : all) {
+            assertThat(w.title()).as(w.id()).isNotBlank();
+            assertThat(w.formula()).as(w.id()).isNotBlank();
+            assertThat(w.sources()).as(w.id()).isNotEmpty().allMatch(sources::has);
+            assertThat(w.substituted()).as(w.id()).doesNotContain("?");
+        }
+    }
+
+    @Test
+    void numbersAreShownAsTheyWereUsed() {
+        List<Working> all = workings(SampleCase.full().incisors(5.9, 5.4, 5.5, 6.0));
+        assertThat(by("space.incisor-sum", all).substituted()).isEqualTo("5.9 + 5.4 + 5.5 + 6");
+        assertThat(by("space.prediction.tanaka-johnston.left", all).substituted()).isEqualTo("22.8 / 2 + 10.5");
+        assertThat(by("space.prediction.regression.left", all).substituted()).isEqualTo("11.71 + 0.44 x 22.8");
+        assertThat(by("space.required.left", all).formula()).isEqualTo("by radiograph");
+        assertThat(by("space.irregularity", all).note()).contains("moderate");
+        assertThat(by("position.inclination-after", all).substituted()).isEqualTo("88.5 + 2.5 x 1.75");
+    }
+
+    @Test
+    void anUnknownValueShowsNoSubstitution() {
+        for (Working w : workings(new CaseBuilder())) {
+            assertThat(w.value().known()).as(w.id()).isFalse();
+            assertThat(w.substituted()).as(w.id()).isEmpty();
+        }
+    }
+
+    @Test
+    void anUnwantedWorkbookStaysEmptyAndChangesNoFact() {
+        var kept = Measures.of(SampleCase.full().build(), Optional.empty(), Workbook.kept());
+        var none = Measures.of(SampleCase.full().build(), Optional.empty(), Workbook.none());
+        assertThat(none.workings()).isEmpty();
+        assertThat(none.facts()).isEqualTo(kept.facts());
+    }
+
+    @Test
+    void commonSumStandsOnlyWhereIncisorWidthsAreMissing() {
+        // canine 8, premolars 8 and 7 mm (common practice): 22.3 - 23 = -0.7
+        CaseBuilder b = SampleCase.full();
+        b.drop("/images/");
+        assertThat(by("holding.spare.left", workings(b)).note()).isEmpty();
+        Working w = by("holding.spare.left", workings(b.without("/teeth/41/width")));
+        assertThat(w.value().value()).isCloseTo(-0.7, org.assertj.core.api.Assertions.within(1e-9));
+        assertThat(w.note()).contains("23 mm");
+    }
+}

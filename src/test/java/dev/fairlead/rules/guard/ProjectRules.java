@@ -1,0 +1,44 @@
+package dev.fairlead.rules.guard;
+
+import dev.fairlead.rules.Rulebase;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** The rulebase as it lies in the project, with its examples; loaded once for all tests. */
+public final class ProjectRules {
+    public static final Path FOLDER = Path.of("rules");
+
+    private static final class Holder {
+        static final Rulebase RULEBASE = Rulebase.fromFolder(FOLDER);
+        static final Facts BASE = Facts.base(FOLDER);
+        static final List<Example> EXAMPLES = examples();
+    }
+
+    private ProjectRules() {}
+
+    public static Rulebase rulebase() {
+        return Holder.RULEBASE;
+    }
+
+    /** The facts on which every criterion passes. */
+    public static Facts base() {
+        return Holder.BASE;
+    }
+
+    /** All examples of all criteria. */
+    public static List<Example> allExamples() {
+        return Holder.EXAMPLES;
+    }
+
+    private static List<Example> examples() {
+        try (Stream<Path> walk = Files.walk(FOLDER, 3)) {
+            return walk.filter(p -> p.endsWith("examples.json")).map(Path::getParent).sorted().flatMap(f -> Example.in(f).stream()).toList();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}
