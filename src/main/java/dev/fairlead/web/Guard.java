@@ -1,8 +1,12 @@
 package dev.fairlead.web;
 
+import dev.fairlead.web.store.CaseFolder;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HandlerType;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.util.Set;
 
 /**
@@ -55,7 +59,17 @@ final class Guard {
                     "Nothing was changed. If it was you, open the page from the list of cases and try again.");
         }
         if (ctx.contentLength() > MOST_FORM_BYTES && !ctx.path().equals("/import")) {
+            drain(ctx);
             throw new PageError(413, "That is larger than any form here", "Nothing was changed. To bring in a file, use Import on the list of cases.");
+        }
+    }
+
+    /** Reads what is on its way, up to a bound: a browser that is cut off while it sends shows no answer at all. */
+    private static void drain(Context ctx) {
+        try (InputStream in = ctx.req().getInputStream()) {
+            in.skip(CaseFolder.MOST_BYTES);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
         }
     }
 }

@@ -13,7 +13,9 @@ import java.util.logging.Logger;
 /** The local web page. It is bound to the loopback address, so that no other machine reaches it. */
 public final class WebServer implements AutoCloseable {
     private static final String LOOPBACK = "127.0.0.1";
-    private static final Logger[] CHATTY = {Logger.getLogger("org.eclipse.jetty"), Logger.getLogger("io.javalin")};
+    private static final Logger JETTY = Logger.getLogger("org.eclipse.jetty");
+    /** What Javalin logs it also throws; {@link Errors} and the caller of {@link #start} tell of it. */
+    private static final Logger JAVALIN = Logger.getLogger("io.javalin");
 
     private final Javalin app;
 
@@ -23,9 +25,8 @@ public final class WebServer implements AutoCloseable {
 
     /** Starts serving; returns when pages are answered. */
     public static WebServer start(Settings settings) throws IOException {
-        for (Logger l : CHATTY) {
-            l.setLevel(Level.WARNING);
-        }
+        JETTY.setLevel(Level.WARNING);
+        JAVALIN.setLevel(Level.OFF);
         Desk desk = new Desk(CaseFolder.open(settings.folder()));
         Assets assets = new Assets();
         Views views = new Views(desk.folder().label(), assets.hash());
