@@ -155,6 +155,11 @@
   const here = $('.sections [aria-current]');
   if (here && here.parentElement.parentElement.scrollWidth > innerWidth) $('.sections').scrollLeft = here.offsetLeft - 60;
 
+  $$('.tabs').forEach(tabs => {
+    const tab = $('[aria-current]', tabs);
+    if (tab && tabs.scrollWidth > tabs.clientWidth) tabs.scrollLeft = tab.offsetLeft - 40;
+  });
+
   // the server does not answer
   const offline = on => { const box = $('#offline'); if (box) box.hidden = !on; };
   document.addEventListener('htmx:error', e => { if (!e.detail.error || e.detail.error.name !== 'AbortError') offline(true); });

@@ -62,8 +62,7 @@ public final class Fields {
         if (read.isPresent() && Edit.get(read.get(), pointer) instanceof Measured m && m.known()) {
             String echo = Words.quantity(m, shape);
             // a plain number needs no echo; a comma, an inch, or several readings do
-            boolean plain = echo.equals(typed + (shape.about().unit().symbol().isEmpty() ? "" : " " + shape.about().unit().symbol())) || echo.equals(typed + "°")
-                    || echo.equals(typed);
+            boolean plain = typed.matches("-?[0-9.]+( ?" + java.util.regex.Pattern.quote(shape.about().unit().symbol()) + ")?") && !echo.contains("=");
             return plain ? FieldView.Note.NONE : new FieldView.Note("echo", echo, "");
         }
         return FieldView.Note.NONE;

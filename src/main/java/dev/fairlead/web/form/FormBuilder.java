@@ -126,7 +126,7 @@ public final class FormBuilder {
         for (int i = 0; i < n; i++) {
             String at = pointer + "/" + i;
             boolean fresh = more.equals(pointer) && i == n - 1;
-            entries.add(new Block.Entry(Words.label(shape) + " " + (i + 1), at, record("", at, shape.nested()), n <= FEW || fresh, fresh));
+            entries.add(new Block.Entry(Words.label(shape).replaceAll("s$", "") + " " + (i + 1), at, record("", at, shape.nested()), n <= FEW || fresh, fresh));
         }
         return new Block.Entries(Words.label(shape), shape.about().value(), pointer, entries, pointer + "/" + n);
     }

@@ -4,6 +4,7 @@ import dev.fairlead.web.edit.Opened;
 import dev.fairlead.web.form.Words;
 import java.security.SecureRandom;
 import java.util.HexFormat;
+import java.util.Set;
 
 /**
  * What stands over every page of a case.
@@ -14,6 +15,7 @@ import java.util.HexFormat;
  * @param window a token of this window, by which its own edits are told from those of another
  */
 public record CaseHead(Opened opened, String here, int undo, int redo, String window) {
+    private static final Set<String> READING = Set.of("findings", "numbers", "report");
     private static final SecureRandom RANDOM = new SecureRandom();
 
     static CaseHead of(Opened opened, String here, int[] steps, String window) {
@@ -39,8 +41,8 @@ public record CaseHead(Opened opened, String here, int undo, int redo, String wi
         return Words.of(opened.typed("/stage"));
     }
 
-    /** Saving a YAML file with comments loses them. */
+    /** Saving a YAML file with comments loses them: said where something can be changed. */
     public boolean losesComments() {
-        return opened.file().yaml() && opened.file().text().lines().anyMatch(l -> l.stripLeading().startsWith("#") || l.contains(" #"));
+        return !READING.contains(here) && opened.file().yaml() && opened.file().text().lines().anyMatch(l -> l.stripLeading().startsWith("#") || l.contains(" #"));
     }
 }

@@ -42,20 +42,28 @@ public record SpaceChart(SideSpace space, List<Tick> down, List<Tick> across, Li
         }
     }
 
+    /** The charts of both sides to one scale. */
+    static List<SpaceChart> of(List<SideSpace> sides) {
+        List<Double> values = new ArrayList<>();
+        for (SideSpace s : sides) {
+            s.points().stream().filter(p -> p.day() != null).forEach(p -> values.add(p.mm()));
+            s.ahead().forEach(a -> values.addAll(List.of(a.low(), a.high())));
+            if (s.target().known()) {
+                values.add(s.target().value());
+            }
+        }
+        double low = Math.floor(values.stream().mapToDouble(v -> v).min().orElse(0) - 0.3);
+        double high = Math.ceil(values.stream().mapToDouble(v -> v).max().orElse(1) + 0.3);
+        return sides.stream().map(s -> of(s, low, high)).toList();
+    }
+
     /** The chart of a side; only measurements with a day can be drawn. */
-    static SpaceChart of(SideSpace s) {
+    private static SpaceChart of(SideSpace s, double low, double high) {
         List<SideSpace.Point> dated = s.points().stream().filter(p -> p.day() != null).toList();
         List<LocalDate> days = Stream.concat(dated.stream().map(SideSpace.Point::day), s.ahead().stream().map(SideSpace.Ahead::day)).sorted().toList();
         if (days.isEmpty()) {
             return new SpaceChart(s, List.of(), List.of(), List.of(), "", "", "", -1);
         }
-        List<Double> values = new ArrayList<>(dated.stream().map(SideSpace.Point::mm).toList());
-        s.ahead().forEach(a -> values.addAll(List.of(a.low(), a.high())));
-        if (s.target().known()) {
-            values.add(s.target().value());
-        }
-        double low = Math.floor(values.stream().mapToDouble(v -> v).min().orElse(0) - 0.3);
-        double high = Math.ceil(values.stream().mapToDouble(v -> v).max().orElse(1) + 0.3);
         LocalDate first = days.get(0);
         double span = Math.max(LEAST_DAYS, ChronoUnit.DAYS.between(first, days.get(days.size() - 1)));
         Scale scale = new Scale(first, span, low, high);

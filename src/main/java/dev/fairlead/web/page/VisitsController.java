@@ -37,7 +37,7 @@ final class VisitsController extends Controller {
         List<SideSpace> sides = report == null ? List.of() : SideSpace.of(c, report);
         model.put("said", said);
         model.put("sides", sides);
-        model.put("charts", sides.stream().map(SpaceChart::of).toList());
+        model.put("charts", SpaceChart.of(sides));
         model.put("next", report == null ? new NextStep("stop", "Mend the case first.", "It cannot be read as it stands.") : NextStep.of(c, report, sides));
         model.put("visits", c == null ? List.of() : c.visits());
         model.put("fresh", fresh(opened));
