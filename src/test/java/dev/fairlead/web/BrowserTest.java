@@ -185,4 +185,22 @@ class BrowserTest {
             assertThat(page.locator(".case-card")).containsText("drop-1");
         }
     }
+
+    /** A unit that is cut off reads as another: "0.022 in" under mm. */
+    @Test
+    void noValueIsCutOffInItsField() throws Exception {
+        Files.writeString(folder.resolve("cut.yaml"), "fairlead: 1\nid: cut-1\nstage: bench\nwire: {size: 0.020 in, modulus: 180.5 GPa}\nteeth: {36: {width: 11.05}, 46: {width: 10.95 mm}}\n"
+                + "hardware:\n  left: {height: 0.0225 in, length: 3.05 mm}\n  brackets:\n    42: {slot: 0.022 in, fromMidline: 8.45 mm}\nbench:\n  left: {firstMark: 38.95 mm}\n");
+        try (BrowserContext c = browsing.desktop()) {
+            Page page = browsing.open(c, pages, "/cases/cut.yaml/form/hardware");
+            for (String section : new String[] {"hardware", "wire", "bench", "teeth"}) {
+                page.navigate(pages.at("/cases/cut.yaml/form/" + section).toString());
+                for (int width : new int[] {1280, 820, 390}) {
+                    page.setViewportSize(width, 900);
+                    Object cut = page.evaluate("() => [...document.querySelectorAll('input.number')].filter(i => i.scrollWidth > i.clientWidth + 1).map(i => i.name + '=' + i.value)");
+                    assertThat((java.util.List<?>) cut).as("%s at %d", section, width).isEmpty();
+                }
+            }
+        }
+    }
 }
