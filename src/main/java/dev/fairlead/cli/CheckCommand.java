@@ -37,7 +37,8 @@ final class CheckCommand implements Callable<Integer> {
             description = "From which findings on to exit with 4: ${COMPLETION-CANDIDATES} (default ${DEFAULT-VALUE}). Waived findings do not count.")
     private FailOn failOn;
 
-    @Option(names = "--stage", paramLabel = "STAGE", description = "Judge as if the case stood at this stage: ${COMPLETION-CANDIDATES}.")
+    @Option(names = "--stage", paramLabel = "STAGE", converter = StageWord.class, completionCandidates = StageWord.class,
+            description = "Judge as if the case stood at this stage: ${COMPLETION-CANDIDATES}.")
     private Stage stage;
 
     @Option(names = "--date", paramLabel = "DAY", description = "The day for which to judge, such as 2026-10-01; else the day that the case names.")

@@ -3,7 +3,7 @@ package dev.fairlead.findings;
 import dev.fairlead.model.Choice;
 
 /**
- * A waiver that does not hold, and why.
+ * A waiver that does not hold, or could not be weighed, and why.
  *
  * @param pointer JSON Pointer of the waiver in the case
  * @param criterion the criterion that it names; empty when it names none
@@ -11,5 +11,5 @@ import dev.fairlead.model.Choice;
  */
 public record WaiverNote(String pointer, String criterion, Kind kind, String text) {
     /** Why a waiver does not hold. */
-    public enum Kind implements Choice { INCOMPLETE, UNDATED, UNKNOWN_CRITERION, EXPIRED, NOT_YET, NO_SUBSTANCE, NOTHING_TO_WAIVE, TWICE }
+    public enum Kind implements Choice { INCOMPLETE, UNDATED, UNKNOWN_CRITERION, NOT_JUDGED, EXPIRED, NOT_YET, NO_SUBSTANCE, NOTHING_TO_WAIVE, TWICE }
 }

@@ -51,13 +51,15 @@ final class Waivers {
             note(pointer, id, Kind.INCOMPLETE, "a waiver needs criterion, reason, role, date and expiry");
         } else if (criterion == null) {
             note(pointer, id, Kind.UNKNOWN_CRITERION, "no criterion is called " + id);
+        } else if (finding == null) {
+            note(pointer, id, Kind.NOT_JUDGED, "not weighed: stage " + criterion.stage().word() + " was not judged in this check");
         } else if (day.isEmpty()) {
             note(pointer, id, Kind.UNDATED, "whether it holds cannot be told: neither the case nor the call names the day of the check");
         } else if (w.date().get().isAfter(day.get())) {
             note(pointer, id, Kind.NOT_YET, "the waiver is dated " + w.date().get() + ", after the day of this check");
         } else if (w.expires().get().isBefore(day.get())) {
             note(pointer, id, Kind.EXPIRED, "the waiver expired on " + w.expires().get());
-        } else if (finding == null || finding.outcome() == Status.PASS || finding.outcome() == Status.DOES_NOT_APPLY) {
+        } else if (finding.outcome() == Status.PASS || finding.outcome() == Status.DOES_NOT_APPLY) {
             note(pointer, id, Kind.NOTHING_TO_WAIVE, "there is nothing left to waive: take the waiver out");
         } else if (finding.waiver().isPresent()) {
             note(pointer, id, Kind.TWICE, "an earlier waiver already answers for it");

@@ -4,9 +4,9 @@ import java.time.LocalDate;
 
 /** Which records were taken, when, and what a person read on them. */
 public record Films(
-        @Field("Date of the study models.") Fact<LocalDate> models,
-        @Field("Date of the lateral head film.") Fact<LocalDate> headFilm,
-        @Field("Date of the panoramic film.") Fact<LocalDate> panoramic,
+        @Field(value = "Date of the study models.", label = "date of the study models") Fact<LocalDate> models,
+        @Field(value = "Date of the lateral head film.", label = "date of the lateral head film") Fact<LocalDate> headFilm,
+        @Field(value = "Date of the panoramic film.", label = "date of the panoramic film") Fact<LocalDate> panoramic,
         @Field("Was the panoramic film read by a clinician?") Answer panoramicRead,
         @Field("Does it show a lower canine or premolar that is missing?") Answer missingTeeth,
         @Field("Does it show a supernumerary tooth in the lower arch?") Answer supernumerary,

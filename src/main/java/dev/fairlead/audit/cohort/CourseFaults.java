@@ -19,7 +19,7 @@ final class CourseFaults {
             visit("stand-off-in-range", "stand-off", "activated too little to matter", w -> new Object[] {w.last() + "/left/standOff", 0.2, w.last() + "/right/standOff", 0.2}),
             visit("visit-interval", "interval", "activated again too early", w -> new Object[] {"/visits/1/date", w.made().visits().get(0).date().get().plusDays(w.draws().whole(10, 24))})
                     .when(c -> c.visits().size() > 1).at(0.04),
-            visit("sides-balanced", "stand-off", "one side never activated", CourseFaults::leftOnly).alsoWarns("stand-off-in-range", Stage.ACTIVATION).when(c -> cumulative(c) > 2.2 && c.stage() == Stage.ACTIVATION).at(0.1),
+            visit("sides-balanced", "stand-off", "one side never activated", CourseFaults::leftOnly).when(c -> cumulative(c) > 2.2 && c.stage() == Stage.ACTIVATION).at(0.1),
             visit("total-force-band", "gauge", "gauge far above the tipping range", w -> new Object[] {w.last() + "/gauge", w.draws().whole(290, 460)}).at(0.04),
             visit("no-permanent-set", "proof", "a wire too soft for its load", w -> new Object[] {"/wire/proofStrength", 300})
                     .when(c -> c.visits().get(0).left().standOff().value() > 0.9),

@@ -7,6 +7,7 @@ import dev.fairlead.facts.ToothWidth;
 import dev.fairlead.measure.records.CrownWidths;
 import dev.fairlead.measure.records.Readings;
 import dev.fairlead.model.Bracket;
+import dev.fairlead.model.Answer;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Side;
@@ -54,7 +55,7 @@ final class ToothFacts {
             ToothRecord x = r.tooth(t);
             Bracket b = c.hardware().bracket(t);
             out.add(new LowerIncisor(Places.tooth(t), t, Answers.erupted(x.state()), x.gingivaThickness(), x.keratinised(), x.recession(),
-                    c.mouth().periodontalOpinion(), most, b.bonded(), b.loose(), b.slot().minus(c.wire().size())));
+                    opinion(x.recession(), c.mouth().periodontalOpinion()), most, b.bonded(), b.loose(), b.slot().minus(c.wire().size())));
         }
     }
 
@@ -65,5 +66,10 @@ final class ToothFacts {
 
     private static void pair(Source s, Tooth left, List<CaseFact> out) {
         out.add(new Antimeres(Places.pair(left), left, s.readings().width(left).minus(s.readings().width(left.antimere())).abs()));
+    }
+
+    /** Without recession there is nothing to give an opinion on; a given answer stands all the same. */
+    private static Answer opinion(Measured recession, Answer recorded) {
+        return recession.known() && recession.value() <= 0 && !recorded.known() ? Answer.NOT_APPLICABLE : recorded;
     }
 }

@@ -7,6 +7,7 @@ import dev.fairlead.measure.part.Forces;
 import dev.fairlead.model.Answer;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Choices.Mobility;
+import dev.fairlead.model.Choices.Sides;
 import dev.fairlead.model.Fact;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Side;
@@ -24,6 +25,9 @@ final class VisitFacts {
         for (int i = 0; i < c.visits().size(); i++) {
             Visit v = c.visits().get(i);
             for (Side side : Side.values()) {
+                if (leftClosed(v.activated(), side)) {
+                    continue;
+                }
                 out.add(new ActivatedFold(Places.visit(i, side), i + 1, side, v.side(side).standOff(), v.side(side).legsOutOfParallel()));
             }
         }
@@ -35,6 +39,11 @@ final class VisitFacts {
                     gauge.known() ? gauge : f.high(), f.peakStress(), f.peakStress().minus(proof(c)), f.intrusivePerIncisor(),
                     v.newRecession(), mobile(v.mobility()), v.blanching(), v.lastingPain(), v.resorption()));
         }
+    }
+
+    /** True when it is known that this side's fold was not opened, so that there is nothing to judge there. */
+    private static boolean leftClosed(Fact<Sides> activated, Side side) {
+        return activated.is(Sides.NONE) || activated.is(side == Side.LEFT ? Sides.RIGHT : Sides.LEFT);
     }
 
     /** Proof strength; a wire whose maker declares none still has one, so it is then unknown. */

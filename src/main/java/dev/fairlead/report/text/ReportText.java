@@ -3,18 +3,24 @@ package dev.fairlead.report.text;
 import dev.fairlead.findings.Counts;
 import dev.fairlead.findings.Finding;
 import dev.fairlead.findings.InputNote;
+import dev.fairlead.findings.PlaceFinding;
 import dev.fairlead.findings.Report;
 import dev.fairlead.findings.WaiverNote;
 import dev.fairlead.model.Stage;
 import dev.fairlead.rules.OwnError;
 import dev.fairlead.rules.Status;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 
 /** A report as plain text for 80 columns: warnings first, then what is missing, then passes in a line each. */
 public final class ReportText {
+    /** A pass that takes more characters than this is shortened: some three lines. */
+    private static final int LONG_PASS = 200;
+
     private ReportText() {}
 
     /** The whole report; {@code all} also lists what does not apply, and why. */
@@ -28,7 +34,7 @@ public final class ReportText {
             stage(report, stage, all, out);
         }
         for (WaiverNote note : report.findings().waiverNotes()) {
-            out.append(note == report.findings().waiverNotes().get(0) ? "\nWAIVERS THAT DO NOT HOLD\n" : "");
+            out.append(note == report.findings().waiverNotes().get(0) ? "\nWAIVERS THAT DO NOT COUNT HERE\n" : "");
             out.append(Wrap.hanging("  ", (note.criterion().isEmpty() ? "" : note.criterion() + ": ") + note.text() + " (" + note.pointer() + ")"));
         }
         for (OwnError error : report.errors()) {
@@ -135,6 +141,21 @@ public final class ReportText {
     }
 
     private static String line(String head, Finding f) {
-        return Wrap.hanging(head, f.id() + ": " + f.seen() + (f.close() ? " [close]" : ""));
+        return Wrap.hanging(head, f.id() + ": " + (f.outcome() == Status.PASS ? shortly(f) : f.seen()) + (f.close() ? " [close]" : ""));
+    }
+
+    /** What is seen; where many places say it at length, how many they are and the one that comes nearest to its limit. */
+    private static String shortly(Finding f) {
+        List<PlaceFinding> passed = f.places().stream().filter(p -> p.outcome() == Status.PASS).toList();
+        Optional<PlaceFinding> nearest = passed.stream().filter(p -> !p.values().isEmpty()).min(Comparator.comparingDouble(ReportText::room));
+        if (f.seen().length() <= LONG_PASS || nearest.isEmpty()) {
+            return f.seen();
+        }
+        return passed.size() + " places pass; nearest to its limit, " + nearest.get().words() + ": " + nearest.get().text() + ".";
+    }
+
+    /** Distance to the nearest limit as a share of that limit; its plain size where the limit is zero. */
+    private static double room(PlaceFinding place) {
+        return place.values().stream().mapToDouble(v -> v.limit() == 0 ? v.margin() : v.margin() / Math.abs(v.limit())).min().orElseThrow();
     }
 }
