@@ -60,6 +60,7 @@ public final class Main {
         line.addSubcommand(new WorkCommand(console));
         line.addSubcommand(new CriteriaCommand(console));
         line.addSubcommand(new StartCommand(console));
+        line.addSubcommand(new ServeCommand(console));
         for (CommandLine sub : line.getSubcommands().values()) {
             sub.getCommandSpec().versionProvider(new Versions());
         }

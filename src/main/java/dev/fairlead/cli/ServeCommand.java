@@ -1,0 +1,65 @@
+package dev.fairlead.cli;
+
+import dev.fairlead.check.Checker;
+import dev.fairlead.web.Checks;
+import dev.fairlead.web.Settings;
+import dev.fairlead.web.WebServer;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CountDownLatch;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Serves the local page until it is stopped. */
+@Command(name = "serve", mixinStandardHelpOptions = true, sortOptions = false,
+        description = "Open the local page over a folder of cases; only this machine can reach it.")
+final class ServeCommand implements Callable<Integer> {
+    private static final int USUAL_PORT = 8573;
+
+    private final Console console;
+
+    @Parameters(arity = "0..1", paramLabel = "FOLDER", defaultValue = "cases", description = "Folder of case files (default ${DEFAULT-VALUE}); made when it is not there.")
+    private Path folder;
+
+    @Option(names = "--port", paramLabel = "PORT", defaultValue = "" + USUAL_PORT, description = "Port on the loopback address (default ${DEFAULT-VALUE}); 0 takes a free one.")
+    private int port;
+
+    @Mixin
+    private RulesOption rules;
+
+    ServeCommand(Console console) {
+        this.console = console;
+    }
+
+    @Override
+    public Integer call() throws IOException, InterruptedException {
+        WebServer server = start();
+        CountDownLatch stopped = new CountDownLatch(1);
+        Runtime.getRuntime().addShutdownHook(new Thread(() -> {
+            server.close();
+            stopped.countDown();
+        }));
+        console.err().println("Open " + server.address() + " in a browser on this machine. Stop with Ctrl-C.");
+        console.flush();
+        stopped.await();
+        return ExitCode.CLEAN;
+    }
+
+    private WebServer start() throws IOException {
+        try {
+            return WebServer.start(new Settings(folder, port, Checks.by(new Checker(rules.load())), Optional.empty(), LocalDate::now));
+        } catch (RuntimeException e) {
+            for (Throwable cause = e; cause != null; cause = cause.getCause()) {
+                if (cause instanceof java.net.BindException) {
+                    throw new Main.Stop(ExitCode.USAGE, "Port " + port + " is taken: something else listens there. Choose another with --port, or 0 for a free one.");
+                }
+            }
+            throw e;
+        }
+    }
+}

@@ -1,0 +1,24 @@
+package dev.fairlead.web;
+
+/** A request that cannot be answered, told as a page that says what to do. */
+public final class PageError extends RuntimeException {
+    private static final long serialVersionUID = 1;
+
+    private final int status;
+    private final String mend;
+
+    /** An HTTP status, what happened, and what to do about it. */
+    public PageError(int status, String what, String mend) {
+        super(what);
+        this.status = status;
+        this.mend = mend;
+    }
+
+    public int status() {
+        return status;
+    }
+
+    public String mend() {
+        return mend;
+    }
+}

@@ -1,0 +1,15 @@
+package dev.fairlead.web;
+
+import dev.fairlead.check.Checked;
+
+/** How reports and sheets of a checked case are made. */
+public interface Prints {
+    /** The whole report as one HTML file that needs nothing else. */
+    String html(Checked checked);
+
+    /** The same as PDF. */
+    byte[] pdf(Checked checked);
+
+    /** The bench sheet at 1:1 as PDF. */
+    byte[] sheet(Checked checked);
+}

@@ -1,0 +1,17 @@
+package dev.fairlead.web;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.function.Supplier;
+
+/**
+ * How to serve.
+ *
+ * @param folder of the case files; made when it is not there
+ * @param port on the loopback address; 0 takes a free one
+ * @param checks how cases are checked
+ * @param prints how reports and sheets are made; empty when this program has no part for that
+ * @param today the day that visits and waivers are given by default, and for which cases are judged that name no day
+ */
+public record Settings(Path folder, int port, Checks checks, Optional<Prints> prints, Supplier<LocalDate> today) {}

@@ -1,0 +1,174 @@
+package dev.fairlead.web.edit;
+
+import dev.fairlead.intake.CaseTree;
+import dev.fairlead.intake.Problem;
+import dev.fairlead.intake.Reading;
+import dev.fairlead.web.store.CaseFolder;
+import dev.fairlead.web.store.StaleException;
+import dev.fairlead.web.store.Stored;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.stream.Collectors;
+
+/**
+ * Where cases are changed. A value that would make the case unreadable is not written but kept beside its field; a value that another
+ * window changed since this one was loaded is not overwritten but handed back for a person to choose.
+ */
+public final class Desk {
+    private static final int TRIES = 5;
+
+    private final CaseFolder folder;
+    private final Memory memory = new Memory();
+
+    public Desk(CaseFolder folder) {
+        this.folder = folder;
+    }
+
+    public CaseFolder folder() {
+        return folder;
+    }
+
+    /** The case of that name as it stands in the folder. */
+    public Optional<Opened> open(String name) {
+        return folder.read(name).map(this::opened);
+    }
+
+    /** Values of a case that were typed and not taken, by pointer. */
+    public Map<String, Refused> refused(String name) {
+        return Map.copyOf(memory.refused(name));
+    }
+
+    /**
+     * Changes values of a case.
+     *
+     * @param base the version that the window has seen
+     * @param window a token of the window, empty when it has none
+     * @param typed what was typed, by pointer; blank text takes the value out
+     */
+    public Outcome change(String name, String base, String window, Map<String, String> typed) {
+        for (int i = 1;; i++) {
+            Opened present = open(name).orElseThrow();
+            try {
+                return change(present, base(name, base, present), window, typed);
+            } catch (StaleException e) {
+                if (i == TRIES) {
+                    throw e;
+                }
+            }
+        }
+    }
+
+    private Outcome change(Opened present, Optional<Opened> base, String window, Map<String, String> typed) {
+        String name = present.name();
+        CaseTree tree = present.tree().orElseThrow();
+        Reading reading = present.reading();
+        List<String> taken = new ArrayList<>();
+        List<Clash> clashes = new ArrayList<>();
+        Map<String, Refused> refused = new LinkedHashMap<>();
+        for (Map.Entry<String, String> e : typed.entrySet()) {
+            String pointer = e.getKey();
+            String here = e.getValue().strip();
+            String there = present.typed(pointer);
+            if (here.equals(there) || base.isPresent() && here.equals(base.get().typed(pointer))) {
+                memory.refused(name).remove(pointer);
+                continue;
+            }
+            boolean untouched = base.isPresent() && base.get().typed(pointer).equals(there);
+            if (!untouched && !memory.own(name, pointer, window)) {
+                clashes.add(new Clash(pointer, there, here));
+                continue;
+            }
+            CaseTree tried = tree.copy();
+            tried.set(pointer, here);
+            Reading read = tried.read(name);
+            Optional<Problem> fresh = freshError(reading, read);
+            if (fresh.isPresent()) {
+                refused.put(pointer, new Refused(here, fresh.get()));
+            } else {
+                tree = tried;
+                reading = read;
+                taken.add(pointer);
+            }
+        }
+        Opened now = taken.isEmpty() ? present : write(present, tree);
+        taken.forEach(p -> {
+            memory.wrote(name, p, window);
+            memory.refused(name).remove(p);
+        });
+        if (!taken.isEmpty()) {
+            memory.wrote(name, now.file().version(), window);
+        }
+        memory.refused(name).putAll(refused);
+        boolean others = base.isEmpty() || !base.get().file().version().equals(present.file().version()) && !memory.own(name, present.file().version(), window);
+        return new Outcome(now, List.copyOf(taken), refused, List.copyOf(clashes), others);
+    }
+
+    /** Writes the values that a person chose after a clash, whatever stands there. */
+    public Outcome choose(String name, String seen, String window, Map<String, String> chosen) {
+        chosen.keySet().forEach(p -> memory.wrote(name, p, window));
+        return change(name, seen, window, chosen);
+    }
+
+    /** Changes a case as a whole, such as taking an entry out of a list; throws when it is not the version that the window has seen. */
+    public Opened rework(String name, String base, Consumer<CaseTree> work) {
+        Opened present = open(name).orElseThrow();
+        if (!present.file().version().equals(base)) {
+            throw new StaleException(present.file());
+        }
+        CaseTree tree = present.tree().orElseThrow().copy();
+        work.accept(tree);
+        return write(present, tree);
+    }
+
+    /** The case as it would read with other values, for looking only; nothing is written. */
+    public Reading preview(Opened present, Map<String, String> typed) {
+        CaseTree tree = present.tree().orElseThrow().copy();
+        typed.forEach(tree::set);
+        return tree.read(present.name());
+    }
+
+    /** Goes one version back; empty when there is none. */
+    public Optional<Opened> undo(String name, String base) {
+        memory.refused(name).clear();
+        return folder.undo(name, base).map(this::opened);
+    }
+
+    /** Takes an undo back; empty when there is none. */
+    public Optional<Opened> redo(String name, String base) {
+        memory.refused(name).clear();
+        return folder.redo(name, base).map(this::opened);
+    }
+
+    private Opened write(Opened present, CaseTree tree) {
+        return opened(folder.save(present.name(), present.file().version(), tree.text(present.format())));
+    }
+
+    private Opened opened(Stored file) {
+        return memory.version(file.name(), file.version()).orElseGet(() -> {
+            Opened opened = Opened.of(file);
+            memory.remember(opened);
+            return opened;
+        });
+    }
+
+    /** The version that a window has seen: lately read, or kept among earlier ones; empty when it is neither. */
+    private Optional<Opened> base(String name, String base, Opened present) {
+        if (base.equals(present.file().version())) {
+            return Optional.of(present);
+        }
+        return memory.version(name, base).or(() -> folder.version(name, base).map(this::opened));
+    }
+
+    private static Optional<Problem> freshError(Reading before, Reading after) {
+        var known = before.errors().stream().map(Desk::what).collect(Collectors.toSet());
+        return after.errors().stream().filter(p -> !known.contains(what(p))).findFirst();
+    }
+
+    private static String what(Problem p) {
+        return p.pointer() + '\n' + p.expected() + '\n' + p.found();
+    }
+}

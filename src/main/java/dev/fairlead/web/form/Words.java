@@ -1,0 +1,64 @@
+package dev.fairlead.web.form;
+
+import dev.fairlead.model.Measured;
+import dev.fairlead.model.Unit;
+import dev.fairlead.model.shape.FieldShape;
+import dev.fairlead.model.shape.Kind;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Map;
+
+/** How words and numbers of a case read on a page. */
+public final class Words {
+    private static final Map<String, String> READS = Map.ofEntries(
+            Map.entry("class-i", "Class I"), Map.entry("class-ii", "Class II"), Map.entry("class-iii", "Class III"), Map.entry("end-to-end", "End to end"),
+            Map.entry("grade-0", "Grade 0"), Map.entry("grade-i", "Grade I"), Map.entry("grade-ii", "Grade II"), Map.entry("grade-iii", "Grade III"),
+            Map.entry("india-punjab", "India (Punjab)"), Map.entry("spain", "Spain"), Map.entry("primary-present", "Primary there"),
+            Map.entry("nickel-titanium", "Nickel-titanium"), Map.entry("beta-titanium", "Beta-titanium"), Map.entry("cobalt-chromium", "Cobalt-chromium"),
+            Map.entry("nickel-free-steel", "Nickel-free steel"), Map.entry("extra-hard", "Extra-hard"));
+    private static final Map<String, String> KEYS = Map.of("id", "Pseudonym", "left", "Left", "right", "Right", "fma", "FMA");
+
+    private Words() {}
+
+    /** A word of a closed list as it reads. */
+    public static String of(String word) {
+        String known = READS.get(word);
+        return known != null ? known : capital(word.replace('-', ' '));
+    }
+
+    /** The label of a field: the question itself for an answer. */
+    public static String label(FieldShape f) {
+        String known = KEYS.get(f.key());
+        return f.kind() == Kind.ANSWER ? f.about().value() : known != null ? known : capital(f.label());
+    }
+
+    /** A number without needless digits. */
+    public static String number(double v) {
+        return new BigDecimal(Double.toString(v)).setScale(3, RoundingMode.HALF_UP).stripTrailingZeros().toPlainString();
+    }
+
+    /** A quantity that was read, in its unit, in inches too where it is a size that is sold so, with its error. */
+    public static String quantity(Measured m, FieldShape f) {
+        Unit unit = f.about().unit();
+        double v = m.unit().to(unit, m.value());
+        String text = number(v) + (unit.symbol().isEmpty() ? "" : unit.symbol().equals("°") ? "°" : " " + unit.symbol());
+        if (unit == Unit.MM && f.about().high() <= 1.5) {
+            text += " = " + inch(v);
+        }
+        if (m.repeatCount() > 1) {
+            text = "mean " + text;
+        }
+        return text;
+    }
+
+    /** Millimetres as inches to a ten-thousandth, the way wire and slots are named. */
+    public static String inch(double mm) {
+        String plain = BigDecimal.valueOf(mm).divide(BigDecimal.valueOf(25.4), 4, RoundingMode.HALF_UP).toPlainString();
+        return (plain.endsWith("0") ? plain.substring(0, plain.length() - 1) : plain) + " in";
+    }
+
+    /** The text with a capital at its start. */
+    public static String capital(String text) {
+        return text.isEmpty() ? text : text.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + text.substring(1);
+    }
+}

@@ -1,0 +1,48 @@
+package dev.fairlead.web.page;
+
+import dev.fairlead.web.edit.Opened;
+import dev.fairlead.web.form.Words;
+import java.security.SecureRandom;
+import java.util.HexFormat;
+import java.util.Set;
+
+/**
+ * What stands over every page of a case.
+ *
+ * @param here which tab is current
+ * @param undo how many steps can be undone
+ * @param redo how many undone steps can be done again
+ * @param window a token of this window, by which its own edits are told from those of another
+ */
+public record CaseHead(Opened opened, String here, int undo, int redo, String window) {
+    private static final Set<String> READING = Set.of("findings", "numbers", "report");
+    private static final SecureRandom RANDOM = new SecureRandom();
+
+    static CaseHead of(Opened opened, String here, int[] steps, String window) {
+        byte[] token = new byte[9];
+        RANDOM.nextBytes(token);
+        return new CaseHead(opened, here, steps[0], steps[1], window.isEmpty() ? HexFormat.of().formatHex(token) : window);
+    }
+
+    public String base() {
+        return Urls.of(opened.name());
+    }
+
+    public String title() {
+        return opened.title();
+    }
+
+    public String version() {
+        return opened.file().version();
+    }
+
+    /** The stage of care as it reads; empty when the case names none. */
+    public String stage() {
+        return Words.of(opened.typed("/stage"));
+    }
+
+    /** Saving a YAML file with comments loses them: said where something can be changed. */
+    public boolean losesComments() {
+        return !READING.contains(here) && opened.file().yaml() && opened.file().text().lines().anyMatch(l -> l.stripLeading().startsWith("#") || l.contains(" #"));
+    }
+}

@@ -1,0 +1,106 @@
+package dev.fairlead.web.page;
+
+import dev.fairlead.intake.CaseTree;
+import dev.fairlead.intake.Format;
+import dev.fairlead.model.Stage;
+import dev.fairlead.web.PageError;
+import dev.fairlead.web.Site;
+import dev.fairlead.web.edit.Opened;
+import dev.fairlead.web.form.Section;
+import dev.fairlead.web.store.CaseFolder;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import io.javalin.http.UploadedFile;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+
+/** The list of cases: find, filter, start a new one, copy, bring in, take away. */
+final class CasesController extends Controller {
+    CasesController(Site site) {
+        super(site);
+    }
+
+    void install(RoutesConfig routes) {
+        routes.get("/cases", this::list);
+        routes.post("/cases", this::create);
+        routes.post("/import", this::bringIn);
+        routes.get("/cases/{name}", ctx -> ctx.redirect(Urls.of(opened(ctx).name()) + "/form/" + Section.ALL.get(0).key()));
+        routes.get("/cases/{name}/download", this::download);
+    }
+
+    private void list(Context ctx) {
+        String text = Objects.requireNonNullElse(ctx.queryParam("q"), "");
+        String stage = Objects.requireNonNullElse(ctx.queryParam("stage"), "");
+        List<CaseLine> all = site.desk().folder().names().stream().map(n -> site.desk().open(n)).flatMap(java.util.Optional::stream).map(this::line).toList();
+        List<CaseLine> found = all.stream().filter(l -> l.matches(text, stage)).toList();
+        Map<String, Object> model = Map.of("lines", found, "all", all.size(), "text", text, "stage", stage, "names", all.stream().map(l -> l.opened().name()).toList(),
+                "stages", Arrays.stream(Stage.values()).map(Stage::word).toList());
+        if (partial(ctx)) {
+            site.views().part(ctx, "web/caselist.jte", Map.of("lines", found, "all", all.size()));
+        } else {
+            site.views().page(ctx, "web/cases.jte", "Cases", "cases", model);
+        }
+    }
+
+    private CaseLine line(Opened opened) {
+        var report = site.reports().report(opened);
+        List<SideSpace> sides = report.map(r -> SideSpace.of(opened.reading().value().orElseThrow(), r)).orElse(List.of());
+        return new CaseLine(opened, report, sides);
+    }
+
+    private void create(Context ctx) {
+        String id = Objects.requireNonNullElse(ctx.formParam("id"), "").strip();
+        String from = Objects.requireNonNullElse(ctx.formParam("from"), "");
+        CaseTree tree = from.isEmpty() ? CaseTree.empty() : site.open(from).tree().orElseThrow(() -> new PageError(409, "That file cannot be copied",
+                "It cannot be read as a case. Start from a blank one.")).copy();
+        tree.set("/id", id);
+        if (from.isEmpty()) {
+            tree.set("/stage", Stage.RECORDS.word());
+        } else {
+            tree.remove("/waivers");
+        }
+        tree.read(id).errors().stream().filter(p -> p.pointer().equals("/id")).findFirst().ifPresent(p -> {
+            throw new PageError(422, "That pseudonym cannot be used: expected " + p.expected() + ", found " + p.found(),
+                    "Use up to 40 letters, digits and dashes, and nothing that tells who the child is. " + p.mend());
+        });
+        String name = id + ".json";
+        site.desk().folder().create(name, tree.text(Format.JSON));
+        ctx.redirect(Urls.of(name) + "/form/" + Section.ALL.get(0).key(), HttpStatus.SEE_OTHER);
+    }
+
+    private void bringIn(Context ctx) throws IOException {
+        UploadedFile file = ctx.uploadedFile("file");
+        if (file == null || file.size() == 0) {
+            throw new PageError(400, "No file was chosen", "Choose a case file in JSON or YAML, or drop one on the page.");
+        }
+        if (file.size() > CaseFolder.MOST_BYTES) {
+            throw new PageError(413, "That file is larger than any case", "Look whether it is the right file.");
+        }
+        byte[] bytes;
+        try (InputStream in = file.content()) {
+            bytes = in.readAllBytes();
+        }
+        // a browser may send a whole path; only the last part is a name
+        String name = file.filename().replaceAll("^.*[/\\\\]", "").replace(' ', '-');
+        Opened read = Opened.of(name, bytes);
+        if (!read.reading().read()) {
+            ctx.status(422);
+            site.views().page(ctx, "web/refused.jte", "Not brought in", "cases", Map.of("name", name, "problems", read.reading().problems()));
+            return;
+        }
+        site.desk().folder().create(name, new String(bytes, StandardCharsets.UTF_8));
+        ctx.redirect(Urls.of(name) + "/form/" + Section.ALL.get(0).key(), HttpStatus.SEE_OTHER);
+    }
+
+    private void download(Context ctx) {
+        Opened opened = opened(ctx);
+        ctx.header("Content-Disposition", "attachment; filename*=UTF-8''" + Urls.part(opened.name()));
+        ctx.contentType(opened.file().yaml() ? "application/yaml" : "application/json").result(opened.file().text());
+    }
+}

@@ -1,0 +1,62 @@
+package dev.fairlead.web.page;
+
+import dev.fairlead.web.PageError;
+import dev.fairlead.web.Site;
+import dev.fairlead.web.edit.Opened;
+import io.javalin.http.Context;
+import java.util.HashMap;
+import java.util.Map;
+
+/** What the pages of one case share: which case is meant, and what stands over its pages. */
+abstract class Controller {
+    final Site site;
+
+    Controller(Site site) {
+        this.site = site;
+    }
+
+    /** The case that the address names. */
+    Opened opened(Context ctx) {
+        return site.open(ctx.pathParam("name"));
+    }
+
+    /** The case, whose single values have to be readable. */
+    Opened editable(Context ctx) {
+        Opened opened = opened(ctx);
+        if (opened.tree().isEmpty()) {
+            throw new PageError(409, "This file is no case that a form could show", "Mend it in a text editor, then load this page again: "
+                    + opened.reading().problems().stream().findFirst().map(Object::toString).orElse(""));
+        }
+        return opened;
+    }
+
+    /** The version that the window has seen. */
+    static String version(Context ctx) {
+        String version = ctx.formParam("version");
+        if (version == null || !version.matches("[0-9a-f]{20}")) {
+            throw new PageError(400, "The form did not say which version it was made from", "Load the page again, then make your change.");
+        }
+        return version;
+    }
+
+    static String window(Context ctx) {
+        String window = ctx.formParam("window");
+        return window != null && window.matches("[0-9a-f]{18}") ? window : "";
+    }
+
+    static boolean partial(Context ctx) {
+        return ctx.header("HX-Request") != null;
+    }
+
+    CaseHead head(Context ctx, Opened opened, String here) {
+        return CaseHead.of(opened, here, site.desk().folder().steps(opened.name()), window(ctx));
+    }
+
+    /** A page of a case: its head and findings, and {@code more}. */
+    void page(Context ctx, Opened opened, String template, String here, String title, Map<String, Object> more) {
+        Map<String, Object> model = new HashMap<>(more);
+        model.put("head", head(ctx, opened, here));
+        model.put("panel", site.reports().panel(opened));
+        site.views().page(ctx, template, title + " – " + opened.title(), "cases", model);
+    }
+}

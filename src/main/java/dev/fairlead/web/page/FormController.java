@@ -1,0 +1,157 @@
+package dev.fairlead.web.page;
+
+import dev.fairlead.web.PageError;
+import dev.fairlead.web.Site;
+import dev.fairlead.web.edit.Opened;
+import dev.fairlead.web.edit.Outcome;
+import dev.fairlead.web.edit.Refused;
+import dev.fairlead.web.form.Fields;
+import dev.fairlead.web.form.FormBuilder;
+import dev.fairlead.web.form.FormPage;
+import dev.fairlead.web.form.Section;
+import dev.fairlead.web.form.Typed;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/** The form of a case, section by section: shows it, takes single fields as they are left, or the whole section at once. */
+final class FormController extends Controller {
+    /** Before a value that a person chose over what stands in the file. */
+    private static final String HERE = "here:";
+
+    FormController(Site site) {
+        super(site);
+    }
+
+    void install(RoutesConfig routes) {
+        routes.get("/cases/{name}/form/{section}", this::show);
+        routes.post("/cases/{name}/form/{section}", this::save);
+        routes.post("/cases/{name}/form/{section}/preview", this::preview);
+        routes.post("/cases/{name}/choose", this::choose);
+        routes.post("/cases/{name}/remove", this::remove);
+        routes.post("/cases/{name}/undo", ctx -> step(ctx, true));
+        routes.post("/cases/{name}/redo", ctx -> step(ctx, false));
+    }
+
+    private void show(Context ctx) {
+        show(ctx, editable(ctx), Map.of());
+    }
+
+    private void show(Context ctx, Opened opened, Map<String, Object> more) {
+        Section section = section(ctx);
+        Panel panel = site.reports().panel(opened);
+        Map<String, Object> model = new HashMap<>(more);
+        model.put("page", form(ctx, opened, section, panel));
+        model.put("nav", SectionNav.of(opened, panel, section));
+        page(ctx, opened, "web/form.jte", section.key(), section.title(), model);
+    }
+
+    private void save(Context ctx) {
+        Opened opened = editable(ctx);
+        String changed = query(ctx, "changed");
+        Outcome outcome = site.desk().change(opened.name(), version(ctx), window(ctx), Typed.of(ctx.formParamMap(), changed));
+        if (partial(ctx) && !changed.isEmpty()) {
+            saved(ctx, changed, outcome);
+        } else if (!outcome.clashes().isEmpty()) {
+            page(ctx.status(409), outcome.now(), "web/clash.jte", section(ctx).key(), "Two windows", Map.of("clashes", outcome.clashes(), "back", section(ctx).key()));
+        } else if (!query(ctx, "more").isEmpty() || !outcome.refused().isEmpty()) {
+            show(ctx, outcome.now(), Map.of("said", outcome.refused().isEmpty() ? "" : "What could not be taken stands beside its field; the rest is in the case."));
+        } else {
+            ctx.redirect(next(ctx, opened.name()), io.javalin.http.HttpStatus.SEE_OTHER);
+        }
+    }
+
+    /** Back to the section, or on to the next one when that was asked for. */
+    private String next(Context ctx, String name) {
+        Section section = section(ctx);
+        Section to = ctx.formParam("go-on") != null && section.next() != null ? section.next() : section;
+        return Urls.of(name) + "/form/" + to.key() + (query(ctx, "again").isEmpty() ? "" : "?again=yes");
+    }
+
+    private void saved(Context ctx, String changed, Outcome outcome) {
+        Opened now = outcome.now();
+        Panel panel = site.reports().panel(now);
+        Map<String, Refused> refused = site.desk().refused(now.name());
+        Map<String, Object> model = new HashMap<>();
+        model.put("field", new Fields(now, refused, p -> List.of()).at(changed));
+        model.put("clash", outcome.clashes().stream().findFirst().orElse(null));
+        model.put("others", outcome.others());
+        model.put("head", head(ctx, now, section(ctx).key()));
+        model.put("panel", panel);
+        model.put("nav", SectionNav.of(now, panel, section(ctx)));
+        site.views().part(ctx, "web/saved.jte", model);
+    }
+
+    private void preview(Context ctx) {
+        Opened opened = editable(ctx);
+        Map<String, String> typed = Typed.of(ctx.formParamMap(), query(ctx, "changed"));
+        Panel panel = site.reports().preview(opened, site.desk().preview(opened, typed));
+        if (panel.report().isEmpty()) {
+            // a value half typed says nothing; the findings stay as they are
+            ctx.status(204);
+            return;
+        }
+        site.views().part(ctx, "web/preview.jte", Map.of("panel", panel));
+    }
+
+    private void choose(Context ctx) {
+        Opened opened = editable(ctx);
+        Map<String, String> chosen = new HashMap<>();
+        // the form around a field sends all its fields along; only a choice has the mark
+        ctx.formParamMap().forEach((name, values) -> values.stream().filter(v -> name.startsWith("/") && v.startsWith(HERE)).findFirst()
+                .ifPresent(v -> chosen.put(name, v.substring(HERE.length()))));
+        site.desk().choose(opened.name(), version(ctx), window(ctx), chosen);
+        Section back = Section.of(query(ctx, "back"));
+        ctx.redirect(Urls.of(opened.name()) + "/form/" + (back == null ? Section.ALL.get(0) : back).key(), io.javalin.http.HttpStatus.SEE_OTHER);
+    }
+
+    private void remove(Context ctx) {
+        Opened opened = editable(ctx);
+        String entry = query(ctx, "entry");
+        if (!entry.matches("/(visits|images|landmarks|waivers)/[0-9]{1,4}")) {
+            throw new PageError(400, "That entry cannot be taken out", "Load the page again and use the button beside the entry.");
+        }
+        site.desk().rework(opened.name(), version(ctx), tree -> tree.remove(entry));
+        ctx.redirect(back(ctx, opened.name(), entry), io.javalin.http.HttpStatus.SEE_OTHER);
+    }
+
+    private static String back(Context ctx, String name, String entry) {
+        Section section = Section.holding(entry);
+        boolean visits = "visits".equals(ctx.queryParam("to"));
+        return Urls.of(name) + (visits ? "/visits" : section == null ? "/findings" : "/form/" + section.key());
+    }
+
+    private void step(Context ctx, boolean back) {
+        Opened opened = editable(ctx);
+        if (back) {
+            site.desk().undo(opened.name(), version(ctx));
+        } else {
+            site.desk().redo(opened.name(), version(ctx));
+        }
+        String to = query(ctx, "to");
+        String where = Section.of(to) != null ? "/form/" + to : to.equals("visits") || to.equals("chair") || to.equals("findings") ? "/" + to : "/form/child";
+        ctx.redirect(Urls.of(opened.name()) + where, io.javalin.http.HttpStatus.SEE_OTHER);
+    }
+
+    private FormPage form(Context ctx, Opened opened, Section section, Panel panel) {
+        Map<String, List<String>> uses = panel.uses();
+        Fields fields = new Fields(opened, site.desk().refused(opened.name()), p -> uses.getOrDefault(p, List.of()));
+        String more = query(ctx, "more");
+        return new FormPage(Urls.of(opened.name()), section, new FormBuilder(fields, more).of(section), !query(ctx, "again").isEmpty(), true, more);
+    }
+
+    private static Section section(Context ctx) {
+        Section section = Section.of(ctx.pathParam("section"));
+        if (section == null) {
+            throw new PageError(404, "The form has no such section", "Go to the list of cases and open the case from there.");
+        }
+        return section;
+    }
+
+    private static String query(Context ctx, String key) {
+        String value = ctx.queryParam(key);
+        return value == null ? "" : value;
+    }
+}

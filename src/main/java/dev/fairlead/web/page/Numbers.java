@@ -1,0 +1,43 @@
+package dev.fairlead.web.page;
+
+import dev.fairlead.measure.Working;
+import dev.fairlead.model.Measured;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** The worked numbers of a case under their headings. */
+public final class Numbers {
+    private static final MathContext DIGITS = new MathContext(4);
+
+    private Numbers() {}
+
+    /** Numbers under one heading. */
+    public record Group(String title, List<Working> workings) {}
+
+    /** All groups in the order in which they were worked out. */
+    public static List<Group> of(Panel panel) {
+        Map<String, List<Working>> groups = new LinkedHashMap<>();
+        panel.report().ifPresent(r -> r.workings().forEach(w -> groups.computeIfAbsent(w.group(), g -> new ArrayList<>()).add(w)));
+        return groups.entrySet().stream().map(e -> new Group(e.getKey(), e.getValue())).toList();
+    }
+
+    /** A value with its error and unit; says so when it is not known. */
+    public static String value(Working w) {
+        Measured m = w.value();
+        if (!m.known()) {
+            return m.applies() ? "not known" : "does not apply";
+        }
+        String symbol = m.unit().symbol();
+        String unit = symbol.isEmpty() ? "" : symbol.equals("°") || symbol.equals("%") ? symbol : "\u00a0" + symbol;
+        return round(m.value()) + (m.sd() > 0 ? " ± " + round(m.sd()) : "") + unit;
+    }
+
+    private static String round(double v) {
+        BigDecimal d = BigDecimal.valueOf(v).round(DIGITS);
+        return d.setScale(Math.min(2, Math.max(0, d.scale())), java.math.RoundingMode.HALF_UP).toPlainString();
+    }
+}

@@ -1,0 +1,21 @@
+package dev.fairlead.web.page;
+
+import dev.fairlead.web.Site;
+import io.javalin.config.RoutesConfig;
+
+/** All pages with their addresses. */
+public final class Pages {
+    private Pages() {}
+
+    public static void install(RoutesConfig routes, Site site) {
+        routes.get("/", ctx -> ctx.redirect("/cases"));
+        new CasesController(site).install(routes);
+        new FormController(site).install(routes);
+        new FindingsController(site).install(routes);
+        new WaiveController(site).install(routes);
+        new VisitsController(site).install(routes);
+        new ChairController(site).install(routes);
+        new PrintController(site).install(routes);
+        new BookController(site).install(routes);
+    }
+}

@@ -1,0 +1,100 @@
+package dev.fairlead.web.page;
+
+import dev.fairlead.findings.Counts;
+import dev.fairlead.findings.Finding;
+import dev.fairlead.findings.Missing;
+import dev.fairlead.findings.Report;
+import dev.fairlead.findings.Weight;
+import dev.fairlead.intake.Problem;
+import dev.fairlead.measure.Working;
+import dev.fairlead.model.Measured;
+import dev.fairlead.rules.Status;
+import dev.fairlead.web.form.FieldView;
+import dev.fairlead.web.form.Section;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Predicate;
+
+/**
+ * The findings of a case as the pages show them.
+ *
+ * @param report empty when the case cannot be read
+ * @param problems why it cannot be read, or what to look at again
+ * @param typed true when it shows what is being typed, before it is in the case
+ * @param base address below which the pages of the case stand
+ */
+public record Panel(Optional<Report> report, List<Problem> problems, boolean typed, String base) {
+    /** A group of findings with one outcome. */
+    public record Group(String mark, String word, List<Finding> findings, boolean open) {
+        /** Beside the form a line is enough for what asks for nothing: the panel is renewed with every change. */
+        public boolean brief() {
+            return mark.equals("pass") || mark.equals("does-not-apply");
+        }
+    }
+
+    /** Findings by outcome, heaviest first; those that a person answers for have a group of their own. */
+    public List<Group> groups() {
+        List<Group> groups = new ArrayList<>();
+        add(groups, "stop", "Stop", f -> f.open() && f.weight() == Weight.STOP, true);
+        add(groups, "caution", "Caution", f -> f.open() && f.weight() == Weight.CAUTION, true);
+        add(groups, "not-assessed", "Not assessed", f -> f.outcome() == Status.NOT_ASSESSED && f.waiver().isEmpty(), false);
+        add(groups, "waived", "Waived", f -> f.waiver().isPresent(), false);
+        add(groups, "pass", "Pass", f -> f.outcome() == Status.PASS, false);
+        add(groups, "does-not-apply", "Does not apply", f -> f.outcome() == Status.DOES_NOT_APPLY && f.waiver().isEmpty(), false);
+        return groups;
+    }
+
+    private void add(List<Group> groups, String mark, String word, Predicate<Finding> which, boolean open) {
+        List<Finding> found = report.map(r -> r.findings().forReading().stream().filter(which).toList()).orElse(List.of());
+        if (!found.isEmpty()) {
+            groups.add(new Group(mark, word, found, open));
+        }
+    }
+
+    public Optional<Counts> counts() {
+        return report.map(Report::counts);
+    }
+
+    /** The outcome of a finding as the style sheet and the symbols name it. */
+    public static String mark(Finding f) {
+        return f.outcome() == Status.WARN ? f.weight().word() : f.outcome().name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+    }
+
+    /** The outcome of a finding as it reads. */
+    public static String word(Finding f) {
+        return dev.fairlead.web.form.Words.of(mark(f));
+    }
+
+    /** Identifiers of the criteria that look at each fact, by pointer. */
+    public Map<String, List<String>> uses() {
+        Map<String, List<String>> uses = new HashMap<>();
+        report.ifPresent(r -> r.findings().all().forEach(f -> f.usedFields().forEach(p -> uses.computeIfAbsent(p, k -> new ArrayList<>()).add(f.id()))));
+        return uses;
+    }
+
+    /** The worked numbers that a finding holds against its limits. */
+    public List<Working> workings(Finding f) {
+        return report.map(r -> r.workings().stream().filter(w -> f.places().stream().flatMap(p -> p.values().stream())
+                .anyMatch(v -> same(w.value(), v.value(), v.unit()))).toList()).orElse(List.of());
+    }
+
+    private static boolean same(Measured m, double value, dev.fairlead.model.Unit unit) {
+        return m.known() && m.unit().dimension() == unit.dimension() && Math.abs(m.unit().to(unit, m.value()) - value) < Measured.ROUNDING;
+    }
+
+    /** Where the field of a fact stands; empty when it stands on no page of the form. */
+    public String link(String pointer) {
+        Section section = Section.holding(pointer);
+        return section == null ? "" : base + "/form/" + section.key() + "#" + FieldView.id(pointer);
+    }
+
+    /** The facts that a finding rests on, with words; those that are missing first. */
+    public static List<Missing> rests(Finding f) {
+        List<Missing> all = new ArrayList<>();
+        f.usedFields().stream().filter(p -> f.missing().stream().noneMatch(m -> m.pointer().equals(p))).forEach(p -> all.add(new Missing(p, Places.words(p))));
+        return all;
+    }
+}

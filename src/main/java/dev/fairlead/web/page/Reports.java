@@ -1,0 +1,73 @@
+package dev.fairlead.web.page;
+
+import dev.fairlead.check.Checked;
+import dev.fairlead.findings.Report;
+import dev.fairlead.intake.Reading;
+import dev.fairlead.web.Checks;
+import dev.fairlead.web.edit.Opened;
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
+
+/** Reports of the versions that were lately looked at, so that a page that shows the same case again does not check it again. */
+public final class Reports {
+    private static final int KEPT = 128;
+
+    private final Checks checks;
+    private final Supplier<LocalDate> today;
+    private final Map<String, Checked> made = new LinkedHashMap<>(KEPT, 0.75f, true) {
+        private static final long serialVersionUID = 1;
+
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<String, Checked> eldest) {
+            return size() > KEPT;
+        }
+    };
+
+    public Reports(Checks checks, Supplier<LocalDate> today) {
+        this.checks = checks;
+        this.today = today;
+    }
+
+    public Checks checks() {
+        return checks;
+    }
+
+    /** The findings of a case as it stands. */
+    public Panel panel(Opened opened) {
+        return new Panel(report(opened), opened.reading().problems(), false, Urls.of(opened.name()));
+    }
+
+    /** The findings of a case as it would stand. */
+    public Panel preview(Opened opened, Reading reading) {
+        Optional<Report> report = reading.read() ? Optional.of(checks.check(reading, "", today.get()).report()) : Optional.empty();
+        return new Panel(report, reading.problems(), true, Urls.of(opened.name()));
+    }
+
+    /** The report of a case; empty when it cannot be read. */
+    public Optional<Report> report(Opened opened) {
+        return checked(opened).map(Checked::report);
+    }
+
+    /** The case after its check; empty when it cannot be read. */
+    public Optional<Checked> checked(Opened opened) {
+        if (!opened.reading().read()) {
+            return Optional.empty();
+        }
+        LocalDate day = today.get();
+        String key = opened.name() + '\0' + opened.file().version() + '\0' + day;
+        synchronized (made) {
+            Checked known = made.get(key);
+            if (known != null) {
+                return Optional.of(known);
+            }
+        }
+        Checked fresh = checks.check(opened.reading(), opened.file().version(), day);
+        synchronized (made) {
+            made.put(key, fresh);
+        }
+        return Optional.of(fresh);
+    }
+}

@@ -1,0 +1,30 @@
+package dev.fairlead.web.page;
+
+import dev.fairlead.findings.Finding;
+import dev.fairlead.web.edit.Opened;
+import dev.fairlead.web.form.Section;
+import java.util.List;
+
+/**
+ * One entry of the list of sections.
+ *
+ * @param filled values that stand in the case there
+ * @param mark heaviest open outcome among the findings that rest on its facts: {@code stop}, {@code caution}, {@code not-assessed} or empty
+ */
+public record SectionNav(Section section, String link, boolean here, int filled, String mark) {
+    private static final List<String> ORDER = List.of("stop", "caution");
+
+    static List<SectionNav> of(Opened opened, Panel panel, Section here) {
+        return Section.ALL.stream().map(s -> new SectionNav(s, Urls.of(opened.name()) + "/form/" + s.key(), s.equals(here), filled(opened, s), mark(panel, s))).toList();
+    }
+
+    private static int filled(Opened opened, Section s) {
+        return opened.tree().map(t -> s.roots().stream().mapToInt(r -> Filled.count(t, r)).sum()).orElse(0);
+    }
+
+    private static String mark(Panel panel, Section s) {
+        List<String> marks = panel.report().map(r -> r.findings().all().stream().filter(Finding::open)
+                .filter(f -> f.usedFields().stream().anyMatch(p -> s.equals(Section.holding(p)))).map(Panel::mark).toList()).orElse(List.of());
+        return ORDER.stream().filter(marks::contains).findFirst().orElse("");
+    }
+}

@@ -1,0 +1,81 @@
+package dev.fairlead.web.page;
+
+import dev.fairlead.findings.Report;
+import dev.fairlead.measure.Working;
+import dev.fairlead.model.Case;
+import dev.fairlead.model.Measured;
+import dev.fairlead.model.Side;
+import dev.fairlead.model.Visit;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Space on one side over time against what is needed there, mm.
+ *
+ * @param target what canine and premolars need; unknown when it cannot be worked out
+ * @param points what was measured, in order of time
+ * @param ahead what is to be expected from now on; empty while it cannot be worked out
+ */
+public record SideSpace(Side side, Measured target, List<Point> points, List<Ahead> ahead) {
+    /** Space to be expected on a day, with the band that holds it in about nine cases of ten, mm. */
+    public record Ahead(LocalDate day, double mm, double low, double high) {}
+
+    /** What was measured on a day; the day is null for the records before treatment when their day is unknown. */
+    public record Point(LocalDate day, double mm) {}
+
+    /** Right then left, as they are seen. */
+    static List<SideSpace> of(Case c, Report report) {
+        return List.of(of(c, report, Side.RIGHT), of(c, report, Side.LEFT));
+    }
+
+    private static SideSpace of(Case c, Report report, Side side) {
+        Measured target = report.workings().stream().filter(w -> w.id().equals("space.required." + side.word())).map(Working::value).findFirst()
+                .orElse(Measured.unknown("/teeth"));
+        List<Point> points = new ArrayList<>();
+        if (c.space().side(side).known()) {
+            points.add(new Point(c.films().models().value().orElse(null), c.space().side(side).value()));
+        }
+        for (Visit v : c.visits()) {
+            if (v.side(side).space().known() && v.date().known()) {
+                points.add(new Point(v.date().get(), v.side(side).space().value()));
+            }
+        }
+        if (c.holding().space(side).known()) {
+            points.add(new Point(c.holding().debonded().value().orElse(c.holding().impression().value().orElse(null)), c.holding().space(side).value()));
+        }
+        return new SideSpace(side, target, points, List.of());
+    }
+
+    public boolean known() {
+        return target.known() && !points.isEmpty();
+    }
+
+    /** The last measurement, mm. */
+    public double now() {
+        return points.get(points.size() - 1).mm();
+    }
+
+    /** What was gained since the first measurement, mm. */
+    public double gained() {
+        return now() - points.get(0).mm();
+    }
+
+    /** What is still lacking, mm; negative when there is more than is needed. */
+    public double lacking() {
+        return target.value() - now();
+    }
+
+    /** How far from the first measurement to the target, in whole per cent from 0 to 100. */
+    public int percent() {
+        double first = points.get(0).mm();
+        double whole = target.value() - first;
+        double share = whole <= 0 ? 1 : (now() - first) / whole;
+        return (int) Math.round(100 * Math.max(0, Math.min(1, share)));
+    }
+
+    /** Number with one decimal. */
+    public static String mm(double v) {
+        return String.format(java.util.Locale.ROOT, "%.1f", v).replaceAll("^-0\\.0$", "0.0");
+    }
+}

@@ -1,0 +1,73 @@
+package dev.fairlead.web.page;
+
+import dev.fairlead.findings.Report;
+import dev.fairlead.intake.CasePaths;
+import dev.fairlead.model.Case;
+import dev.fairlead.web.Site;
+import dev.fairlead.web.edit.Opened;
+import dev.fairlead.web.edit.Outcome;
+import dev.fairlead.web.form.Block;
+import dev.fairlead.web.form.Fields;
+import dev.fairlead.web.form.FormBuilder;
+import dev.fairlead.web.form.FormPage;
+import dev.fairlead.web.form.Section;
+import dev.fairlead.web.form.Typed;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Visits of a case: what comes next, how the space grows, and a short form for a new visit. */
+final class VisitsController extends Controller {
+    VisitsController(Site site) {
+        super(site);
+    }
+
+    void install(RoutesConfig routes) {
+        routes.get("/cases/{name}/visits", ctx -> show(ctx, editable(ctx), ""));
+        routes.post("/cases/{name}/visits", this::log);
+    }
+
+    private void show(Context ctx, Opened opened, String said) {
+        Map<String, Object> model = new HashMap<>();
+        Report report = site.reports().report(opened).orElse(null);
+        Case c = opened.reading().value().orElse(null);
+        List<SideSpace> sides = report == null ? List.of() : SideSpace.of(c, report);
+        model.put("said", said);
+        model.put("sides", sides);
+        model.put("charts", SpaceChart.of(sides));
+        model.put("next", report == null ? new NextStep("stop", "Mend the case first.", "It cannot be read as it stands.") : NextStep.of(c, report, sides));
+        model.put("visits", c == null ? List.of() : c.visits());
+        model.put("fresh", fresh(opened));
+        model.put("today", site.today().get().toString());
+        page(ctx, opened, "web/visits.jte", "visits-page", "Visits", model);
+    }
+
+    private FormPage fresh(Opened opened) {
+        int n = opened.tree().map(t -> t.size("/visits")).orElse(0);
+        Fields fields = new Fields(opened, site.desk().refused(opened.name()), p -> List.of());
+        List<Block> blocks = new FormBuilder(fields, "").record("", "/visits/" + n, CasePaths.field("/visits").orElseThrow().nested());
+        return new FormPage(Urls.of(opened.name()), Section.of("visits"), blocks, false, false, "/visits/" + n);
+    }
+
+    private void log(Context ctx) {
+        Opened opened = editable(ctx);
+        Map<String, String> typed = Typed.of(ctx.formParamMap(), "");
+        typed.values().removeIf(String::isEmpty);
+        // with nothing but a day there is no visit to log
+        if (typed.size() < 2) {
+            show(ctx.status(422), opened, "Nothing was logged: fill in at least one thing that was done or seen.");
+            return;
+        }
+        Outcome outcome = site.desk().change(opened.name(), version(ctx), window(ctx), typed);
+        if (!outcome.clashes().isEmpty()) {
+            page(ctx.status(409), outcome.now(), "web/clash.jte", "visits-page", "Two windows", Map.of("clashes", outcome.clashes(), "back", "visits"));
+        } else if (!outcome.refused().isEmpty()) {
+            ctx.redirect(Urls.of(opened.name()) + "/form/visits#" + dev.fairlead.web.form.FieldView.id(outcome.refused().keySet().iterator().next()), HttpStatus.SEE_OTHER);
+        } else {
+            ctx.redirect(Urls.of(opened.name()) + "/visits", HttpStatus.SEE_OTHER);
+        }
+    }
+}

@@ -1,0 +1,2 @@
+/** What answers requests: one small class for each page. */
+package dev.fairlead.web.page;

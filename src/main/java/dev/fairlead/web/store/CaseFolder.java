@@ -1,0 +1,174 @@
+package dev.fairlead.web.store;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * The folder of case files. A save names the version that it was made from, and is refused when another version stands there; the version
+ * that it replaces is kept. Saves are on the disk when they return. Safe between threads, and between two servers on the same folder.
+ */
+@SuppressWarnings("try") // a turn is held, not used
+public final class CaseFolder {
+    /** A case with a hundred visits has about 60 000 bytes. */
+    public static final int MOST_BYTES = 2_000_000;
+    private static final String HISTORY = ".history";
+
+    private final Path folder;
+
+    private CaseFolder(Path folder) {
+        this.folder = folder;
+    }
+
+    /** Opens a folder, making it when it is not there. */
+    public static CaseFolder open(Path folder) throws IOException {
+        Files.createDirectories(folder);
+        return new CaseFolder(folder.toRealPath());
+    }
+
+    /** The folder's own name, for headings; never its whole path. */
+    public String label() {
+        return folder.getFileName() == null ? folder.toString() : folder.getFileName().toString();
+    }
+
+    /** Names of all case files, sorted. */
+    public List<String> names() {
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.filter(Files::isRegularFile).map(p -> p.getFileName().toString()).filter(Names::isCase).sorted().toList();
+        } catch (IOException e) {
+            throw failed("The folder of cases cannot be listed", e);
+        }
+    }
+
+    /** The file of that name; empty when there is none. */
+    public Optional<Stored> read(String name) {
+        try {
+            Optional<Path> file = Names.existing(folder, name);
+            if (file.isEmpty()) {
+                return Optional.empty();
+            }
+            if (Files.size(file.get()) > MOST_BYTES) {
+                throw new StoreException(name + " is larger than any case", "Look at the file: it is hardly a case. Take it out of the folder.");
+            }
+            return Optional.of(Stored.of(name, Files.readAllBytes(file.get())));
+        } catch (IOException e) {
+            throw failed(name + " cannot be read", e);
+        }
+    }
+
+    /** Saves a new version made from {@code base}; throws {@link StaleException} when another version stands there by now. */
+    public Stored save(String name, String base, String text) {
+        return replaced(name, base, (history, old) -> {
+            history.forgetUndone();
+            history.keep(old);
+            return text.getBytes(StandardCharsets.UTF_8);
+        }, (history, old) -> { });
+    }
+
+    /** Goes back to the version before the present one; empty when there is none. */
+    public Optional<Stored> undo(String name, String base) {
+        return step(name, base, History::last, History::steppedBack);
+    }
+
+    /** Takes an undo back; empty when there is nothing to take back. */
+    public Optional<Stored> redo(String name, String base) {
+        return step(name, base, History::lastUndone, History::steppedForward);
+    }
+
+    private Optional<Stored> step(String name, String base, Finder finder, After after) {
+        try {
+            if (finder.find(history(name)).isEmpty()) {
+                return Optional.empty();
+            }
+        } catch (IOException e) {
+            throw failed("Earlier versions of " + name + " cannot be read", e);
+        }
+        return Optional.of(replaced(name, base, (history, old) -> finder.find(history).orElse(old), after));
+    }
+
+    /** An earlier version by its hash; empty when it is not kept. */
+    public Optional<Stored> version(String name, String version) {
+        try {
+            return history(name).find(version).map(b -> Stored.of(name, b));
+        } catch (IOException e) {
+            throw failed("Earlier versions of " + name + " cannot be read", e);
+        }
+    }
+
+    /** How many steps can be undone, and how many done again. */
+    public int[] steps(String name) {
+        try {
+            return new int[] {history(name).size(), history(name).undoneSize()};
+        } catch (IOException e) {
+            throw failed("Earlier versions of " + name + " cannot be read", e);
+        }
+    }
+
+    /** Makes a new file; throws when there is one of that name, however it is spelled. */
+    public Stored create(String name, String text) {
+        Path file = Names.fresh(folder, name);
+        byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+        try (Turn turn = turn()) {
+            if (names().stream().anyMatch(n -> n.toLowerCase(Locale.ROOT).equals(name.toLowerCase(Locale.ROOT)))) {
+                throw new StoreException("There is a case file called " + name + " already", "Choose another name.");
+            }
+            AtomicFile.write(file, bytes, historyRoot());
+            return Stored.of(name, bytes);
+        } catch (IOException e) {
+            throw failed(name + " cannot be written", e);
+        }
+    }
+
+    private Stored replaced(String name, String base, Content content, After after) {
+        try (Turn turn = turn()) {
+            Path file = Names.existing(folder, name).orElseThrow(() -> new StoreException(name + " is no longer in the folder",
+                    "Somebody moved or removed the file. Put it back, or go to the list of cases."));
+            byte[] old = Files.readAllBytes(file);
+            if (!Stored.version(old).equals(base)) {
+                throw new StaleException(Stored.of(name, old));
+            }
+            History history = history(name);
+            byte[] bytes = content.of(history, old);
+            if (!java.util.Arrays.equals(old, bytes)) {
+                AtomicFile.write(file, bytes, historyRoot());
+            }
+            after.done(history, old);
+            return Stored.of(name, bytes);
+        } catch (IOException e) {
+            throw failed(name + " cannot be saved", e);
+        }
+    }
+
+    private History history(String name) {
+        return new History(folder.resolve(HISTORY), name);
+    }
+
+    private Path historyRoot() throws IOException {
+        return Files.createDirectories(folder.resolve(HISTORY));
+    }
+
+    private Turn turn() throws IOException {
+        return Turn.take(historyRoot().resolve("lock"));
+    }
+
+    private static StoreException failed(String what, IOException e) {
+        return new StoreException(what, "Look whether the folder can be written to and the disk has room, then try again.", e);
+    }
+
+    private interface Finder {
+        Optional<byte[]> find(History history) throws IOException;
+    }
+
+    private interface Content {
+        byte[] of(History history, byte[] old) throws IOException;
+    }
+
+    private interface After {
+        void done(History history, byte[] old) throws IOException;
+    }
+}

@@ -1,0 +1,199 @@
+'use strict';
+// What plain HTML cannot do by itself. Everything essential works without this file.
+(() => {
+  const $ = (sel, root) => (root || document).querySelector(sel);
+  const $$ = (sel, root) => Array.from((root || document).querySelectorAll(sel));
+
+  // a mark for unknown or inapplicable and a value exclude each other
+  document.addEventListener('change', e => {
+    const t = e.target;
+    if (t.name && t.name.startsWith('state:') && t.checked) {
+      const field = t.closest('.field');
+      $$('.control > input, .control > textarea', field).forEach(i => { i.value = ''; });
+      $$('.states input', field).forEach(i => { if (i !== t) i.checked = false; });
+    }
+  }, true);
+  document.addEventListener('input', e => {
+    if (e.target.matches('.control > input, .control > textarea') && e.target.value) {
+      $$('.states input', e.target.closest('.field')).forEach(i => { i.checked = false; });
+    }
+  }, true);
+
+  // Enter goes to the next field instead of sending the whole form; in a grid it goes down
+  document.addEventListener('keydown', e => {
+    const t = e.target;
+    const cell = t.closest && t.closest('table.grid td');
+    if (cell && t.matches('input.number') && ['Enter', 'ArrowDown', 'ArrowUp'].includes(e.key)) {
+      const row = cell.parentElement;
+      const to = e.key === 'ArrowUp' ? row.previousElementSibling : row.nextElementSibling;
+      const next = to && to.children[cell.cellIndex] && $('input:not([type=checkbox]), select', to.children[cell.cellIndex]);
+      if (next || e.key === 'Enter') e.preventDefault();
+      if (next) { next.focus(); if (next.select) next.select(); return; }
+      if (e.key === 'Enter') { step(t); }
+    } else if (e.key === 'Enter' && t.matches && t.matches('#facts input:not([type=hidden])')) {
+      e.preventDefault();
+      step(t);
+    }
+  });
+  // the criteria that look at a fact are one key away, and no stop on the way to the next field
+  document.addEventListener('keydown', e => {
+    const place = e.target.closest && e.target.closest('.line, td');
+    const uses = place && $('.uses', place);
+    if (!uses) return;
+    if (e.key === 'F2') {
+      e.preventDefault();
+      uses.open = true;
+      $('a', uses).focus();
+    } else if (e.key === 'Escape' && uses.open) {
+      uses.open = false;
+      $('.control :is(input, select, textarea)', place).focus();
+    }
+  });
+  function step(from) {
+    const stops = $$('#facts input:not([type=hidden]):not([tabindex="-1"]), #facts select, #facts textarea, #facts .actions button').filter(x => x.offsetParent);
+    const i = stops.indexOf(from);
+    const next = stops.slice(i + 1).find(x => x.type !== 'radio' || x.name !== from.name);
+    if (next) { next.focus(); if (next.select) next.select(); }
+  }
+
+  // the whole form is sent only after what was sent field by field has arrived, or the older could overtake the newer
+  let underway = 0;
+  let waiting = null;
+  document.addEventListener('htmx:before:request', () => { underway++; });
+  document.addEventListener('htmx:finally:request', () => {
+    underway = Math.max(0, underway - 1);
+    setTimeout(() => {
+      if (underway === 0 && waiting) {
+        const { form, button } = waiting;
+        waiting = null;
+        form.requestSubmit(button);
+      }
+    });
+  });
+  document.addEventListener('submit', e => {
+    if (underway > 0 && e.target.matches('form')) {
+      e.preventDefault();
+      waiting = { form: e.target, button: e.submitter };
+    }
+  });
+
+  // findings that were open stay open when they are renewed
+  let open = null;
+  document.addEventListener('htmx:before:swap', () => {
+    const panel = $('#findings');
+    if (panel && !open) open = new Map($$('details[id]', panel).map(d => [d.id, d.open]));
+  });
+  document.addEventListener('htmx:finally:swap', () => {
+    const panel = $('#findings');
+    if (panel && open) $$('details[id]', panel).forEach(d => { if (open.has(d.id)) d.open = open.get(d.id); });
+    open = null;
+  });
+
+  // a field's colour follows what was said beside it
+  document.addEventListener('htmx:finally:swap', () => {
+    $$('.field').forEach(f => {
+      const note = $('.said .note', f);
+      const wrong = !!note && note.classList.contains('error');
+      f.classList.toggle('error', wrong);
+      $$('.control > input:not([type=checkbox]), .control > textarea', f).forEach(i => { wrong ? i.setAttribute('aria-invalid', 'true') : i.removeAttribute('aria-invalid'); });
+    });
+  });
+
+  // links to a finding or a field open what they point to
+  function reveal() {
+    const id = decodeURIComponent(location.hash.slice(1));
+    const target = id && document.getElementById(id);
+    if (!target) return;
+    for (let d = target.closest('details'); d; d = d.parentElement.closest('details')) d.open = true;
+    const field = target.matches('input, select, textarea') ? target : $('input:checked, input', target.matches('.segments') ? target : null) ;
+    if (target.closest('.field') && field) field.focus();
+    target.scrollIntoView({ block: 'center' });
+    const mark = target.closest('.field') || target;
+    mark.classList.add('shown');
+    setTimeout(() => mark.classList.remove('shown'), 2500);
+  }
+  window.addEventListener('hashchange', reveal);
+  window.addEventListener('DOMContentLoaded', reveal);
+  if (document.readyState !== 'loading') reveal();
+
+  // what stands in a field that was not left yet goes along when the page goes; should the page be quicker back than that, it is put in again
+  const KEY = 'typing:' + location.pathname;
+  const keep = what => { try { what ? sessionStorage.setItem(KEY, JSON.stringify(what)) : sessionStorage.removeItem(KEY); } catch (e) { /* a browser may forbid it */ } };
+  let pending = null;
+  document.addEventListener('input', e => {
+    if (!e.target.closest('#facts .field[hx-post]') || !e.target.matches('input[type=text], input[type=date], textarea')) return;
+    pending = e.target;
+    keep({ id: pending.id, was: pending.defaultValue, now: pending.value });
+  }, true);
+  document.addEventListener('change', e => { if (e.target === pending) pending = null; }, true);
+  document.addEventListener('htmx:after:request', e => { if (!pending && e.detail.ctx.sourceElement.matches('.field')) keep(null); });
+  window.addEventListener('pagehide', () => {
+    const field = pending && pending.isConnected && pending.closest('.field[hx-post]');
+    if (field) navigator.sendBeacon(field.getAttribute('hx-post'), new URLSearchParams(new FormData(pending.form)));
+    pending = null;
+  });
+  function putBack() {
+    let kept = null;
+    try { kept = JSON.parse(sessionStorage.getItem(KEY)); } catch (e) { return; }
+    const field = kept && document.getElementById(kept.id);
+    keep(null);
+    if (!field || field.defaultValue === kept.now) return;
+    if (field.defaultValue !== kept.was) {
+      $('#others').textContent = 'Typed before and not put in again, since the case was changed meanwhile: ' + kept.now;
+      return;
+    }
+    field.value = kept.now;
+    field.dispatchEvent(new Event('change', { bubbles: true }));
+  }
+  document.addEventListener('htmx:after:process', putBack, { once: true });
+
+  // an entry that is being added has the focus
+  const fresh = $('[data-fresh] .control :is(input:not([type=hidden]), select, textarea)');
+  if (fresh) fresh.focus();
+
+  // the current section is in sight where sections stand in a row
+  const here = $('.sections [aria-current]');
+  if (here && here.parentElement.parentElement.scrollWidth > innerWidth) $('.sections').scrollLeft = here.offsetLeft - 60;
+
+  $$('.tabs').forEach(tabs => {
+    const tab = $('[aria-current]', tabs);
+    if (tab && tabs.scrollWidth > tabs.clientWidth) tabs.scrollLeft = tab.offsetLeft - 40;
+  });
+
+  // the server does not answer
+  const offline = on => { const box = $('#offline'); if (box) box.hidden = !on; };
+  document.addEventListener('htmx:error', e => { if (!e.detail.error || e.detail.error.name !== 'AbortError') offline(true); });
+  document.addEventListener('htmx:after:request', () => offline(false));
+
+  // a page that the browser kept may be older than the file
+  window.addEventListener('pageshow', e => { if (e.persisted) location.reload(); });
+
+  // drop a file anywhere on the list of cases
+  const drop = $('#import');
+  if (drop) {
+    const input = $('input[type=file]', drop);
+    document.addEventListener('dragover', e => { e.preventDefault(); document.body.classList.add('dropping'); });
+    document.addEventListener('dragleave', e => { if (!e.relatedTarget) document.body.classList.remove('dropping'); });
+    document.addEventListener('drop', e => {
+      e.preventDefault();
+      document.body.classList.remove('dropping');
+      if (e.dataTransfer.files.length === 1) { input.files = e.dataTransfer.files; drop.requestSubmit(); }
+    });
+  }
+  // answers to what a person says was looked at and not seen; the day of a new visit is today unless changed
+  const fill = $('[data-fill]');
+  if (fill) {
+    fill.hidden = false;
+    fill.addEventListener('click', () => ['newRecession', 'blanching', 'lastingPain'].forEach(key => {
+      const no = $$('.log input[type=radio][value=no]').find(i => i.name.endsWith('/' + key));
+      if (no) no.checked = true;
+    }));
+    const day = $('.log input[type=date]');
+    if (day && !day.value) day.value = $('[data-today]').dataset.today;
+  }
+  document.addEventListener('click', e => {
+    const b = e.target.closest && e.target.closest('[data-clears]');
+    if (b) $$('input.big-input', b.form).forEach(i => { i.value = ''; });
+  });
+  document.addEventListener('click', e => { if (e.target.closest && e.target.closest('[data-print]')) window.print(); });
+})();

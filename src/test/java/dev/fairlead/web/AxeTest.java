@@ -1,0 +1,55 @@
+package dev.fairlead.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.ColorScheme;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledIf;
+import org.junit.jupiter.api.io.TempDir;
+
+/** axe-core (Deque) finds nothing on any page, at desktop, tablet and telephone widths, in light and dark. */
+@EnabledIf("dev.fairlead.web.Browsing#installed")
+class AxeTest {
+    private static final String SHOWN = ").violations.map(v => v.id + ': ' + v.nodes.slice(0, 3).map(n => n.html.slice(0, 160) + ' ' + n.failureSummary.replace(/\\s+/g, ' ').slice(0, 220)).join(' | '))";
+    private static final String ALL = "async () => ((await axe.run({ resultTypes: ['violations'] }))" + SHOWN;
+    /** Colours are all that differs in the dark. */
+    private static final String COLOURS = "async () => ((await axe.run({ resultTypes: ['violations'], runOnly: ['color-contrast', 'link-in-text-block'] }))" + SHOWN;
+    private static final String[] PATHS = {"/cases", "/cases/sample.json/form/teeth", "/cases/sample.json/form/films?more=/images", "/cases/sample.json/form/bench?again=yes",
+        "/cases/sample.json/findings", "/cases/sample.json/numbers", "/cases/sample.json/visits", "/cases/sample.json/chair?q=1", "/cases/sample.json/chair?q=0",
+        "/cases/sample.json/chair?q=19", "/cases/sample.json/chair/list", "/book", "/book/stand-off-in-range", "/cases/sample.json/waive/not-past-plan", "/nowhere"};
+
+    @TempDir
+    Path folder;
+
+    @Test
+    void nothingStandsInTheWay() throws Exception {
+        List<String> faults = new ArrayList<>();
+        try (Pages pages = Pages.withSample(folder); Browsing browsing = new Browsing(); BrowserContext c = browsing.desktop()) {
+            String axe = Browsing.axe();
+            Page page = browsing.open(c, pages, "/cases");
+            for (String path : PATHS) {
+                page.navigate(pages.at(path).toString());
+                page.evaluate("() => document.querySelectorAll('#findings details, .findings-page details').forEach((d, i) => { if (i < 6) d.open = true; })");
+                page.evaluate(axe);
+                for (int[] size : new int[][] {{1280, 900}, {820, 1180}, {390, 844}}) {
+                    page.setViewportSize(size[0], size[1]);
+                    for (ColorScheme scheme : new ColorScheme[] {ColorScheme.LIGHT, ColorScheme.DARK}) {
+                        page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(scheme));
+                        ((List<?>) page.evaluate(scheme == ColorScheme.LIGHT ? ALL : COLOURS)).forEach(v -> faults.add(path + " " + size[0] + " " + scheme + " " + v));
+                    }
+                    boolean sideways = (Boolean) page.evaluate("() => document.documentElement.scrollWidth > innerWidth + 1");
+                    if (sideways) {
+                        faults.add(path + " " + size[0] + " scrolls sideways");
+                    }
+                }
+            }
+            browsing.assertQuiet();
+        }
+        assertThat(faults).isEmpty();
+    }
+}

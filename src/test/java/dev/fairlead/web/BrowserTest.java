@@ -1,0 +1,206 @@
+package dev.fairlead.web;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
+import dev.fairlead.intake.CaseReader;
+import dev.fairlead.model.Case;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledIf;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The pages in a real browser: touch, commas, two windows, refresh and back. */
+@EnabledIf("dev.fairlead.web.Browsing#installed")
+class BrowserTest {
+    private static final String ARCH = "/cases/sample.json/form/arch";
+    private static Browsing browsing;
+
+    @TempDir
+    Path folder;
+
+    private Pages pages;
+
+    @BeforeAll
+    static void launch() {
+        browsing = new Browsing();
+        PlaywrightAssertions.setDefaultAssertionTimeout(30_000);
+    }
+
+    @AfterAll
+    static void quit() {
+        browsing.close();
+    }
+
+    @BeforeEach
+    void start() throws IOException {
+        pages = Pages.withSample(folder);
+    }
+
+    @AfterEach
+    void stop() {
+        pages.close();
+        browsing.assertQuiet();
+    }
+
+    private Case read() throws IOException {
+        return CaseReader.read(folder.resolve("sample.json")).value().orElseThrow();
+    }
+
+    @Test
+    void aGermanTypesCommasAndSeesFindingsFollow() throws Exception {
+        try (BrowserContext c = browsing.context(new Browser.NewContextOptions().setViewportSize(1280, 900).setLocale("de-DE"))) {
+            Page page = browsing.open(c, pages, "/cases/sample.json/form/mouth");
+            Locator overjet = page.getByLabel("Overjet");
+            overjet.fill("1,2");
+            assertThat(page.locator("#findings .typed")).isVisible();
+            assertThat(page.locator("#findings #overjet-after")).hasClass(Pattern.compile("caution|stop"));
+            overjet.press("Tab");
+            assertThat(page.locator("#n" + "f_bite_overjet .echo")).hasText("1.2 mm");
+            assertThat(page.locator("#findings .typed")).hasCount(0);
+            assertThat(read().bite().overjet().value()).isEqualTo(1.2);
+            overjet.fill("3;9,5");
+            overjet.press("Tab");
+            assertThat(page.locator("#nf_bite_overjet .error, #nf_bite_overjet .doubt")).isVisible();
+            overjet.fill("0,5 mm");
+            overjet.press("Tab");
+            assertThat(page.locator("#nf_bite_overjet .echo")).hasText("0.5 mm");
+            assertThat(read().bite().overjet().value()).isEqualTo(0.5);
+        }
+    }
+
+    @Test
+    void twoWindowsNeverOverwriteEachOtherSilently() throws Exception {
+        try (BrowserContext c = browsing.desktop()) {
+            Page one = browsing.open(c, pages, ARCH);
+            Page two = browsing.open(c, pages, ARCH);
+            Locator first = one.locator("#f_space_perimeter");
+            first.fill("61");
+            first.press("Tab");
+            assertThat(one.locator("#version")).not().hasValue(two.locator("#version").inputValue());
+            Locator second = two.locator("#f_space_perimeter");
+            second.fill("63");
+            second.press("Tab");
+            assertThat(two.locator(".clash")).containsText("There: 61. Here: 63.");
+            assertThat(read().space().perimeter().value()).isEqualTo(61);
+            two.getByText("Use this one").click();
+            two.waitForURL("**/form/arch");
+            assertThat(read().space().perimeter().value()).isEqualTo(63);
+            // another fact in the window that is behind: taken, and the window told
+            Locator other = one.locator("#f_arch_molarWidth");
+            other.fill("45");
+            other.press("Tab");
+            assertThat(one.locator("#others")).containsText("changed in another window");
+            assertThat(read().arch().molarWidth().value()).isEqualTo(45);
+            assertThat(read().space().perimeter().value()).isEqualTo(63);
+        }
+    }
+
+    @Test
+    void quickEditsOfOneWindowAreNoConflict() throws Exception {
+        try (BrowserContext c = browsing.desktop()) {
+            Page page = browsing.open(c, pages, "/cases/sample.json/form/mouth");
+            for (int i = 0; i < 4; i++) {
+                for (String value : new String[] {"no", "yes"}) {
+                    page.locator("input[name='/mouth/untreatedCaries'][value=" + value + "]").check();
+                    page.locator("input[name='/mouth/activeGingivitis'][value=" + value + "]").check();
+                }
+            }
+            assertThat(page.locator("#findings #hygiene-and-caries")).hasClass(Pattern.compile("caution|stop"));
+            Browsing.settle(page);
+            assertThat(page.locator(".clash")).hasCount(0);
+            org.assertj.core.api.Assertions.assertThat(read().mouth().untreatedCaries().yes() && read().mouth().activeGingivitis().yes()).isTrue();
+        }
+    }
+
+    @Test
+    void refreshAndBackInMidEditLoseNothing() throws Exception {
+        try (BrowserContext c = browsing.desktop()) {
+            Page page = browsing.open(c, pages, ARCH);
+            page.locator("#f_space_perimeter").fill("61.5");
+            page.reload();
+            assertThat(page.locator("#f_space_perimeter")).hasValue("61.5");
+            page.locator("#f_space_perimeter").fill("610");
+            page.locator("#f_space_perimeter").press("Tab");
+            assertThat(page.locator("#nf_space_perimeter .error")).isVisible();
+            page.navigate(pages.at("/cases/sample.json/findings").toString());
+            page.goBack();
+            assertThat(page.locator("#f_space_perimeter")).hasValue("610");
+            assertThat(page.locator("#nf_space_perimeter .error")).containsText("Not in the case");
+            assertThat(read().space().perimeter().value()).isEqualTo(61.5);
+            page.getByText("Undo", new Page.GetByTextOptions().setExact(true)).click();
+            page.waitForLoadState();
+            assertThat(page.locator("#f_space_perimeter")).hasValue("62.4");
+        }
+    }
+
+    @Test
+    void onATabletTheChecklistIsTappedAndAStopCannotBeMissed() throws Exception {
+        try (BrowserContext c = browsing.context(new Browser.NewContextOptions().setViewportSize(820, 1180).setHasTouch(true).setLocale("en-GB"))) {
+            Page page = browsing.open(c, pages, "/cases/sample.json/chair?part=insertion&q=1");
+            assertThat(page.getByRole(com.microsoft.playwright.options.AriaRole.HEADING, new Page.GetByRoleOptions().setLevel(2))).containsText("cut-off piece");
+            for (String answer : new String[] {"Yes", "No", "Can’t say"}) {
+                var box = page.getByRole(com.microsoft.playwright.options.AriaRole.BUTTON, new Page.GetByRoleOptions().setName(answer).setExact(true)).boundingBox();
+                assertThat(Math.min(box.width, box.height)).as(answer).isGreaterThanOrEqualTo(60);
+            }
+            page.locator(".answer[value=no]").tap();
+            assertThat(page.locator(".stop-bar")).isVisible();
+            assertThat(page.locator(".stop-bar")).isInViewport();
+            assertThat(page.locator(".step")).containsText("Question 3");
+            org.assertj.core.api.Assertions.assertThat(read().insertion().left().cutEndCaught().no()).isTrue();
+            page.navigate(pages.at("/cases/sample.json/chair?part=insertion&q=19").toString());
+            page.getByLabel("Role").selectOption("assistant");
+            page.getByLabel("Initials").fill("qx");
+            page.getByLabel("Time").fill("09:40");
+            page.getByText("Keep and show the list").tap();
+            assertThat(page.locator(".checklist")).containsText("Answered by assistant qx");
+            assertThat(page.locator(".checklist")).containsText("at 09:40");
+            assertThat(page.locator(".stop-bar")).isVisible();
+        }
+    }
+
+    @Test
+    void aFileIsDroppedAndFound() throws Exception {
+        Files.writeString(folder.resolveSibling("drop-1.yaml"), "fairlead: 1\nid: drop-1\nstage: indication\n");
+        try (BrowserContext c = browsing.desktop()) {
+            Page page = browsing.open(c, pages, "/cases");
+            page.setInputFiles("#import input[type=file]", folder.resolveSibling("drop-1.yaml"));
+            page.getByText("Bring in", new Page.GetByTextOptions().setExact(true)).click();
+            page.waitForURL("**/cases/drop-1.yaml/form/child");
+            page.navigate(pages.at("/cases").toString());
+            page.getByPlaceholder("Find by").fill("drop");
+            assertThat(page.locator(".case-card")).hasCount(1);
+            assertThat(page.locator(".case-card")).containsText("drop-1");
+        }
+    }
+
+    /** A unit that is cut off reads as another: "0.022 in" under mm. */
+    @Test
+    void noValueIsCutOffInItsField() throws Exception {
+        Files.writeString(folder.resolve("cut.yaml"), "fairlead: 1\nid: cut-1\nstage: bench\nwire: {size: 0.020 in, modulus: 180.5 GPa}\nteeth: {36: {width: 11.05}, 46: {width: 10.95 mm}}\n"
+                + "hardware:\n  left: {height: 0.0225 in, length: 3.05 mm}\n  brackets:\n    42: {slot: 0.022 in, fromMidline: 8.45 mm}\nbench:\n  left: {firstMark: 38.95 mm}\n");
+        try (BrowserContext c = browsing.desktop()) {
+            Page page = browsing.open(c, pages, "/cases/cut.yaml/form/hardware");
+            for (String section : new String[] {"hardware", "wire", "bench", "teeth"}) {
+                page.navigate(pages.at("/cases/cut.yaml/form/" + section).toString());
+                for (int width : new int[] {1280, 820, 390}) {
+                    page.setViewportSize(width, 900);
+                    Object cut = page.evaluate("() => [...document.querySelectorAll('input.number')].filter(i => i.scrollWidth > i.clientWidth + 1).map(i => i.name + '=' + i.value)");
+                    assertThat((java.util.List<?>) cut).as("%s at %d", section, width).isEmpty();
+                }
+            }
+        }
+    }
+}

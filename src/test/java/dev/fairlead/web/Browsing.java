@@ -1,0 +1,88 @@
+package dev.fairlead.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.BrowserType;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Playwright;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+
+/** A real browser that may talk to this machine only, and whose every complaint is kept. */
+final class Browsing implements AutoCloseable {
+    private static final Path CHROMIUM = Path.of("/usr/bin/chromium");
+    /** Generous, since the machine may be busy; no test waits this long when all is well. */
+    private static final double PATIENCE_MS = 45_000;
+
+    private final Playwright playwright;
+    private final Browser browser;
+    private final List<String> complaints = Collections.synchronizedList(new ArrayList<>());
+    private final List<String> abroad = Collections.synchronizedList(new ArrayList<>());
+
+    Browsing() {
+        playwright = Playwright.create(new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
+        browser = playwright.chromium().launch(new BrowserType.LaunchOptions().setExecutablePath(CHROMIUM).setHeadless(true)
+                .setArgs(List.of("--disable-gpu", "--disable-dev-shm-usage")));
+    }
+
+    /** True where the browser that the tests drive is installed. */
+    static boolean installed() {
+        return java.nio.file.Files.isExecutable(CHROMIUM);
+    }
+
+    BrowserContext context(Browser.NewContextOptions options) {
+        BrowserContext c = browser.newContext(options);
+        c.setDefaultTimeout(PATIENCE_MS);
+        c.setDefaultNavigationTimeout(PATIENCE_MS);
+        c.route(u -> !u.startsWith("http://127.0.0.1:"), r -> {
+            abroad.add(r.request().url());
+            r.abort();
+        });
+        return c;
+    }
+
+    BrowserContext desktop() {
+        return context(new Browser.NewContextOptions().setViewportSize(1280, 900).setLocale("en-US"));
+    }
+
+    Page open(BrowserContext context, Pages pages, String path) {
+        Page page = context.newPage();
+        page.onConsoleMessage(m -> {
+            // a refused request that a test provokes shows as a failed resource; it is not a fault of the page
+            if ((m.type().equals("error") || m.type().equals("warning")) && !m.text().contains("status of 4")) {
+                complaints.add(m.type() + ": " + m.text());
+            }
+        });
+        page.onPageError(complaints::add);
+        page.navigate(pages.at(path).toString());
+        return page;
+    }
+
+    /** Waits until nothing is on its way between page and server. */
+    static void settle(Page page) {
+        page.waitForFunction("() => !document.querySelector('.htmx-request')");
+    }
+
+    void assertQuiet() {
+        assertThat(abroad).as("requests to other machines").isEmpty();
+        assertThat(complaints).as("complaints of the browser").isEmpty();
+    }
+
+    static String axe() throws IOException {
+        try (var in = Browsing.class.getResourceAsStream("/web/axe.min.js")) {
+            return new String(in.readAllBytes(), java.nio.charset.StandardCharsets.UTF_8);
+        }
+    }
+
+    @Override
+    public void close() {
+        browser.close();
+        playwright.close();
+    }
+}

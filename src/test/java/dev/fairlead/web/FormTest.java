@@ -1,0 +1,192 @@
+package dev.fairlead.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.fairlead.intake.CasePaths;
+import dev.fairlead.intake.CaseReader;
+import dev.fairlead.measure.SampleCase;
+import dev.fairlead.model.Case;
+import dev.fairlead.model.shape.Edit;
+import dev.fairlead.model.shape.RecordShape;
+import dev.fairlead.web.form.Section;
+import java.io.IOException;
+import java.net.http.HttpResponse;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The form without any script: plain pages and plain posts. */
+class FormTest {
+    private static final String ARCH = "/cases/sample.json/form/arch";
+
+    @TempDir
+    Path folder;
+
+    private Pages pages;
+
+    @BeforeEach
+    void start() throws IOException {
+        pages = Pages.withSample(folder);
+    }
+
+    @AfterEach
+    void stop() {
+        pages.close();
+    }
+
+    private Case read(String name) throws IOException {
+        return CaseReader.read(folder.resolve(name)).value().orElseThrow();
+    }
+
+    /** What a browser would send of a page's form as it stands. */
+    private Map<String, String> formOf(String page) throws Exception {
+        Map<String, String> form = new HashMap<>();
+        Matcher m = Pattern.compile("<input type=\"(?:text|hidden|date)\"[^>]*? name=\"([^\"]+)\"[^>]*? value=\"([^\"]*)\"").matcher(pages.get(page).body());
+        while (m.find()) {
+            form.merge(m.group(1), m.group(2), (a, b) -> a + "; " + b);
+        }
+        return form;
+    }
+
+    @Test
+    void everyFactOfACaseHasItsFieldOnExactlyOnePage() throws Exception {
+        Map<String, Integer> seen = new HashMap<>();
+        for (Section s : Section.ALL) {
+            Matcher m = Pattern.compile("hx-post=\"[^\"]*/form/" + s.key() + "\\?changed=([^\"]+)\"").matcher(pages.get("/cases/sample.json/form/" + s.key()).body());
+            while (m.find()) {
+                seen.merge(m.group(1), 1, Integer::sum);
+            }
+        }
+        List<String> facts = Edit.factPointers(SampleCase.full().build()).stream().filter(p -> !p.startsWith("/waivers/"))
+                // gingiva is measured at the lower incisors only
+                .filter(p -> !p.matches("/teeth/(?!42|41|31|32)../(gingivaThickness|keratinised|recession)")).toList();
+        assertThat(seen.keySet()).containsAll(facts).contains("/id", "/stage");
+        assertThat(seen.values()).allMatch(n -> n == 1);
+        assertThat(seen.keySet()).allSatisfy(p -> assertThat(CasePaths.field(p)).isPresent());
+        assertThat(RecordShape.ofCase().fields().stream().map(f -> "/" + f.key()).filter(r -> !r.equals("/waivers") && !r.equals("/fairlead")))
+                .allSatisfy(r -> assertThat(Section.holding(r)).isNotNull());
+    }
+
+    @Test
+    void aWholeSectionIsSavedByOnePlainPost() throws Exception {
+        Map<String, String> form = formOf(ARCH);
+        form.put("/space/left", "21,4; 21,6");
+        form.put("/arch/molarWidth", "1.75 in");
+        form.put("/space/perimeter", "?");
+        HttpResponse<String> r = pages.post(ARCH, form, "Origin", pages.server.address().toString().replaceAll("/$", ""));
+        assertThat(r.statusCode()).isEqualTo(303);
+        assertThat(read("sample.json").space().left().value()).isEqualTo(21.5);
+        // one inch is exactly 25.4 mm: international yard and pound agreement of 1959
+        assertThat(read("sample.json").arch().molarWidth().value()).isEqualTo(44.45);
+        assertThat(read("sample.json").space().perimeter().known()).isFalse();
+        assertThat(pages.file("sample.json")).contains("\"perimeter\": \"unknown\"");
+        assertThat(read("sample.json").space().right()).isEqualTo(SampleCase.full().build().space().right());
+    }
+
+    @Test
+    void wireSizesAreShownInInchesAndMillimetres() throws Exception {
+        Map<String, String> form = Map.of("version", pages.version("/cases/sample.json/form/wire"), "/wire/size", "0.018 in");
+        pages.post("/cases/sample.json/form/wire?changed=/wire/size", form);
+        assertThat(read("sample.json").wire().size().value()).isEqualTo(0.4572);
+        assertThat(pages.get("/cases/sample.json/form/wire").body()).contains("0.457 mm = 0.018 in").contains("0.508 mm = 0.020 in");
+    }
+
+    @Test
+    void whatCannotBeTrueIsNotWrittenAndStaysBesideItsField() throws Exception {
+        String before = pages.file("sample.json");
+        HttpResponse<String> r = pages.post(ARCH + "?changed=/space/left", Map.of("version", pages.version(ARCH), "/space/left", "210"), "HX-Request", "true");
+        assertThat(r.statusCode()).isEqualTo(200);
+        assertThat(r.body()).contains("note error", "5 to 35 mm", "id=\"findings\"");
+        assertThat(pages.file("sample.json")).isEqualTo(before);
+        assertThat(pages.get(ARCH).body()).as("a fresh page shows it still").contains("value=\"210\"", "Not in the case");
+        pages.post(ARCH + "?changed=/space/left", Map.of("version", pages.version(ARCH), "/space/left", "21.0"), "HX-Request", "true");
+        assertThat(pages.get(ARCH).body()).doesNotContain("value=\"210\"");
+        assertThat(read("sample.json").space().left().value()).isEqualTo(21.0);
+    }
+
+    @Test
+    void findingsFollowAChange() throws Exception {
+        String body = pages.post("/cases/sample.json/form/mouth?changed=/bite/overjet", Map.of("version", pages.version("/cases/sample.json/form/mouth"), "/bite/overjet", "1"),
+                "HX-Request", "true").body();
+        assertThat(body).containsPattern("class=\"finding (caution|stop)\" id=\"overjet-after\"");
+        String preview = pages.post("/cases/sample.json/form/mouth/preview?changed=/bite/overjet", Map.of("/bite/overjet", "5"), "HX-Request", "true").body();
+        assertThat(preview).containsPattern("<li id=\"overjet-after\"").contains("as you type");
+        assertThat(read("sample.json").bite().overjet().value()).as("looking changes nothing").isEqualTo(1);
+    }
+
+    @Test
+    void twoWindowsOnOneFactAreShownBothAndAPersonChooses() throws Exception {
+        Map<String, String> first = formOf(ARCH);
+        Map<String, String> second = formOf(ARCH);
+        first.put("/space/left", "21.1");
+        first.put("/arch/molarWidth", "45");
+        assertThat(pages.post(ARCH, first).statusCode()).isEqualTo(303);
+        second.put("/space/left", "22.2");
+        second.put("/arch/canineWidth", "25");
+        HttpResponse<String> r = pages.post(ARCH, second);
+        assertThat(r.statusCode()).isEqualTo(409);
+        assertThat(r.body()).contains("21.1", "22.2", "Nothing was overwritten");
+        assertThat(read("sample.json").space().left().value()).isEqualTo(21.1);
+        assertThat(read("sample.json").arch().molarWidth().value()).as("what only the first changed").isEqualTo(45);
+        assertThat(read("sample.json").arch().canineWidth().value()).as("what only the second changed").isEqualTo(25);
+        Matcher version = Pattern.compile("name=\"version\" id=\"version\" value=\"([0-9a-f]+)\"").matcher(r.body());
+        assertThat(version.find()).isTrue();
+        pages.post("/cases/sample.json/choose?back=arch", Map.of("version", version.group(1), "/space/left", "here:22.2"));
+        assertThat(read("sample.json").space().left().value()).isEqualTo(22.2);
+    }
+
+    @Test
+    void undoTakesBackAndRedoBringsAgain() throws Exception {
+        String before = pages.file("sample.json");
+        pages.post(ARCH + "?changed=/space/left", Map.of("version", pages.version(ARCH), "/space/left", "21"));
+        String after = pages.file("sample.json");
+        pages.post("/cases/sample.json/undo?to=arch", Map.of("version", pages.version(ARCH)));
+        assertThat(pages.file("sample.json")).isEqualTo(before).isNotEqualTo(after);
+        pages.post("/cases/sample.json/redo?to=arch", Map.of("version", pages.version(ARCH)));
+        assertThat(pages.file("sample.json")).isEqualTo(after);
+    }
+
+    @Test
+    void aYamlFileSaysThatItsCommentsGoAndKeepsThem() throws Exception {
+        Files.writeString(folder.resolve("hand.yaml"), "# from the practice\nfairlead: 1\nid: hand-1\nstage: indication # early\n");
+        String page = "/cases/hand.yaml/form/arch";
+        assertThat(pages.get(page).body()).contains("without its comments");
+        pages.post(page + "?changed=/space/left", Map.of("version", pages.version(page), "/space/left", "21,5"));
+        assertThat(read("hand.yaml").space().left().value()).isEqualTo(21.5);
+        try (var kept = Files.list(folder.resolve(".history/hand.yaml"))) {
+            assertThat(kept.filter(Files::isRegularFile).toList()).singleElement().satisfies(p -> assertThat(p).content().contains("# from the practice"));
+        }
+    }
+
+    @Test
+    void aNewCaseIsBlankOrACopyWithoutWaivers() throws Exception {
+        assertThat(pages.post("/cases", Map.of("id", "new-7", "from", "")).headers().firstValue("Location")).hasValueSatisfying(l -> assertThat(l).endsWith("/cases/new-7.json/form/child"));
+        assertThat(read("new-7.json").id()).isEqualTo("new-7");
+        pages.post("/cases", Map.of("id", "copy-7", "from", "sample.json"));
+        assertThat(read("copy-7.json").space()).isEqualTo(read("sample.json").space());
+        assertThat(read("copy-7.json").waivers()).isEmpty();
+        assertThat(pages.post("/cases", Map.of("id", "new-7", "from", "")).statusCode()).isEqualTo(409);
+        assertThat(pages.post("/cases", Map.of("id", "Anna Schmidt", "from", "")).statusCode()).isEqualTo(422);
+        assertThat(folder.resolve("Anna Schmidt.json")).doesNotExist();
+    }
+
+    @Test
+    void waiversNeedAReasonOfSubstanceAndAreShown() throws Exception {
+        pages.post("/cases/sample.json/form/mouth?changed=/bite/overjet", Map.of("version", pages.version("/cases/sample.json/form/mouth"), "/bite/overjet", "1"));
+        String page = "/cases/sample.json/waive/overjet-after";
+        Map<String, String> form = new HashMap<>(Map.of("version", pages.version(page), "reason", "", "by", "supervisor", "date", "2026-03-01", "expires", "2026-06-01"));
+        assertThat(pages.post(page, form).statusCode()).isEqualTo(422);
+        form.put("reason", "the overjet was measured again on a new model and discussed with the guardian");
+        assertThat(pages.post(page, form).statusCode()).isEqualTo(303);
+        assertThat(read("sample.json").waivers()).hasSize(SampleCase.full().build().waivers().size() + 1);
+        assertThat(pages.get("/cases/sample.json/findings").body()).contains("Waived", "measured again on a new model");
+    }
+}

@@ -1,0 +1,93 @@
+package dev.fairlead.web;
+
+import dev.fairlead.check.Checker;
+import dev.fairlead.intake.CaseWriter;
+import dev.fairlead.measure.SampleCase;
+import dev.fairlead.rules.Rulebase;
+import java.io.IOException;
+import java.net.URI;
+import java.net.URLEncoder;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+
+/** A running server over a folder of invented cases, and a plain client that knows no script. */
+final class Pages implements AutoCloseable {
+    static final LocalDate TODAY = LocalDate.of(2026, 3, 1);
+    private static final Checks CHECKS = Checks.by(new Checker(Rulebase.load(null)));
+
+    final Path folder;
+    final WebServer server;
+    private final HttpClient client = HttpClient.newBuilder().followRedirects(HttpClient.Redirect.NEVER).build();
+
+    private Pages(Path folder) throws IOException {
+        this.folder = folder;
+        server = WebServer.start(new Settings(folder, 0, CHECKS, Optional.empty(), () -> TODAY));
+    }
+
+    static Pages over(Path folder) throws IOException {
+        return new Pages(folder);
+    }
+
+    /** A server with one full case, {@code sample.json}. */
+    static Pages withSample(Path folder) throws IOException {
+        Files.writeString(folder.resolve("sample.json"), CaseWriter.json(SampleCase.full().build()));
+        return new Pages(folder);
+    }
+
+    String file(String name) throws IOException {
+        return Files.readString(folder.resolve(name));
+    }
+
+    URI at(String path) {
+        return server.address().resolve(path);
+    }
+
+    HttpResponse<String> send(HttpRequest request) throws IOException, InterruptedException {
+        return client.send(request, HttpResponse.BodyHandlers.ofString());
+    }
+
+    HttpResponse<String> get(String path) throws IOException, InterruptedException {
+        return send(HttpRequest.newBuilder(at(path)).build());
+    }
+
+    HttpResponse<String> post(String path, Map<String, String> form, String... headers) throws IOException, InterruptedException {
+        HttpRequest.Builder request = HttpRequest.newBuilder(at(path)).header("Content-Type", "application/x-www-form-urlencoded")
+                .POST(HttpRequest.BodyPublishers.ofString(encoded(form)));
+        if (headers.length > 0) {
+            request.headers(headers);
+        }
+        return send(request.build());
+    }
+
+    static String encoded(Map<String, String> form) {
+        return form.entrySet().stream().map(e -> enc(e.getKey()) + "=" + enc(e.getValue())).collect(Collectors.joining("&"));
+    }
+
+    /** The version that a page says it was made from. */
+    String version(String page) throws IOException, InterruptedException {
+        Matcher m = Pattern.compile("name=\"version\" id=\"version\" value=\"([0-9a-f]+)\"").matcher(get(page).body());
+        if (!m.find()) {
+            throw new AssertionError(page + " names no version");
+        }
+        return m.group(1);
+    }
+
+    private static String enc(String s) {
+        return URLEncoder.encode(s, StandardCharsets.UTF_8);
+    }
+
+    @Override
+    public void close() {
+        server.close();
+    }
+}

@@ -1,0 +1,154 @@
+package dev.fairlead.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import dev.fairlead.web.store.CaseFolder;
+import dev.fairlead.web.store.StaleException;
+import dev.fairlead.web.store.StoreException;
+import dev.fairlead.web.store.Stored;
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The folder of cases: nothing is lost, whoever writes and whenever the power goes. */
+class StoreTest {
+    @TempDir
+    Path dir;
+
+    @Test
+    void aSaveFromAnOlderVersionIsRefused() throws IOException {
+        CaseFolder folder = CaseFolder.open(dir);
+        Stored first = folder.create("a.json", "{\"n\":1}");
+        Stored second = folder.save("a.json", first.version(), "{\"n\":2}");
+        assertThatThrownBy(() -> folder.save("a.json", first.version(), "{\"n\":3}")).isInstanceOfSatisfying(StaleException.class,
+                e -> assertThat(e.present().text()).isEqualTo("{\"n\":2}"));
+        assertThat(Files.readString(dir.resolve("a.json"))).isEqualTo("{\"n\":2}");
+        assertThat(folder.version("a.json", first.version())).hasValueSatisfying(v -> assertThat(v.text()).isEqualTo("{\"n\":1}"));
+        assertThat(folder.read("a.json")).contains(second);
+    }
+
+    @Test
+    void undoGoesBackStepByStepAndRedoForward() throws IOException {
+        CaseFolder folder = CaseFolder.open(dir);
+        Stored now = folder.create("a.json", "one");
+        now = folder.save("a.json", now.version(), "two");
+        now = folder.save("a.json", now.version(), "three");
+        now = folder.undo("a.json", now.version()).orElseThrow();
+        assertThat(now.text()).isEqualTo("two");
+        now = folder.undo("a.json", now.version()).orElseThrow();
+        assertThat(now.text()).isEqualTo("one");
+        assertThat(folder.undo("a.json", now.version())).isEmpty();
+        now = folder.redo("a.json", now.version()).orElseThrow();
+        assertThat(now.text()).isEqualTo("two");
+        now = folder.save("a.json", now.version(), "four");
+        assertThat(folder.redo("a.json", now.version())).as("a change ends what could be done again").isEmpty();
+        assertThat(folder.undo("a.json", now.version()).orElseThrow().text()).isEqualTo("two");
+    }
+
+    @Test
+    void theFirstVersionIsKeptHoweverManyFollow() throws IOException {
+        CaseFolder folder = CaseFolder.open(dir);
+        Stored first = folder.create("a.yaml", "# a comment of the practice\n");
+        Stored now = first;
+        for (int i = 0; i < 110; i++) {
+            now = folder.save("a.yaml", now.version(), "n: " + i + "\n");
+        }
+        assertThat(folder.version("a.yaml", first.version())).hasValueSatisfying(v -> assertThat(v.text()).contains("a comment of the practice"));
+        assertThat(folder.steps("a.yaml")[0]).isEqualTo(101);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"../x.json", "a/b.json", ".hidden.json", "x.txt", "a b.json", "CON..json", "", "ä.json"})
+    void aNewFileHasAPlainName(String name) throws IOException {
+        CaseFolder folder = CaseFolder.open(dir.resolve("in"));
+        assertThatThrownBy(() -> folder.create(name, "{}")).isInstanceOf(StoreException.class);
+        try (Stream<Path> all = Files.walk(dir)) {
+            assertThat(all.filter(Files::isRegularFile).map(p -> p.getFileName().toString())).doesNotContain("x.json", "b.json", ".hidden.json", "x.txt");
+        }
+    }
+
+    @Test
+    void aNameThatDiffersOnlyInCapitalsIsTaken() throws IOException {
+        CaseFolder folder = CaseFolder.open(dir);
+        folder.create("Case-1.json", "{}");
+        assertThatThrownBy(() -> folder.create("case-1.JSON", "{}")).isInstanceOf(StoreException.class).hasMessageContaining("already");
+    }
+
+    /** Two servers on one folder: every save that was confirmed is in the end or among the earlier versions. */
+    @Test
+    void manyWritersLoseNothing() throws Exception {
+        CaseFolder.open(dir).create("a.json", "0");
+        List<Thread> threads = new ArrayList<>();
+        List<String> confirmed = java.util.Collections.synchronizedList(new ArrayList<>());
+        for (int t = 0; t < 4; t++) {
+            int me = t;
+            CaseFolder own = CaseFolder.open(dir);
+            Thread thread = new Thread(() -> {
+                for (int i = 0; i < 25; i++) {
+                    try {
+                        confirmed.add(own.save("a.json", own.read("a.json").orElseThrow().version(), me + "-" + i).version());
+                    } catch (StaleException e) {
+                        // another was quicker, and this save was not confirmed
+                        Thread.onSpinWait();
+                    }
+                }
+            });
+            threads.add(thread);
+            thread.start();
+        }
+        for (Thread thread : threads) {
+            thread.join();
+        }
+        CaseFolder folder = CaseFolder.open(dir);
+        String last = folder.read("a.json").orElseThrow().version();
+        assertThat(confirmed).isNotEmpty().allSatisfy(v -> assertThat(v.equals(last) || folder.version("a.json", v).isPresent()).isTrue());
+    }
+
+    /** The program is killed (SIGKILL) while it saves; what it had confirmed is there, whole. */
+    @Test
+    void killedWhileSavingLosesNothing() throws Exception {
+        Files.writeString(dir.resolve("k.json"), SavesUntilKilled.text(0));
+        int saved = 0;
+        for (int round = 0; round < 3; round++) {
+            Process p = new ProcessBuilder(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-cp",
+                    where(SavesUntilKilled.class) + java.io.File.pathSeparator + where(CaseFolder.class), SavesUntilKilled.class.getName(), dir.toString()).redirectError(ProcessBuilder.Redirect.DISCARD).start();
+            int last = -1;
+            try (BufferedReader out = new BufferedReader(new InputStreamReader(p.getInputStream(), StandardCharsets.UTF_8))) {
+                String line;
+                int seen = 0;
+                while ((line = out.readLine()) != null) {
+                    last = Integer.parseInt(line);
+                    if (++seen == 67 + round) {
+                        p.toHandle().destroyForcibly();
+                    }
+                }
+                saved += seen;
+            }
+            assertThat(p.waitFor(20, TimeUnit.SECONDS)).isTrue();
+            String text = Files.readString(dir.resolve("k.json"));
+            int there = SavesUntilKilled.number(text);
+            assertThat(text).as("whole").isEqualTo(SavesUntilKilled.text(there));
+            assertThat(there).as("confirmed saves are there").isGreaterThanOrEqualTo(last);
+            // and work goes on: the lock of the dead program does not stand in the way
+            CaseFolder folder = CaseFolder.open(dir);
+            folder.save("k.json", folder.read("k.json").orElseThrow().version(), SavesUntilKilled.text(there + 1));
+        }
+        assertThat(saved).isGreaterThanOrEqualTo(200);
+    }
+
+    private static String where(Class<?> type) {
+        return Path.of(java.net.URI.create(type.getProtectionDomain().getCodeSource().getLocation().toString())).toString();
+    }
+}
