@@ -29,7 +29,7 @@ public final class Checker {
 
     /** A checker with the full set of measurements. */
     public Checker(Rulebase rulebase) {
-        this(rulebase, Parts.plain());
+        this(rulebase, Parts.full());
     }
 
     public Checker(Rulebase rulebase, Parts parts) {
@@ -50,8 +50,10 @@ public final class Checker {
 
     /** Checks a case; {@code doubts} are what its reading left open. */
     public Checked check(Case c, String hash, List<Problem> doubts, CheckOptions options) {
-        Worked worked = Measures.of(c, options.date(), options.workings() ? Workbook.kept() : Workbook.none(), parts);
         Stage reached = options.stage().orElse(c.stage());
+        // forces are judged from activation on; before, the beam model would work for nothing
+        Parts needed = reached.hasReached(Stage.ACTIVATION) ? parts : parts.withoutForces();
+        Worked worked = Measures.of(c, options.date(), options.workings() ? Workbook.kept() : Workbook.none(), needed);
         Judgement judgement = judge.judge(worked.facts(), reached);
         Optional<LocalDate> day = options.date().isPresent() ? options.date() : c.date().value();
         Findings findings = Findings.of(judgement, rulebase.catalogue(), c.waivers(), day);

@@ -5,6 +5,7 @@ import dev.fairlead.measure.part.Position;
 import dev.fairlead.measure.records.RecordChecks;
 import dev.fairlead.measure.space.SpaceResult;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A case worked out.
@@ -14,5 +15,7 @@ import java.util.List;
  * @param records how far the records can be believed
  * @param space room and need before treatment
  * @param position where the plan puts the incisors
+ * @param front arch form and needed advancement; empty when no workbook was kept
  */
-public record Worked(List<CaseFact> facts, List<Working> workings, RecordChecks records, SpaceResult space, Position position) {}
+public record Worked(List<CaseFact> facts, List<Working> workings, RecordChecks records, SpaceResult space, Position position,
+        Optional<Front> front) {}

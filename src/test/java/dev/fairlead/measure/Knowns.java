@@ -7,10 +7,10 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 
 /** The knowable components of a fact by name. */
-final class Knowns {
+public final class Knowns {
     private Knowns() {}
 
-    static Map<String, Knowable> of(CaseFact fact) {
+    public static Map<String, Knowable> of(CaseFact fact) {
         Map<String, Knowable> all = new LinkedHashMap<>();
         for (RecordComponent c : fact.getClass().getRecordComponents()) {
             if (Knowable.class.isAssignableFrom(c.getType())) {

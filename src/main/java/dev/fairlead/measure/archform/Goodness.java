@@ -17,7 +17,8 @@ public record Goodness(double rms, Residual worst, double r, List<Residual> resi
         residuals = List.copyOf(residuals);
     }
 
-    static Goodness of(ArchCurve curve, Landmarks landmarks) {
+    /** How well the curve stands for these landmarks. */
+    public static Goodness of(ArchCurve curve, Landmarks landmarks) {
         Projector projector = new Projector(curve);
         List<Projector.Foot> feet = landmarks.points().stream().map(projector::nearest).toList();
         double[] measured = landmarks.points().stream().mapToDouble(Point::y).toArray();

@@ -5,6 +5,10 @@ package dev.fairlead.measure.archform;
  * cut off at the posterior ends.
  */
 public record SixthDegreeArch(double width, double a, double b) implements ArchCurve {
+    // shares between -1/2 and 1 fall all the way back from the front; kept off the rim, where rounding decides
+    private static final double LEAST_SHARE = -0.499;
+    private static final double MOST_SHARE = 0.999;
+    private static final double NEAR_END = 0.98;
 
     public SixthDegreeArch {
         Sizes.positive(width);
@@ -23,8 +27,31 @@ public record SixthDegreeArch(double width, double a, double b) implements ArchC
         return new SixthDegreeArch(m.molarWidth(), a, m.canineDepth() / c2 - a * c2 * c2);
     }
 
-    /** The polynomial of this width and depth, of whose depth the given share comes from the sixth-degree term. */
-    static SixthDegreeArch ofShare(double width, double depth, double share) {
+    /**
+     * The polynomial of this width and depth that comes nearest to the canine points, mm: through them where such an arch exists,
+     * else the arch with the nearest share that does not turn back before its ends.
+     */
+    public static SixthDegreeArch near(double width, double depth, double canineWidth, double canineDepth) {
+        Sizes.positive(width, depth, canineWidth, canineDepth);
+        double across = Math.min(canineWidth / width, NEAR_END);
+        double k2 = across * across;
+        double fallen = Math.min(canineDepth / depth, NEAR_END);
+        // fallen = share k^6 + (1 - share) k^2
+        double share = (fallen - k2) / (k2 * (k2 * k2 - 1));
+        return ofShare(width, depth, share);
+    }
+
+    /** Share of the depth that comes from the sixth-degree term. */
+    public double share() {
+        return a * Math.pow(width / 2, 6) / depth();
+    }
+
+    /**
+     * The polynomial of this width and depth, of whose depth the given share comes from the sixth-degree term; a share outside the
+     * range in which the polynomial is an arch is brought to its rim.
+     */
+    public static SixthDegreeArch ofShare(double width, double depth, double wanted) {
+        double share = Math.max(LEAST_SHARE, Math.min(MOST_SHARE, wanted));
         double m2 = width * width / 4;
         return new SixthDegreeArch(width, share * depth / (m2 * m2 * m2), (1 - share) * depth / m2);
     }
@@ -48,15 +75,28 @@ public record SixthDegreeArch(double width, double a, double b) implements ArchC
     @Override
     public Point derivative(double u) {
         double x = u * width / 2;
-        return new Point(width / 2, -width / 2 * (6 * a * Math.pow(x, 4) + 2 * b) * x);
+        return new Point(width / 2, width / 2 * slope(x));
     }
 
     @Override
     public SixthDegreeArch reshaped(double newWidth, double newDepth) {
-        return ofShare(newWidth, newDepth, a * Math.pow(width / 2, 6) / depth());
+        return ofShare(newWidth, newDepth, share());
     }
 
-    private double fall(double x) {
+    /** dy/dx at x mm to the left of the midline; also beyond the ends. */
+    double slope(double x) {
+        double x2 = x * x;
+        return -(6 * a * x2 * x2 + 2 * b) * x;
+    }
+
+    /** Second derivative of y at x, 1/mm. */
+    double bend(double x) {
+        double x2 = x * x;
+        return -(30 * a * x2 * x2 + 2 * b);
+    }
+
+    /** How far behind the front the curve lies at x, mm; also beyond the ends. */
+    double fall(double x) {
         double x2 = x * x;
         return (a * x2 * x2 + b) * x2;
     }

@@ -4,6 +4,7 @@ import dev.fairlead.facts.ActivatedFold;
 import dev.fairlead.facts.CaseFact;
 import dev.fairlead.facts.VisitSeen;
 import dev.fairlead.measure.part.Forces;
+import dev.fairlead.measure.wire.Elastic;
 import dev.fairlead.model.Answer;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Choices.Mobility;
@@ -16,8 +17,6 @@ import java.util.List;
 
 /** Each activation visit. */
 final class VisitFacts {
-    private static final Measured UNDECLARED = Measured.unknown("/wire/proofStrength");
-
     private VisitFacts() {}
 
     static void add(Source s, List<CaseFact> out) {
@@ -36,7 +35,7 @@ final class VisitFacts {
             Forces f = s.parts().force().at(c, i, s.book());
             Measured gauge = v.gauge();
             out.add(new VisitSeen(Places.visit(i), i + 1, s.activations().weeksSince(i), gauge.known() ? gauge : f.low(),
-                    gauge.known() ? gauge : f.high(), f.peakStress(), f.peakStress().minus(proof(c)), f.intrusivePerIncisor(),
+                    gauge.known() ? gauge : f.high(), f.peakStress(), f.peakStress().minus(Elastic.proof(c.wire())), f.intrusivePerIncisor(),
                     v.newRecession(), mobile(v.mobility()), v.blanching(), v.lastingPain(), v.resorption()));
         }
     }
@@ -44,12 +43,6 @@ final class VisitFacts {
     /** True when it is known that this side's fold was not opened, so that there is nothing to judge there. */
     private static boolean leftClosed(Fact<Sides> activated, Side side) {
         return activated.is(Sides.NONE) || activated.is(side == Side.LEFT ? Sides.RIGHT : Sides.LEFT);
-    }
-
-    /** Proof strength; a wire whose maker declares none still has one, so it is then unknown. */
-    private static Measured proof(Case c) {
-        Measured declared = c.wire().proofStrength();
-        return declared.applies() ? declared : UNDECLARED;
     }
 
     private static Answer mobile(Fact<Mobility> grade) {

@@ -18,6 +18,11 @@ public interface ArchCurve {
     /** Anterior position at an arc length from the midline, mm. */
     double y(double arcLength);
 
+    /** True when left and right are alike, so that one side stands for both. */
+    default boolean symmetric() {
+        return false;
+    }
+
     /** Whole length between the tubes' mesial ends, mm. */
     default double perimeter() {
         return rightLength() + leftLength();

@@ -54,6 +54,6 @@ public record BandInput(
     }
 
     boolean mirrored() {
-        return arch.curve() instanceof BetaArch && right.equals(left) && standOffRight == standOffLeft;
+        return arch.curve().symmetric() && right.equals(left) && standOffRight == standOffLeft;
     }
 }

@@ -4,12 +4,13 @@ package dev.fairlead.measure.mechanics;
  * Straight wire to cut before bending.
  *
  * @param perimeter of the plane arch form between the tubes' mesial ends, mm
- * @param archRun wire from one fold's third leg to the other's, with its buccal and vertical offsets, mm
+ * @param runRight wire from the midline to the end of the right fold's third leg, with its buccal and vertical offsets, mm
+ * @param runLeft the same on the left, mm
  * @param foldRight wire in the right fold, mm
  * @param foldLeft wire in the left fold, mm
  * @param tails both tails: in the tube and distal of it, mm
  */
-public record Blank(double perimeter, double archRun, double foldRight, double foldLeft, double tails) {
+public record Blank(double perimeter, double runRight, double runLeft, double foldRight, double foldLeft, double tails) {
     private static final Mesh RULER = new Mesh(4, 0.25);
 
     /** Lengths of an arch with closed folds; tail is the wire left distal of each tube, mm. */
@@ -20,14 +21,20 @@ public record Blank(double perimeter, double archRun, double foldRight, double f
         Centreline line = Centreline.of(closed);
         return new Blank(
                 arch.curve().perimeter(),
-                line.length(line.right.foldEnd(), line.left.foldEnd()),
+                line.length(line.right.foldEnd(), line.midline),
+                line.length(line.midline, line.left.foldEnd()),
                 right.wireLength(),
                 left.wireLength(),
                 2 * (arch.tubeLength() + tail));
     }
 
+    /** Wire from one fold's third leg to the other's, mm. */
+    public double archRun() {
+        return runRight + runLeft;
+    }
+
     /** Whole length to cut, mm. */
     public double total() {
-        return archRun + foldRight + foldLeft + tails;
+        return archRun() + foldRight + foldLeft + tails;
     }
 }

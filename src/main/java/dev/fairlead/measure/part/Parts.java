@@ -1,10 +1,23 @@
 package dev.fairlead.measure.part;
 
+import dev.fairlead.measure.wire.BeamForces;
+
 /** The parts that a case is measured with. */
 public record Parts(PositionPart position, WirePart wire, ForcePart force) {
-    private static final Parts PLAIN = new Parts(new TippingRule(), new PlainWire(), new NoForceModel());
+    private static final Parts PLAIN = new Parts(new TippedIncisors(), new PlainWire(), new NoForceModel());
+    private static final Parts FULL = new Parts(PLAIN.position(), PLAIN.wire(), new BeamForces());
 
-    /** Published rules of thumb and plane geometry; no beam model. */
+    /** Everything: published rules, plane geometry and the beam model of the wire. */
+    public static Parts full() {
+        return FULL;
+    }
+
+    /** The same without the beam model, where no forces are judged. */
+    public Parts withoutForces() {
+        return new Parts(position, wire, new NoForceModel());
+    }
+
+    /** Published rules and plane geometry; no beam model. */
     public static Parts plain() {
         return PLAIN;
     }

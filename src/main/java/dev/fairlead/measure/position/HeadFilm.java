@@ -4,7 +4,8 @@ package dev.fairlead.measure.position;
 public final class HeadFilm {
     /** Room of both sides per degree of FMIA, mm (Tweed's head-plate correction, read in secondary texts). */
     public static final double TWEED_MM_PER_DEGREE = 0.8;
-    private static final double FMA_NORM = 25;
+    /** Mandibular plane angle for which no compensation is made, degrees. */
+    public static final double FMA_NORM = 25;
     private static final double TRIANGLE = 180;
 
     private HeadFilm() {

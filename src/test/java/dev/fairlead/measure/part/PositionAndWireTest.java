@@ -76,23 +76,9 @@ class PositionAndWireTest {
     }
 
     @Test
-    void foldOpensAsPlaneGeometrySays() {
-        // small openings: 2 r per leg length of gap (both bends turn by a, the front goes 2 r a, the leg's end L a)
-        assertThat(FoldShape.forward(1e-6, 3, 1)).isCloseTo(1e-6 * 2 / 3, within(1e-11));
-        // at 90 degrees the leg stands upright and each bend is a quarter circle of twice the radius: 4 r + L
-        assertThat(FoldShape.forward(3, 3, 1)).isCloseTo(7, within(1e-9));
-        assertThat(FoldShape.reach(Measured.exact(3, Unit.MM), Measured.exact(1, Unit.MM)).value()).isEqualTo(7);
-    }
-
-    @Test
-    void blankIsTheSumOfItsPieces() {
-        // per side: mark + two half circles + leg + tube + 2 mm tail
+    void plannedFoldAndItsSwing() {
         Case c = SampleCase.full().build();
-        double r = 0.75 + 0.254;
-        double left = 35.2 + 2 * Math.PI * r + 3.1 + 3 + 2;
-        double right = 35.0 + 2 * Math.PI * r + 3.0 + 3 + 2;
-        assertThat(Parts.plain().wire().blankSpare(c, Workbook.none()).value()).isCloseTo(120 - left - right, within(TINY));
-        assertThat(Parts.plain().wire().plannedHeight(c, Workbook.none()).value()).isCloseTo(4 * r, within(TINY));
+        assertThat(Parts.plain().wire().plannedHeight(c, Workbook.none()).value()).isCloseTo(4 * (0.75 + 0.254), within(TINY));
         assertThat(Parts.plain().wire().swing(c, Side.LEFT, Workbook.none()).value()).isCloseTo(1.1, within(TINY));
     }
 }

@@ -1,0 +1,65 @@
+package dev.fairlead.measure.wire;
+
+import dev.fairlead.measure.mechanics.BandInput;
+import dev.fairlead.measure.mechanics.Mechanics;
+import dev.fairlead.measure.mechanics.Result;
+import dev.fairlead.measure.mechanics.Setup;
+import dev.fairlead.measure.mechanics.Solution;
+import dev.fairlead.measure.mechanics.Ties;
+import dev.fairlead.measure.mechanics.Tube;
+import dev.fairlead.measure.mechanics.Unsolved;
+import java.util.Optional;
+
+/**
+ * What the beam model answers for one tied-in wire of modulus {@link BeamCase#E}, N and MPa.
+ *
+ * @param low least total labial force over both tube conditions and the usual ways of tying
+ * @param high most of the same
+ * @param hinged total labial force, tail hinging in the tube, four tied
+ * @param held the same, tail held by the tube
+ * @param stress peak bending stress, tail held, four tied
+ * @param upHinged total vertical force, tail hinging, occlusal positive; means something only with measured heights
+ * @param upHeld the same, tail held
+ * @param failure why there is no answer; empty when there is one. All numbers are then without meaning
+ */
+record BeamAnswer(double low, double high, double hinged, double held, double stress, double upHinged, double upHeld, String failure) {
+    private static final BeamAnswer NOTHING = new BeamAnswer(0, 0, 0, 0, 0, 0, 0, "");
+
+    boolean found() {
+        return failure.isEmpty();
+    }
+
+    private static BeamAnswer none(String why) {
+        return new BeamAnswer(Double.NaN, Double.NaN, Double.NaN, Double.NaN, Double.NaN, Double.NaN, Double.NaN, why);
+    }
+
+    /** Solves the case. */
+    static BeamAnswer of(BeamCase c) {
+        if (c.standOffRight() == 0 && c.standOffLeft() == 0) {
+            return NOTHING;
+        }
+        Optional<Setup> tiedIn = c.tiedIn();
+        if (tiedIn.isEmpty()) {
+            return none("a fold of this size cannot be opened far enough for the stand-off");
+        }
+        double low = Double.POSITIVE_INFINITY;
+        double high = Double.NEGATIVE_INFINITY;
+        Solution[] usual = new Solution[2];
+        for (Tube tube : new Tube[] {Tube.HINGE_SPIN, Tube.TWO_POINT}) {
+            for (Ties ties : BandInput.USUAL_TIES) {
+                Result result = Mechanics.solve(tiedIn.get().withTube(tube).withTies(ties));
+                if (result instanceof Unsolved unsolved) {
+                    return none("the beam model found no equilibrium (" + unsolved.reason() + ")");
+                }
+                Solution s = (Solution) result;
+                low = Math.min(low, s.forward());
+                high = Math.max(high, s.forward());
+                if (ties == Ties.FOUR) {
+                    usual[tube == Tube.HINGE_SPIN ? 0 : 1] = s;
+                }
+            }
+        }
+        return new BeamAnswer(low, high, usual[0].forward(), usual[1].forward(), usual[1].peak().bending(), usual[0].vertical(),
+                usual[1].vertical(), "");
+    }
+}

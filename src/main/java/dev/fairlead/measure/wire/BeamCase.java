@@ -1,0 +1,74 @@
+package dev.fairlead.measure.wire;
+
+import dev.fairlead.measure.archform.ArchCurve;
+import dev.fairlead.measure.mechanics.ArchGeometry;
+import dev.fairlead.measure.mechanics.ArchPath;
+import dev.fairlead.measure.mechanics.FoldKinematics;
+import dev.fairlead.measure.mechanics.FoldSpec;
+import dev.fairlead.measure.mechanics.Mesh;
+import dev.fairlead.measure.mechanics.Seat;
+import dev.fairlead.measure.mechanics.Setup;
+import dev.fairlead.measure.mechanics.Theory;
+import dev.fairlead.measure.mechanics.Ties;
+import dev.fairlead.measure.mechanics.Tube;
+import dev.fairlead.measure.mechanics.WireSpec;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * What the beam model is asked, rounded to what matters, so that cases that hardly differ are one case. Equal cases have equal answers.
+ *
+ * @param d diameter of the wire, mm
+ * @param curve the child's arch between the mesial ends of the tubes
+ * @param tubeLength mm
+ * @param central bracket of the central incisors along the arch from the midline, mm
+ * @param lateral the same for the lateral incisors, mm
+ * @param above height of the tubes above the brackets with the wire tied in, mm; empty: a wire levelled to its closed folds
+ */
+record BeamCase(double d, ArchCurve curve, double tubeLength, double central, double lateral, FoldSpec right, FoldSpec left,
+        double standOffRight, double standOffLeft, OptionalDouble above) {
+    /** Modulus that the model is solved with, MPa; forces and stresses go with it exactly, as the supports impose displacements. */
+    static final double E = 180_000;
+    /** Poisson's ratio of steel, 0.28 to 0.30; from memory. */
+    static final double NU = 0.3;
+
+    static double round(double value, double step) {
+        return Math.rint(value / step) * step;
+    }
+
+    static FoldSpec rounded(double r, double leg, double tipDeg) {
+        double l = round(leg, 0.05);
+        return new FoldSpec(round(r, 0.01), l, l, 0, round(tipDeg, 1));
+    }
+
+    /** The same with the heights of tubes and brackets as measured. */
+    BeamCase withTubesAbove(double height) {
+        return new BeamCase(d, curve, tubeLength, central, lateral, right, left, standOffRight, standOffLeft, OptionalDouble.of(round(height, 0.1)));
+    }
+
+    /** The wire tied in; empty when a fold cannot be opened far enough for its stand-off. */
+    Optional<Setup> tiedIn() {
+        OptionalDouble alphaR = FoldKinematics.openingForForward(right, standOffRight);
+        OptionalDouble alphaL = FoldKinematics.openingForForward(left, standOffLeft);
+        if (alphaR.isEmpty() || alphaL.isEmpty()) {
+            return Optional.empty();
+        }
+        OptionalDouble level = above.isEmpty() ? above
+                : OptionalDouble.of((seat(right, alphaR.getAsDouble()) + seat(left, alphaL.getAsDouble())) / 2 - above.getAsDouble());
+        return Optional.of(new Setup(wire(), arch(level), right, left, alphaR.getAsDouble(), alphaL.getAsDouble(), Tube.TWO_POINT, Ties.FOUR,
+                Seat.LEVEL, Theory.LARGE_ROTATIONS, Mesh.STANDARD));
+    }
+
+    WireSpec wire() {
+        return new WireSpec(d, E, NU);
+    }
+
+    ArchGeometry arch(OptionalDouble level) {
+        return new ArchGeometry(new ArchPath(curve), tubeLength, central, lateral, level);
+    }
+
+    /** Height of the seated tube over the place of a closed fold's tube, mm: a levelled wire leaves the gingival travel at the tube. */
+    private static double seat(FoldSpec fold, double alpha) {
+        return FoldKinematics.gingival(fold, alpha) * Math.cos(Math.toRadians(fold.tipDeg()));
+    }
+}

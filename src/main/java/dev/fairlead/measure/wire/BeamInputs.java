@@ -1,0 +1,76 @@
+package dev.fairlead.measure.wire;
+
+import dev.fairlead.measure.arch.PatientArch;
+import dev.fairlead.measure.mechanics.FoldSpec;
+import dev.fairlead.model.Case;
+import dev.fairlead.model.Choices.Section;
+import dev.fairlead.model.Fold;
+import dev.fairlead.model.Measured;
+import dev.fairlead.model.Pointers;
+import dev.fairlead.model.Side;
+import dev.fairlead.model.Tooth;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/** Gathers what the beam model needs from a case: the folds as they were measured on the bench. */
+final class BeamInputs {
+    private static final Tooth[] CENTRALS = {Tooth.of(31), Tooth.of(41)};
+    private static final Tooth[] LATERALS = {Tooth.of(32), Tooth.of(42)};
+
+    /** Two brackets are at least so far apart, mm; nearer ones are a slip of the pen. */
+    private static final double APART = 1;
+
+    private final Case c;
+    private final PatientArch arch;
+    private final List<Measured> needed = new ArrayList<>();
+
+    BeamInputs(Case c, Measured standOffRight, Measured standOffLeft) {
+        this.c = c;
+        this.arch = PatientArch.of(c);
+        needed.addAll(List.of(standOffRight, standOffLeft, c.wire().size()));
+        needed.addAll(Arrays.asList(arch.inputs()));
+        for (Side side : Side.values()) {
+            Fold f = c.bench().fold(side);
+            needed.addAll(List.of(c.hardware().tube(side).length(), f.bendRadius(), f.length(), f.buccalTip()));
+        }
+        for (Tooth t : Tooth.LOWER_INCISORS) {
+            needed.add(c.hardware().bracket(t).fromMidline());
+        }
+    }
+
+    /** What is missing for an answer; empty when the model can be asked. */
+    List<String> missing() {
+        List<String> missing = List.of();
+        for (Measured m : needed) {
+            missing = Pointers.union(missing, m.known() ? List.of() : m.applies() ? m.missing() : List.of("/wire"));
+        }
+        if (!c.wire().section().is(Section.ROUND)) {
+            missing = Pointers.union(missing, List.of("/wire/section"));
+        }
+        if (Elastic.of(c.wire()).isEmpty()) {
+            missing = Pointers.union(missing, Elastic.missing(c.wire()));
+        }
+        if (missing.isEmpty() && mean(CENTRALS) + APART > mean(LATERALS)) {
+            return Tooth.LOWER_INCISORS.stream().map(t -> "/hardware/brackets/" + t + "/fromMidline").toList();
+        }
+        return missing;
+    }
+
+    /** The question; only when nothing is missing. */
+    BeamCase ask(double standOffRight, double standOffLeft) {
+        double tube = (c.hardware().left().length().value() + c.hardware().right().length().value()) / 2;
+        return new BeamCase(BeamCase.round(c.wire().size().value(), 0.001), arch.curve(), BeamCase.round(tube, 0.1),
+                BeamCase.round(mean(CENTRALS), 0.1), BeamCase.round(mean(LATERALS), 0.1), fold(Side.RIGHT), fold(Side.LEFT),
+                BeamCase.round(standOffRight, 0.05), BeamCase.round(standOffLeft, 0.05), OptionalDouble.empty());
+    }
+
+    private double mean(Tooth[] pair) {
+        return (c.hardware().bracket(pair[0]).fromMidline().value() + c.hardware().bracket(pair[1]).fromMidline().value()) / 2;
+    }
+
+    private FoldSpec fold(Side side) {
+        return BeamCase.rounded(FoldShape.bendRadius(c, side).value(), FoldShape.leg(c, side).value(), c.bench().fold(side).buccalTip().value());
+    }
+}

@@ -1,0 +1,2 @@
+/** The wire of one case: where its marks fall, how its folds open, and what force the tied-in wire has as far as that can be known. */
+package dev.fairlead.measure.wire;

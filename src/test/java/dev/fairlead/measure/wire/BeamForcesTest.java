@@ -1,0 +1,142 @@
+package dev.fairlead.measure.wire;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import dev.fairlead.facts.CaseFact;
+import dev.fairlead.facts.VisitSeen;
+import dev.fairlead.measure.CaseBuilder;
+import dev.fairlead.measure.Knowns;
+import dev.fairlead.measure.Measures;
+import dev.fairlead.measure.Workbook;
+import dev.fairlead.measure.Worked;
+import dev.fairlead.measure.part.Parts;
+import dev.fairlead.model.Knowable;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** Forces of whole cases by the beam model, against the figures of a separate reference model. */
+class BeamForcesTest {
+    private static final double N = 1 / 0.00980665;
+
+    private static Worked work(CaseBuilder b) {
+        return Measures.of(b.build(), Optional.empty(), Workbook.kept(), Parts.full());
+    }
+
+    private static VisitSeen first(CaseBuilder b) {
+        return work(b).facts().stream().filter(VisitSeen.class::isInstance).map(VisitSeen.class::cast).findFirst().orElseThrow();
+    }
+
+    @Test
+    void bandOfTheReferenceWire() {
+        // reference model at 1.5 mm, E 180: 2.41 N hinged, 3.76 N held; laterals alone held 3.17 N; stress 772 MPa held
+        VisitSeen v = first(BaseCase.of().set("/wire/modulus", 180));
+        assertThat(v.forceLow().value()).isLessThan(2.41 * N).isGreaterThan(0.8 * 2.41 * N);
+        assertThat(v.forceHigh().value()).isGreaterThan(3.76 * N * 0.99).isLessThan(1.1 * 3.76 * N);
+        assertThat(v.peakStress().value()).isCloseTo(772, within(8.0));
+        assertThat(v.overProof().value()).isCloseTo(772 - 1500, within(8.0));
+        assertThat(v.forceLow().sd()).isZero();
+    }
+
+    @Test
+    void undeclaredModulusWidensTheBand() {
+        // force goes exactly with the modulus; drawn steel 154 to 200 GPa (Goldberg et al. 1977 and handbooks)
+        VisitSeen declared = first(BaseCase.of().set("/wire/modulus", 180));
+        VisitSeen open = first(BaseCase.of());
+        assertThat(open.forceLow().value()).isCloseTo(declared.forceLow().value() * 154 / 180, within(1e-9));
+        assertThat(open.forceHigh().value()).isCloseTo(declared.forceHigh().value() * 200 / 180, within(1e-9));
+        assertThat(open.peakStress().value()).isCloseTo(declared.peakStress().value() * 200 / 180, within(1e-9));
+    }
+
+    @Test
+    void aGaugeReadingOverridesTheModel() {
+        VisitSeen v = first(BaseCase.of().set("/visits/0/gauge", 123));
+        assertThat(v.forceLow().value()).isEqualTo(123);
+        assertThat(v.forceHigh().value()).isEqualTo(123);
+        assertThat(v.peakStress().known()).isTrue();
+    }
+
+    @Test
+    void verticalForceOnlyWithMeasuredHeights() {
+        // reference model at 1.5 mm: tubes 2 mm above the brackets: 0.14 N up held, 0.34 N down hinged; at 5.5 mm 0.48 and 0.74 N down
+        CaseBuilder b = BaseCase.of().set("/wire/modulus", 180);
+        b.set("/hardware/left/aboveBrackets", 2).set("/hardware/right/aboveBrackets", 2);
+        assertThat(first(b).intrusivePerIncisor().value()).isCloseTo(0.34 * N / 4, within(0.4));
+        b.set("/hardware/left/aboveBrackets", 5.54).set("/hardware/right/aboveBrackets", 5.54);
+        assertThat(first(b).intrusivePerIncisor().value()).isCloseTo(0.74 * N / 4, within(0.4));
+        VisitSeen without = first(b.without("/hardware/left/aboveBrackets"));
+        assertThat(without.intrusivePerIncisor().missing()).containsExactly("/hardware/left/aboveBrackets");
+        assertThat(without.forceLow().known()).isTrue();
+    }
+
+    @Test
+    void aPassiveWireHasNoForce() {
+        VisitSeen v = first(BaseCase.of().set("/visits/0/left/standOff", 0).set("/visits/0/right/standOff", 0));
+        assertThat(v.forceHigh().value()).isZero();
+        assertThat(v.peakStress().value()).isZero();
+    }
+
+    @Test
+    void mirroredCasesHaveTheSameForce() {
+        VisitSeen left = first(BaseCase.of().set("/visits/0/left/standOff", 2).set("/visits/0/right/standOff", 1));
+        VisitSeen right = first(BaseCase.of().set("/visits/0/left/standOff", 1).set("/visits/0/right/standOff", 2));
+        assertThat(left.forceLow().value()).isCloseTo(right.forceLow().value(), within(1e-3));
+        assertThat(left.peakStress().value()).isCloseTo(right.peakStress().value(), within(1e-2));
+    }
+
+    @Test
+    void aStandOffThatCannotBeIsNotANumber() {
+        CaseBuilder b = BaseCase.of().set("/visits/0/left/standOff", 8).set("/visits/0/right/standOff", 8);
+        VisitSeen v = first(b);
+        assertThat(v.forceLow().missing()).containsExactly("/visits/0/gauge", "/visits/0/equilibriumOfTheWireInTheBeamModel");
+        assertThat(v.peakStress().known()).isFalse();
+        assertThat(work(b).workings()).anyMatch(w -> w.id().equals("wire.force.1.stress") && w.note().contains("cannot be opened far enough"));
+    }
+
+    @Test
+    void whatIsMissingIsNamed() {
+        VisitSeen v = first(BaseCase.of().without("/bench/left/bendRadius").without("/visits/0/gauge"));
+        assertThat(v.forceLow().missing()).containsExactly("/visits/0/gauge", "/bench/left/bendRadius");
+        assertThat(v.peakStress().missing()).containsExactly("/bench/left/bendRadius");
+        assertThat(first(BaseCase.of().set("/wire/material", "nickel-titanium").set("/wire/modulus", 40)).peakStress().missing())
+                .containsExactly("/wire/material");
+        assertThat(first(BaseCase.of().set("/wire/section", "rectangular")).peakStress().missing()).containsExactly("/wire/section");
+    }
+
+    @Test
+    void proofStrengthByTemperWhereNoneIsDeclared() {
+        VisitSeen declared = first(BaseCase.of());
+        CaseBuilder none = BaseCase.of().set("/wire/proofStrength", CaseBuilder.NOT_APPLICABLE);
+        assertThat(first(none).overProof().value()).isCloseTo(declared.overProof().value() + 100, within(1e-9));
+        assertThat(first(none.without("/wire/temper")).overProof().missing()).containsExactly("/wire/proofStrength");
+        assertThat(first(BaseCase.of().without("/wire/proofStrength")).overProof().missing()).containsExactly("/wire/proofStrength");
+    }
+
+    /** Takes each fact away in turn: nothing that was unknown becomes known by it. */
+    @Test
+    void forgettingAFactTeachesNothing() {
+        for (CaseBuilder b : List.of(BaseCase.of(), BaseCase.of().without("/wire/material").set("/wire/modulus", 180))) {
+            Map<String, Boolean> before = known(b);
+            for (String pointer : b.values().keySet()) {
+                if (!pointer.matches("/(arch|wire|bench|hardware|visits|plan)/.*")) {
+                    continue;
+                }
+                known(b.copy().without(pointer)).forEach((what, known) ->
+                        assertThat(!known || before.getOrDefault(what, true)).as(what + " without " + pointer).isTrue());
+            }
+        }
+    }
+
+    private static Map<String, Boolean> known(CaseBuilder b) {
+        Map<String, Boolean> all = new LinkedHashMap<>();
+        for (CaseFact f : Measures.of(b.build(), Optional.empty(), Workbook.none(), Parts.full()).facts()) {
+            for (Map.Entry<String, Knowable> e : Knowns.of(f).entrySet()) {
+                all.put(f.getClass().getSimpleName() + " " + f.place().pointer() + " " + f.place().words() + " " + e.getKey(), e.getValue().known());
+            }
+        }
+        return all;
+    }
+}
