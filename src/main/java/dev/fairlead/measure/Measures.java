@@ -8,6 +8,7 @@ import dev.fairlead.measure.part.Position;
 import dev.fairlead.measure.records.Readings;
 import dev.fairlead.measure.records.RecordChecks;
 import dev.fairlead.measure.schedule.Activations;
+import dev.fairlead.measure.schedule.Forecast;
 import dev.fairlead.measure.space.SpaceAnalysis;
 import dev.fairlead.measure.space.SpaceResult;
 import dev.fairlead.measure.space.SpaceWords;
@@ -40,6 +41,7 @@ public final class Measures {
         Optional<Front> front = book.wanted() ? Optional.of(Front.of(readings, space, position, book)) : Optional.empty();
         Activations activations = new Activations(c, parts.wire());
         List<CaseFact> facts = Facts.of(new Source(c, readings, records, space, position, activations, parts, book));
-        return new Worked(facts, book.workings(), records, space, position, front);
+        Optional<Forecast> forecast = book.wanted() ? Optional.of(Forecast.of(c, space, on, book)) : Optional.empty();
+        return new Worked(facts, book.workings(), records, space, position, front, forecast);
     }
 }

@@ -4,6 +4,7 @@ import dev.fairlead.facts.CaseFact;
 import dev.fairlead.measure.part.Position;
 import dev.fairlead.measure.records.RecordChecks;
 import dev.fairlead.measure.space.SpaceResult;
+import dev.fairlead.measure.schedule.Forecast;
 import java.util.List;
 import java.util.Optional;
 
@@ -16,6 +17,7 @@ import java.util.Optional;
  * @param space room and need before treatment
  * @param position where the plan puts the incisors
  * @param front arch form and needed advancement; empty when no workbook was kept
+ * @param forecast what lies ahead; empty when no workbook was kept
  */
 public record Worked(List<CaseFact> facts, List<Working> workings, RecordChecks records, SpaceResult space, Position position,
-        Optional<Front> front) {}
+        Optional<Front> front, Optional<Forecast> forecast) {}

@@ -230,6 +230,18 @@ public final class Measured implements Knowable {
         return new Measured(value, unit, sources, new double[] {sd}, repeats, missing, applies);
     }
 
+    /** The same measurement read differently: value and readings moved by {@code delta}, with the same error. */
+    public Measured shifted(double delta) {
+        if (!known()) {
+            return this;
+        }
+        double[] moved = new double[repeats.length];
+        for (int i = 0; i < moved.length; i++) {
+            moved[i] = repeats[i] + delta;
+        }
+        return new Measured(finite(value + delta), unit, sources, parts, moved, missing, applies);
+    }
+
     /**
      * A function of several quantities; the slopes are taken by central differences over one standard deviation.
      * Unknown as soon as one argument is.

@@ -2,6 +2,7 @@ package dev.fairlead.rules;
 
 import dev.fairlead.rules.build.RuleCache;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 
@@ -15,13 +16,15 @@ public final class Rulebase {
     private final String filesHash;
     private final Map<String, Double> changed;
     private final Limits limits;
+    private final Terms terms;
 
-    Rulebase(Catalogue catalogue, Engine engine, String filesHash, Map<String, Double> changed) {
+    Rulebase(Catalogue catalogue, Engine engine, String filesHash, Map<String, Double> changed, Terms terms) {
         this.catalogue = catalogue.with(changed);
         this.engine = engine;
         this.filesHash = filesHash;
         this.changed = new TreeMap<>(changed);
         this.limits = this.catalogue.limits();
+        this.terms = terms;
     }
 
     /** The rulebase that comes with the program; a program that was not packaged reads {@code rules/} of the working folder instead. */
@@ -83,12 +86,22 @@ public final class Rulebase {
     public Rulebase withThresholds(Map<String, Double> values) {
         Map<String, Double> all = new TreeMap<>(changed);
         all.putAll(values);
-        return new Rulebase(catalogue, engine, filesHash, all);
+        return new Rulebase(catalogue, engine, filesHash, all, terms);
     }
 
     /** Judges cases by these rules. */
     public Judge judge() {
         return new Judge(catalogue, limits, engine);
+    }
+
+    /** Judges many variants of cases by these rules; keeps what it has learned. */
+    public QuickJudge quickJudge() {
+        return new QuickJudge(judge(), limits, catalogue, terms.all());
+    }
+
+    /** The conditions that the rules of a criterion put on its fact, each once. */
+    public List<Term> terms(String criterion) {
+        return terms.all().get(criterion);
     }
 
     /** The same rules with these limits, allowed or not: for tests that show that every threshold matters. */

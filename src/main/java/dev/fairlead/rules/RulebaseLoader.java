@@ -92,7 +92,7 @@ final class RulebaseLoader {
             throw new RulebaseException(List.of("the engine holds " + engine.rules() + " rules where the files of "
                     + catalogue.criteria().size() + " criteria hold " + expected + ": the rulebase is not whole, and nothing is judged by it"));
         }
-        return new Rulebase(catalogue, engine, hash(files), thresholds);
+        return new Rulebase(catalogue, engine, hash(files), thresholds, new Terms(catalogue, files));
     }
 
     /** True when rules and texts are those that the build has checked. */

@@ -44,6 +44,13 @@ public final class CaseBuilder {
         return this;
     }
 
+    /** A builder of the same values, to be changed apart from this one. */
+    public CaseBuilder copy() {
+        CaseBuilder other = new CaseBuilder();
+        other.values.putAll(values);
+        return other;
+    }
+
     /** What is set, by pointer. */
     public Map<String, Object> values() {
         Map<String, Object> set = new LinkedHashMap<>(values);

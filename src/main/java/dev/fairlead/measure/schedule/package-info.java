@@ -1,2 +1,2 @@
-/** What the visits add up to: opening so far, weeks between, response. */
+/** What the visits add up to, and what lies ahead: openings so far, response, forecast, shedding of primary teeth. */
 package dev.fairlead.measure.schedule;

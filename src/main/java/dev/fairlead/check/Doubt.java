@@ -1,0 +1,57 @@
+package dev.fairlead.check;
+
+import dev.fairlead.findings.Findings;
+import dev.fairlead.measure.uncertainty.Compared;
+import dev.fairlead.measure.uncertainty.Repeat;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/**
+ * How sure the findings of a case are, given the errors of its measurements.
+ *
+ * @param flips each criterion judged, in catalogue order
+ * @param expected expected number of criteria that would end differently
+ * @param compared values near enough to a threshold to matter, with the chance that each lies on the other side
+ * @param repeat measurements worth repeating, the one that makes most outcomes surer in front
+ * @param drawn what was simulated; empty when nothing was
+ */
+public record Doubt(List<Flip> flips, double expected, List<Compared> compared, List<Repeat> repeat, Optional<Drawn> drawn) {
+    /** How the probabilities are meant; for every reader of them. */
+    public static final String MEANING = "The chance that the true values of what was measured would give another outcome, when each"
+            + " measurement is off by a normal error of the size stated or assumed for it. Errors of prediction equations and of models are not"
+            + " in it: measuring again does not change them. A second reading, which has an error of its own, differs from the first more"
+            + " often than that.";
+
+    /**
+     * One criterion.
+     *
+     * @param analytic by first-order propagation
+     * @param simulated share of draws; empty when nothing was simulated
+     */
+    public record Flip(String criterion, double analytic, OptionalDouble simulated) {
+        /** The simulated chance where there is one, for it leaves nothing out. */
+        public double chance() {
+            return simulated.orElse(analytic);
+        }
+    }
+
+    /** What was simulated: draws, seed, and how many measurements were varied in each. */
+    public record Drawn(int draws, long seed, int measurements) {}
+
+    public Doubt {
+        flips = List.copyOf(flips);
+        compared = List.copyOf(compared);
+        repeat = List.copyOf(repeat);
+    }
+
+    /** The findings with their chance of another outcome. */
+    public Findings mark(Findings findings) {
+        Map<String, Flip> by = flips.stream().collect(Collectors.toMap(Flip::criterion, Function.identity()));
+        return new Findings(findings.all().stream().map(f -> by.containsKey(f.id()) && !f.failed() ? f.withFlip(by.get(f.id()).chance()) : f).toList(),
+                findings.waiverNotes());
+    }
+}

@@ -1,0 +1,132 @@
+package dev.fairlead.measure.uncertainty;
+
+import dev.fairlead.measure.records.Readings;
+import dev.fairlead.model.Case;
+import dev.fairlead.model.Field;
+import dev.fairlead.model.Measured;
+import dev.fairlead.model.Tooth;
+import dev.fairlead.model.shape.FieldShape;
+import dev.fairlead.model.shape.RecordShape;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.DoubleSupplier;
+
+/**
+ * Makes variants of a case in which every measurement that has an error is off by a random amount of its own error. A variant stays
+ * within the range that the field allows: nobody would have recorded a value outside it.
+ */
+final class Variation {
+    /** A part of the case that holds something to vary; gives a varied copy. */
+    private interface Part {
+        Object vary(DoubleSupplier normal);
+    }
+
+    private final List<String> pointers = new ArrayList<>();
+    private final RawErrors errors;
+    private final Map<String, Double> factors;
+    private final Part whole;
+
+    /** {@code factors} multiply the errors of single measurements; others count as they are. */
+    Variation(Case c, Map<String, Double> factors) {
+        this.errors = new RawErrors(new Readings(c));
+        this.factors = factors;
+        Part root = record(c, "");
+        this.whole = root == null ? normal -> c : root;
+    }
+
+    /** The measurements that are varied, as JSON Pointers, in the order of the case. */
+    List<String> pointers() {
+        return List.copyOf(pointers);
+    }
+
+    /** A variant; {@code normal} gives standard normal numbers, one for each pointer in turn. */
+    Case next(DoubleSupplier normal) {
+        return (Case) whole.vary(normal);
+    }
+
+    private Part record(Record r, String at) {
+        RecordShape shape = RecordShape.of(r.getClass());
+        List<Part> parts = new ArrayList<>();
+        List<Integer> places = new ArrayList<>();
+        Object[] values = new Object[shape.fields().size()];
+        for (FieldShape f : shape.fields()) {
+            Object value = f.get(r);
+            values[f.index()] = value;
+            Part part = part(f, value, at + "/" + RecordShape.escape(f.key()));
+            if (part != null) {
+                parts.add(part);
+                places.add(f.index());
+            }
+        }
+        if (parts.isEmpty()) {
+            return null;
+        }
+        Part[] varied = parts.toArray(Part[]::new);
+        int[] where = places.stream().mapToInt(Integer::intValue).toArray();
+        return normal -> {
+            Object[] copy = values.clone();
+            for (int i = 0; i < varied.length; i++) {
+                copy[where[i]] = varied[i].vary(normal);
+            }
+            return shape.make(copy);
+        };
+    }
+
+    private Part part(FieldShape f, Object value, String at) {
+        return switch (f.kind()) {
+            case QUANTITY -> quantity(f.about(), (Measured) value, at);
+            case RECORD -> record((Record) value, at);
+            case LIST -> list((List<?>) value, at);
+            case TOOTH_MAP -> map((Map<?, ?>) value, at);
+            default -> null;
+        };
+    }
+
+    private Part quantity(Field about, Measured m, String at) {
+        double sd = errors.sd(at, m) * factors.getOrDefault(at, 1.0);
+        if (sd == 0) {
+            return null;
+        }
+        pointers.add(at);
+        double value = m.value();
+        double low = Math.min(about.low(), value);
+        double high = Math.max(about.high(), value);
+        return normal -> m.shifted(Math.max(low, Math.min(high, value + sd * normal.getAsDouble())) - value);
+    }
+
+    private Part list(List<?> list, String at) {
+        List<Part> parts = new ArrayList<>();
+        for (int i = 0; i < list.size(); i++) {
+            parts.add(record((Record) list.get(i), at + "/" + i));
+        }
+        if (parts.stream().allMatch(p -> p == null)) {
+            return null;
+        }
+        return normal -> {
+            List<Object> copy = new ArrayList<>(list);
+            for (int i = 0; i < copy.size(); i++) {
+                if (parts.get(i) != null) {
+                    copy.set(i, parts.get(i).vary(normal));
+                }
+            }
+            return copy;
+        };
+    }
+
+    private Part map(Map<?, ?> map, String at) {
+        Map<Object, Part> parts = new TreeMap<>();
+        map.forEach((tooth, r) -> parts.put(tooth, r == null ? null : record((Record) r, at + "/" + (Tooth) tooth)));
+        parts.values().removeIf(p -> p == null);
+        if (parts.isEmpty()) {
+            return null;
+        }
+        return normal -> {
+            Map<Object, Object> copy = new HashMap<>(map);
+            parts.forEach((tooth, p) -> copy.put(tooth, p.vary(normal)));
+            return copy;
+        };
+    }
+}

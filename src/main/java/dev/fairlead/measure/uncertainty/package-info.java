@@ -1,0 +1,2 @@
+/** How sure the outcome is: flips within the errors of measurement, and which measurement to repeat first. Knows nothing of rules. */
+package dev.fairlead.measure.uncertainty;

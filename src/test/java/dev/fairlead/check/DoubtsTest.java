@@ -1,0 +1,102 @@
+package dev.fairlead.check;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import dev.fairlead.findings.Finding;
+import dev.fairlead.findings.Findings;
+import dev.fairlead.measure.CaseBuilder;
+import dev.fairlead.measure.Measures;
+import dev.fairlead.measure.SampleCase;
+import dev.fairlead.measure.Workbook;
+import dev.fairlead.measure.part.Parts;
+import dev.fairlead.measure.uncertainty.Outcomes;
+import dev.fairlead.measure.uncertainty.Repeat;
+import dev.fairlead.measure.uncertainty.Simulation;
+import dev.fairlead.model.Case;
+import dev.fairlead.model.Stage;
+import dev.fairlead.rules.Ending;
+import dev.fairlead.rules.Judge;
+import dev.fairlead.rules.Rulebase;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** Chances of another outcome for whole cases. */
+class DoubtsTest {
+    private static final Rulebase RULES = Rulebase.fromFolder(Path.of("rules"));
+    private static final List<String> ABSOLUTE = List.of("fold-length-is-tube-length", "antimeres-agree", "space-adds-up", "tooth-widths-plausible");
+    private static final Doubts DOUBTS = new Doubts(RULES, Parts.plain());
+
+    private static Doubt.Flip flip(Doubt d, String id) {
+        return d.flips().stream().filter(f -> f.criterion().equals(id)).findFirst().orElseThrow();
+    }
+
+    /** A film error of 2 degrees: areas of the normal distribution beyond half and beyond one standard deviation. */
+    @Test
+    void theChanceIsTheTailBeyondTheLimit() {
+        Case c = SampleCase.full().set("/headFilm/incisorMandibular", 93.0).set("/plan/advanceLeft", 0.4).set("/plan/advanceRight", 0.4).build();
+        // 93 + 2.5 x 0.4 = 94: one degree under the limit, half of the error of 2 degrees; 100 lies behind it
+        Doubt d = DOUBTS.of(c, CheckOptions.USUAL);
+        assertThat(flip(d, "incisor-inclination-after").analytic()).isEqualTo(0.308538, within(1e-4));
+        assertThat(flip(d, "incisor-inclination-before").analytic()).isEqualTo(0.158655, within(1e-4));
+        assertThat(d.repeat().get(0).pointer()).isEqualTo("/headFilm/incisorMandibular");
+        assertThat(d.repeat().get(0).criteria()).contains("incisor-inclination-after", "incisor-inclination-before");
+        assertThat(d.expected()).isEqualTo(d.flips().stream().mapToDouble(Doubt.Flip::analytic).sum(), within(1e-12));
+    }
+
+    @Test
+    void simulationAgreesWithPropagation() {
+        Doubt d = DOUBTS.of(SampleCase.full().build(), CheckOptions.USUAL, 2000, 1);
+        for (Doubt.Flip f : d.flips()) {
+            double p = f.simulated().orElseThrow();
+            // several values of one criterion are taken as independent: 3 % on top of sampling error; of an absolute difference near
+            // zero propagation sees one of two directions
+            double slack = 4 * Math.sqrt(p * (1 - p) / 2000) + 0.03;
+            assertThat(p).as(f.criterion()).isBetween(f.analytic() - slack, (ABSOLUTE.contains(f.criterion()) ? 2 : 1) * f.analytic() + slack);
+        }
+        assertThat(d.drawn()).hasValueSatisfying(x -> assertThat(x.measurements()).isGreaterThan(50));
+        assertThat(DOUBTS.of(SampleCase.full().build(), CheckOptions.USUAL, 2000, 1)).isEqualTo(d);
+    }
+
+    /** The same draws, each judged by a session of the engine. */
+    @Test
+    void quickDrawsAreThoseOfTheEngine() {
+        Case c = SampleCase.full().build();
+        Judge engine = RULES.judge();
+        Outcomes slow = v -> engine.judge(Measures.of(v, Optional.empty(), Workbook.none()).facts()).results().stream()
+                .mapToInt(r -> Ending.of(r).ordinal()).toArray();
+        double[] expected = Simulation.of(c, slow, 100, 9).flips();
+        assertThat(Simulation.of(c, DOUBTS.outcomes(Optional.empty(), Stage.HOLDING), 100, 9).flips()).containsExactly(expected);
+    }
+
+    @Test
+    void aValueThatDecidesNothingMakesNothingUncertain() {
+        // with a sided plan the difference between the sides is not judged, however near to its limit
+        Doubt d = DOUBTS.of(SampleCase.full().build(), CheckOptions.USUAL);
+        assertThat(flip(d, "sides-balanced").analytic()).isZero();
+        assertThat(flip(d, "sides-match").analytic()).isZero();
+    }
+
+    @Test
+    void findingsCarryTheirChance() {
+        Checker checker = new Checker(RULES);
+        Checked checked = checker.check(SampleCase.full().build(), "0", CheckOptions.USUAL);
+        Doubt d = DOUBTS.of(checked.subject(), CheckOptions.USUAL);
+        Findings marked = d.mark(checked.report().findings());
+        assertThat(marked.all()).allMatch(f -> f.flip().isPresent());
+        assertThat(marked.of("midline-marked").flip()).hasValue(0);
+        // what is close, within one standard deviation, can hardly be less likely to flip than the tail beyond one
+        assertThat(marked.all()).filteredOn(f -> f.close() && f.outcome() != dev.fairlead.rules.Status.NOT_ASSESSED).isNotEmpty();
+        assertThat(marked.all()).filteredOn(f -> !f.close()).extracting(Finding::flip).allMatch(p -> p.getAsDouble() < 0.9);
+    }
+
+    @Test
+    void anEarlyStageHasOnlyItsOwnCriteria() {
+        Doubt d = DOUBTS.of(new CaseBuilder().build(), CheckOptions.USUAL.at(Stage.INDICATION));
+        assertThat(d.flips()).allMatch(f -> RULES.catalogue().criterion(f.criterion()).stage().compareTo(Stage.INDICATION) <= 0);
+        assertThat(d.repeat()).isEmpty();
+        assertThat(d.repeat()).extracting(Repeat::drop).isEmpty();
+    }
+}

@@ -1,0 +1,120 @@
+package dev.fairlead.measure.uncertainty;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import dev.fairlead.measure.CaseBuilder;
+import dev.fairlead.measure.Measures;
+import dev.fairlead.measure.SampleCase;
+import dev.fairlead.measure.Workbook;
+import dev.fairlead.measure.Worked;
+import dev.fairlead.model.Case;
+import dev.fairlead.model.Limit;
+import dev.fairlead.model.Measured;
+import dev.fairlead.model.Unit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ForkJoinPool;
+import java.util.function.Function;
+import org.junit.jupiter.api.Test;
+
+/** Random draws against first-order propagation, which is exact for linear values of normal errors. */
+class SimulationTest {
+    private static final int DRAWS = 5_000;
+    private static final Case CASE = new CaseBuilder().incisors(5.5, 5.5, 5.5, 5.5).set("/space/left", 20.0).set("/space/right", 21.0)
+            .set("/space/incisors", 22.0).set("/headFilm/incisorMandibular", 90.0).set("/headFilm/mandibularPlane", 27.0)
+            .set("/plan/advanceLeft", 2).set("/plan/advanceRight", 2).build();
+
+    private static Worked work(Case c) {
+        return Measures.of(c, Optional.empty(), Workbook.none());
+    }
+
+    private static Outcomes over(Function<Worked, Measured> value, double limit) {
+        return c -> new int[] {value.apply(work(c)).value() > limit ? 1 : 0};
+    }
+
+    private static void agrees(Function<Worked, Measured> value, double away) {
+        Measured now = value.apply(work(CASE));
+        Compared c = new Compared("c", "", "v", now, new Limit("c.most", now.value() + away, now.unit(), true), true);
+        Simulation s = Simulation.of(CASE, over(value, now.value() + away), DRAWS, 7);
+        assertThat(s.flips()[0]).isEqualTo(c.flip(), within(4 * s.error(0) + 1e-9));
+        assertThat(c.flip()).isBetween(0.005, 0.6);
+    }
+
+    @Test
+    void linearValuesFlipAsOftenAsPropagationSays() {
+        // four widths of 0.10 mm each: 0.20 mm in their sum
+        assertThat(work(CASE).space().incisors().sd()).isEqualTo(0.2, within(1e-12));
+        agrees(w -> w.space().incisors(), 0.2);
+        agrees(w -> w.space().incisors(), 0);
+        agrees(w -> w.space().left().required(), 0.15);
+        agrees(w -> w.space().left().shortage(), 0.3);
+        agrees(w -> w.space().totalShortage(), 0.5);
+        agrees(w -> w.position().compensated(), 1.5);
+    }
+
+    @Test
+    void sameSeedSameResultOnAnyNumberOfThreads() throws Exception {
+        Outcomes outcomes = over(w -> w.space().totalShortage(), work(CASE).space().totalShortage().value() + 0.5);
+        double[] once = Simulation.of(CASE, outcomes, 2000, 11).flips();
+        assertThat(Simulation.of(CASE, outcomes, 2000, 11).flips()).containsExactly(once);
+        ForkJoinPool single = new ForkJoinPool(1);
+        assertThat(single.submit(() -> Simulation.of(CASE, outcomes, 2000, 11).flips()).get()).containsExactly(once);
+        single.shutdown();
+        List<Double> seeds = new ArrayList<>();
+        for (long seed = 1; seed <= 5; seed++) {
+            seeds.add(Simulation.of(CASE, outcomes, 2000, seed).flips()[0]);
+        }
+        assertThat(seeds.stream().distinct().count()).isGreaterThan(1);
+    }
+
+    @Test
+    void onlyMeasurementsWithAnErrorAreVaried() {
+        Simulation s = Simulation.of(SampleCase.full().build(), c -> new int[1], 1, 1);
+        assertThat(s.pointers()).contains("/teeth/41/width", "/space/left", "/visits/1/left/space", "/headFilm/anb", "/hardware/contactsNow/42-41")
+                .doesNotContain("/plan/advanceLeft", "/wire/plannedSize", "/child/age", "/insertion/bracketsTied").doesNotHaveDuplicates();
+        Simulation exact = Simulation.of(new CaseBuilder().set("/plan/advanceLeft", 2).build(), c -> new int[1], 10, 1);
+        assertThat(exact.pointers()).isEmpty();
+        assertThat(exact.expected()).isZero();
+    }
+
+    /** A case with five pairs counts with its own duplicate error: pairs 0.4 mm apart have 0.2828 mm, their means 0.2 mm. */
+    @Test
+    void ownDuplicatesSetTheSpread() {
+        CaseBuilder b = new CaseBuilder();
+        for (int t : new int[] {42, 41, 31, 32, 73}) {
+            b.set("/teeth/" + t + "/width", new double[] {5.3, 5.7});
+        }
+        Case c = b.build();
+        double sum = work(c).space().incisors().value();
+        assertThat(work(c).space().incisors().sd()).isEqualTo(0.4, within(1e-9));
+        Simulation s = Simulation.of(c, over(w -> w.space().incisors(), sum + 0.4), DRAWS, 3);
+        assertThat(s.flips()[0]).isEqualTo(0.158655, within(4 * s.error(0)));
+    }
+
+    @Test
+    void readingsStayInTheRangeOfTheirField() {
+        Case c = new CaseBuilder().set("/teeth/41/recession", 0.0).build();
+        Simulation s = Simulation.of(c, v -> new int[] {v.teeth().values().iterator().next().recession().value() < 0 ? 1 : 0}, 500, 1);
+        assertThat(s.flips()[0]).isZero();
+    }
+
+    /** The drop that repeating promises is the drop that simulation with the smaller error shows. */
+    @Test
+    void repeatingDropsTheFlipsAsPromised() {
+        Function<Worked, Measured> shortage = w -> w.space().left().shortage();
+        Measured now = shortage.apply(work(CASE));
+        double limit = now.value() + 0.25;
+        Compared c = new Compared("c", "", "v", now, new Limit("c.most", limit, Unit.MM, true), true);
+        List<Repeat> ranking = Repeat.ranking(List.of(c));
+        assertThat(ranking.get(0).pointer()).isEqualTo("/space/left");
+        // with one seed both runs draw the same numbers: only the error of the one measurement differs
+        double before = Simulation.of(CASE, over(shortage, limit), 2 * DRAWS, 5).flips()[0];
+        for (Repeat r : List.of(ranking.get(0), ranking.get(ranking.size() - 1))) {
+            double after = Simulation.of(CASE, over(shortage, limit), 2 * DRAWS, 5, Map.of(r.pointer(), Math.sqrt(0.5))).flips()[0];
+            assertThat(before - after).isEqualTo(r.drop(), within(0.01));
+        }
+    }
+}
