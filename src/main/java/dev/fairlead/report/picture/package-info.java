@@ -1,0 +1,2 @@
+/** Drawings of a case as SVG with the same numbers beside them as a table; reports, sheets and pages show them. */
+package dev.fairlead.report.picture;
