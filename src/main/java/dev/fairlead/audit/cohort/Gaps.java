@@ -24,7 +24,7 @@ final class Gaps {
                     .also(INDICATION, "advancement-needed").also(RECORDS, "space-adds-up", "measurements-repeated"),
             Gap.of(BENCH, "fold-length-is-tube-length", "/hardware/left/length").also(BENCH, "blank-long-enough"),
             Gap.of(BENCH, "bends-small", "/bench/left/bendRadius"),
-            Gap.of(BENCH, "arch-form-fits", "/bench/misfitRms", "/bench/misfitWorst"),
+            Gap.of(BENCH, "arch-form-fits", "/bench/misfitRms", "/bench/misfitWorst", "/wire/formCanineWidth"),
             Gap.of(BENCH, "shape-kept", "/bench/misfitRmsAfter"),
             Gap.of(ACTIVATION, "stand-off-in-range", "{last}/left/standOff"),
             Gap.of(ACTIVATION, "sides-balanced", "{last}/left/gapOpened").also(ACTIVATION, "fold-wire-left", "not-past-plan"),
