@@ -3,6 +3,7 @@ package dev.fairlead.check;
 import dev.fairlead.findings.Report;
 import dev.fairlead.measure.Worked;
 import dev.fairlead.model.Case;
+import dev.fairlead.rules.Catalogue;
 import dev.fairlead.rules.Judgement;
 
 /**
@@ -12,5 +13,6 @@ import dev.fairlead.rules.Judgement;
  * @param report what is told of it
  * @param worked the numbers behind the report, for pictures
  * @param judgement the bare verdicts
+ * @param catalogue criteria, thresholds in force and bibliography of the rulebase that judged
  */
-public record Checked(Case subject, Report report, Worked worked, Judgement judgement) {}
+public record Checked(Case subject, Report report, Worked worked, Judgement judgement, Catalogue catalogue) {}

@@ -60,7 +60,7 @@ public final class Checker {
         List<Stage> stages = Arrays.stream(Stage.values()).filter(reached::hasReached).toList();
         Report report = Report.of(Version.ofProgram(), used, new Subject(c.id(), hash, day), stages, findings, notes(doubts),
                 judgement.errors(), worked.workings());
-        return new Checked(c, report, worked, judgement);
+        return new Checked(c, report, worked, judgement, rulebase.catalogue());
     }
 
     private static List<InputNote> notes(List<Problem> problems) {
