@@ -1,0 +1,51 @@
+package dev.fairlead.report.html;
+
+import dev.fairlead.check.Checked;
+import dev.fairlead.report.picture.Drawing;
+import dev.fairlead.report.picture.Picture;
+import dev.fairlead.report.picture.Pictures;
+import java.util.List;
+import java.util.Set;
+
+/** The pictures of one case: a few to open with, and all with their tables. */
+public final class Figures {
+    /** What a presentation opens with. */
+    private static final Set<String> FIRST = Set.of("space", "position", "forecast");
+
+    private final List<Drawing> drawings;
+    private final String prefix;
+    private final boolean paper;
+
+    Figures(Checked checked, String prefix, boolean paper) {
+        this.drawings = Pictures.of(checked).stream().filter(d -> !d.idle()).toList();
+        this.prefix = prefix;
+        this.paper = paper;
+    }
+
+    /** Those that stand on the first page. */
+    public List<Picture> first() {
+        return drawings.stream().flatMap(d -> d.picture().stream()).filter(this::isFirst).toList();
+    }
+
+    public boolean isFirst(Picture p) {
+        return FIRST.contains(p.id());
+    }
+
+    public List<Drawing> all() {
+        return drawings;
+    }
+
+    public String anchor(Picture p) {
+        return prefix + "picture-" + p.id();
+    }
+
+    /** The drawing with names that no other case on the page uses. */
+    public String svg(Picture p) {
+        String svg = p.svg().replace("\"" + p.id() + "-title", "\"" + prefix + p.id() + "-title").replace(p.id() + "-desc\"", prefix + p.id() + "-desc\"");
+        return paper ? svg.replaceFirst("<svg ", "<svg alt=\"" + attribute(p.title() + ". " + p.description()).replace("$", "\\$") + "\" ") : svg;
+    }
+
+    private static String attribute(String text) {
+        return text.replace("&", "&amp;").replace("<", "&lt;").replace("\"", "&quot;");
+    }
+}
