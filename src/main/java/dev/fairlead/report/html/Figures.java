@@ -5,12 +5,12 @@ import dev.fairlead.report.picture.Drawing;
 import dev.fairlead.report.picture.Picture;
 import dev.fairlead.report.picture.Pictures;
 import java.util.List;
-import java.util.Set;
+import java.util.stream.Stream;
 
 /** The pictures of one case: a few to open with, and all with their tables. */
 public final class Figures {
-    /** What a presentation opens with. */
-    private static final Set<String> FIRST = Set.of("space", "position", "forecast");
+    /** What a presentation opens with, column by column. */
+    private static final List<List<String>> FIRST = List.of(List.of("arch", "space"), List.of("position"), List.of("forecast"));
 
     private final List<Drawing> drawings;
     private final String prefix;
@@ -22,13 +22,17 @@ public final class Figures {
         this.paper = paper;
     }
 
-    /** Those that stand on the first page. */
-    public List<Picture> first() {
-        return drawings.stream().flatMap(d -> d.picture().stream()).filter(this::isFirst).toList();
+    /** Those that stand on the first page, column by column. */
+    public List<List<Picture>> first() {
+        return FIRST.stream().map(column -> column.stream().flatMap(id -> drawn().filter(p -> p.id().equals(id))).toList()).filter(c -> !c.isEmpty()).toList();
+    }
+
+    private Stream<Picture> drawn() {
+        return drawings.stream().flatMap(d -> d.picture().stream());
     }
 
     public boolean isFirst(Picture p) {
-        return FIRST.contains(p.id());
+        return FIRST.stream().anyMatch(column -> column.contains(p.id()));
     }
 
     public List<Drawing> all() {

@@ -8,7 +8,6 @@ import dev.fairlead.findings.Report;
 import dev.fairlead.findings.SeenValue;
 import dev.fairlead.findings.Weight;
 import dev.fairlead.measure.Working;
-import dev.fairlead.model.Measured;
 import dev.fairlead.rules.Status;
 import java.util.ArrayList;
 import java.util.List;
@@ -70,16 +69,7 @@ public record FindingView(Finding finding, String anchor, Report report, Cited c
 
     /** The worked numbers that it holds against its limits. */
     public List<Working> workings() {
-        return report.workings().stream().filter(w -> finding.places().stream().flatMap(p -> p.values().stream()).anyMatch(v -> same(w.value(), v))).toList();
-    }
-
-    private static boolean same(Measured m, SeenValue v) {
-        return m.known() && m.unit().dimension() == v.unit().dimension() && near(m.unit().to(v.unit(), m.value()), v.value())
-                && (v.error() == 0) == (m.sd() == 0);
-    }
-
-    private static boolean near(double a, double b) {
-        return Math.abs(a - b) < Measured.ROUNDING;
+        return report.workingsOf(finding);
     }
 
     /** The measurements that it rests on, in words; those that are missing stand elsewhere. */

@@ -14,6 +14,7 @@ import dev.fairlead.model.Stage;
 import dev.fairlead.model.Unit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** The numbers that a presentation opens with. */
 final class KeyNumbers {
@@ -61,39 +62,57 @@ final class KeyNumbers {
         add("Overjet after", checked.worked().position().overjet(), overjet.known() ? "before: " + Numbers.text(overjet) : "");
     }
 
+    /** What was reached at the end; before it, where the sides stand and what is still to come. */
     private void ahead() {
-        if (checked.worked().forecast().isEmpty()) {
-            return;
+        Measured right = checked.subject().holding().spaceRight();
+        Measured left = checked.subject().holding().spaceLeft();
+        Optional<Forecast> forecast = checked.worked().forecast();
+        if (checked.report().stages().contains(Stage.HOLDING) && right.known() && left.known()) {
+            sides("Space at the end", right, left, need(checked.worked().space().right().required(), checked.worked().space().left().required()));
+        } else {
+            forecast.ifPresent(this::forecast);
         }
-        Forecast f = checked.worked().forecast().get();
-        boolean begun = checked.report().stages().contains(Stage.ACTIVATION) && !checked.subject().visits().isEmpty();
+    }
+
+    private void forecast(Forecast f) {
         SideForecast right = f.side(Side.RIGHT);
         SideForecast left = f.side(Side.LEFT);
-        if (begun && right.space().known() && left.space().known()) {
-            sides("Space now", right.space(), left.space(), right.target().known() && left.target().known() ? "need: " + pair(right.target(), left.target()) : "");
+        if (!checked.subject().visits().isEmpty() && right.space().known() && left.space().known()) {
+            sides("Space now", right.space(), left.space(), need(right.target(), left.target()));
         }
-        f.planned().ifPresent(r -> all.add(new KeyNumber("Visits still to come", String.valueOf(r.visits().expected()),
+        f.planned().ifPresent(r -> all.add(new KeyNumber("Visits still to come", List.of(String.valueOf(r.visits().expected())),
                 (r.visits().early().equals(r.visits().late()) ? "" : r.visits().early() + " to " + r.visits().late() + " in nine cases of ten; ")
                         + r.end().map(e -> "done about " + e.expected()).orElse("the day of the end is not known"))));
     }
 
+    private static String need(Measured right, Measured left) {
+        return right.known() && left.known() ? "need: " + pair(right, left) : "";
+    }
+
     private void add(String label, Measured m, String remark) {
-        all.add(new KeyNumber(label, Numbers.text(m), m.known() || !m.applies() ? remark : missing(m)));
+        all.add(new KeyNumber(label, List.of(whole(m)), m.known() || !m.applies() ? remark : missing(m)));
     }
 
     private void sides(String label, Measured right, Measured left, String remark) {
         boolean same = right.known() && left.known() && Numbers.text(right).equals(Numbers.text(left));
-        Measured all = right.plus(left);
-        String text = same ? Numbers.text(right) : all.known() ? pair(right, left) : right.known() || left.known() ? pair(right, left) : Numbers.text(all);
-        this.all.add(new KeyNumber(label, text, all.known() || !all.applies() ? (same ? "each side" + (remark.isEmpty() ? "" : "; " + remark) : remark) : missing(all)));
+        Measured either = right.plus(left);
+        boolean none = !right.known() && !left.known();
+        List<String> values = same ? List.of(whole(right)) : none ? List.of(whole(either)) : List.of("right " + whole(right), "left " + whole(left));
+        String told = same ? "each side" + (remark.isEmpty() ? "" : "; " + remark) : remark;
+        all.add(new KeyNumber(label, values, either.known() || !either.applies() ? told : missing(either)));
+    }
+
+    /** A quantity that no line breaks. */
+    private static String whole(Measured m) {
+        return m.known() ? Numbers.text(m).replace(' ', '\u00a0') : Numbers.text(m);
     }
 
     private static String pair(Measured right, Measured left) {
-        return "right " + Numbers.text(right) + ", left " + Numbers.text(left);
+        return "right " + whole(right) + ", left " + whole(left);
     }
 
     private static String both(Measured a, Measured b, String first, String second) {
-        return a.known() && b.known() ? first + Numbers.text(a) + second + Numbers.text(b) : "";
+        return a.known() && b.known() ? first + whole(a) + second + whole(b) : "";
     }
 
     private static String missing(Measured m) {

@@ -50,12 +50,12 @@ public final class PositionPicture {
     private static void axis(Svg svg, Position lead) {
         IncisorAxis axis = new IncisorAxis(svg, WIDTH / 2 + 34, AXIS - 40);
         axis.norm(lead.normLow(), lead.normHigh());
-        lead.caution().ifPresent(l -> axis.limit(Ink.CAUTION, 5, Svg.Anchor.end, l));
-        lead.stop().ifPresent(l -> axis.limit(Ink.STOP, 0, Svg.Anchor.start, l));
         axis.tooth(lead.shift().before().value(), false);
         if (lead.shift().after().known()) {
             axis.tooth(lead.shift().after().value(), true);
         }
+        lead.caution().ifPresent(l -> axis.limit(Ink.CAUTION, 5, Svg.Anchor.end, l));
+        lead.stop().ifPresent(l -> axis.limit(Ink.STOP, 0, Svg.Anchor.start, l));
         axis.plane(LEFT, RIGHT);
         svg.text(Ink.SOFT, 12, Svg.Anchor.start, LEFT, 16, "dashed: before, " + Numbers.text(lead.shift().before()));
         if (lead.shift().after().known()) {
@@ -95,13 +95,13 @@ public final class PositionPicture {
             svg.dot(Ink.ACCENT, Ink.ACCENT, at.applyAsDouble(after.value()), mid, 5);
         }
         if (p.end().known()) {
-            svg.dot(Ink.PAPER, Ink.STOP, at.applyAsDouble(p.end().value()), mid, 5);
+            svg.rectangle(Ink.INK, Ink.PAPER, 1, at.applyAsDouble(p.end().value()) - 5, mid - 5, 10, 10);
         }
         values(svg, p, y + 30);
     }
 
     private static void values(Svg svg, Position p, double y) {
-        svg.text(Ink.SOFT, 12, Svg.Anchor.start, LEFT, y, p.change() + (p.end().known() ? "; at the end " + Numbers.text(p.end()) : ""));
+        svg.text(Ink.SOFT, 12, Svg.Anchor.start, LEFT, y, p.change() + (p.end().known() ? "; square: at the end " + Numbers.text(p.end()) : ""));
     }
 
     private static void limit(Svg svg, double x, double mid, Ink ink, double dash, Limit limit) {
