@@ -59,6 +59,7 @@ public final class Main {
         line.addSubcommand(new CheckCommand(console));
         line.addSubcommand(new WorkCommand(console));
         line.addSubcommand(new WireCommand(console));
+        line.addSubcommand(new SheetCommand(console));
         line.addSubcommand(new CriteriaCommand(console));
         line.addSubcommand(new StartCommand(console));
         line.addSubcommand(new ServeCommand(console));

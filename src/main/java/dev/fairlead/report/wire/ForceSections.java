@@ -37,7 +37,7 @@ final class ForceSections {
 
     private Section nothing() {
         Section.Draft t = new Section.Draft("force", "Force", FORCE);
-        t.line("total", "total labial force", List.of(Cell.of(Measured.unknown(f.missing().isEmpty() ? List.of() : f.missing()))), MODEL);
+        t.line("total", "total labial force", List.of(new Cell("not assessed", Measured.unknown(f.missing()), OptionalDouble.empty())), MODEL);
         if (f.missing().isEmpty()) {
             Section.Draft none = new Section.Draft("force", "Force: not assessed", FORCE);
             f.failures().forEach(why -> none.note("Not assessed: " + why + "."));

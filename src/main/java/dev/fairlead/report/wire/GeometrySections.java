@@ -7,6 +7,7 @@ import dev.fairlead.measure.wire.WireGeometry;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Side;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 
@@ -28,8 +29,13 @@ final class GeometrySections {
     }
 
     List<Section> all() {
-        return List.of(marks(), blank(), opening("fold", "The fold as planned", g::planned), opening("fold-made", "The fold as it was measured", g::made),
-                compared(Side.RIGHT), compared(Side.LEFT));
+        List<Section> all = new ArrayList<>(List.of(marks(), blank(), opening("fold", "The fold as planned", g::planned)));
+        if (g.compared().stream().noneMatch(one -> one.made().known())) {
+            all.add(new Section.Draft("fold-made", "The fold as it was measured", List.of()).note("Nothing of the folds has been measured on the bench yet.").done());
+        } else {
+            all.addAll(List.of(opening("fold-made", "The fold as it was measured", g::made), compared(Side.RIGHT), compared(Side.LEFT)));
+        }
+        return all;
     }
 
     private static List<Cell> sides(Function<Side, Measured> what) {

@@ -1,5 +1,6 @@
 package dev.fairlead.report.wire;
 
+import dev.fairlead.model.Pointers;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -18,6 +19,15 @@ public record Section(String id, String title, List<String> head, List<Line> lin
         head = List.copyOf(head);
         lines = List.copyOf(lines);
         notes = List.copyOf(notes);
+    }
+
+    /** Pointers to what is missing for any of the lines. */
+    public List<String> missing() {
+        List<String> all = List.of();
+        for (Line l : lines) {
+            all = Pointers.union(all, l.missing());
+        }
+        return all;
     }
 
     /** A table that is filled line by line. */

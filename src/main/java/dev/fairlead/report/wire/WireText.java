@@ -44,6 +44,9 @@ public final class WireText {
             line(l, keys, label, wide, out);
         }
         s.notes().forEach(n -> out.append(Wrap.hanging("  ", n)));
+        if (!s.missing().isEmpty()) {
+            out.append(Wrap.hanging("  missing  ", s.missing().stream().map(Missing::of).map(m -> m.words() + " " + m.pointer()).collect(Collectors.joining("; "))));
+        }
     }
 
     private static void line(Line l, List<String> keys, int label, int wide, StringBuilder out) {
@@ -59,9 +62,6 @@ public final class WireText {
         } else {
             l.cells().forEach(c -> out.append(right(c.text(), wide)));
             trim(out);
-        }
-        if (!l.missing().isEmpty()) {
-            out.append(Wrap.hanging("      missing  ", l.missing().stream().map(Missing::of).map(m -> m.words() + " " + m.pointer()).collect(Collectors.joining("; "))));
         }
     }
 
