@@ -26,11 +26,14 @@ import java.util.logging.Level;
 import java.util.zip.CRC32;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import org.w3c.dom.NodeList;
 
 /**
  * Writes XHTML as PDF/A-2a, tagged for readers (PDF/UA-1), with DejaVu Sans embedded; the same XHTML gives the same bytes.
  *
- * <p>The layout knows CSS 2.1 and paged media, neither flex nor grid. The root needs {@code lang} and a title, and an svg element an {@code alt};
+ * <p>The layout knows CSS 2.1 and paged media, neither flex nor grid. The root needs {@code lang} and a title, and an svg a title or an {@code alt};
  * a {@code <meta name="subject">} becomes the description. Letters within an svg become outlines, so what is to be found by search stands in the
  * text too. An svg is drawn to whole pixels of 1/96 inch: one that is to be true to size takes sizes from {@link #wholePixels}. Nothing is
  * fetched: only data: addresses are read.
@@ -92,6 +95,7 @@ public final class PdfWriter {
         builder.useFont(() -> new ByteArrayInputStream(BOLD_FACE), FAMILY, BOLD, FontStyle.NORMAL, true, USES);
         builder.useExternalResourceAccessControl((uri, type) -> uri.startsWith("data:"), ExternalResourceControlPriority.RUN_BEFORE_RESOLVING_URI);
         builder.withDiagnosticConsumer(d -> tell(d, severe, warnings));
+        builder.addDOMMutator(PdfWriter::nameDrawings);
         builder.withHtmlContent(xhtml, null);
         byte[] bytes;
         try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
@@ -104,6 +108,19 @@ public final class PdfWriter {
             throw new IllegalStateException("the pages could not be laid out: " + String.join("; ", severe));
         }
         return bytes;
+    }
+
+    /** The library reads what stands for a drawing from {@code alt} alone; ours say it in title and desc. */
+    private static void nameDrawings(Document document) {
+        NodeList drawings = document.getElementsByTagName("svg");
+        for (int i = 0; i < drawings.getLength(); i++) {
+            Element svg = (Element) drawings.item(i);
+            NodeList titles = svg.getElementsByTagName("title");
+            NodeList descriptions = svg.getElementsByTagName("desc");
+            if (svg.getAttribute("alt").isEmpty() && titles.getLength() > 0) {
+                svg.setAttribute("alt", titles.item(0).getTextContent() + (descriptions.getLength() > 0 ? ". " + descriptions.item(0).getTextContent() : ""));
+            }
+        }
     }
 
     private static void tell(Diagnostic d, List<String> severe, Consumer<String> warnings) {
