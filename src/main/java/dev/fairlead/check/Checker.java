@@ -62,10 +62,10 @@ public final class Checker {
         Report report = Report.of(Version.ofProgram(), used, new Subject(c.id(), hash, day), stages, findings, notes(doubts),
                 judgement.errors(), worked.workings());
         if (!options.doubting().wanted()) {
-            return new Checked(c, report, worked, judgement, Optional.empty());
+            return new Checked(c, report, worked, judgement, rulebase.catalogue(), Optional.empty());
         }
         Doubt doubt = doubts().of(c, worked.facts(), options);
-        return new Checked(c, doubt.mark(report), worked, judgement, Optional.of(doubt));
+        return new Checked(c, doubt.mark(report), worked, judgement, rulebase.catalogue(), Optional.of(doubt));
     }
 
     /** Made when first asked for: audits of many cases do without. Two that are made at once learn the same. */

@@ -58,6 +58,8 @@ public final class Main {
         CommandLine line = new CommandLine(new Main());
         line.addSubcommand(new CheckCommand(console));
         line.addSubcommand(new WorkCommand(console));
+        line.addSubcommand(new WireCommand(console));
+        line.addSubcommand(new SheetCommand(console));
         line.addSubcommand(new CriteriaCommand(console));
         line.addSubcommand(new StartCommand(console));
         line.addSubcommand(new ServeCommand(console));
