@@ -1,5 +1,6 @@
 package dev.fairlead.web.page;
 
+import dev.fairlead.check.Checked;
 import dev.fairlead.intake.CaseTree;
 import dev.fairlead.intake.Format;
 import dev.fairlead.model.Stage;
@@ -49,9 +50,8 @@ final class CasesController extends Controller {
     }
 
     private CaseLine line(Opened opened) {
-        var report = site.reports().report(opened);
-        List<SideSpace> sides = report.map(r -> SideSpace.of(opened.reading().value().orElseThrow(), r)).orElse(List.of());
-        return new CaseLine(opened, report, sides);
+        var checked = site.reports().checked(opened);
+        return new CaseLine(opened, checked.map(Checked::report), checked.map(SideSpace::of).orElse(List.of()));
     }
 
     private void create(Context ctx) {

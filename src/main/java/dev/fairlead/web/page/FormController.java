@@ -136,8 +136,7 @@ final class FormController extends Controller {
     }
 
     private FormPage form(Context ctx, Opened opened, Section section, Panel panel) {
-        Map<String, List<String>> uses = panel.uses();
-        Fields fields = new Fields(opened, site.desk().refused(opened.name()), p -> uses.getOrDefault(p, List.of()));
+        Fields fields = new Fields(opened, site.desk().refused(opened.name()), panel.uses()::of);
         String more = query(ctx, "more");
         return new FormPage(Urls.of(opened.name()), section, new FormBuilder(fields, more).of(section), !query(ctx, "again").isEmpty(), true, more);
     }

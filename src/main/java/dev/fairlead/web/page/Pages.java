@@ -15,6 +15,7 @@ public final class Pages {
         new WaiveController(site).install(routes);
         new VisitsController(site).install(routes);
         new ChairController(site).install(routes);
+        new PicturesController(site).install(routes);
         new PrintController(site).install(routes);
         new BookController(site).install(routes);
     }

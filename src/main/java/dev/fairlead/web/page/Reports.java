@@ -17,6 +17,7 @@ public final class Reports {
 
     private final Checks checks;
     private final Supplier<LocalDate> today;
+    private final Uses.Finder uses;
     private final Map<String, Checked> made = new LinkedHashMap<>(KEPT, 0.75f, true) {
         private static final long serialVersionUID = 1;
 
@@ -29,6 +30,7 @@ public final class Reports {
     public Reports(Checks checks, Supplier<LocalDate> today) {
         this.checks = checks;
         this.today = today;
+        this.uses = new Uses.Finder(checks.checker().rulebase());
     }
 
     public Checks checks() {
@@ -37,13 +39,17 @@ public final class Reports {
 
     /** The findings of a case as it stands. */
     public Panel panel(Opened opened) {
-        return new Panel(report(opened), opened.reading().problems(), false, Urls.of(opened.name()));
+        return new Panel(report(opened), opened.reading().problems(), false, Urls.of(opened.name()), uses(opened));
     }
 
     /** The findings of a case as it would stand. */
     public Panel preview(Opened opened, Reading reading) {
         Optional<Report> report = reading.read() ? Optional.of(checks.check(reading, "", today.get()).report()) : Optional.empty();
-        return new Panel(report, reading.problems(), true, Urls.of(opened.name()));
+        return new Panel(report, reading.problems(), true, Urls.of(opened.name()), uses(opened));
+    }
+
+    private Uses uses(Opened opened) {
+        return checked(opened).map(c -> uses.of(c.subject())).orElse(Uses.NONE);
     }
 
     /** The report of a case; empty when it cannot be read. */
