@@ -12,9 +12,12 @@ import dev.fairlead.rules.Status;
 import dev.fairlead.web.form.FieldView;
 import dev.fairlead.web.form.Section;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -25,14 +28,17 @@ import java.util.stream.Stream;
  * @param typed true when it shows what is being typed, before it is in the case
  * @param base address below which the pages of the case stand
  * @param uses which criteria look at which fact
+ * @param open identifiers of the findings that are shown whole; of the others a line, for the panel is renewed with every change
  */
-public record Panel(Optional<Report> report, List<Problem> problems, boolean typed, String base, Uses uses) {
+public record Panel(Optional<Report> report, List<Problem> problems, boolean typed, String base, Uses uses, Set<String> open) {
+    private static final int MOST_OPEN = 200;
+
     /** A group of findings with one outcome. */
-    public record Group(String mark, String word, List<Finding> findings, boolean open) {
-        /** Beside the form a line is enough for what asks for nothing: the panel is renewed with every change. */
-        public boolean brief() {
-            return mark.equals("pass") || mark.equals("does-not-apply");
-        }
+    public record Group(String mark, String word, List<Finding> findings, boolean open) {}
+
+    /** The same panel with those findings open that a page says are: identifiers with commas between. */
+    Panel opening(String ids) {
+        return new Panel(report, problems, typed, base, uses, ids == null ? Set.of() : Arrays.stream(ids.split(",", MOST_OPEN)).collect(Collectors.toSet()));
     }
 
     /** Findings by outcome, heaviest first; those that a person answers for have a group of their own. */
@@ -45,6 +51,11 @@ public record Panel(Optional<Report> report, List<Problem> problems, boolean typ
         add(groups, "pass", "Pass", f -> f.outcome() == Status.PASS, false);
         add(groups, "does-not-apply", "Does not apply", f -> f.outcome() == Status.DOES_NOT_APPLY && f.waiver().isEmpty(), false);
         return groups;
+    }
+
+    /** The finding of a criterion; empty when the case has none or cannot be read. */
+    Optional<Finding> finding(String id) {
+        return report.flatMap(r -> r.findings().all().stream().filter(f -> f.id().equals(id)).findFirst());
     }
 
     private void add(List<Group> groups, String mark, String word, Predicate<Finding> which, boolean open) {

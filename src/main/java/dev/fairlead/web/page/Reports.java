@@ -9,6 +9,8 @@ import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
 
 /** Reports of the versions that were lately looked at, so that a page that shows the same case again does not check it again. */
@@ -18,6 +20,7 @@ public final class Reports {
     private final Checks checks;
     private final Supplier<LocalDate> today;
     private final Uses.Finder uses;
+    private final Map<String, Uses> lately = new ConcurrentHashMap<>();
     private final Map<String, Checked> made = new LinkedHashMap<>(KEPT, 0.75f, true) {
         private static final long serialVersionUID = 1;
 
@@ -39,17 +42,30 @@ public final class Reports {
 
     /** The findings of a case as it stands. */
     public Panel panel(Opened opened) {
-        return new Panel(report(opened), opened.reading().problems(), false, Urls.of(opened.name()), uses(opened));
+        return new Panel(report(opened), opened.reading().problems(), false, Urls.of(opened.name()), uses(opened), Set.of());
     }
 
     /** The findings of a case as it would stand. */
     public Panel preview(Opened opened, Reading reading) {
         Optional<Report> report = reading.read() ? Optional.of(checks.check(reading, "", today.get()).report()) : Optional.empty();
-        return new Panel(report, reading.problems(), true, Urls.of(opened.name()), uses(opened));
+        return new Panel(report, reading.problems(), true, Urls.of(opened.name()), uses(opened), Set.of());
     }
 
+    /** What was found for this case last, for it takes some time and changes little from one fact to the next. */
     private Uses uses(Opened opened) {
-        return checked(opened).map(c -> uses.of(c.subject())).orElse(Uses.NONE);
+        Uses known = lately.get(opened.name());
+        return known != null ? known : freshUses(opened);
+    }
+
+    private Uses freshUses(Opened opened) {
+        Optional<Uses> fresh = checked(opened).map(c -> uses.of(c.subject()));
+        fresh.ifPresent(u -> lately.put(opened.name(), u));
+        return fresh.orElse(Uses.NONE);
+    }
+
+    /** The findings of a case as it stands, with the uses of every fact as it stands. */
+    public Panel whole(Opened opened) {
+        return new Panel(report(opened), opened.reading().problems(), false, Urls.of(opened.name()), freshUses(opened), Set.of());
     }
 
     /** The report of a case; empty when it cannot be read. */
