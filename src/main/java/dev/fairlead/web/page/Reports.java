@@ -19,7 +19,7 @@ public final class Reports {
 
     private final Checks checks;
     private final Supplier<LocalDate> today;
-    private final Uses.Finder uses;
+    private volatile Uses.Finder uses;
     private final Map<String, Uses> lately = new ConcurrentHashMap<>();
     private final Map<String, Checked> made = new LinkedHashMap<>(KEPT, 0.75f, true) {
         private static final long serialVersionUID = 1;
@@ -33,7 +33,6 @@ public final class Reports {
     public Reports(Checks checks, Supplier<LocalDate> today) {
         this.checks = checks;
         this.today = today;
-        this.uses = new Uses.Finder(checks.checker().rulebase());
     }
 
     public Checks checks() {
@@ -57,8 +56,17 @@ public final class Reports {
         return known != null ? known : freshUses(opened);
     }
 
+    private Uses.Finder finder() {
+        Uses.Finder made = uses;
+        if (made == null) {
+            made = new Uses.Finder(checks.checker().rulebase());
+            uses = made;
+        }
+        return made;
+    }
+
     private Uses freshUses(Opened opened) {
-        Optional<Uses> fresh = checked(opened).map(c -> uses.of(c.subject()));
+        Optional<Uses> fresh = checked(opened).map(c -> finder().of(c.subject()));
         fresh.ifPresent(u -> lately.put(opened.name(), u));
         return fresh.orElse(Uses.NONE);
     }
@@ -66,6 +74,10 @@ public final class Reports {
     /** The findings of a case as it stands, with the uses of every fact as it stands. */
     public Panel whole(Opened opened) {
         return new Panel(report(opened), opened.reading().problems(), false, Urls.of(opened.name()), freshUses(opened), Set.of());
+    }
+
+    private static String key(Opened opened, LocalDate day) {
+        return opened.name() + '\0' + opened.file().version() + '\0' + day;
     }
 
     /** The report of a case; empty when it cannot be read. */
@@ -79,7 +91,7 @@ public final class Reports {
             return Optional.empty();
         }
         LocalDate day = today.get();
-        String key = opened.name() + '\0' + opened.file().version() + '\0' + day;
+        String key = key(opened, day);
         synchronized (made) {
             Checked known = made.get(key);
             if (known != null) {
