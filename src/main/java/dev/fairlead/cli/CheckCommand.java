@@ -56,7 +56,7 @@ final class CheckCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Checker checker = new Checker(rules.load());
+        Checker checker = new Checker(Background.start(rules::load));
         CheckOptions options = new CheckOptions(Optional.ofNullable(date), Optional.ofNullable(stage), form != Form.text);
         int code = ExitCode.CLEAN;
         boolean first = true;
