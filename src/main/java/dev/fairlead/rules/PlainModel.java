@@ -83,11 +83,13 @@ final class PlainModel {
         private final transient Source criterion;
         private final transient PlainRule rule;
         private final transient List<Need> seen;
+        private final transient List<String> components;
 
         private Says(Source criterion, PlainRule rule, List<Need> seen) {
             this.criterion = criterion;
             this.rule = rule;
             this.seen = seen;
+            this.components = seen.stream().map(Need::component).toList();
         }
 
         static Says of(Source c, PlainRule rule) {
@@ -100,6 +102,7 @@ final class PlainModel {
             for (int i = 0; i < seen.size(); i++) {
                 verdict.seen(rule.seen().get(i).limit(), (Measured) seen.get(i).of(fact));
             }
+            verdict.showing(components);
         }
     }
 }
