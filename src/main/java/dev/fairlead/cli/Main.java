@@ -61,6 +61,7 @@ public final class Main {
         line.addSubcommand(new CriteriaCommand(console));
         line.addSubcommand(new StartCommand(console));
         line.addSubcommand(new ServeCommand(console));
+        line.addSubcommand(new AuditCommand(console));
         line.addSubcommand(new CohortCommand(console));
         for (CommandLine sub : line.getSubcommands().values()) {
             sub.getCommandSpec().versionProvider(new Versions());

@@ -44,7 +44,7 @@ final class CsvTable {
     }
 
     /** The rows of a table one after the other. */
-    private static final class Rows implements AutoCloseable {
+    static final class Rows implements AutoCloseable {
         private final CsvParser parser;
         private long line;
 
