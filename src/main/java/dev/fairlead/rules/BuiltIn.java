@@ -22,12 +22,11 @@ public record BuiltIn(Map<String, String> files, Map<String, Entry> rules) {
     /**
      * What was made of one DRL file.
      *
-     * @param key hash of all that the classes depend on
      * @param rules number of rules in it
-     * @param model name of the class that holds them
-     * @param classes all class files by path
+     * @param plain the rules as data; empty when only classes can hold them
+     * @param model name of the class that holds them; empty when there is none
      */
-    public record Entry(String key, int rules, String model, List<String> classes) {}
+    public record Entry(int rules, List<PlainRule> plain, String model) {}
 
     /** The index on the class path, or null when the build left none. */
     static BuiltIn onClassPath() {

@@ -43,7 +43,7 @@ public final class Judge {
         List<Verdict> verdicts = new ArrayList<>();
         for (Criterion c : catalogue.criteria()) {
             try {
-                verdicts.addAll(fire(engine.only(c.id()), facts));
+                verdicts.addAll(fire(engine.only(c), facts));
             } catch (RuntimeException e) {
                 errors.add(new OwnError(c.id(), "a rule failed: " + rootCause(e)));
             }

@@ -60,10 +60,12 @@ final class RulebaseLoader {
         return read;
     }
 
-    private Rulebase load(RuleFiles files, Map<String, Double> thresholds, BuiltIn builtIn) {
+    /** A rulebase of these files; what {@code builtIn} knows of an unchanged file is taken from there, and null knows nothing. */
+    Rulebase load(RuleFiles files, Map<String, Double> thresholds, BuiltIn builtIn) {
         Catalogue catalogue = CatalogueReader.read(files);
         Map<String, String> toCompile = new LinkedHashMap<>();
         Map<String, String> modelClass = new LinkedHashMap<>();
+        Map<Criterion, List<PlainRule>> plain = new LinkedHashMap<>();
         List<String> problems = new ArrayList<>(TextCheck.problems(catalogue));
         int expected = 0;
         for (Criterion c : catalogue.criteria()) {
@@ -71,11 +73,15 @@ final class RulebaseLoader {
             String text = files.text(path);
             BuiltIn.Entry known = builtIn != null && Hash.of(text).equals(builtIn.files().get(path)) ? builtIn.rules().get(path) : null;
             problems.addAll(known != null && unchanged(c, files, builtIn) ? List.of() : DrlLint.problems(c, text, catalogue));
-            if (known != null) {
-                modelClass.put(path, known.model());
-                expected += known.rules();
-            } else {
+            if (known == null) {
                 toCompile.put(path, text);
+                continue;
+            }
+            expected += known.rules();
+            if (known.plain().isEmpty()) {
+                modelClass.put(path, known.model());
+            } else {
+                plain.put(c, known.plain());
             }
         }
         if (!problems.isEmpty()) {
@@ -87,7 +93,7 @@ final class RulebaseLoader {
             classes.putAll(compiled.classes());
             expected += compiled.rules();
         }
-        Engine engine = new Engine(models(catalogue, modelClass, new RuleClasses(classes, RulebaseLoader.class.getClassLoader())));
+        Engine engine = new Engine(plain, models(catalogue, modelClass, new RuleClasses(classes, RulebaseLoader.class.getClassLoader())));
         if (engine.rules() != expected || expected < 2 * catalogue.criteria().size()) {
             throw new RulebaseException(List.of("the engine holds " + engine.rules() + " rules where the files of "
                     + catalogue.criteria().size() + " criteria hold " + expected + ": the rulebase is not whole, and nothing is judged by it"));
@@ -101,12 +107,15 @@ final class RulebaseLoader {
         return Hash.of(files.text(path)).equals(builtIn.files().get(path));
     }
 
-    private static Map<String, Model> models(Catalogue catalogue, Map<String, String> modelClass, ClassLoader loader) {
-        Map<String, Model> models = new LinkedHashMap<>();
+    private static Map<Criterion, Model> models(Catalogue catalogue, Map<String, String> modelClass, ClassLoader loader) {
+        Map<Criterion, Model> models = new LinkedHashMap<>();
         for (Criterion c : catalogue.criteria()) {
             String name = modelClass.get(c.folder() + "/" + RuleFiles.DRL);
+            if (name == null) {
+                continue;
+            }
             try {
-                models.put(c.id(), (Model) loader.loadClass(name).getConstructor().newInstance());
+                models.put(c, (Model) loader.loadClass(name).getConstructor().newInstance());
             } catch (ReflectiveOperationException e) {
                 throw new RulebaseException(List.of(c.folder() + ": its compiled rules cannot be loaded (" + e + ")"));
             }
