@@ -99,6 +99,13 @@ public final class Checker {
         return made;
     }
 
+    /** The bare verdicts on a case, without words and workings: for audits of many cases. */
+    public Judgement judge(Case c, CheckOptions options) {
+        Stage reached = options.stage().orElse(c.stage());
+        Parts needed = reached.hasReached(Stage.ACTIVATION) ? parts : parts.withoutForces();
+        return judge.judge(Measures.of(c, options.date(), Workbook.none(), needed).facts(), reached);
+    }
+
     private static List<InputNote> notes(List<Problem> problems) {
         return problems.stream().map(p -> new InputNote(p.error() ? InputNote.Severity.ERROR : InputNote.Severity.WARNING,
                 p.pointer(), p.line(), p.column(), p.toString())).toList();

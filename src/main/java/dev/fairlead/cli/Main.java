@@ -68,6 +68,8 @@ public final class Main {
         commands.put("criteria", CriteriaCommand::new);
         commands.put("start", StartCommand::new);
         commands.put("serve", ServeCommand::new);
+        commands.put("audit", AuditCommand::new);
+        commands.put("cohort", CohortCommand::new);
         return commands;
     }
 
