@@ -16,7 +16,7 @@ final class CheckingOptions {
     private LocalDate date;
 
     CheckOptions options() {
-        return new CheckOptions(Optional.ofNullable(date), Optional.ofNullable(stage), false);
+        return new CheckOptions(Optional.ofNullable(date), Optional.ofNullable(stage), false, dev.fairlead.check.Doubting.NONE);
     }
 
     String day() {
