@@ -59,7 +59,7 @@ final class SheetCommand implements Callable<Integer> {
         }
         Checker checker = new Checker(rules.load());
         Checked checked = checker.check(named.reading().value().get(), named.hash(), named.reading().problems(),
-                new CheckOptions(Optional.ofNullable(date), Optional.empty(), false));
+                new CheckOptions(Optional.ofNullable(date), Optional.empty(), false, dev.fairlead.check.Doubting.NONE));
         BenchSheet sheet = new BenchSheet(checker.rulebase().catalogue());
         List<Missing> missing = sheet.refusal(checked);
         if (!missing.isEmpty()) {

@@ -1,6 +1,8 @@
 package dev.fairlead.web;
 
 import dev.fairlead.check.Checked;
+import dev.fairlead.report.picture.Picture;
+import java.util.List;
 
 /** How reports and sheets of a checked case are made. */
 public interface Prints {
@@ -12,4 +14,9 @@ public interface Prints {
 
     /** The bench sheet at 1:1 as PDF. */
     byte[] sheet(Checked checked);
+
+    /** Drawings of the case with the words and numbers that say the same; none where nothing can be drawn. */
+    default List<Picture> pictures(Checked checked) {
+        return List.of();
+    }
 }
