@@ -5,6 +5,7 @@ import dev.fairlead.measure.Worked;
 import dev.fairlead.model.Case;
 import dev.fairlead.rules.Catalogue;
 import dev.fairlead.rules.Judgement;
+import java.util.Optional;
 
 /**
  * A case after its check.
@@ -14,5 +15,6 @@ import dev.fairlead.rules.Judgement;
  * @param worked the numbers behind the report, for pictures
  * @param judgement the bare verdicts
  * @param catalogue criteria, thresholds in force and bibliography of the rulebase that judged
+ * @param doubt how sure the findings are, number by number; empty when that was not asked
  */
-public record Checked(Case subject, Report report, Worked worked, Judgement judgement, Catalogue catalogue) {}
+public record Checked(Case subject, Report report, Worked worked, Judgement judgement, Catalogue catalogue, Optional<Doubt> doubt) {}

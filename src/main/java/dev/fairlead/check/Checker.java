@@ -26,6 +26,7 @@ public final class Checker {
     private final Judge judge;
     private final Parts parts;
     private final RulebaseUsed used;
+    private volatile Doubts doubts;
 
     /** A checker with the full set of measurements. */
     public Checker(Rulebase rulebase) {
@@ -60,7 +61,21 @@ public final class Checker {
         List<Stage> stages = Arrays.stream(Stage.values()).filter(reached::hasReached).toList();
         Report report = Report.of(Version.ofProgram(), used, new Subject(c.id(), hash, day), stages, findings, notes(doubts),
                 judgement.errors(), worked.workings());
-        return new Checked(c, report, worked, judgement, rulebase.catalogue());
+        if (!options.doubting().wanted()) {
+            return new Checked(c, report, worked, judgement, rulebase.catalogue(), Optional.empty());
+        }
+        Doubt doubt = doubts().of(c, worked.facts(), options);
+        return new Checked(c, doubt.mark(report), worked, judgement, rulebase.catalogue(), Optional.of(doubt));
+    }
+
+    /** Made when first asked for: audits of many cases do without. Two that are made at once learn the same. */
+    private Doubts doubts() {
+        Doubts made = doubts;
+        if (made == null) {
+            made = new Doubts(rulebase, parts);
+            doubts = made;
+        }
+        return made;
     }
 
     private static List<InputNote> notes(List<Problem> problems) {
