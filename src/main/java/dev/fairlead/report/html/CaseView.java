@@ -138,11 +138,6 @@ public final class CaseView {
         return FindingView.word(f);
     }
 
-    /** The chance that a finding would end otherwise. */
-    public static String chance(Finding f) {
-        return Chance.words(f.flip().getAsDouble());
-    }
-
     /** How sure the findings are as a whole; empty when that was not asked. */
     public String certainty() {
         return report().certainty().map(c -> "Within the errors of measurement " + Numbers.plain(c.expectedFlips(), 1)

@@ -10,7 +10,7 @@ import java.util.stream.Stream;
 /** The pictures of one case: a few to open with, and all with their tables. */
 public final class Figures {
     /** What a presentation opens with, column by column. */
-    private static final List<List<String>> FIRST = List.of(List.of("arch", "space"), List.of("position"), List.of("forecast", "repeat"));
+    private static final List<List<String>> FIRST = List.of(List.of("arch", "space"), List.of("position"), List.of("forecast"));
 
     private final List<Drawing> drawings;
     private final String prefix;
