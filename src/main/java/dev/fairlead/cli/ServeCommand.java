@@ -52,7 +52,8 @@ final class ServeCommand implements Callable<Integer> {
 
     private WebServer start() throws IOException {
         try {
-            return WebServer.start(new Settings(folder, port, Checks.by(new Checker(rules.load())), Optional.empty(), LocalDate::now));
+            Checker checker = new Checker(rules.load());
+            return WebServer.start(new Settings(folder, port, Checks.by(checker), Optional.of(new Printing(checker.rulebase().catalogue())), LocalDate::now));
         } catch (RuntimeException e) {
             for (Throwable cause = e; cause != null; cause = cause.getCause()) {
                 if (cause instanceof java.net.BindException) {
