@@ -12,6 +12,9 @@ import java.util.List;
 
 /** Facts that invented cases can lack, and the criterion that then waits for them. */
 final class Gaps {
+    /** What only the beam model of the wire can tell; the total force is read on a gauge in all of these cases. */
+    private static final String[] BY_BEAM_MODEL = {"no-permanent-set", "vertical-force"};
+
     static final List<Gap> ALL = List.of(
             Gap.of(RECORDS, "ratio-of-widths", "/teeth/13/width", "/teeth/23/width"),
             Gap.of(RECORDS, "tooth-widths-plausible", "/teeth/41/width").also(RECORDS, "antimeres-agree", "measurements-repeated", "ratio-of-widths")
@@ -22,11 +25,11 @@ final class Gaps {
                     .also(ACTIVATION, "fold-wire-left", "not-past-plan"),
             Gap.of(INDICATION, "shortage-within-reach", "/space/incisors", "/space/perimeter")
                     .also(INDICATION, "advancement-needed").also(RECORDS, "space-adds-up", "measurements-repeated"),
-            Gap.of(BENCH, "fold-length-is-tube-length", "/hardware/left/length").also(BENCH, "blank-long-enough"),
-            Gap.of(BENCH, "bends-small", "/bench/left/bendRadius"),
-            Gap.of(BENCH, "arch-form-fits", "/bench/misfitRms", "/bench/misfitWorst"),
+            Gap.of(BENCH, "fold-length-is-tube-length", "/hardware/left/length").also(BENCH, "blank-long-enough").also(ACTIVATION, BY_BEAM_MODEL),
+            Gap.of(BENCH, "bends-small", "/bench/left/bendRadius").also(ACTIVATION, BY_BEAM_MODEL),
+            Gap.of(BENCH, "arch-form-fits", "/bench/misfitRms", "/bench/misfitWorst", "/wire/formCanineWidth"),
             Gap.of(BENCH, "shape-kept", "/bench/misfitRmsAfter"),
-            Gap.of(ACTIVATION, "stand-off-in-range", "{last}/left/standOff"),
+            Gap.of(ACTIVATION, "stand-off-in-range", "{last}/left/standOff").also(ACTIVATION, BY_BEAM_MODEL),
             Gap.of(ACTIVATION, "sides-balanced", "{last}/left/gapOpened").also(ACTIVATION, "fold-wire-left", "not-past-plan"),
             Gap.of(ACTIVATION, "response-seen", "{last}/left/space").when(c -> c.visits().size() > 1),
             Gap.of(ACTIVATION, "no-permanent-set", "/wire/proofStrength"),
@@ -60,7 +63,7 @@ final class Gaps {
             Gap.of(READINESS, "molar-bands-sound", "/hardware/left/cemented"),
             Gap.of(READINESS, "working-model", "/hardware/modelOverBands"),
             Gap.of(READINESS, "rest-of-arch-free", "/hardware/buccalSegmentsFree"),
-            Gap.of(BENCH, "wire-is-as-planned", "/wire/section"),
+            Gap.of(BENCH, "wire-is-as-planned", "/wire/section").also(ACTIVATION, BY_BEAM_MODEL),
             Gap.of(BENCH, "midline-marked", "/bench/midlineMarked"),
             Gap.of(BENCH, "first-bend-offset", "/bench/right/firstBendOffset"),
             Gap.of(BENCH, "bends-square", "/bench/left/outOfSquare"),

@@ -21,7 +21,7 @@ public final class ArchWords {
     private ArchWords() {}
 
     public static void write(ArchResult r, Case c, PatientArch arch, Workbook book) {
-        String from = r.basis() == Basis.LANDMARKS ? "fitted to the landmarks" : "";
+        String from = r.basis() == Basis.LANDMARKS ? "fitted to the landmarks" : "as measured at the first-molar tubes";
         book.add(() -> Working.of("arch.width", GROUP, "width of the arch", r.width(), from, Say.num(r.width()), r.remark(), "braun-1998"));
         book.add(() -> Working.of("arch.depth", GROUP, "depth of the arch", r.depth(), from, Say.num(r.depth()), "", "braun-1998"));
         r.drawn().ifPresent(d -> d.fits().forEach(f -> book.add(() -> fit(f))));
@@ -91,8 +91,8 @@ public final class ArchWords {
                 "arch - wire at equal lengths from the midline mark", w.change().words(),
                 "Canines, molars and front together; a change below 0.25 mm is no bend.", "geometry", "common-practice")));
         book.add(() -> Working.of("arch.wire-misfit-rms-after", GROUP, "misfit after the folds were bent, root mean square",
-                c.bench().misfitRmsAfter(), "", "", "As measured on the model.", "common-practice"));
+                c.bench().misfitRmsAfter(), "as measured on the model", Say.num(c.bench().misfitRmsAfter()), "", "common-practice"));
         book.add(() -> Working.of("arch.wire-misfit-worst-after", GROUP, "misfit after the folds were bent, worst place",
-                c.bench().misfitWorstAfter(), "", "", "As measured on the model.", "common-practice"));
+                c.bench().misfitWorstAfter(), "as measured on the model", Say.num(c.bench().misfitWorstAfter()), "", "common-practice"));
     }
 }

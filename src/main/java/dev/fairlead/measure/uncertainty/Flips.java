@@ -7,20 +7,11 @@ import java.util.Map;
 
 /**
  * Probability of another outcome by first-order propagation (GUM, JCGM 100:2008, 5.1.2): exact where values are linear in normal
- * errors and one value decides; several values of one criterion are taken as independent, and two that would have to change together
- * are left to simulation.
+ * errors and one value decides, or two that share measurements. More values than two of one criterion are chained along their strongest
+ * correlations; values that would have to change together are left to simulation.
  */
 public final class Flips {
-    /** All limits that one value of one place is held against. */
-    private record Group(double variance, double below, double above, Compared any) {
-        /** {@code variance} may be another than the value's own. */
-        double flip(double variance) {
-            double sd = Math.sqrt(Math.max(0, variance));
-            return (Double.isInfinite(below) ? 0 : NormalTail.beyond(below, sd)) + (Double.isInfinite(above) ? 0 : NormalTail.beyond(above, sd));
-        }
-    }
-
-    private final Map<String, List<Group>> byCriterion = new LinkedHashMap<>();
+    private final Map<String, List<Span>> byCriterion = new LinkedHashMap<>();
 
     /** From all comparisons of one case; those that decide nothing are passed over. */
     public Flips(List<Compared> all) {
@@ -30,30 +21,12 @@ public final class Flips {
                 values.computeIfAbsent(List.of(c.criterion(), c.place(), c.component()), k -> new ArrayList<>(2)).add(c);
             }
         }
-        values.forEach((key, limits) -> byCriterion.computeIfAbsent(key.get(0), k -> new ArrayList<>()).add(group(limits)));
-    }
-
-    /** On each side only the nearest limit counts: whoever passes the next has passed it. */
-    private static Group group(List<Compared> limits) {
-        double below = Double.POSITIVE_INFINITY;
-        double above = Double.POSITIVE_INFINITY;
-        for (Compared c : limits) {
-            if (c.over()) {
-                below = Math.min(below, c.distance());
-            } else {
-                above = Math.min(above, c.distance());
-            }
-        }
-        return new Group(limits.get(0).measuredVariance(), below, above, limits.get(0));
+        values.forEach((key, limits) -> byCriterion.computeIfAbsent(key.get(0), k -> new ArrayList<>()).add(Span.of(limits)));
     }
 
     /** Probability that a criterion would end differently; 0 for one that holds no uncertain value against a limit. */
     public double of(String criterion) {
-        double same = 1;
-        for (Group g : byCriterion.getOrDefault(criterion, List.of())) {
-            same *= 1 - g.flip(g.variance());
-        }
-        return 1 - same;
+        return 1 - same(byCriterion.getOrDefault(criterion, List.of()), "");
     }
 
     /** Expected number of criteria that would end differently. */
@@ -66,13 +39,45 @@ public final class Flips {
         return List.copyOf(byCriterion.keySet());
     }
 
+    /** True when a measurement plays a part in how a criterion ends. */
+    boolean rests(String criterion, String source) {
+        return byCriterion.get(criterion).stream().anyMatch(s -> s.part(source, "") != 0);
+    }
+
     /** The same when the error of one measurement is divided by sqrt 2, as the mean of two readings has it. */
     double repeated(String criterion, String source) {
+        return 1 - same(byCriterion.get(criterion), source);
+    }
+
+    /**
+     * Probability that all values stay on their side: that of the least certain one, times that of each other one given the one before
+     * it with which it goes most closely together (a tree of dependence, Chow &amp; Liu 1968).
+     */
+    private static double same(List<Span> spans, String repeated) {
+        List<Span> left = new ArrayList<>(spans);
+        List<Span> taken = new ArrayList<>();
         double same = 1;
-        for (Group g : byCriterion.get(criterion)) {
-            double part = g.any().value().part(source);
-            same *= 1 - g.flip(g.variance() - part * part / 2);
+        while (!left.isEmpty()) {
+            Span next = null;
+            Span with = null;
+            double most = -1;
+            for (Span candidate : left) {
+                for (Span t : taken) {
+                    double r = Math.abs(candidate.correlation(t, repeated));
+                    if (r > most) {
+                        most = r;
+                        next = candidate;
+                        with = t;
+                    }
+                }
+            }
+            if (next == null) {
+                next = left.stream().min(java.util.Comparator.comparingDouble(s -> s.stays(repeated))).orElseThrow();
+            }
+            same *= with == null || most == 0 ? next.stays(repeated) : next.staysGiven(with, repeated);
+            left.remove(next);
+            taken.add(next);
         }
-        return 1 - same;
+        return same;
     }
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.fairlead.measure.Measures;
 import dev.fairlead.measure.Workbook;
+import dev.fairlead.measure.part.Parts;
 import dev.fairlead.model.Case;
 import dev.fairlead.rules.CriterionResult;
 import dev.fairlead.rules.Judge;
@@ -25,8 +26,6 @@ import org.junit.jupiter.api.Test;
 class TruthTest {
     private static final long SEED = 11;
     private static final int EACH = 3;
-    /** Criteria that look at the forces of the beam model, without which they wait for a gauge reading whatever is planted. */
-    private static final Set<String> BY_BEAM_MODEL = Set.of("no-permanent-set", "vertical-force");
 
     private static final Rulebase RULES = Rulebase.builtIn();
     private static final Judge JUDGE = RULES.judge();
@@ -78,22 +77,16 @@ class TruthTest {
 
     private static void check(PlantedCase c, String says) {
         Map<Status, Set<String>> ends = ends(c.made());
-        Set<String> warns = new TreeSet<>(c.warns());
-        Set<String> waits = new TreeSet<>(c.notAssessed());
-        warns.removeAll(BY_BEAM_MODEL);
-        waits.removeAll(BY_BEAM_MODEL);
-        assertThat(ends.getOrDefault(Status.WARN, Set.of())).as(says).isEqualTo(warns);
-        assertThat(ends.getOrDefault(Status.NOT_ASSESSED, Set.of())).as(says).isEqualTo(waits);
+        assertThat(ends.getOrDefault(Status.WARN, Set.of())).as(says).isEqualTo(new TreeSet<>(c.warns()));
+        assertThat(ends.getOrDefault(Status.NOT_ASSESSED, Set.of())).as(says).isEqualTo(new TreeSet<>(c.notAssessed()));
     }
 
     private static Map<Status, Set<String>> ends(Case c) {
-        Judgement judgement = JUDGE.judge(Measures.of(c, Optional.empty(), Workbook.none()).facts(), c.stage());
+        Judgement judgement = JUDGE.judge(Measures.of(c, Optional.empty(), Workbook.none(), Parts.full()).facts(), c.stage());
         assertThat(judgement.errors()).isEmpty();
         Map<Status, Set<String>> ends = new TreeMap<>();
         for (CriterionResult r : judgement.results()) {
-            if (!BY_BEAM_MODEL.contains(r.criterion().id())) {
-                ends.computeIfAbsent(r.status(), s -> new TreeSet<>()).add(r.criterion().id());
-            }
+            ends.computeIfAbsent(r.status(), s -> new TreeSet<>()).add(r.criterion().id());
         }
         return ends;
     }

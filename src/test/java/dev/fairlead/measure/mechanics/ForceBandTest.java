@@ -107,7 +107,12 @@ class ForceBandTest {
         assertThat(right.hinged()).isCloseTo(1.5, within(0.05));
         assertThat(right.shareHeld()).isBetween(0.61, 0.62);
         assertThat(right.shareHinged()).isBetween(0.61, 0.62);
-        assertThat(b.leftOnly().orElseThrow()).isEqualTo(right);
+        // a solution that starts from its neighbour's comes to the same point by another way: equal within the solver's own tolerance
+        var left = b.leftOnly().orElseThrow();
+        assertThat(left.hinged()).isCloseTo(right.hinged(), within(1e-8));
+        assertThat(left.held()).isCloseTo(right.held(), within(1e-8));
+        assertThat(left.shareHinged()).isCloseTo(right.shareHinged(), within(1e-8));
+        assertThat(left.shareHeld()).isCloseTo(right.shareHeld(), within(1e-8));
     }
 
     @Test

@@ -52,10 +52,44 @@ class FlipsTest {
         Flips one = new Flips(List.of(compared("c", "v", nine, eight), compared("c", "v", nine, TEN), compared("c", "v", nine, twelve)));
         assertThat(one.of("c")).isEqualTo(2 * 0.158655254, within(1e-8));
         // two independent values, 15.87 % each
-        Flips two = new Flips(List.of(compared("c", "v", nine, TEN), compared("c", "w", nine, TEN)));
+        Measured other = Measured.of(9, Unit.MM, "/z", 1);
+        Flips two = new Flips(List.of(compared("c", "v", nine, TEN), compared("c", "w", other, TEN)));
         assertThat(two.of("c")).isEqualTo(1 - Math.pow(1 - 0.158655254, 2), within(1e-8));
+        // two that rest on the same measurements cross together
+        Flips same = new Flips(List.of(compared("c", "v", nine, TEN), compared("c", "w", nine, TEN)));
+        assertThat(same.of("c")).isEqualTo(0.158655254, within(1e-5));
         assertThat(two.of("other")).isZero();
         assertThat(new Flips(List.of(new Compared("c", "/x", "v", nine, TEN, false))).expected()).isZero();
+    }
+
+    /** Sheppard 1899: two standard normal variables of correlation r are both below zero with probability 1/4 + asin(r) / 2 pi. */
+    @Test
+    void valuesThatShareAMeasurement() {
+        for (double r : new double[] {-0.99, -0.6, 0, 0.36, 0.8, 0.999}) {
+            double both = 0.25 + Math.asin(r) / (2 * Math.PI);
+            assertThat(TwoNormals.below(0, 0, r)).as("r " + r).isEqualTo(both, within(1e-9));
+            double far = Double.POSITIVE_INFINITY;
+            assertThat(TwoNormals.inside(0, far, -far, 0, r)).as("r " + r).isEqualTo(0.5 - both, within(1e-9));
+            // at the limit each stays in one half of all cases
+            Measured x = Measured.of(10, Unit.MM, "/a", 1);
+            Measured y = x.times(r).plus(Measured.of(0, Unit.MM, "/b", Math.sqrt(1 - r * r))).plus(10 - 10 * r);
+            Flips f = new Flips(List.of(compared("c", "v", x, TEN), compared("c", "w", y, TEN)));
+            assertThat(f.of("c")).as("r " + r).isEqualTo(1 - both, within(1e-6));
+        }
+        // Owen 1956: the case of h = k and r = 1/2 gives P = Phi(h) - 2 T(h, 1/sqrt(3))
+        assertThat(TwoNormals.below(1, 1, 0.5)).isEqualTo(TwoNormals.one(1) - 2 * owen(1, 1 / Math.sqrt(3)), within(1e-9));
+    }
+
+    /** Owen's T by the trapezoid rule on its defining integral. */
+    private static double owen(double h, double a) {
+        int n = 20000;
+        double sum = 0;
+        for (int i = 0; i <= n; i++) {
+            double x = a * i / n;
+            double f = Math.exp(-h * h * (1 + x * x) / 2) / (1 + x * x);
+            sum += i == 0 || i == n ? f / 2 : f;
+        }
+        return sum * a / n / (2 * Math.PI);
     }
 
     @Test

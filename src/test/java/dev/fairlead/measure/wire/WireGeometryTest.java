@@ -97,8 +97,9 @@ class WireGeometryTest {
         // each mm of radius takes 2 pi mm of each fold's wire; 0.2 mm is the error of a bench reading
         double radius = Math.abs(base.spare().part("/wire/beakRadius"));
         assertThat(radius).isCloseTo(4 * Math.PI * 0.2, within(1e-6));
-        // 1.585 mm of perimeter per mm of depth (reference model), 0.3 mm error of an arch dimension
-        assertThat(Math.abs(base.spare().part("/arch/molarDepth"))).isCloseTo(1.585 * 0.3, within(2e-3));
+        // adaptive Gauss-Kronrod quadrature (QUADPACK) of the published beta function gives 1.57517 mm of perimeter per mm of depth at
+        // 44 by 24 mm, and 1.585 over a whole millimetre; 0.3 mm is the error of an arch dimension
+        assertThat(Math.abs(base.spare().part("/arch/molarDepth"))).isCloseTo(1.57517 * 0.3, within(1e-4));
     }
 
     @Test
