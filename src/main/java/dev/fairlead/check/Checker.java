@@ -103,7 +103,7 @@ public final class Checker {
     public Judgement judge(Case c, CheckOptions options) {
         Stage reached = options.stage().orElse(c.stage());
         Parts needed = reached.hasReached(Stage.ACTIVATION) ? parts : parts.withoutForces();
-        return judge.judge(Measures.of(c, options.date(), Workbook.none(), needed).facts(), reached);
+        return ready().judge().judge(Measures.of(c, options.date(), Workbook.none(), needed).facts(), reached);
     }
 
     private static List<InputNote> notes(List<Problem> problems) {
