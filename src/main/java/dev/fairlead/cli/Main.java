@@ -62,6 +62,7 @@ public final class Main {
         line.addSubcommand(new StartCommand(console));
         line.addSubcommand(new ServeCommand(console));
         line.addSubcommand(new AuditCommand(console));
+        line.addSubcommand(new CompareCommand(console));
         line.addSubcommand(new CohortCommand(console));
         for (CommandLine sub : line.getSubcommands().values()) {
             sub.getCommandSpec().versionProvider(new Versions());
