@@ -58,6 +58,7 @@ public final class Main {
         CommandLine line = new CommandLine(new Main());
         line.addSubcommand(new CheckCommand(console));
         line.addSubcommand(new WorkCommand(console));
+        line.addSubcommand(new WhatIfCommand(console));
         line.addSubcommand(new CriteriaCommand(console));
         line.addSubcommand(new StartCommand(console));
         line.addSubcommand(new ServeCommand(console));

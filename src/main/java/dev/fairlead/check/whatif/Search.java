@@ -103,10 +103,9 @@ public final class Search {
         return new Outlook(f, Optional.ofNullable(any).map(trials::suggestion), found.map(trials::suggestion), rests(f), !sets.ended());
     }
 
-    /** What a warning rests on and no plan changes: the measurements behind it that are not planned, or what was seen. */
+    /** What a warning rests on and no plan changes: the measurements behind it that are not planned. */
     private static List<String> rests(Finding f) {
-        List<String> facts = f.usedFields().stream().filter(p -> CasePaths.field(p).map(x -> !x.about().planned()).orElse(true))
+        return f.usedFields().stream().filter(p -> CasePaths.field(p).map(x -> !x.about().planned()).orElse(true))
                 .map(p -> Missing.of(p).words()).toList();
-        return facts.isEmpty() ? List.of(f.seen()) : facts;
     }
 }

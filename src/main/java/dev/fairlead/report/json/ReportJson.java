@@ -159,7 +159,7 @@ public final class ReportJson {
         return out.put("note", w.note());
     }
 
-    private static com.fasterxml.jackson.databind.JsonNode number(double value) {
+    static com.fasterxml.jackson.databind.JsonNode number(double value) {
         double rounded = java.math.BigDecimal.valueOf(value).round(new java.math.MathContext(9)).doubleValue();
         return rounded == Math.rint(rounded) && Math.abs(rounded) < 1e9 ? NEW.numberNode((long) rounded) : NEW.numberNode(rounded);
     }
