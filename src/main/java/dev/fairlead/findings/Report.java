@@ -1,6 +1,7 @@
 package dev.fairlead.findings;
 
 import dev.fairlead.measure.Working;
+import dev.fairlead.model.Measured;
 import dev.fairlead.model.Stage;
 import dev.fairlead.rules.OwnError;
 import java.util.List;
@@ -52,5 +53,23 @@ public record Report(int format, String tool, RulebaseUsed rulebase, Subject sub
 
     public Counts counts() {
         return findings.counts();
+    }
+
+    /** The worked numbers that a finding holds against its limits: same value and error, from measurements that the finding rests on. */
+    public List<Working> workingsOf(Finding f) {
+        return workings.stream().filter(w -> w.value().known() && rests(w.value(), f)
+                && f.places().stream().flatMap(p -> p.values().stream()).anyMatch(v -> same(w.value(), v))).toList();
+    }
+
+    private static boolean rests(Measured m, Finding f) {
+        return m.sources().stream().filter(s -> s.startsWith("/")).allMatch(f.usedFields()::contains);
+    }
+
+    private static boolean same(Measured m, SeenValue v) {
+        return m.unit().dimension() == v.unit().dimension() && near(m.unit().to(v.unit(), m.value()), v.value()) && near(m.unit().to(v.unit(), m.sd()), v.error());
+    }
+
+    private static boolean near(double a, double b) {
+        return Math.abs(a - b) < Measured.ROUNDING;
     }
 }

@@ -21,8 +21,7 @@ import java.util.List;
 public final class BeamForces implements ForcePart {
     private static final int REMEMBERED = 512;
     private static final Memo<BeamCase, BeamAnswer> ANSWERS = new Memo<>(REMEMBERED, BeamAnswer::of);
-    private static final String LIMITS = "No bench test stands behind the model; even with everything measured it is true to a factor of about two"
-            + " at best. It says nothing of the share of each incisor. A gauge reading at tie-in overrides it.";
+    private static final String LIMITS = WireForces.LIMITS.get(0) + " " + WireForces.LIMITS.get(1) + " " + WireForces.LIMITS.get(4);
 
     @Override
     public Forces at(Case c, int index, Workbook book) {

@@ -159,7 +159,8 @@ public final class ReportJson {
         return out.put("note", w.note());
     }
 
-    static com.fasterxml.jackson.databind.JsonNode number(double value) {
+    /** A number rounded to what binary arithmetic can keep; whole numbers without a point. */
+    public static com.fasterxml.jackson.databind.JsonNode number(double value) {
         double rounded = java.math.BigDecimal.valueOf(value).round(new java.math.MathContext(9)).doubleValue();
         return rounded == Math.rint(rounded) && Math.abs(rounded) < 1e9 ? NEW.numberNode((long) rounded) : NEW.numberNode(rounded);
     }

@@ -1,0 +1,95 @@
+package dev.fairlead.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.ResourceLock;
+import org.junit.jupiter.api.parallel.Resources;
+
+/** Each command as a person calls it. */
+class CommandsTest {
+    private static final Path CLEAN = Path.of("cases/heron-07-clean.yaml");
+
+    @TempDir
+    Path folder;
+
+    @Test
+    @ResourceLock(Resources.SYSTEM_PROPERTIES)
+    void standardInputIsReadLikeAFile() throws IOException {
+        InputStream before = System.in;
+        try {
+            System.setIn(new ByteArrayInputStream(Files.readAllBytes(CLEAN)));
+            assertThat(CasesTest.run("check", "-")).isEqualTo(CasesTest.run("check", CLEAN.toString()));
+        } finally {
+            System.setIn(before);
+        }
+    }
+
+    @Test
+    void theWorstOfSeveralCasesDecidesAndNoneIsLost() {
+        CasesTest.Run run = CasesTest.run("check", CLEAN.toString(), "cases/gull-13-full-of-slips.yaml", "cases/avocet-03-thin-and-steep.yaml");
+        assertThat(run.code()).isEqualTo(3);
+        assertThat(run.out()).contains("Case heron-07", "Case avocet-03");
+        assertThat(run.err()).contains("gull-13-full-of-slips.yaml: refused");
+    }
+
+    @Test
+    void theBlankCaseCanBeReadAndNothingOfItPasses() throws IOException {
+        Path blank = folder.resolve("blank.yaml");
+        CasesTest.Run wrote = CasesTest.run("start", "-o", blank.toString());
+        assertThat(wrote.code()).as(wrote.err()).isZero();
+        CasesTest.Run run = CasesTest.run("check", "--stage", "holding", blank.toString());
+        assertThat(run.out()).doesNotContain("\n  pass ").contains("not assessed");
+        assertThat(CasesTest.run("start", "-o", blank.toString()).code()).as("an existing file is kept").isEqualTo(2);
+    }
+
+    @Test
+    void theMinimalCaseIsReadAndChecked() throws IOException {
+        Path minimal = folder.resolve("minimal.yaml");
+        assertThat(CasesTest.run("start", "--minimal", "-o", minimal.toString()).code()).isZero();
+        assertThat(CasesTest.run("check", "--fail-on", "never", minimal.toString()).code()).isZero();
+    }
+
+    @Test
+    void whatDoesNotApplyIsListedOnDemand() {
+        String file = "cases/oystercatcher-04-sided-plan.yaml";
+        assertThat(CasesTest.run("check", file).out()).doesNotContain("\n  does not apply ");
+        assertThat(CasesTest.run("check", "--all", file).out()).contains("does not apply");
+    }
+
+    @Test
+    void anotherDayIsJudgedForThatDay() {
+        CasesTest.Run late = CasesTest.run("check", "--stage", "records", "--date", "2028-01-01", CLEAN.toString());
+        assertThat(late.out()).contains("for 2028-01-01", "records-fresh");
+        assertThat(late.code()).isEqualTo(4);
+    }
+
+    @Test
+    void worksShowFormulaSubstitutionAndSource() {
+        CasesTest.Run run = CasesTest.run("work", CLEAN.toString());
+        assertThat(run.code()).isZero();
+        // Tanaka & Johnston 1974 by hand for an incisor sum of 22.5 mm
+        assertThat(run.out()).contains("formula  LI / 2 + 10.5", "here     22.5 / 2 + 10.5", "Tanaka & Johnston 1974");
+        assertThat(run.out().lines().filter(l -> l.codePointCount(0, l.length()) > 80 && l.strip().contains(" ") && !l.contains("/")).toList()).isEmpty();
+    }
+
+    @Test
+    void criteriaAreListedAndExplained() {
+        assertThat(CasesTest.run("criteria").out()).contains("overjet-after", "no-permanent-set");
+        assertThat(CasesTest.run("criteria", "overjet-after").out()).contains("asked", "threshold   overjet-after.min", "source");
+    }
+
+    @Test
+    void aWordThatIsNoCommandIsSaid() {
+        CasesTest.Run run = CasesTest.run("chek");
+        assertThat(run.code()).isEqualTo(2);
+        assertThat(run.err()).contains("check");
+        assertThat(CasesTest.run("--version").out()).startsWith("fairlead ");
+    }
+}
