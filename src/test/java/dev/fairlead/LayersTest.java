@@ -33,7 +33,7 @@ class LayersTest {
             .whereLayer("check").mayOnlyAccessLayers("model", "intake", "facts", "measure", "rules", "findings")
             .whereLayer("report").mayOnlyAccessLayers("model", "intake", "facts", "measure", "rules", "findings", "check")
             .whereLayer("web").mayOnlyAccessLayers("model", "intake", "facts", "measure", "rules", "findings", "check", "report")
-            .whereLayer("audit").mayOnlyAccessLayers("model", "intake", "facts", "measure", "rules", "findings", "check")
+            .whereLayer("audit").mayOnlyAccessLayers("model", "intake", "facts", "measure", "rules", "findings", "check", "report")
             .whereLayer("cli").mayNotBeAccessedByAnyLayer()
             .withOptionalLayers(true);
 
@@ -41,6 +41,14 @@ class LayersTest {
     static final ArchRule ONLY_RULES_KNOW_THE_ENGINE = noClasses()
             .that().resideOutsideOfPackages("dev.fairlead.rules..", "dev.fairlead.rulebase..")
             .should().dependOnClassesThat().resideInAnyPackage("org.drools..", "org.kie..");
+
+    /** Drawings and line breaks are one kit for reports of one case and of many; nothing else of a case's report is an audit's business. */
+    @ArchTest
+    static final ArchRule AUDITS_SHARE_THE_DRAWING_KIT_ONLY = noClasses()
+            .that().resideInAPackage("dev.fairlead.audit..")
+            .should().dependOnClassesThat(com.tngtech.archunit.base.DescribedPredicate.describe("are of a report but not its kit",
+                    c -> c.getPackageName().startsWith("dev.fairlead.report") && !c.getPackageName().equals("dev.fairlead.report.picture")
+                            && !c.getName().equals("dev.fairlead.report.text.Wrap")));
 
     @ArchTest
     static final ArchRule NOTHING_WRITES_TO_THE_CONSOLE_BUT_THE_COMMAND_LINE = noClasses()

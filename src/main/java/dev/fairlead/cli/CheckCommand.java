@@ -74,7 +74,7 @@ final class CheckCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         Output target = new Output(console, form, Optional.ofNullable(output), all);
-        Checker checker = new Checker(rules.load());
+        Checker checker = new Checker(Background.start(rules::load));
         CheckOptions options = new CheckOptions(Optional.ofNullable(date), Optional.ofNullable(stage), form != Form.text, doubting());
         int code = ExitCode.CLEAN;
         for (String name : cases) {

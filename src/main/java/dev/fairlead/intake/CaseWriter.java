@@ -40,6 +40,17 @@ public final class CaseWriter {
         return out.append('\n').toString();
     }
 
+    /** The same on one line, which ends with a line break: a line of a file of many cases. */
+    public static String line(Case c) {
+        StringWriter out = new StringWriter(8192);
+        try (JsonGenerator g = JSON.createGenerator(out)) {
+            record(g, c);
+        } catch (IOException e) {
+            throw new UncheckedIOException("writing to memory cannot fail", e);
+        }
+        return out.append('\n').toString();
+    }
+
     /** Line breaks are those of Unix on every machine, and lists of readings stay on one line. */
     static DefaultPrettyPrinter printer() {
         return new DefaultPrettyPrinter(Separators.createDefaultInstance().withObjectFieldValueSpacing(Separators.Spacing.AFTER))
@@ -113,7 +124,7 @@ public final class CaseWriter {
 
     private static void quantity(JsonGenerator g, FieldShape f, Measured m) throws IOException {
         double[] repeats = m.repeats();
-        boolean usual = m.sd() == QuantityParts.defaultError(f.about(), repeats.length);
+        boolean usual = m.sd() == QuantityParts.defaultError(f.about(), m.value(), repeats.length);
         if (!usual) {
             g.writeStartObject();
             g.writeFieldName(repeats.length > 0 ? "repeats" : "value");

@@ -12,17 +12,17 @@ import java.util.regex.Pattern;
  * and verdicts as the only consequence. Everything else could pass on an absent fact, hide a number, or do what no rule should do.
  */
 final class DrlLint {
-    private static final Pattern COMMENT = Pattern.compile("//[^\\n]*|(?s:/\\*.*?\\*/)");
-    private static final Pattern RULE = Pattern.compile(
+    static final Pattern COMMENT = Pattern.compile("//[^\\n]*|(?s:/\\*.*?\\*/)");
+    static final Pattern RULE = Pattern.compile(
             "^\\s*rule\\s+\"([^\"]*)\"(.*?)^\\s*when\\b(.*?)^\\s*then\\b(.*?)^\\s*end\\b", Pattern.DOTALL | Pattern.MULTILINE);
     private static final Pattern HEAD = Pattern.compile("(package|import|global)\\s+([\\w.]+)(?:\\s+(\\w+))?\\s*;?");
     private static final Pattern STRING = Pattern.compile("\"[^\"]*\"");
     private static final Pattern NEGATIVE = Pattern.compile("!|(?<!\\|)\\|(?!\\|)|(?<![\\w$])\\d|\\b(not|exists|forall|eval|from|accumulate|collect|null|new)\\b");
-    private static final Pattern FACT = Pattern.compile("\\s*\\$f\\s*:\\s*(\\w+)\\s*\\((.*)\\)\\s*", Pattern.DOTALL);
+    static final Pattern FACT = Pattern.compile("\\s*\\$f\\s*:\\s*(\\w+)\\s*\\((.*)\\)\\s*", Pattern.DOTALL);
     private static final Pattern TERM =
             Pattern.compile("\\s*(\\w+)\\s*\\.\\s*(\\w+)\\(\\s*(limits\\s*\\.\\s*of\\(\\s*\"[^\"]*\"\\s*\\)\\s*)?\\)\\s*");
     private static final Pattern LIMIT = Pattern.compile("\\blimits\\s*\\.\\s*of\\s*\\(\\s*\"([^\"]*)\"\\s*\\)");
-    private static final Pattern CALL = Pattern.compile("\\s*verdicts\\.(pass|caution|stop|doesNotApply)\\(\\s*\"([^\"]*)\"\\s*,\\s*\\$f\\s*"
+    static final Pattern CALL = Pattern.compile("\\s*verdicts\\.(pass|caution|stop|doesNotApply)\\(\\s*\"([^\"]*)\"\\s*,\\s*\\$f\\s*"
             + "(?:,\\s*\"([^\"]*)\"\\s*)?\\)((?:\\s*\\.seen\\(\\s*\"[^\"]*\"\\s*,\\s*\\$f\\.\\w+\\(\\)\\s*\\))*)\\s*;\\s*");
     private static final Pattern SEEN = Pattern.compile("\\.seen\\(\\s*\"([^\"]*)\"");
 

@@ -1,5 +1,6 @@
 package dev.fairlead.rules;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -8,16 +9,23 @@ import org.drools.model.Model;
 import org.drools.modelcompiler.KieBaseBuilder;
 import org.kie.api.KieBase;
 
-/** The compiled rules, ready for sessions; safe to share between threads. */
+/** The rules of all criteria in the engine, ready for sessions; safe to share between threads. */
 final class Engine {
-    private final Map<String, Model> byCriterion;
+    private static final String PACKAGE = "dev.fairlead.rulebase";
+
+    private final Map<String, PlainModel.Source> plain;
+    private final Map<String, Model> compiled;
     private final KieBase all;
     private final Map<String, KieBase> alone = new ConcurrentHashMap<>();
 
-    /** One model a criterion, by criterion id. */
-    Engine(Map<String, Model> byCriterion) {
-        this.byCriterion = new LinkedHashMap<>(byCriterion);
-        this.all = KieBaseBuilder.createKieBaseFromModel(List.copyOf(this.byCriterion.values()));
+    /** By criterion id: rules as data, and the compiled model of each criterion that has something else. */
+    Engine(Map<String, PlainModel.Source> plain, Map<String, Model> compiled) {
+        this.plain = new LinkedHashMap<>(plain);
+        this.compiled = new LinkedHashMap<>(compiled);
+        List<Model> models = new ArrayList<>();
+        models.add(PlainModel.of(PACKAGE, this.plain.values()));
+        models.addAll(this.compiled.values());
+        this.all = KieBaseBuilder.createKieBaseFromModel(models);
     }
 
     KieBase all() {
@@ -26,7 +34,8 @@ final class Engine {
 
     /** The rules of one criterion alone; made when first asked for. */
     KieBase only(String criterion) {
-        return alone.computeIfAbsent(criterion, id -> KieBaseBuilder.createKieBaseFromModel(List.of(byCriterion.get(id))));
+        return alone.computeIfAbsent(criterion, id -> KieBaseBuilder.createKieBaseFromModel(
+                List.of(compiled.containsKey(id) ? compiled.get(id) : PlainModel.of(PACKAGE, List.of(plain.get(id))))));
     }
 
     /** Number of rules that the engine holds. */

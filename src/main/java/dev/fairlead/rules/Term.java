@@ -3,9 +3,12 @@ package dev.fairlead.rules;
 import dev.fairlead.facts.CaseFact;
 import dev.fairlead.model.Answer;
 import dev.fairlead.model.Knowable;
+import dev.fairlead.model.Limit;
 import dev.fairlead.model.Measured;
+import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -38,31 +41,46 @@ public record Term(Need need, Kind kind, String limit) {
         Set<Term> terms = new LinkedHashSet<>();
         Matcher when = WHEN.matcher(COMMENT.matcher(drl).replaceAll(" "));
         while (when.find()) {
-            Matcher m = WRITTEN.matcher(when.group(1));
-            while (m.find()) {
-                Need need = Need.of(about, m.group(1));
-                if (need == null) {
-                    throw new IllegalStateException(about.getSimpleName() + " has no " + m.group(1));
-                }
-                terms.add(new Term(terms.stream().map(Term::need).filter(n -> n.component().equals(m.group(1))).findFirst().orElse(need),
-                        Kind.valueOf(m.group(2).replaceAll("(?=[A-Z])", "_").toUpperCase(java.util.Locale.ROOT)), m.group(3) == null ? "" : m.group(3)));
-            }
+            terms.addAll(written(when.group(1), about));
         }
         return List.copyOf(terms);
     }
 
-    /** Whether it holds for a fact under these thresholds, as the engine would say. */
+    /** The conditions in one piece of a rule's left-hand side. */
+    static List<Term> written(String condition, Class<? extends CaseFact> about) {
+        List<Term> terms = new ArrayList<>();
+        Matcher m = WRITTEN.matcher(condition);
+        while (m.find()) {
+            Need need = Need.of(about, m.group(1));
+            if (need == null) {
+                throw new IllegalStateException(about.getSimpleName() + " has no " + m.group(1));
+            }
+            terms.add(new Term(need, Kind.valueOf(upper(m.group(2))), m.group(3) == null ? "" : m.group(3)));
+        }
+        return terms;
+    }
+
+    /** A name as Java writes methods, as Java writes constants. */
+    static String upper(String method) {
+        return method.replaceAll("(?=[A-Z])", "_").toUpperCase(Locale.ROOT);
+    }
+
+    /** Whether it holds for a fact under these thresholds. */
     boolean holds(CaseFact fact, Limits limits) {
-        Knowable k = need.of(fact);
+        return holds(kind, need.of(fact), kind.compares() ? limits.of(limit) : null);
+    }
+
+    /** Whether a condition of this kind holds for a component; {@code limit} is null where it takes none. */
+    static boolean holds(Kind kind, Knowable k, Limit limit) {
         return switch (kind) {
             case KNOWN -> k.known();
             case DOES_NOT_APPLY -> k.doesNotApply();
             case YES -> ((Answer) k).yes();
             case NO -> ((Answer) k).no();
-            case AT_MOST -> ((Measured) k).atMost(limits.of(limit));
-            case ABOVE -> ((Measured) k).above(limits.of(limit));
-            case AT_LEAST -> ((Measured) k).atLeast(limits.of(limit));
-            case BELOW -> ((Measured) k).below(limits.of(limit));
+            case AT_MOST -> ((Measured) k).atMost(limit);
+            case ABOVE -> ((Measured) k).above(limit);
+            case AT_LEAST -> ((Measured) k).atLeast(limit);
+            case BELOW -> ((Measured) k).below(limit);
         };
     }
 }

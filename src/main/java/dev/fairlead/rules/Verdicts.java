@@ -27,7 +27,7 @@ public final class Verdicts {
         return add(criterion, fact, Outcome.DOES_NOT_APPLY, reason);
     }
 
-    private Verdict add(String criterion, CaseFact fact, Outcome outcome, String reason) {
+    Verdict add(String criterion, CaseFact fact, Outcome outcome, String reason) {
         Verdict verdict = new Verdict(criterion, fact, outcome, reason);
         all.add(verdict);
         return verdict;

@@ -1,32 +1,36 @@
 package dev.fairlead.rules.build;
 
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import dev.fairlead.facts.CaseFact;
 import dev.fairlead.rules.BuiltIn;
-import dev.fairlead.rules.Hash;
+import dev.fairlead.rules.PlainRule;
 import dev.fairlead.rules.RuleFiles;
 import dev.fairlead.rules.RulebaseCheck;
 import dev.fairlead.rules.RulebaseException;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.LinkedHashMap;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
-/** Compiles the rulebase in the build: {@code CompileRulebase RULES CLASSES}. Only what changed since the last build is compiled again. */
+/**
+ * Compiles the rulebase in the build: {@code CompileRulebase RULES CLASSES}. Every file goes through the engine's own compiler, so that what
+ * is not DRL, or does not fit the facts, stops the build. Rules that are plain are then kept as data, others as the classes made of them.
+ */
 public final class CompileRulebase {
-    private static final JsonMapper JSON = JsonMapper.builder().enable(com.fasterxml.jackson.databind.SerializationFeature.INDENT_OUTPUT).build();
+    private static final JsonMapper JSON = JsonMapper.builder().build();
 
     private final Path classes;
     private final RuleFiles files;
-    private final Map<String, BuiltIn.Entry> before;
 
-    private CompileRulebase(Path rules, Path classes) throws IOException {
+    private CompileRulebase(Path rules, Path classes) {
         this.classes = classes;
         this.files = RuleFiles.of(rules);
-        Path index = classes.resolve(BuiltIn.INDEX);
-        this.before = Files.exists(index) ? JSON.readValue(index.toFile(), BuiltIn.class).rules() : Map.of();
     }
 
     public static void main(String[] args) throws IOException {
@@ -39,50 +43,35 @@ public final class CompileRulebase {
     }
 
     private void run() throws IOException {
-        RulebaseCheck.check(files);
+        Map<String, Class<? extends CaseFact>> about = new HashMap<>();
+        RulebaseCheck.check(files).criteria().forEach(c -> about.put(c.folder() + "/" + RuleFiles.DRL, c.about()));
+        Map<String, String> texts = new TreeMap<>();
+        files.rules().forEach(path -> texts.put(path, files.text(path)));
+        List<CompiledRules> compiled = new RuleCache(classes.resolveSibling("rule-cache")).compile(texts);
+        removeOld();
         Map<String, BuiltIn.Entry> entries = new TreeMap<>();
-        Map<String, String> changed = new LinkedHashMap<>();
-        for (String path : files.rules()) {
-            BuiltIn.Entry known = before.get(path);
-            if (known != null && known.key().equals(CacheKey.of(path, files.text(path))) && present(known)) {
-                entries.put(path, known);
-            } else {
-                changed.put(path, files.text(path));
+        for (CompiledRules c : compiled) {
+            List<PlainRule> plain = PlainRule.in(texts.get(c.path()), about.get(c.path()));
+            if (!plain.isEmpty() && plain.size() != c.rules()) {
+                throw new IllegalStateException(c.path() + ": " + c.rules() + " rules, of which " + plain.size() + " were read");
             }
-        }
-        List<CompiledRules> compiled = changed.isEmpty() ? List.of() : DrlCompiler.compile(changed);
-        for (CompiledRules c : compiled) {
-            entries.put(c.path(), new BuiltIn.Entry(c.key(), c.rules(), c.modelClass(), List.copyOf(c.classes().keySet())));
-        }
-        removeOld(entries);
-        for (CompiledRules c : compiled) {
-            for (Map.Entry<String, byte[]> file : c.classes().entrySet()) {
+            entries.put(c.path(), new BuiltIn.Entry(c.rules(), plain, plain.isEmpty() ? c.modelClass() : ""));
+            for (Map.Entry<String, byte[]> file : plain.isEmpty() ? c.classes().entrySet() : Set.<Map.Entry<String, byte[]>>of()) {
                 write(file.getKey(), file.getValue());
             }
         }
-        Map<String, String> hashes = new TreeMap<>();
-        for (Map.Entry<String, byte[]> file : files.all().entrySet()) {
-            hashes.put(file.getKey(), Hash.of(file.getValue()));
-            write(BuiltIn.FOLDER + "files/" + file.getKey(), file.getValue());
-        }
-        write(BuiltIn.INDEX, JSON.writeValueAsBytes(new BuiltIn(hashes, entries)));
+        write(BuiltIn.TEXTS, BuiltIn.inOnePiece(files));
+        write(BuiltIn.INDEX, JSON.writeValueAsBytes(BuiltIn.of(files, entries)));
     }
 
-    private boolean present(BuiltIn.Entry entry) {
-        return entry.classes().stream().allMatch(c -> Files.exists(classes.resolve(c)));
-    }
-
-    /** Takes away classes and texts of rules that changed or went, so that the jar holds nothing else. */
-    private void removeOld(Map<String, BuiltIn.Entry> entries) throws IOException {
-        for (Map.Entry<String, BuiltIn.Entry> old : before.entrySet()) {
-            if (!old.getValue().equals(entries.get(old.getKey()))) {
-                for (String file : old.getValue().classes()) {
-                    Files.deleteIfExists(classes.resolve(file));
+    /** Takes away everything of the build before, so that the jar holds nothing else. */
+    private void removeOld() throws IOException {
+        Path folder = classes.resolve(BuiltIn.FOLDER);
+        if (Files.exists(folder)) {
+            try (Stream<Path> all = Files.walk(folder)) {
+                for (Path file : all.sorted(Comparator.reverseOrder()).toList()) {
+                    Files.delete(file);
                 }
-            }
-            if (!entries.containsKey(old.getKey())) {
-                Files.deleteIfExists(classes.resolve(BuiltIn.FOLDER + "files/" + old.getKey()));
-                Files.deleteIfExists(classes.resolve(BuiltIn.FOLDER + "files/" + old.getKey().replace(RuleFiles.DRL, RuleFiles.TEXTS)));
             }
         }
     }

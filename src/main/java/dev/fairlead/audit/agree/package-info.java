@@ -1,0 +1,2 @@
+/** Holds an audit against what others say of the same cases: a reviewer's verdicts, or the truth of invented cases. */
+package dev.fairlead.audit.agree;

@@ -1,0 +1,65 @@
+package dev.fairlead.audit.page;
+
+import dev.fairlead.audit.agree.Agreement;
+import dev.fairlead.audit.agree.Detection;
+import dev.fairlead.audit.summary.CriterionCount;
+import dev.fairlead.audit.summary.Heading;
+import dev.fairlead.audit.summary.Summary;
+import dev.fairlead.model.Stage;
+import dev.fairlead.report.picture.Picture;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * All that the page shows.
+ *
+ * @param funnel residents over all criteria; empty with fewer than two
+ * @param periods time over all criteria; empty with fewer than two periods
+ * @param agreement with a reviewer, when one was given
+ * @param detection of planted faults, when a truth was given
+ */
+public record AuditView(Heading heading, Summary summary, List<CriterionView> criteria, List<CaseView> cases, Optional<Picture> funnel, Optional<Picture> periods,
+        Optional<Agreement.Result> agreement, Optional<Detection.Result> detection, String style, String script, String scriptHash) {
+    public long stops() {
+        return summary.stages().stream().mapToLong(s -> s.stop()).sum();
+    }
+
+    public long cautions() {
+        return summary.stages().stream().mapToLong(s -> s.caution()).sum();
+    }
+
+    public long waiting() {
+        return summary.stages().stream().mapToLong(s -> s.waiting()).sum();
+    }
+
+    public long clear() {
+        return summary.stages().stream().mapToLong(s -> s.clear()).sum();
+    }
+
+    public long mostOfStage() {
+        return summary.stages().stream().mapToLong(s -> s.cases()).max().orElse(1);
+    }
+
+    public List<CriterionView> of(Stage stage) {
+        return criteria.stream().filter(c -> c.count().stage() == stage && c.count().judged() + c.count().notAssessed() + c.count().failed() + c.count().doesNotApply() > 0).toList();
+    }
+
+    /** End of the scale on which all rates are drawn: the greatest upper end among criteria with some cases, to the next tenth. */
+    public double scale() {
+        double most = summary.criteria().stream().filter(c -> c.judged() >= 30 || c.warn() > 0).mapToDouble(c -> c.warnRate().high()).max().orElse(0.1);
+        return Math.min(1, Math.ceil(most * 10) / 10);
+    }
+
+    public long waived() {
+        return summary.criteria().stream().mapToLong(CriterionCount::waived).sum();
+    }
+
+    public List<String> residents() {
+        return cases.stream().map(c -> c.look().row().resident()).filter(r -> !r.isEmpty()).distinct().sorted().toList();
+    }
+
+    /** A count with its noun. */
+    public static String n(long count, String one, String many) {
+        return count + " " + (count == 1 ? one : many);
+    }
+}

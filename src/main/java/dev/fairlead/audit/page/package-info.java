@@ -1,0 +1,2 @@
+/** The report of an audit as one page that needs nothing else: for a meeting, for paper, and without a network. */
+package dev.fairlead.audit.page;

@@ -1,0 +1,63 @@
+package dev.fairlead.audit.run;
+
+import dev.fairlead.model.Stage;
+import dev.fairlead.rules.Ending;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * How one case of an audit ended, without words.
+ *
+ * @param source where the case stands
+ * @param kind whether it was judged
+ * @param reason why it was not; empty when it was
+ * @param id pseudonym of the case; empty when it was not read
+ * @param hash SHA-256 of its text
+ * @param stage as of which it was judged; null when it was not
+ * @param resident code of the resident; empty when none is named
+ * @param day for which it was judged; empty when none is named
+ * @param endings ending of each criterion in catalogue order by {@link Ending#ordinal()}; -1 for stages not reached
+ * @param waived criteria whose finding a waiver answers for
+ * @param missing for each criterion not assessed, what it waits for
+ * @param notes waivers that do not hold
+ * @param errors failures of our own
+ * @param doubts what reading the case left open
+ * @param duplicate an earlier case of this audit has the same pseudonym
+ */
+public record CaseRow(String source, Kind kind, String reason, String id, String hash, Stage stage, String resident, String day, byte[] endings,
+        List<String> waived, Map<String, List<String>> missing, List<Note> notes, List<String> errors, int doubts, boolean duplicate) {
+    /** Whether a case was judged. */
+    public enum Kind { JUDGED, UNREADABLE, TOO_LONG, FAILED }
+
+    /** A waiver that does not hold: the criterion that it names, the kind of fault, and a sentence. */
+    public record Note(String criterion, String kind, String text) {}
+
+    /** A case that could not be judged. */
+    public static CaseRow not(Kind kind, String source, String hash, String reason) {
+        return new CaseRow(source, kind, reason, "", hash, null, "", "", new byte[0], List.of(), Map.of(), List.of(), List.of(), 0, false);
+    }
+
+    public boolean judged() {
+        return kind == Kind.JUDGED;
+    }
+
+    CaseRow again() {
+        return new CaseRow(source, kind, reason, id, hash, stage, resident, day, endings, waived, missing, notes, errors, doubts, true);
+    }
+
+    /** How many criteria ended so. */
+    public int count(Ending ending) {
+        int n = 0;
+        for (byte e : endings) {
+            n += e == ending.ordinal() ? 1 : 0;
+        }
+        return n;
+    }
+
+    /** The ending of the criterion at that index, or null when its stage is not reached. */
+    public Ending ending(int criterion) {
+        return endings[criterion] < 0 ? null : ENDINGS[endings[criterion]];
+    }
+
+    private static final Ending[] ENDINGS = Ending.values();
+}

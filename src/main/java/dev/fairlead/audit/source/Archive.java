@@ -1,0 +1,68 @@
+package dev.fairlead.audit.source;
+
+import dev.fairlead.audit.cohort.CohortFiles;
+import dev.fairlead.intake.Format;
+import java.io.BufferedInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.Consumer;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipException;
+import java.util.zip.ZipFile;
+
+/**
+ * Reads the cases of a zip archive without unpacking it to disk, so that names of entries lead nowhere. An archive that unpacks to far
+ * more than its own size is refused in the middle, whatever its directory says.
+ */
+final class Archive {
+    /** A case of JSON packs to about a seventh, many alike to a fortieth; beyond this it is no archive of cases. */
+    private static final long MOST_RATIO = 200;
+    private static final long ALWAYS_ALLOWED = 16 << 20;
+    private static final int MOST_ENTRIES = 2_000_000;
+
+    private final Mapping mapping;
+
+    Archive(Mapping mapping) {
+        this.mapping = mapping;
+    }
+
+    void read(Path file, String source, long before, Consumer<Item> sink) throws IOException {
+        long reached = before;
+        try (ZipFile zip = new ZipFile(file.toFile())) {
+            if (zip.size() > MOST_ENTRIES) {
+                throw new ZipException("more than " + MOST_ENTRIES + " entries");
+            }
+            List<? extends ZipEntry> entries = zip.stream().filter(e -> !e.isDirectory()).sorted(Comparator.comparing(ZipEntry::getName)).toList();
+            for (ZipEntry e : entries) {
+                String name = source + "!" + Names.shown(e.getName());
+                reached += Math.max(0, e.getCompressedSize());
+                entry(zip, e, name, reached, sink);
+            }
+        } catch (ZipException e) {
+            sink.accept(new Item(source, new Item.Trouble("no zip archive, or one that is cut short or damaged (" + Names.shown(String.valueOf(e.getMessage())) + ")"), before));
+        }
+    }
+
+    private void entry(ZipFile zip, ZipEntry e, String name, long reached, Consumer<Item> sink) {
+        String last = e.getName().substring(Math.max(e.getName().lastIndexOf('/'), e.getName().lastIndexOf('\\')) + 1);
+        Names.Kind kind = Names.kind(last);
+        if (kind == Names.Kind.OTHER || last.startsWith(".") || CohortFiles.holdsTruth(last)) {
+            return;
+        }
+        long budget = Math.max(ALWAYS_ALLOWED, MOST_RATIO * Math.max(0, e.getCompressedSize()));
+        try (InputStream in = new Bounded(new BufferedInputStream(zip.getInputStream(e)), budget,
+                "refused: it unpacks to more than " + MOST_RATIO + " times its size, as an archive made to fill a machine does")) {
+            switch (kind) {
+                case LINES -> new Lines(name, reached, sink).read(in);
+                case CSV -> CsvTable.read(in, name, reached, mapping, sink);
+                case CASE -> sink.accept(new Item(name, new Item.Text(in.readNBytes(Lines.MOST_BYTES + 1), Format.BY_NAME), reached));
+                default -> sink.accept(new Item(name, new Item.Trouble("archives and workbooks within an archive are not opened: take it out first"), reached));
+            }
+        } catch (IOException | TableException problem) {
+            sink.accept(new Item(name, new Item.Trouble(Sources.reason(problem)), reached));
+        }
+    }
+}

@@ -1,0 +1,92 @@
+package dev.fairlead.audit.source;
+
+import dev.fairlead.intake.CasePaths;
+import dev.fairlead.intake.CaseTree;
+import dev.fairlead.intake.Format;
+import dev.fairlead.model.shape.FieldShape;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/** The columns of one table, and how a row of it becomes the text of a case. */
+final class Columns {
+    private record Column(String heading, String pointer) {}
+
+    private final Map<Integer, Column> byIndex;
+    private final Mapping mapping;
+    private final int width;
+
+    private Columns(Map<Integer, Column> byIndex, Mapping mapping, int width) {
+        this.byIndex = byIndex;
+        this.mapping = mapping;
+        this.width = width;
+    }
+
+    /** Reads the heading of a table; a heading that is not understood refuses the table, for a column left out in silence would look like missing facts. */
+    static Columns of(List<String> headings, Mapping mapping) throws TableException {
+        Map<Integer, Column> byIndex = new HashMap<>();
+        Map<String, String> taken = new HashMap<>();
+        List<String> problems = new ArrayList<>();
+        for (int i = 0; i < headings.size(); i++) {
+            String heading = headings.get(i) == null ? "" : headings.get(i).strip();
+            if (heading.isEmpty() || mapping.ignore().contains(heading)) {
+                continue;
+            }
+            String pointer = TableFields.pointer(mapping.columns().getOrDefault(heading, heading));
+            if (pointer == null) {
+                problems.add(TableFields.unknown(heading));
+            } else if (taken.putIfAbsent(pointer, heading) != null) {
+                problems.add("two columns hold " + pointer + ": " + TableFields.quoted(taken.get(pointer)) + " and " + TableFields.quoted(heading));
+            } else {
+                byIndex.put(i, new Column(heading, pointer));
+            }
+        }
+        if (!taken.containsKey("/id") && !mapping.constants().containsKey("id") && problems.isEmpty()) {
+            problems.add("no column holds id, the pseudonym of the case");
+        }
+        if (!problems.isEmpty()) {
+            throw new TableException("the heading is not understood: " + String.join("; ", problems.subList(0, Math.min(5, problems.size())))
+                    + (problems.size() > 5 ? "; and " + (problems.size() - 5) + " more" : ""));
+        }
+        return new Columns(byIndex, mapping, headings.size());
+    }
+
+    int width() {
+        return width;
+    }
+
+    /** The field of a column, or null when the column is not read. */
+    FieldShape field(int column) {
+        Column c = byIndex.get(column);
+        return c == null ? null : CasePaths.field(c.pointer()).orElse(null);
+    }
+
+    /** The text of the case in a row. */
+    byte[] json(List<String> cells) throws TableException {
+        if (cells.size() > width && cells.subList(width, cells.size()).stream().anyMatch(c -> c != null && !c.isBlank())) {
+            throw new TableException(cells.size() + " cells under " + width + " headings; likely a decimal comma in a table divided by commas");
+        }
+        CaseTree tree = CaseTree.empty();
+        for (Map.Entry<String, String> e : mapping.constants().entrySet()) {
+            put(tree, TableFields.pointer(e.getKey()), e.getValue(), e.getKey());
+        }
+        for (int i = 0; i < Math.min(cells.size(), width); i++) {
+            Column c = byIndex.get(i);
+            String cell = cells.get(i);
+            if (c != null && cell != null && !cell.isBlank()) {
+                put(tree, c.pointer(), mapping.word(c.heading(), cell.strip()), c.heading());
+            }
+        }
+        return tree.text(Format.JSON).getBytes(StandardCharsets.UTF_8);
+    }
+
+    private static void put(CaseTree tree, String pointer, String text, String heading) throws TableException {
+        try {
+            tree.set(pointer, text);
+        } catch (IllegalArgumentException e) {
+            throw new TableException(TableFields.quoted(heading) + " is filled while the entry before it is empty");
+        }
+    }
+}

@@ -1,0 +1,106 @@
+package dev.fairlead.audit.source;
+
+import dev.fairlead.audit.cohort.CohortFiles;
+import dev.fairlead.intake.Format;
+import java.io.BufferedInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+import java.util.stream.Stream;
+
+/**
+ * All cases below some paths, in a fixed order: files (JSON, YAML), files of one case a line, tables, archives, and folders of these.
+ * What cannot be read is handed on as an item that says why; nothing here ends an audit.
+ */
+public final class Sources {
+    private final List<Path> files = new ArrayList<>();
+    private final List<String> passedOver = new ArrayList<>();
+    private final Mapping mapping;
+    private long size;
+
+    /** Looks for files below the paths; {@code mapping} is how tables are read. */
+    public Sources(List<Path> paths, Mapping mapping) throws IOException {
+        this.mapping = mapping;
+        for (Path p : paths) {
+            if (Files.isDirectory(p)) {
+                try (Stream<Path> walk = Files.walk(p)) {
+                    walk.filter(Files::isRegularFile).sorted().forEach(f -> add(f, true));
+                } catch (UncheckedIOException e) {
+                    throw e.getCause();
+                }
+            } else {
+                add(p, false);
+            }
+        }
+    }
+
+    private void add(Path file, boolean fromFolder) {
+        String name = file.getFileName() == null ? "" : file.getFileName().toString();
+        if (fromFolder && (Names.kind(name) == Names.Kind.OTHER || CohortFiles.holdsTruth(name) || name.startsWith("."))) {
+            passedOver.add(Names.shown(file.toString()));
+            return;
+        }
+        files.add(file);
+        try {
+            size += Files.size(file);
+        } catch (IOException e) {
+            size += 0; // it is told as unreadable when its turn comes
+        }
+    }
+
+    /** Bytes of all files. */
+    public long size() {
+        return size;
+    }
+
+    /** Files of folders that hold no cases by their names. */
+    public List<String> passedOver() {
+        return List.copyOf(passedOver);
+    }
+
+    /** Hands on every case in order, on the calling thread. */
+    public void each(Consumer<Item> sink) {
+        long before = 0;
+        for (Path file : files) {
+            String source = Names.shown(file.toString());
+            long length = 0;
+            try {
+                length = Files.size(file);
+                if (file.getFileName() != null && Names.kind(file.getFileName().toString()) == Names.Kind.ZIP) {
+                    new Archive(mapping).read(file, source, before, sink);
+                } else {
+                    try (InputStream in = new BufferedInputStream(Files.newInputStream(file))) {
+                        one(in, file, source, before, sink);
+                    }
+                }
+            } catch (java.nio.file.NoSuchFileException e) {
+                sink.accept(new Item(source, new Item.Trouble("there is no such file"), before));
+            } catch (IOException | TableException e) {
+                sink.accept(new Item(source, new Item.Trouble(reason(e)), before + length));
+            }
+            before += length;
+        }
+    }
+
+    private void one(InputStream in, Path file, String source, long before, Consumer<Item> sink) throws IOException, TableException {
+        switch (Names.kind(file.getFileName().toString())) {
+            case LINES -> new Lines(source, before, sink).read(in);
+            case CSV -> CsvTable.read(in, source, before, mapping, sink);
+            case XLSX -> XlsxTable.read(file, source, before, mapping, sink);
+            default -> {
+                byte[] bytes = in.readNBytes(Lines.MOST_BYTES + 1);
+                sink.accept(new Item(source, new Item.Text(bytes, Format.BY_NAME), before + bytes.length));
+            }
+        }
+    }
+
+    static String reason(Exception e) {
+        return e instanceof TableException || e instanceof Bounded.TooMuch ? e.getMessage()
+                : "cannot be read (" + Names.shown(String.valueOf(e.getMessage())) + ")";
+    }
+}

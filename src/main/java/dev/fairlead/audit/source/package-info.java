@@ -1,0 +1,2 @@
+/** Where the cases of an audit come from: folders, files, lines, tables and archives, one case at a time. */
+package dev.fairlead.audit.source;

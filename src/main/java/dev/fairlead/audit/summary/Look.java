@@ -1,0 +1,34 @@
+package dev.fairlead.audit.summary;
+
+import dev.fairlead.audit.run.Audit;
+import dev.fairlead.audit.run.CaseRow;
+import dev.fairlead.rules.Ending;
+import dev.fairlead.audit.source.Item;
+
+/**
+ * A case among those that need a look first: most stops without a waiver, then cautions, then what is not assessed, then order of the source.
+ *
+ * @param stops warnings of weight stop that no waiver answers for
+ */
+public record Look(CaseRow row, Item item, int stops, int cautions, int open, long number) implements Comparable<Look> {
+    static Look of(Audit.Done done, java.util.List<String> ids, long number) {
+        CaseRow row = done.row();
+        int stops = 0;
+        int cautions = 0;
+        for (int i = 0; i < row.endings().length; i++) {
+            boolean waived = !row.waived().isEmpty() && row.waived().contains(ids.get(i));
+            stops += row.endings()[i] == Ending.STOP.ordinal() && !waived ? 1 : 0;
+            cautions += row.endings()[i] == Ending.CAUTION.ordinal() && !waived ? 1 : 0;
+        }
+        return new Look(row, done.item(), stops, cautions, row.count(Ending.NOT_ASSESSED) + row.count(Ending.FAILED), number);
+    }
+
+    /** The one that needs a look sooner comes first. */
+    @Override
+    public int compareTo(Look o) {
+        int by = Integer.compare(o.stops, stops);
+        by = by != 0 ? by : Integer.compare(o.cautions, cautions);
+        by = by != 0 ? by : Integer.compare(o.open, open);
+        return by != 0 ? by : Long.compare(number, o.number);
+    }
+}

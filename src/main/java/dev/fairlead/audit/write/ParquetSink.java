@@ -1,0 +1,193 @@
+package dev.fairlead.audit.write;
+
+import dev.fairlead.audit.run.CaseRow;
+import dev.fairlead.audit.summary.Heading;
+import dev.fairlead.audit.summary.Summary;
+import dev.fairlead.rules.Catalogue;
+import java.io.BufferedOutputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.zip.GZIPOutputStream;
+import org.apache.parquet.format.ColumnChunk;
+import org.apache.parquet.format.ColumnMetaData;
+import org.apache.parquet.format.CompressionCodec;
+import org.apache.parquet.format.ConvertedType;
+import org.apache.parquet.format.DataPageHeader;
+import org.apache.parquet.format.DictionaryPageHeader;
+import org.apache.parquet.format.Encoding;
+import org.apache.parquet.format.FieldRepetitionType;
+import org.apache.parquet.format.FileMetaData;
+import org.apache.parquet.format.LogicalType;
+import org.apache.parquet.format.PageHeader;
+import org.apache.parquet.format.PageType;
+import org.apache.parquet.format.RowGroup;
+import org.apache.parquet.format.SchemaElement;
+import org.apache.parquet.format.StringType;
+import org.apache.parquet.format.Type;
+import org.apache.parquet.format.Util;
+
+/**
+ * One finding a row as Apache Parquet: texts by dictionary, packed by gzip. Page headers and footer are written by the format's own
+ * library; its full writer would bring a cluster's file system with it.
+ */
+public final class ParquetSink implements RowSink {
+    private static final byte[] MAGIC = "PAR1".getBytes(StandardCharsets.US_ASCII);
+    private static final int GROUP_ROWS = 1 << 17;
+
+    private final OutputStream out;
+    private final FindingRows rows;
+    private final String tool;
+    private final int groupRows;
+    private final List<Column> columns = new ArrayList<>();
+    private final List<RowGroup> groups = new ArrayList<>();
+    private long at;
+    private long total;
+    private int inGroup;
+
+    /** Values of one column of the open row group. */
+    private static final class Column {
+        private final Map<String, Integer> dictionary = new LinkedHashMap<>();
+        private final int[] values;
+
+        Column(int rows) {
+            values = new int[rows];
+        }
+    }
+
+    public ParquetSink(Catalogue catalogue, OutputStream out, String tool) throws IOException {
+        this(catalogue, out, tool, GROUP_ROWS);
+    }
+
+    /** With another number of rows a group, for tests. */
+    ParquetSink(Catalogue catalogue, OutputStream out, String tool, int groupRows) throws IOException {
+        this.out = new BufferedOutputStream(out, 1 << 16);
+        this.rows = new FindingRows(catalogue);
+        this.tool = tool;
+        this.groupRows = groupRows;
+        FindingRows.COLUMNS.forEach(c -> columns.add(new Column(groupRows)));
+        write(MAGIC);
+    }
+
+    @Override
+    public void row(CaseRow row) throws IOException {
+        List<String[]> found = new ArrayList<>();
+        rows.of(row, found::add);
+        for (String[] cells : found) {
+            for (int i = 0; i < cells.length; i++) {
+                Column c = columns.get(i);
+                Integer index = c.dictionary.get(cells[i]);
+                if (index == null) {
+                    index = c.dictionary.size();
+                    c.dictionary.put(cells[i], index);
+                }
+                c.values[inGroup] = index;
+            }
+            if (++inGroup == groupRows) {
+                group();
+            }
+        }
+    }
+
+    private void group() throws IOException {
+        if (inGroup == 0) {
+            return;
+        }
+        List<ColumnChunk> chunks = new ArrayList<>();
+        long bytes = 0;
+        for (int i = 0; i < columns.size(); i++) {
+            ColumnChunk chunk = chunk(columns.get(i), FindingRows.COLUMNS.get(i));
+            bytes += chunk.getMeta_data().getTotal_uncompressed_size();
+            chunks.add(chunk);
+        }
+        groups.add(new RowGroup(chunks, bytes, inGroup));
+        total += inGroup;
+        inGroup = 0;
+    }
+
+    private ColumnChunk chunk(Column c, String name) throws IOException {
+        ByteArrayOutputStream texts = new ByteArrayOutputStream();
+        for (String text : c.dictionary.keySet()) {
+            byte[] b = text.getBytes(StandardCharsets.UTF_8);
+            texts.write(b.length);
+            texts.write(b.length >>> 8);
+            texts.write(b.length >>> 16);
+            texts.write(b.length >>> 24);
+            texts.write(b);
+        }
+        int bits = 32 - Integer.numberOfLeadingZeros(Math.max(0, c.dictionary.size() - 1));
+        ByteArrayOutputStream data = new ByteArrayOutputStream();
+        data.write(bits);
+        data.write(HybridEncoder.of(c.values, inGroup, bits));
+        long dictionaryAt = at;
+        PageHeader dictionary = new PageHeader(PageType.DICTIONARY_PAGE, texts.size(), 0);
+        dictionary.setDictionary_page_header(new DictionaryPageHeader(c.dictionary.size(), Encoding.PLAIN));
+        long plain = page(dictionary, texts.toByteArray());
+        long dataAt = at;
+        PageHeader page = new PageHeader(PageType.DATA_PAGE, data.size(), 0);
+        page.setData_page_header(new DataPageHeader(inGroup, Encoding.RLE_DICTIONARY, Encoding.RLE, Encoding.RLE));
+        plain += page(page, data.toByteArray());
+        ColumnMetaData meta = new ColumnMetaData(Type.BYTE_ARRAY, List.of(Encoding.PLAIN, Encoding.RLE, Encoding.RLE_DICTIONARY), List.of(name),
+                CompressionCodec.GZIP, inGroup, plain, at - dictionaryAt, dataAt);
+        meta.setDictionary_page_offset(dictionaryAt);
+        ColumnChunk chunk = new ColumnChunk(dictionaryAt);
+        chunk.setMeta_data(meta);
+        c.dictionary.clear();
+        return chunk;
+    }
+
+    /** Writes a page; returns its bytes before packing, header included. */
+    private long page(PageHeader header, byte[] body) throws IOException {
+        ByteArrayOutputStream packed = new ByteArrayOutputStream();
+        try (GZIPOutputStream gzip = new GZIPOutputStream(packed)) {
+            gzip.write(body);
+        }
+        header.setCompressed_page_size(packed.size());
+        ByteArrayOutputStream head = new ByteArrayOutputStream();
+        Util.writePageHeader(header, head);
+        write(head.toByteArray());
+        write(packed.toByteArray());
+        return head.size() + (long) body.length;
+    }
+
+    @Override
+    public void end(Heading heading, Summary summary) throws IOException {
+        group();
+        List<SchemaElement> schema = new ArrayList<>();
+        SchemaElement root = new SchemaElement("findings");
+        root.setNum_children(columns.size());
+        schema.add(root);
+        for (String name : FindingRows.COLUMNS) {
+            SchemaElement e = new SchemaElement(name);
+            e.setType(Type.BYTE_ARRAY);
+            e.setRepetition_type(FieldRepetitionType.REQUIRED);
+            e.setConverted_type(ConvertedType.UTF8);
+            e.setLogicalType(LogicalType.STRING(new StringType()));
+            schema.add(e);
+        }
+        FileMetaData meta = new FileMetaData(1, schema, total, groups);
+        meta.setCreated_by("fairlead version " + tool);
+        ByteArrayOutputStream footer = new ByteArrayOutputStream();
+        Util.writeFileMetaData(meta, footer);
+        write(footer.toByteArray());
+        int n = footer.size();
+        write(new byte[] {(byte) n, (byte) (n >>> 8), (byte) (n >>> 16), (byte) (n >>> 24)});
+        write(MAGIC);
+        out.flush();
+    }
+
+    private void write(byte[] bytes) throws IOException {
+        out.write(bytes);
+        at += bytes.length;
+    }
+
+    @Override
+    public void close() throws IOException {
+        out.close();
+    }
+}

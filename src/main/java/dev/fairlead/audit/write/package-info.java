@@ -1,0 +1,2 @@
+/** Writes an audit: lines, tables, workbook, Parquet, summary as text and JSON. */
+package dev.fairlead.audit.write;

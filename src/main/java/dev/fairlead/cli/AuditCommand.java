@@ -1,0 +1,121 @@
+package dev.fairlead.cli;
+
+import dev.fairlead.audit.run.Audit;
+import dev.fairlead.audit.source.Sources;
+import dev.fairlead.audit.summary.Heading;
+import dev.fairlead.audit.summary.Summary;
+import dev.fairlead.audit.summary.Tally;
+import dev.fairlead.audit.write.RowSink;
+import dev.fairlead.check.Checker;
+import dev.fairlead.check.Version;
+import dev.fairlead.findings.RulebaseUsed;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Audits many cases. */
+@Command(name = "audit", mixinStandardHelpOptions = true, sortOptions = false,
+        description = "Judge many cases and tell what they show together: which criteria fail, where, how often, and what waits for data.")
+final class AuditCommand implements Callable<Integer> {
+    private final Console console;
+
+    @Parameters(arity = "1..*", paramLabel = "PATH", description = "Folders, case files, files of one case a line (.ndjson), tables (.csv, .xlsx) and archives (.zip).")
+    private List<Path> paths;
+
+    @Option(names = "--format", paramLabel = "FORM", defaultValue = "text", description = "${COMPLETION-CANDIDATES} (default ${DEFAULT-VALUE}).")
+    private AuditForm form;
+
+    @Option(names = {"-o", "--output"}, paramLabel = "FILE", description = "Write to this file, over what is there; else to standard output.")
+    private Path output;
+
+    @Option(names = "--resume", description = "Keep a journal beside the output while it runs, and go on from there when an earlier run was cut off.")
+    private boolean resume;
+
+    @Option(names = "--cases", paramLabel = "N", defaultValue = "200", description = "How many cases the report tells one by one, those first that need a look (default ${DEFAULT-VALUE}).")
+    private int looks;
+
+    @Option(names = "--truth", paramLabel = "FILE", description = "What was planted in invented cases: tells how well each criterion finds it.")
+    private Path truth;
+
+    @Option(names = "--verdicts", paramLabel = "FILE", description = "A reviewer's own verdicts (CSV or XLSX with case, verdict and perhaps criterion): tells how far they agree.")
+    private Path verdicts;
+
+    @Option(names = "--fail-on", paramLabel = "WEIGHT", defaultValue = "warn",
+            description = "From which findings on to exit with 4: ${COMPLETION-CANDIDATES} (default ${DEFAULT-VALUE}). Waived findings do not count.")
+    private CheckCommand.FailOn failOn;
+
+    @Mixin
+    private SourceOptions source;
+
+    @Mixin
+    private CheckingOptions checking;
+
+    @Mixin
+    private RulesOption rules;
+
+    AuditCommand(Console console) {
+        this.console = console;
+    }
+
+    @Override
+    public Integer call() throws IOException {
+        if (output == null && (resume || form.binary())) {
+            throw new Main.Stop(ExitCode.USAGE, (resume ? "--resume" : "--format " + form) + " needs an output file: -o FILE.");
+        }
+        Checker checker = new Checker(rules.load());
+        Sources sources = source.sources(paths);
+        AuditExtras extras = AuditExtras.read(truth, verdicts, checker.rulebase().catalogue());
+        Tally tally = new Tally(checker.rulebase().catalogue(), looks);
+        Optional<Path> journal = resume ? Optional.of(output.resolveSibling(output.getFileName() + ".journal")) : Optional.empty();
+        Heading heading = new Heading(Version.ofProgram(), RulebaseUsed.of(checker.rulebase()), checking.day(), checking.stage(),
+                paths.stream().map(Path::toString).toList(), sources.passedOver());
+        Summary summary;
+        try (AuditOutput to = new AuditOutput(console, form, output); Progress bar = source.progress(console, "Auditing", sources.size())) {
+            List<RowSink> sinks = new ArrayList<>(to.sinks(checker, heading));
+            new Audit(checker, source.settings(checking.options(), journal)).run(sources, done -> {
+                tally.add(done);
+                extras.add(done);
+                try {
+                    for (RowSink s : sinks) {
+                        s.row(done.row());
+                    }
+                } catch (IOException e) {
+                    throw new UncheckedIOException(e);
+                }
+            }, bar);
+            summary = tally.summary();
+            for (RowSink s : sinks) {
+                s.end(heading, summary);
+            }
+            to.summary(checker, checking.options(), heading, summary, extras);
+        } catch (UncheckedIOException e) {
+            throw e.getCause();
+        }
+        return code(summary);
+    }
+
+    private int code(Summary s) {
+        if (s.failed().any() || s.errors().any()) {
+            return ExitCode.OWN_ERROR;
+        }
+        if (s.notJudged() > 0) {
+            return ExitCode.UNREADABLE;
+        }
+        long stops = s.stages().stream().mapToLong(c -> c.stop()).sum();
+        long cautions = s.stages().stream().mapToLong(c -> c.caution()).sum();
+        boolean fails = switch (failOn) {
+            case warn -> stops + cautions > 0;
+            case stop -> stops > 0;
+            case never -> false;
+        };
+        return fails ? ExitCode.FINDINGS : ExitCode.CLEAN;
+    }
+}

@@ -1,0 +1,98 @@
+package dev.fairlead.cli;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import dev.fairlead.audit.page.AuditPage;
+import dev.fairlead.audit.summary.Heading;
+import dev.fairlead.audit.summary.Summary;
+import dev.fairlead.audit.write.CsvSink;
+import dev.fairlead.audit.write.LineSink;
+import dev.fairlead.audit.write.ParquetSink;
+import dev.fairlead.audit.write.RowSink;
+import dev.fairlead.audit.write.SummaryJson;
+import dev.fairlead.audit.write.SummaryText;
+import dev.fairlead.audit.write.XlsxSink;
+import dev.fairlead.check.CheckOptions;
+import dev.fairlead.check.Checker;
+import java.io.BufferedWriter;
+import java.io.FilterOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
+import java.io.Writer;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.List;
+
+/** Where an audit is written: standard output, or a file that takes its name only when it is whole. */
+final class AuditOutput implements AutoCloseable {
+    private final AuditForm form;
+    private final Path file;
+    private final Path part;
+    private final OutputStream out;
+    private RowSink sink;
+    private boolean whole;
+
+    AuditOutput(Console console, AuditForm form, Path file) throws IOException {
+        this.form = form;
+        this.file = file;
+        this.part = file == null ? null : file.resolveSibling(file.getFileName() + ".part");
+        this.out = file == null ? new FilterOutputStream(console.out()) {
+            @Override
+            public void write(byte[] b, int from, int n) {
+                console.out().write(b, from, n);
+            }
+
+            @Override
+            public void close() {
+                console.out().flush();
+            }
+        } : Files.newOutputStream(part);
+    }
+
+    /** What takes rows one by one, for forms that have them. */
+    List<RowSink> sinks(Checker checker, Heading heading) throws IOException {
+        var catalogue = checker.rulebase().catalogue();
+        sink = switch (form) {
+            case ndjson -> new LineSink(catalogue, writer());
+            case csv -> new CsvSink(catalogue, writer());
+            case xlsx -> new XlsxSink(catalogue, out, heading.tool());
+            case parquet -> new ParquetSink(catalogue, out, heading.tool());
+            default -> null;
+        };
+        return sink == null ? List.of() : List.of(sink);
+    }
+
+    /** Writes the summary, for forms that are one, and gives the file its name. */
+    void summary(Checker checker, CheckOptions options, Heading heading, Summary summary, AuditExtras extras) throws IOException {
+        switch (form) {
+            case text -> out.write((SummaryText.of(heading, summary) + extras.text()).getBytes(StandardCharsets.UTF_8));
+            case json -> {
+                ObjectNode tree = SummaryJson.of(heading, summary);
+                extras.json(tree);
+                out.write(SummaryJson.text(tree).getBytes(StandardCharsets.UTF_8));
+            }
+            case html -> out.write(AuditPage.of(checker, options, heading, summary, extras.agreement(), extras.findings()).getBytes(StandardCharsets.UTF_8));
+            default -> { }
+        }
+        whole = true;
+    }
+
+    private Writer writer() {
+        return new BufferedWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8), 1 << 16);
+    }
+
+    @Override
+    public void close() throws IOException {
+        if (sink != null) {
+            sink.close();
+        }
+        out.close();
+        if (part != null && whole) {
+            Files.move(part, file, StandardCopyOption.REPLACE_EXISTING);
+        } else if (part != null) {
+            Files.deleteIfExists(part);
+        }
+    }
+}

@@ -1,0 +1,44 @@
+package dev.fairlead.cli;
+
+import java.io.PrintStream;
+import java.util.function.LongConsumer;
+import me.tongfei.progressbar.ConsoleProgressBarConsumer;
+import me.tongfei.progressbar.ProgressBar;
+import me.tongfei.progressbar.ProgressBarBuilder;
+import me.tongfei.progressbar.ProgressBarStyle;
+
+/** A bar on standard error that tells how far a long run has come; nothing at all where nobody would see it. */
+final class Progress implements LongConsumer, AutoCloseable {
+    private static final int WIDTH = 78;
+    private static final int MILLISECONDS = 500;
+
+    private final ProgressBar bar;
+
+    private Progress(ProgressBar bar) {
+        this.bar = bar;
+    }
+
+    /** Shown when asked for, or when the process has a terminal. */
+    static Progress of(Console console, boolean wanted, String what, String unit, long size, long most) {
+        if (!wanted && System.console() == null) {
+            return new Progress(null);
+        }
+        PrintStream err = console.err();
+        return new Progress(new ProgressBarBuilder().setTaskName(what).setInitialMax(most).setUnit(unit, size).setStyle(ProgressBarStyle.ASCII)
+                .setUpdateIntervalMillis(MILLISECONDS).setConsumer(new ConsoleProgressBarConsumer(err, WIDTH)).build());
+    }
+
+    @Override
+    public void accept(long reached) {
+        if (bar != null) {
+            bar.stepTo(reached);
+        }
+    }
+
+    @Override
+    public void close() {
+        if (bar != null) {
+            bar.close();
+        }
+    }
+}

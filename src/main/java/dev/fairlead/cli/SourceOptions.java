@@ -1,0 +1,48 @@
+package dev.fairlead.cli;
+
+import dev.fairlead.audit.run.Audit;
+import dev.fairlead.audit.source.Mapping;
+import dev.fairlead.audit.source.Sources;
+import dev.fairlead.audit.source.TableException;
+import dev.fairlead.check.CheckOptions;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+import picocli.CommandLine.Option;
+
+/** Options on how many cases are read and run through. */
+final class SourceOptions {
+    @Option(names = "--mapping", paramLabel = "FILE",
+            description = "How columns of tables become fields of a case (JSON; `start --table -o FILE.json` writes one to begin with). Without it headings are the fields themselves.")
+    private Path mapping;
+
+    @Option(names = "--threads", paramLabel = "N", description = "Cases judged at once; else one a core.")
+    private Integer threads;
+
+    @Option(names = "--time-limit", paramLabel = "SECONDS", defaultValue = "30", description = "Give a case up after so long (default ${DEFAULT-VALUE}).")
+    private double limit;
+
+    @Option(names = "--progress", description = "Show how far it is, also where there is no terminal.")
+    private boolean progress;
+
+    Sources sources(List<Path> paths) throws IOException {
+        try {
+            return new Sources(paths, mapping == null ? Mapping.NONE : Mapping.read(mapping));
+        } catch (TableException e) {
+            throw new Main.Stop(ExitCode.USAGE, e.getMessage());
+        }
+    }
+
+    Audit.Settings settings(CheckOptions check, Optional<Path> journal) {
+        if (threads != null && (threads < 1 || threads > 1024) || !(limit > 0 && limit <= 86_400)) {
+            throw new Main.Stop(ExitCode.USAGE, "--threads is from 1 to 1024, and --time-limit above 0 and at most a day.");
+        }
+        return new Audit.Settings(check, threads == null ? Audit.Settings.USUAL.threads() : threads, Duration.ofNanos((long) (limit * 1e9)), journal);
+    }
+
+    Progress progress(Console console, String what, long bytes) {
+        return Progress.of(console, progress, what, " MB", 1 << 20, bytes);
+    }
+}
