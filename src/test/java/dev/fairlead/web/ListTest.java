@@ -18,14 +18,19 @@ class ListTest {
     @TempDir
     Path folder;
 
+    /** The lines alone, which wait until all are worked out; a whole page shows at once what it has. */
+    private static String lines(Pages pages, String path) throws Exception {
+        return pages.send(java.net.http.HttpRequest.newBuilder(pages.at(path)).header("HX-Request", "true").build()).body();
+    }
+
     @Test
     void eachLineSaysStageCountsProgressAndLastVisitAndCanBeFiltered() throws Exception {
         try (Pages pages = Pages.withSample(folder)) {
             Files.writeString(folder.resolve("early.yaml"), "fairlead: 1\nid: early-1\nstage: records\n");
-            String list = pages.get("/cases").body();
+            String list = lines(pages, "/cases");
             assertThat(list).contains("early-1", "Records", "2 of 2 cases").containsPattern("last visit 20\\d\\d-").containsPattern("right: [0-9.]+ of [0-9.]+ mm");
-            assertThat(pages.get("/cases?q=EARLY").body()).contains("early-1", "1 of 2 cases");
-            assertThat(pages.get("/cases?stage=records").body()).contains("early-1", "1 of 2 cases");
+            assertThat(lines(pages, "/cases?q=EARLY")).contains("early-1", "1 of 2 cases");
+            assertThat(lines(pages, "/cases?stage=records")).contains("early-1", "1 of 2 cases");
         }
     }
 
@@ -34,7 +39,7 @@ class ListTest {
         Files.writeString(folder.resolve("torn.json"), "{\"fairlead\": 1, ");
         Files.writeString(folder.resolve("huge.json"), " ".repeat(2_000_001));
         try (Pages pages = Pages.withSample(folder)) {
-            String list = pages.get("/cases").body();
+            String list = lines(pages, "/cases");
             assertThat(list).contains("sample.json", "torn.json", "huge.json", "3 of 3 cases").containsPattern("(?s)torn\\.json.*Cannot be read");
             assertThat(pages.get("/cases/torn.json/findings").body()).contains("cannot be read as it stands");
             assertThat(pages.get("/cases/huge.json/findings").body()).contains("larger than any case");
