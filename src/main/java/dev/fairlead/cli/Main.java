@@ -69,6 +69,7 @@ public final class Main {
         commands.put("start", StartCommand::new);
         commands.put("serve", ServeCommand::new);
         commands.put("audit", AuditCommand::new);
+        commands.put("compare", CompareCommand::new);
         commands.put("cohort", CohortCommand::new);
         return commands;
     }

@@ -60,7 +60,7 @@ final class ServeCommand implements Callable<Integer> {
 
     private WebServer start(Checks checks) throws IOException {
         try {
-            return WebServer.start(new Settings(folder, port, checks, Optional.empty(), LocalDate::now));
+            return WebServer.start(new Settings(folder, port, checks, Optional.of(new Printing()), LocalDate::now));
         } catch (RuntimeException e) {
             for (Throwable cause = e; cause != null; cause = cause.getCause()) {
                 if (cause instanceof java.net.BindException) {

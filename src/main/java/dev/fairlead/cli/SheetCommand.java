@@ -3,6 +3,7 @@ package dev.fairlead.cli;
 import dev.fairlead.check.CheckOptions;
 import dev.fairlead.check.Checked;
 import dev.fairlead.check.Checker;
+import dev.fairlead.check.Doubting;
 import dev.fairlead.findings.Missing;
 import dev.fairlead.report.sheet.BenchSheet;
 import dev.fairlead.report.sheet.Paper;
@@ -59,7 +60,7 @@ final class SheetCommand implements Callable<Integer> {
         }
         Checker checker = new Checker(rules.load());
         Checked checked = checker.check(named.reading().value().get(), named.hash(), named.reading().problems(),
-                new CheckOptions(Optional.ofNullable(date), Optional.empty(), false, dev.fairlead.check.Doubting.NONE));
+                new CheckOptions(Optional.ofNullable(date), Optional.empty(), false, Doubting.NONE));
         BenchSheet sheet = new BenchSheet(checker.rulebase().catalogue());
         List<Missing> missing = sheet.refusal(checked);
         if (!missing.isEmpty()) {

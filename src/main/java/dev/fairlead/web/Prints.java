@@ -1,7 +1,7 @@
 package dev.fairlead.web;
 
 import dev.fairlead.check.Checked;
-import dev.fairlead.report.picture.Picture;
+import dev.fairlead.findings.Missing;
 import java.util.List;
 
 /** How reports and sheets of a checked case are made. */
@@ -15,8 +15,6 @@ public interface Prints {
     /** The bench sheet at 1:1 as PDF. */
     byte[] sheet(Checked checked);
 
-    /** Drawings of the case with the words and numbers that say the same; none where nothing can be drawn. */
-    default List<Picture> pictures(Checked checked) {
-        return List.of();
-    }
+    /** What is missing when nothing of the wire can be drawn, so that there is no sheet; empty when there is one. */
+    List<Missing> noSheet(Checked checked);
 }

@@ -26,7 +26,7 @@ import java.util.Optional;
 
 /** Writes the report of an audit as one page of HTML. */
 public final class AuditPage {
-    private static final TemplateEngine ENGINE = TemplateEngine.createPrecompiled(null, ContentType.Html, null, "dev.fairlead.templates");
+    static final TemplateEngine ENGINE = TemplateEngine.createPrecompiled(null, ContentType.Html, null, "dev.fairlead.templates");
     /** Charts of a criterion are drawn from so many warnings on. */
     private static final int FEWEST_WARNINGS = 5;
 
@@ -49,10 +49,14 @@ public final class AuditPage {
         AuditView view = new AuditView(heading, s, criteria, cases,
                 warned && s.named().size() > 1 ? Optional.of(FunnelChart.overall(s)) : Optional.empty(),
                 warned && s.periods().size() > 1 ? Optional.of(PeriodChart.overall(s)) : Optional.empty(), agreement, detection,
-                resource("/look/base.css") + resource("/look/picture.css") + resource("/look/audit.css"), script, hash(script));
+                style(), script, hash(script));
         StringOutput out = new StringOutput(1 << 20);
         ENGINE.render("audit/page.jte", Map.of("v", view), out);
         return out.toString();
+    }
+
+    static String style() {
+        return resource("/look/base.css") + resource("/look/picture.css") + resource("/look/audit.css");
     }
 
     private static String resource(String name) {

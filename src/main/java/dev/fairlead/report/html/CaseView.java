@@ -1,6 +1,7 @@
 package dev.fairlead.report.html;
 
 import dev.fairlead.check.Checked;
+import dev.fairlead.findings.Certainty;
 import dev.fairlead.findings.Counts;
 import dev.fairlead.findings.Finding;
 import dev.fairlead.findings.Numbers;
@@ -137,8 +138,14 @@ public final class CaseView {
         return FindingView.word(f);
     }
 
-    /** The chance that a finding would end otherwise. */
-    public static String chance(Finding f) {
-        return Chance.words(f.flip().getAsDouble());
+    /** How sure the findings are as a whole; empty when that was not asked. */
+    public String certainty() {
+        return report().certainty().map(c -> "Within the errors of measurement " + Numbers.plain(c.expectedFlips(), 1)
+                + (Numbers.plain(c.expectedFlips(), 1).equals("1.0") ? " outcome is" : " outcomes are") + " expected to be otherwise"
+                + c.drawn().map(d -> " (" + d.draws() + " draws, seed " + d.seed() + ")").orElse("") + ".").orElse("");
+    }
+
+    public String meaning() {
+        return Certainty.MEANING;
     }
 }

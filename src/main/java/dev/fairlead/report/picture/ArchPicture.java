@@ -46,8 +46,8 @@ public final class ArchPicture {
         }
         scale = (WIDTH - 2 * EDGE) / (2 * wide);
         middle = WIDTH / 2;
-        top = EDGE + 14 + scale * (drawn.curve().depth() + 4);
-        height = top - scale * low + FOOT;
+        top = EDGE - scale * low;
+        height = top + scale * (drawn.curve().depth() + 4) + FOOT;
     }
 
     /** The picture; empty while widths of the incisors, the need of a side, its room or the form of the arch are missing. */
@@ -66,7 +66,7 @@ public final class ArchPicture {
     private Picture picture() {
         String words = words();
         Svg svg = new Svg("arch", TITLE, words, WIDTH, height);
-        svg.line(Ink.RULE, 1, 3, List.of(at(new Point(0, (top - EDGE) / scale)), at(new Point(0, -6))));
+        svg.line(Ink.RULE, 1, 3, List.of(new Svg.At(middle, EDGE), new Svg.At(middle, height - FOOT)));
         svg.line(Ink.ACCENT, 1.6, 5, archLine());
         for (Side side : Side.values()) {
             teeth(svg, side);
@@ -74,7 +74,7 @@ public final class ArchPicture {
         for (Side side : Side.values()) {
             label(svg, side);
         }
-        svg.text(Ink.SOFT, 12, Svg.Anchor.middle, middle, EDGE - 2, "front");
+        svg.text(Ink.SOFT, 12, Svg.Anchor.middle, middle, height - FOOT + 12, "front");
         svg.text(Ink.SOFT, 12, Svg.Anchor.middle, middle, height - 6, "dashed outline: not yet through, or its width unknown");
         return new Picture("arch", TITLE, words, svg.done(),
                 List.of("Side", "Room", "Need of canine and premolars", "Lacks"), List.of(row(space.right()), row(space.left())));
@@ -109,9 +109,9 @@ public final class ArchPicture {
         svg.bold(lack.value() > 0 ? Ink.STOP : Ink.PASS, 14, anchor, x, y + 18, SpacePicture.lacking(lack));
     }
 
-
     private String words() {
-        return "Seen from above, the front at the top. The incisors stand in line; canine and premolars follow with the widths that they need. "
+        return "Seen from above facing the child: the patient's right on the left, the front below. The incisors stand in line; canine and"
+                + " premolars follow with the widths that they need. "
                 + "On the right the side " + SpacePicture.lacking(space.right().shortage()) + ", on the left it " + SpacePicture.lacking(space.left().shortage())
                 + ": by so much they would run into the first molar or leave room before it.";
     }
@@ -145,6 +145,6 @@ public final class ArchPicture {
     }
 
     private Svg.At at(Point p) {
-        return new Svg.At(middle + scale * p.x(), top - scale * p.y());
+        return new Svg.At(middle + scale * p.x(), top + scale * p.y());
     }
 }

@@ -1,8 +1,7 @@
 package dev.fairlead.report.picture;
 
-import dev.fairlead.findings.Missing;
 import dev.fairlead.findings.Numbers;
-import dev.fairlead.measure.uncertainty.Repeat;
+import dev.fairlead.findings.RepeatAdvice;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -20,31 +19,31 @@ public final class RepeatPicture {
     private RepeatPicture() {}
 
     /** The picture of a ranking, the first in front; empty where no measurement would make an outcome surer. */
-    public static Drawing of(List<Repeat> ranking) {
-        List<Repeat> shown = ranking.stream().limit(SHOWN).filter(r -> r.drop() >= LEAST * ranking.get(0).drop()).toList();
+    public static Drawing of(List<RepeatAdvice> ranking) {
+        List<RepeatAdvice> shown = ranking.stream().limit(SHOWN).filter(r -> r.fewerFlips() >= LEAST * ranking.get(0).fewerFlips()).toList();
         return shown.isEmpty() ? Drawing.without(TITLE) : Drawing.of(picture(shown));
     }
 
-    private static Picture picture(List<Repeat> shown) {
+    private static Picture picture(List<RepeatAdvice> shown) {
         String words = "The longer the bar, the more a second reading does for the outcomes that measurement error may have turned. First: "
-                + Missing.of(shown.get(0).pointer()).words() + ".";
+                + shown.get(0).words() + ".";
         Svg svg = new Svg("repeat", TITLE, words, WIDTH, ROW * shown.size() + 4);
-        double longest = shown.get(0).drop();
+        double longest = shown.get(0).fewerFlips();
         List<List<String>> rows = new ArrayList<>();
         for (int i = 0; i < shown.size(); i++) {
-            Repeat r = shown.get(i);
+            RepeatAdvice r = shown.get(i);
             double y = ROW * i;
-            String name = Missing.of(r.pointer()).words();
+            String name = r.words();
             svg.text(Ink.INK, 13, Svg.Anchor.start, LEFT, y + 15, (i + 1) + "  " + name);
-            svg.rectangle(i == 0 ? Ink.ACCENT : Ink.WASH, Ink.ACCENT, 1, LEFT, y + 21, Math.max(2, (WIDTH - 2 * LEFT - 50) * r.drop() / longest), 10);
-            svg.text(Ink.SOFT, 12, Svg.Anchor.start, LEFT + Math.max(2, (WIDTH - 2 * LEFT - 50) * r.drop() / longest) + 6, y + 30, Numbers.plain(r.drop(), 2));
+            svg.rectangle(i == 0 ? Ink.ACCENT : Ink.WASH, Ink.ACCENT, 1, LEFT, y + 21, Math.max(2, (WIDTH - 2 * LEFT - 50) * r.fewerFlips() / longest), 10);
+            svg.text(Ink.SOFT, 12, Svg.Anchor.start, LEFT + Math.max(2, (WIDTH - 2 * LEFT - 50) * r.fewerFlips() / longest) + 6, y + 30, Numbers.plain(r.fewerFlips(), 2));
             svg.text(Ink.SOFT, 11, Svg.Anchor.start, LEFT, y + 45, criteria(r, 58));
-            rows.add(List.of(String.valueOf(i + 1), name, Numbers.plain(r.drop(), 3), String.join(", ", r.criteria())));
+            rows.add(List.of(String.valueOf(i + 1), name, Numbers.plain(r.fewerFlips(), 3), String.join(", ", r.criteria())));
         }
-        return new Picture("repeat", TITLE, words, svg.done(), List.of("Rank", "Measurement", "Outcomes made surer", "Criteria"), rows);
+        return new Picture("repeat", TITLE, words, svg.done(), List.of("Rank", "Measurement", "Fewer outcomes that may be otherwise", "Criteria"), rows);
     }
 
-    private static String criteria(Repeat r, int most) {
+    private static String criteria(RepeatAdvice r, int most) {
         StringBuilder all = new StringBuilder();
         for (int i = 0; i < r.criteria().size(); i++) {
             String next = (i == 0 ? "" : ", ") + r.criteria().get(i);

@@ -3,11 +3,11 @@ package dev.fairlead.web.page;
 import dev.fairlead.findings.Counts;
 import dev.fairlead.findings.Finding;
 import dev.fairlead.findings.Missing;
+import dev.fairlead.findings.RepeatAdvice;
 import dev.fairlead.findings.Report;
 import dev.fairlead.findings.Weight;
 import dev.fairlead.intake.Problem;
 import dev.fairlead.measure.Working;
-import dev.fairlead.model.Measured;
 import dev.fairlead.rules.Status;
 import dev.fairlead.web.form.FieldView;
 import dev.fairlead.web.form.Section;
@@ -32,6 +32,9 @@ import java.util.stream.Stream;
  */
 public record Panel(Optional<Report> report, List<Problem> problems, boolean typed, String base, Uses uses, Set<String> open) {
     private static final int MOST_OPEN = 200;
+    /** Chances below one in a hundred decide nothing. */
+    private static final double LEAST_CHANCE = 0.01;
+    private static final int MOST_REPEATS = 3;
 
     /** A group of findings with one outcome. */
     public record Group(String mark, String word, List<Finding> findings, boolean open) {}
@@ -81,12 +84,12 @@ public record Panel(Optional<Report> report, List<Problem> problems, boolean typ
 
     /** The worked numbers that a finding holds against its limits. */
     public List<Working> workings(Finding f) {
-        return report.map(r -> r.workings().stream().filter(w -> f.places().stream().flatMap(p -> p.values().stream())
-                .anyMatch(v -> same(w.value(), v.value(), v.unit()))).toList()).orElse(List.of());
+        return report.map(r -> r.workingsOf(f)).orElse(List.of());
     }
 
-    private static boolean same(Measured m, double value, dev.fairlead.model.Unit unit) {
-        return m.known() && m.unit().dimension() == unit.dimension() && Math.abs(m.unit().to(unit, m.value()) - value) < Measured.ROUNDING;
+    /** Measurements worth taking again before others. */
+    public List<RepeatAdvice> again() {
+        return report.map(r -> r.repeats().stream().filter(a -> a.fewerFlips() >= LEAST_CHANCE).limit(MOST_REPEATS).toList()).orElse(List.of());
     }
 
     /** Where the field of a fact stands; empty when it stands on no page of the form. */

@@ -1,6 +1,7 @@
 package dev.fairlead.web.page;
 
-import dev.fairlead.report.picture.Picture;
+import dev.fairlead.report.picture.Drawing;
+import dev.fairlead.report.picture.Pictures;
 import dev.fairlead.web.Site;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -19,7 +20,7 @@ final class PicturesController extends Controller {
 
     private void show(Context ctx) {
         var opened = opened(ctx);
-        List<Picture> pictures = site.prints().flatMap(p -> site.reports().checked(opened).map(p::pictures)).orElse(List.of());
+        List<Drawing> pictures = site.reports().checked(opened).map(Pictures::of).orElse(List.of()).stream().filter(d -> !d.idle()).toList();
         page(ctx, opened, "web/pictures.jte", "pictures", "Pictures", Map.of("pictures", pictures));
     }
 }
