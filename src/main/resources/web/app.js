@@ -77,6 +77,21 @@
     }
   });
 
+  // a finding beside the form is a line until it is opened
+  async function body(details) {
+    const place = $('.body[data-body]', details);
+    if (!place) return;
+    const from = place.dataset.body;
+    delete place.dataset.body;
+    const answer = await fetch(from, { headers: { 'HX-Request': 'true' } }).catch(() => null);
+    if (answer && answer.ok && place.isConnected) place.innerHTML = await answer.text();
+  }
+  document.addEventListener('toggle', e => { if (e.target.matches('.finding') && e.target.open) body(e.target); }, true);
+  document.addEventListener('htmx:config:request', e => {
+    const form = e.detail.ctx.request.body;
+    if (form && form.append) form.append('open', $$('#findings .finding[open]').map(d => d.id).join());
+  });
+
   // findings that were open stay open when they are renewed
   let open = null;
   document.addEventListener('htmx:before:swap', () => {
@@ -112,6 +127,13 @@
     mark.classList.add('shown');
     setTimeout(() => mark.classList.remove('shown'), 2500);
   }
+  // a criterion leads to its finding where it is judged, else to the book
+  document.addEventListener('click', e => {
+    const to = e.target.closest && e.target.closest('[data-finding]');
+    if (!to || !document.getElementById(to.dataset.finding)) return;
+    e.preventDefault();
+    if (location.hash === '#' + to.dataset.finding) reveal(); else location.hash = to.dataset.finding;
+  });
   window.addEventListener('hashchange', reveal);
   window.addEventListener('DOMContentLoaded', reveal);
   if (document.readyState !== 'loading') reveal();

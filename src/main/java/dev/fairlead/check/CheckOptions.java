@@ -10,21 +10,26 @@ import java.util.Optional;
  * @param date the day for which it is judged; empty for the day that the case names
  * @param stage judge as if the case stood at this stage; empty for the stage that it names
  * @param workings whether the report carries the worked numbers
+ * @param doubting how chances of another outcome are worked out
  */
-public record CheckOptions(Optional<LocalDate> date, Optional<Stage> stage, boolean workings) {
-    /** The case's own day and stage, with worked numbers. */
-    public static final CheckOptions USUAL = new CheckOptions(Optional.empty(), Optional.empty(), true);
+public record CheckOptions(Optional<LocalDate> date, Optional<Stage> stage, boolean workings, Doubting doubting) {
+    /** The case's own day and stage, with worked numbers and with chances by first-order propagation. */
+    public static final CheckOptions USUAL = new CheckOptions(Optional.empty(), Optional.empty(), true, Doubting.FIRST_ORDER);
 
     public CheckOptions on(LocalDate day) {
-        return new CheckOptions(Optional.of(day), stage, workings);
+        return new CheckOptions(Optional.of(day), stage, workings, doubting);
     }
 
     public CheckOptions at(Stage reached) {
-        return new CheckOptions(date, Optional.of(reached), workings);
+        return new CheckOptions(date, Optional.of(reached), workings, doubting);
     }
 
-    /** The verdicts alone, for many cases. */
+    /** The verdicts alone, for many cases: no worked numbers, no chances. */
     public CheckOptions withoutWorkings() {
-        return new CheckOptions(date, stage, false);
+        return new CheckOptions(date, stage, false, Doubting.NONE);
+    }
+
+    public CheckOptions with(Doubting chances) {
+        return new CheckOptions(date, stage, workings, chances);
     }
 }

@@ -3,7 +3,9 @@ package dev.fairlead.check;
 import dev.fairlead.findings.Report;
 import dev.fairlead.measure.Worked;
 import dev.fairlead.model.Case;
+import dev.fairlead.rules.Catalogue;
 import dev.fairlead.rules.Judgement;
+import java.util.Optional;
 
 /**
  * A case after its check.
@@ -12,5 +14,7 @@ import dev.fairlead.rules.Judgement;
  * @param report what is told of it
  * @param worked the numbers behind the report, for pictures
  * @param judgement the bare verdicts
+ * @param catalogue criteria, thresholds in force and bibliography of the rulebase that judged
+ * @param doubt how sure the findings are, number by number; empty when that was not asked
  */
-public record Checked(Case subject, Report report, Worked worked, Judgement judgement) {}
+public record Checked(Case subject, Report report, Worked worked, Judgement judgement, Catalogue catalogue, Optional<Doubt> doubt) {}

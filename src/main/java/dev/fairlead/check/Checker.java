@@ -20,13 +20,17 @@ import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /** Checks cases by one rulebase: measures, judges, and puts the outcome into words. Safe to share between threads. */
 public final class Checker {
-    private final Rulebase rulebase;
-    private final Judge judge;
+    private final Supplier<Rulebase> loaded;
     private final Parts parts;
-    private final RulebaseUsed used;
+    private volatile Doubts doubts;
+    private volatile Ready ready;
+
+    /** What is made of the rulebase, once it is there. */
+    private record Ready(Rulebase rulebase, Judge judge, RulebaseUsed used) {}
 
     /** A checker with the full set of measurements. */
     public Checker(Rulebase rulebase) {
@@ -34,14 +38,31 @@ public final class Checker {
     }
 
     public Checker(Rulebase rulebase, Parts parts) {
-        this.rulebase = rulebase;
-        this.judge = rulebase.judge();
+        this(() -> rulebase, parts);
+    }
+
+    /** A checker whose rulebase may still be loading: it is asked for when the first case has been measured. */
+    public Checker(Supplier<Rulebase> loading) {
+        this(loading, Parts.full());
+    }
+
+    private Checker(Supplier<Rulebase> loaded, Parts parts) {
+        this.loaded = loaded;
         this.parts = parts;
-        this.used = RulebaseUsed.of(rulebase);
+    }
+
+    private Ready ready() {
+        Ready r = ready;
+        if (r == null) {
+            Rulebase rulebase = loaded.get();
+            r = new Ready(rulebase, rulebase.judge(), RulebaseUsed.of(rulebase));
+            ready = r;
+        }
+        return r;
     }
 
     public Rulebase rulebase() {
-        return rulebase;
+        return ready().rulebase();
     }
 
     /** Checks a case that was read without problems from content with that hash. */
@@ -55,18 +76,33 @@ public final class Checker {
         // forces are judged from activation on; before, the beam model would work for nothing
         Parts needed = reached.hasReached(Stage.ACTIVATION) ? parts : parts.withoutForces();
         Worked worked = Measures.of(c, options.date(), options.workings() ? Workbook.kept() : Workbook.none(), needed);
-        Judgement judgement = judge.judge(worked.facts(), reached);
+        Ready with = ready();
+        Judgement judgement = with.judge().judge(worked.facts(), reached);
         Optional<LocalDate> day = options.date().isPresent() ? options.date() : c.date().value();
-        Findings findings = Findings.of(judgement, rulebase.catalogue(), c.waivers(), day);
+        Findings findings = Findings.of(judgement, with.rulebase().catalogue(), c.waivers(), day);
         List<Stage> stages = Arrays.stream(Stage.values()).filter(reached::hasReached).toList();
-        Report report = Report.of(Version.ofProgram(), used, new Subject(c.id(), hash, day), stages, findings, notes(doubts),
+        Report report = Report.of(Version.ofProgram(), with.used(), new Subject(c.id(), hash, day), stages, findings, notes(doubts),
                 judgement.errors(), worked.workings());
-        return new Checked(c, report, worked, judgement);
+        if (!options.doubting().wanted()) {
+            return new Checked(c, report, worked, judgement, with.rulebase().catalogue(), Optional.empty());
+        }
+        Doubt doubt = doubts().of(c, worked.facts(), options);
+        return new Checked(c, doubt.mark(report), worked, judgement, with.rulebase().catalogue(), Optional.of(doubt));
+    }
+
+    /** Made when first asked for: audits of many cases do without. Two that are made at once learn the same. */
+    private Doubts doubts() {
+        Doubts made = doubts;
+        if (made == null) {
+            made = new Doubts(ready().rulebase(), parts);
+            doubts = made;
+        }
+        return made;
     }
 
     /** The bare verdicts on a case, without words and workings: for audits of many cases. */
     public Judgement judge(Case c, CheckOptions options) {
-        return judge.judge(facts(c, options), options.stage().orElse(c.stage()));
+        return ready().judge().judge(facts(c, options), options.stage().orElse(c.stage()));
     }
 
     /** What the rules look at, for those who judge one case by several rulebases. */

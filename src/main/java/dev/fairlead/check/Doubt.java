@@ -1,6 +1,10 @@
 package dev.fairlead.check;
 
+import dev.fairlead.findings.Certainty;
 import dev.fairlead.findings.Findings;
+import dev.fairlead.findings.Missing;
+import dev.fairlead.findings.RepeatAdvice;
+import dev.fairlead.findings.Report;
 import dev.fairlead.measure.uncertainty.Compared;
 import dev.fairlead.measure.uncertainty.Repeat;
 import java.util.List;
@@ -19,13 +23,7 @@ import java.util.stream.Collectors;
  * @param repeat measurements worth repeating, the one that makes most outcomes surer in front
  * @param drawn what was simulated; empty when nothing was
  */
-public record Doubt(List<Flip> flips, double expected, List<Compared> compared, List<Repeat> repeat, Optional<Drawn> drawn) {
-    /** How the probabilities are meant; for every reader of them. */
-    public static final String MEANING = "The chance that the true values of what was measured would give another outcome, when each"
-            + " measurement is off by a normal error of the size stated or assumed for it. Errors of prediction equations and of models are not"
-            + " in it: measuring again does not change them. A second reading, which has an error of its own, differs from the first more"
-            + " often than that.";
-
+public record Doubt(List<Flip> flips, double expected, List<Compared> compared, List<Repeat> repeat, Optional<Certainty.Drawn> drawn) {
     /**
      * One criterion.
      *
@@ -39,13 +37,15 @@ public record Doubt(List<Flip> flips, double expected, List<Compared> compared, 
         }
     }
 
-    /** What was simulated: draws, seed, and how many measurements were varied in each. */
-    public record Drawn(int draws, long seed, int measurements) {}
-
     public Doubt {
         flips = List.copyOf(flips);
         compared = List.copyOf(compared);
         repeat = List.copyOf(repeat);
+    }
+
+    /** The report with these chances in it. */
+    public Report mark(Report report) {
+        return report.with(mark(report.findings()), certainty());
     }
 
     /** The findings with their chance of another outcome. */
@@ -53,5 +53,10 @@ public record Doubt(List<Flip> flips, double expected, List<Compared> compared, 
         Map<String, Flip> by = flips.stream().collect(Collectors.toMap(Flip::criterion, Function.identity()));
         return new Findings(findings.all().stream().map(f -> by.containsKey(f.id()) && !f.failed() ? f.withFlip(by.get(f.id()).chance()) : f).toList(),
                 findings.waiverNotes());
+    }
+
+    private Certainty certainty() {
+        return new Certainty(expected, repeat.stream().map(r -> new RepeatAdvice(r.pointer(), Missing.of(r.pointer()).words(), r.drop(), r.criteria()))
+                .toList(), drawn);
     }
 }

@@ -1,6 +1,7 @@
 package dev.fairlead.check;
 
 import dev.fairlead.facts.CaseFact;
+import dev.fairlead.findings.Certainty;
 import dev.fairlead.measure.Measures;
 import dev.fairlead.measure.Workbook;
 import dev.fairlead.measure.part.Parts;
@@ -43,22 +44,25 @@ public final class Doubts {
         this.judge = rulebase.quickJudge();
     }
 
-    /** By first-order propagation alone. */
+    /** As the options say; at least by first-order propagation. */
     public Doubt of(Case c, CheckOptions options) {
-        return doubt(facts(c, options.date()), options.stage().orElse(c.stage()), Optional.empty());
-    }
-
-    /** The same, and by so many random draws with that seed. */
-    public Doubt of(Case c, CheckOptions options, int draws, long seed) {
         Stage reached = options.stage().orElse(c.stage());
-        Simulation drawn = Simulation.of(c, outcomes(options.date(), reached), draws, seed);
-        return doubt(facts(c, options.date()), reached, Optional.of(drawn));
+        return of(c, Measures.of(c, options.date(), Workbook.none(), parts(reached)).facts(), options);
     }
 
-    /** Every variant is measured and judged anew; the order is that of the catalogue. */
-    public Outcomes outcomes(Optional<LocalDate> day, Stage reached) {
+    /** The same where the facts of the case are already known. */
+    Doubt of(Case c, List<CaseFact> facts, CheckOptions options) {
+        Stage reached = options.stage().orElse(c.stage());
+        Doubting how = options.doubting();
+        return doubt(facts, reached, !how.simulates() ? Optional.empty()
+                : Optional.of(Simulation.of(c, outcomes(c, options.date(), reached), how.draws(), how.seed())));
+    }
+
+    /** Every variant of the case is measured and judged anew, its forces near those of the case; the order is that of the catalogue. */
+    public Outcomes outcomes(Case base, Optional<LocalDate> day, Stage reached) {
+        Parts near = parts(reached).near(base);
         return variant -> {
-            Ending[] endings = judge.endings(facts(variant, day), reached);
+            Ending[] endings = judge.endings(Measures.of(variant, day, Workbook.none(), near).facts(), reached);
             int[] numbers = new int[endings.length];
             for (int i = 0; i < numbers.length; i++) {
                 numbers[i] = endings[i] == null ? -1 : endings[i].ordinal();
@@ -67,8 +71,9 @@ public final class Doubts {
         };
     }
 
-    private List<CaseFact> facts(Case c, Optional<LocalDate> day) {
-        return Measures.of(c, day, Workbook.none(), parts).facts();
+    /** Forces are judged from activation on; before, the beam model would work for nothing. */
+    private Parts parts(Stage reached) {
+        return reached.hasReached(Stage.ACTIVATION) ? parts : parts.withoutForces();
     }
 
     private Doubt doubt(List<CaseFact> facts, Stage reached, Optional<Simulation> drawn) {
@@ -83,29 +88,33 @@ public final class Doubts {
             }
         }
         return new Doubt(flips, flips.stream().mapToDouble(Doubt.Flip::chance).sum(), compared, Repeat.ranking(compared),
-                drawn.map(s -> new Doubt.Drawn(s.draws(), s.seed(), s.pointers().size())));
+                drawn.map(s -> new Certainty.Drawn(s.draws(), s.seed(), s.pointers().size())));
     }
+
+    /** A value near enough to a threshold to matter, and the fact as it would be just beyond it. */
+    private record Near(int criterion, int at, CaseFact beyond, Compared compared) {}
 
     /** All values of all criteria beside the thresholds that they are held against, where an error could carry them across. */
     public List<Compared> compared(List<CaseFact> facts, Stage reached) {
         Ending[] now = judge.endings(facts, reached);
-        List<Compared> all = new ArrayList<>();
-        List<String> ids = judge.criteria();
+        List<Near> near = new ArrayList<>();
         for (int i = 0; i < now.length; i++) {
-            Criterion c = rulebase.catalogue().criterion(ids.get(i));
+            Criterion c = rulebase.catalogue().criterion(judge.criteria().get(i));
             if (now[i] == null || now[i] == Ending.FAILED) {
                 continue;
             }
             for (int f = 0; f < facts.size(); f++) {
                 if (facts.get(f).getClass() == c.about()) {
-                    compare(facts, f, i, now[i], reached, all);
+                    near(facts, f, i, near);
                 }
             }
         }
-        return all;
+        // each rule looks at one fact: asked of all at once, the engine tells of each, and what it tells is kept
+        judge.endings(near.stream().map(Near::beyond).toList(), reached);
+        return near.stream().map(n -> n.compared().deciding(ending(facts, n, reached) != now[n.criterion()])).toList();
     }
 
-    private void compare(List<CaseFact> facts, int at, int criterion, Ending now, Stage reached, List<Compared> all) {
+    private void near(List<CaseFact> facts, int at, int criterion, List<Near> near) {
         CaseFact fact = facts.get(at);
         String id = judge.criteria().get(criterion);
         Set<String> done = new HashSet<>();
@@ -113,10 +122,9 @@ public final class Doubts {
             if (t.kind().compares() && done.add(t.need().component() + ' ' + t.limit())
                     && t.need().of(fact) instanceof Measured m && m.known() && !m.sources().isEmpty()) {
                 Limit limit = rulebase.limits().of(t.limit());
-                Compared plain = new Compared(id, fact.place().pointer() + ' ' + fact.place().words(), t.need().component(), m, limit, true);
+                Compared plain = new Compared(id, fact.place().pointer() + ' ' + fact.place().words(), t.need().component(), m, limit, false);
                 if (plain.flipWithModels() > LEAST) {
-                    boolean decides = ending(facts, at, across(fact, t, m, limit), criterion, reached) != now;
-                    all.add(decides ? plain : new Compared(id, plain.place(), plain.component(), m, limit, false));
+                    near.add(new Near(criterion, at, across(fact, t, m, limit), plain));
                 }
             }
         }
@@ -134,11 +142,11 @@ public final class Doubts {
         return t.kind() == Term.Kind.AT_LEAST || t.kind() == Term.Kind.BELOW;
     }
 
-    private Ending ending(List<CaseFact> facts, int at, CaseFact changed, int criterion, Stage reached) {
+    private Ending ending(List<CaseFact> facts, Near n, Stage reached) {
         List<CaseFact> variant = new ArrayList<>(facts);
-        variant.set(at, changed);
+        variant.set(n.at(), n.beyond());
         BitSet one = new BitSet();
-        one.set(criterion);
-        return judge.endings(variant, reached, one)[criterion];
+        one.set(n.criterion());
+        return judge.endings(variant, reached, one)[n.criterion()];
     }
 }

@@ -3,9 +3,10 @@ package dev.fairlead.cli;
 import dev.fairlead.check.CheckOptions;
 import dev.fairlead.check.Checked;
 import dev.fairlead.check.Checker;
+import dev.fairlead.check.Doubting;
+import dev.fairlead.measure.uncertainty.Simulation;
 import dev.fairlead.model.Stage;
-import dev.fairlead.report.json.ReportJson;
-import dev.fairlead.report.text.ReportText;
+import java.io.IOException;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -19,8 +20,11 @@ import picocli.CommandLine.Parameters;
 @Command(name = "check", mixinStandardHelpOptions = true, sortOptions = false,
         description = "Check cases: warnings first, then what is missing, then what passes.")
 final class CheckCommand implements Callable<Integer> {
+    /** More draws than that sharpen nothing that errors of measurement have not blurred. */
+    private static final int MOST_DRAWS = 1_000_000;
+
     /** Forms of output. */
-    enum Form { text, json }
+    enum Form { text, json, html, pdf }
 
     /** From which weight on findings count as failure. */
     enum FailOn { warn, stop, never }
@@ -32,6 +36,10 @@ final class CheckCommand implements Callable<Integer> {
 
     @Option(names = "--format", paramLabel = "FORM", defaultValue = "text", description = "${COMPLETION-CANDIDATES} (default ${DEFAULT-VALUE}).")
     private Form form;
+
+    @Option(names = {"-o", "--output"}, paramLabel = "FILE", description = {"Write to this file, - for standard output (the default; PDF needs a file or -).",
+            "Several cases as html or pdf become one file with a list of contents; where FILE is a folder, or ends with a slash, each case becomes a file there, named by its id."})
+    private String output;
 
     @Option(names = "--fail-on", paramLabel = "WEIGHT", defaultValue = "warn",
             description = "From which findings on to exit with 4: ${COMPLETION-CANDIDATES} (default ${DEFAULT-VALUE}). Waived findings do not count.")
@@ -47,6 +55,15 @@ final class CheckCommand implements Callable<Integer> {
     @Option(names = "--all", description = "Also list what does not apply, and why.")
     private boolean all;
 
+    @Option(names = "--draws", paramLabel = "N", defaultValue = "0",
+            description = "Also draw N random sets of measurement errors and measure and judge the case anew with each (2000 is plenty); 0 propagates"
+                    + " errors to first order alone (default ${DEFAULT-VALUE}).")
+    private int draws;
+
+    @Option(names = "--seed", paramLabel = "S", defaultValue = "" + Simulation.USUAL_SEED,
+            description = "Seed of the draws; the same seed gives the same report (default ${DEFAULT-VALUE}).")
+    private long seed;
+
     @Mixin
     private RulesOption rules;
 
@@ -55,28 +72,32 @@ final class CheckCommand implements Callable<Integer> {
     }
 
     @Override
-    public Integer call() {
-        Checker checker = new Checker(rules.load());
-        CheckOptions options = new CheckOptions(Optional.ofNullable(date), Optional.ofNullable(stage), form != Form.text);
+    public Integer call() throws IOException {
+        Output target = new Output(console, form, Optional.ofNullable(output), all);
+        Checker checker = new Checker(Background.start(rules::load));
+        CheckOptions options = new CheckOptions(Optional.ofNullable(date), Optional.ofNullable(stage), form != Form.text, doubting());
         int code = ExitCode.CLEAN;
-        boolean first = true;
         for (String name : cases) {
             Named named = Named.read(name);
             if (!named.reading().read()) {
                 named.refuse(console);
+                target.refused(named);
                 code = worse(code, ExitCode.UNREADABLE);
                 continue;
             }
             Checked checked = checker.check(named.reading().value().get(), named.hash(), named.reading().problems(), options);
-            if (form == Form.text) {
-                console.out().print((first ? "" : "\n" + "=".repeat(80) + "\n\n") + ReportText.of(checked.report(), all));
-            } else {
-                console.out().print(ReportJson.text(checked.report(), all));
-            }
-            first = false;
+            target.add(checked);
             code = worse(code, codeOf(checked));
         }
+        target.finish();
         return code;
+    }
+
+    private Doubting doubting() {
+        if (draws < 0 || draws > MOST_DRAWS) {
+            throw new Main.Stop(ExitCode.USAGE, "--draws takes 0 to " + MOST_DRAWS + ", not " + draws + ".");
+        }
+        return draws == 0 ? Doubting.FIRST_ORDER : Doubting.drawn(draws, seed);
     }
 
     private int codeOf(Checked checked) {

@@ -1,6 +1,7 @@
 package dev.fairlead.cli;
 
 import dev.fairlead.check.CheckOptions;
+import dev.fairlead.check.Doubting;
 import dev.fairlead.model.Stage;
 import java.time.LocalDate;
 import java.util.Optional;
@@ -16,7 +17,7 @@ final class CheckingOptions {
     private LocalDate date;
 
     CheckOptions options() {
-        return new CheckOptions(Optional.ofNullable(date), Optional.ofNullable(stage), false);
+        return new CheckOptions(Optional.ofNullable(date), Optional.ofNullable(stage), false, Doubting.NONE);
     }
 
     String day() {

@@ -5,6 +5,10 @@ import dev.fairlead.rules.RulebaseException;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
@@ -44,7 +48,7 @@ public final class Main {
 
     /** Runs one command; returns the exit code. */
     static int run(Console console, String... args) {
-        CommandLine line = commandLine(console);
+        CommandLine line = commandLine(console, args.length == 0 ? "" : args[0]);
         int code = line.execute(args);
         try {
             console.flush();
@@ -54,16 +58,30 @@ public final class Main {
         return code;
     }
 
-    private static CommandLine commandLine(Console console) {
+    /** All commands, in the order of the help; each is made only when it is needed, for that takes longer than most of them run. */
+    private static Map<String, Function<Console, Object>> commands() {
+        Map<String, Function<Console, Object>> commands = new LinkedHashMap<>();
+        commands.put("check", CheckCommand::new);
+        commands.put("work", WorkCommand::new);
+        commands.put("wire", WireCommand::new);
+        commands.put("sheet", SheetCommand::new);
+        commands.put("criteria", CriteriaCommand::new);
+        commands.put("start", StartCommand::new);
+        commands.put("serve", ServeCommand::new);
+        commands.put("audit", AuditCommand::new);
+        commands.put("compare", CompareCommand::new);
+        commands.put("cohort", CohortCommand::new);
+        return commands;
+    }
+
+    /** The command line with the command that is called; with all where none is named, or one that is not known. */
+    private static CommandLine commandLine(Console console, String called) {
         CommandLine line = new CommandLine(new Main());
-        line.addSubcommand(new CheckCommand(console));
-        line.addSubcommand(new WorkCommand(console));
-        line.addSubcommand(new CriteriaCommand(console));
-        line.addSubcommand(new StartCommand(console));
-        line.addSubcommand(new ServeCommand(console));
-        line.addSubcommand(new AuditCommand(console));
-        line.addSubcommand(new CompareCommand(console));
-        line.addSubcommand(new CohortCommand(console));
+        Map<String, Function<Console, Object>> commands = commands();
+        if (!Set.of("--version", "-V").contains(called)) {
+            commands.keySet().removeIf(name -> commands.containsKey(called) && !name.equals(called));
+            commands.forEach((name, command) -> line.addSubcommand(name, command.apply(console)));
+        }
         for (CommandLine sub : line.getSubcommands().values()) {
             sub.getCommandSpec().versionProvider(new Versions());
         }

@@ -38,7 +38,9 @@ final class ServeCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException, InterruptedException {
-        WebServer server = start();
+        // the page is there while the rules are still on their way
+        Checks checks = Checks.loading(() -> new Checker(rules.load()));
+        WebServer server = start(checks);
         CountDownLatch stopped = new CountDownLatch(1);
         Runtime.getRuntime().addShutdownHook(new Thread(() -> {
             server.close();
@@ -46,13 +48,19 @@ final class ServeCommand implements Callable<Integer> {
         }));
         console.err().println("Open " + server.address() + " in a browser on this machine. Stop with Ctrl-C.");
         console.flush();
+        try {
+            server.warmUp();
+        } catch (RuntimeException e) {
+            server.close();
+            throw e;
+        }
         stopped.await();
         return ExitCode.CLEAN;
     }
 
-    private WebServer start() throws IOException {
+    private WebServer start(Checks checks) throws IOException {
         try {
-            return WebServer.start(new Settings(folder, port, Checks.by(new Checker(rules.load())), Optional.empty(), LocalDate::now));
+            return WebServer.start(new Settings(folder, port, checks, Optional.of(new Printing()), LocalDate::now));
         } catch (RuntimeException e) {
             for (Throwable cause = e; cause != null; cause = cause.getCause()) {
                 if (cause instanceof java.net.BindException) {

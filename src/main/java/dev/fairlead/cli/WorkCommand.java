@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import dev.fairlead.check.CheckOptions;
 import dev.fairlead.check.Checked;
 import dev.fairlead.check.Checker;
+import dev.fairlead.check.Doubting;
 import dev.fairlead.findings.Report;
 import dev.fairlead.report.json.ReportJson;
 import dev.fairlead.report.text.WorkText;
@@ -48,7 +49,7 @@ final class WorkCommand implements Callable<Integer> {
         }
         Checker checker = new Checker(rules.load());
         Checked checked = checker.check(named.reading().value().get(), named.hash(), named.reading().problems(),
-                new CheckOptions(Optional.ofNullable(date), Optional.empty(), true));
+                new CheckOptions(Optional.ofNullable(date), Optional.empty(), true, Doubting.NONE));
         Report report = checked.report();
         if (form == CheckCommand.Form.json) {
             ArrayNode workings = JsonNodeFactory.instance.arrayNode();

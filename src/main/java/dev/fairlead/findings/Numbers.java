@@ -40,7 +40,8 @@ public final class Numbers {
         return m.known() ? text(m, decimalsOf(m.value(), m.unit())) : m.applies() ? "unknown" : "does not apply";
     }
 
-    static String text(Measured m, int decimals) {
+    /** A known quantity with so many decimals. */
+    public static String text(Measured m, int decimals) {
         return withUnit(plain(m.value(), decimals) + error(m.sd(), decimals), m.unit());
     }
 

@@ -1,9 +1,11 @@
 package dev.fairlead.findings;
 
 import dev.fairlead.measure.Working;
+import dev.fairlead.model.Measured;
 import dev.fairlead.model.Stage;
 import dev.fairlead.rules.OwnError;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * All that is known after one case was checked. The same case, day and rulebase give an equal report.
@@ -14,10 +16,11 @@ import java.util.List;
  * @param input problems of the input
  * @param errors failures of our own; criteria named there were not judged
  * @param workings the worked numbers
+ * @param certainty how sure the findings are; empty when that was not asked
  * @param caution what the report is for, and what it is not
  */
 public record Report(int format, String tool, RulebaseUsed rulebase, Subject subject, List<Stage> stages, Findings findings,
-        List<InputNote> input, List<OwnError> errors, List<Working> workings, String caution) {
+        List<InputNote> input, List<OwnError> errors, List<Working> workings, Optional<Certainty> certainty, String caution) {
     public static final int FORMAT = 1;
 
     /** Printed with every report. */
@@ -35,15 +38,38 @@ public record Report(int format, String tool, RulebaseUsed rulebase, Subject sub
     /** A report of the present form with the usual caution. */
     public static Report of(String tool, RulebaseUsed rulebase, Subject subject, List<Stage> stages, Findings findings,
             List<InputNote> input, List<OwnError> errors, List<Working> workings) {
-        return new Report(FORMAT, tool, rulebase, subject, stages, findings, input, errors, workings, CAUTION);
+        return new Report(FORMAT, tool, rulebase, subject, stages, findings, input, errors, workings, Optional.empty(), CAUTION);
     }
 
-    /** The same report with other findings, for example with probabilities worked out. */
-    public Report with(Findings others) {
-        return new Report(format, tool, rulebase, subject, stages, others, input, errors, workings, caution);
+    /** The same report with the chances of another outcome: findings that carry theirs, and what can be said of all. */
+    public Report with(Findings marked, Certainty sure) {
+        return new Report(format, tool, rulebase, subject, stages, marked, input, errors, workings, Optional.of(sure), caution);
+    }
+
+    /** Measurements worth taking again, the one that makes most outcomes surer in front; none when that was not asked. */
+    public List<RepeatAdvice> repeats() {
+        return certainty.map(Certainty::repeats).orElse(List.of());
     }
 
     public Counts counts() {
         return findings.counts();
+    }
+
+    /** The worked numbers that a finding holds against its limits: same value and error, from measurements that the finding rests on. */
+    public List<Working> workingsOf(Finding f) {
+        return workings.stream().filter(w -> w.value().known() && rests(w.value(), f)
+                && f.places().stream().flatMap(p -> p.values().stream()).anyMatch(v -> same(w.value(), v))).toList();
+    }
+
+    private static boolean rests(Measured m, Finding f) {
+        return m.sources().stream().filter(s -> s.startsWith("/")).allMatch(f.usedFields()::contains);
+    }
+
+    private static boolean same(Measured m, SeenValue v) {
+        return m.unit().dimension() == v.unit().dimension() && near(m.unit().to(v.unit(), m.value()), v.value()) && near(m.unit().to(v.unit(), m.sd()), v.error());
+    }
+
+    private static boolean near(double a, double b) {
+        return Math.abs(a - b) < Measured.ROUNDING;
     }
 }

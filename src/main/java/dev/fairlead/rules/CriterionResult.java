@@ -17,7 +17,14 @@ public record CriterionResult(Criterion criterion, Status status, List<PlaceResu
 
     /** Over places: a warning outweighs what is not assessed, that outweighs a pass, and a pass what does not apply. */
     static Status overall(List<PlaceResult> places) {
-        return places.stream().map(PlaceResult::status).min(Status::compareTo).orElse(Status.NOT_ASSESSED);
+        if (places.isEmpty()) {
+            return Status.NOT_ASSESSED;
+        }
+        Status heaviest = Status.DOES_NOT_APPLY;
+        for (PlaceResult p : places) {
+            heaviest = p.status().compareTo(heaviest) < 0 ? p.status() : heaviest;
+        }
+        return heaviest;
     }
 
     /** True when it warns with weight stop. */

@@ -1,10 +1,10 @@
 package dev.fairlead.rules;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.ArrayList;
 import org.drools.model.Model;
 import org.drools.modelcompiler.KieBaseBuilder;
 import org.kie.api.KieBase;
@@ -13,17 +13,18 @@ import org.kie.api.KieBase;
 final class Engine {
     private static final String PACKAGE = "dev.fairlead.rulebase";
 
-    private final Map<Criterion, List<PlainRule>> plain;
-    private final Map<Criterion, Model> compiled;
+    private final Map<String, PlainModel.Source> plain;
+    private final Map<String, Model> compiled;
     private final KieBase all;
     private final Map<String, KieBase> alone = new ConcurrentHashMap<>();
 
-    /** Rules as data, and the compiled model of each criterion that has something else. */
-    Engine(Map<Criterion, List<PlainRule>> plain, Map<Criterion, Model> compiled) {
+    /** By criterion id: rules as data, and the compiled model of each criterion that has something else. */
+    Engine(Map<String, PlainModel.Source> plain, Map<String, Model> compiled) {
         this.plain = new LinkedHashMap<>(plain);
         this.compiled = new LinkedHashMap<>(compiled);
-        List<Model> models = new ArrayList<>(this.compiled.values());
-        models.add(0, PlainModel.of(PACKAGE, this.plain));
+        List<Model> models = new ArrayList<>();
+        models.add(PlainModel.of(PACKAGE, this.plain.values()));
+        models.addAll(this.compiled.values());
         this.all = KieBaseBuilder.createKieBaseFromModel(models);
     }
 
@@ -32,19 +33,9 @@ final class Engine {
     }
 
     /** The rules of one criterion alone; made when first asked for. */
-    KieBase only(Criterion criterion) {
-        return alone.computeIfAbsent(criterion.id(), id -> KieBaseBuilder.createKieBaseFromModel(List.of(model(id))));
-    }
-
-    /** The catalogue may since have been given other thresholds: a criterion is found by its name. */
-    private Model model(String id) {
-        for (Map.Entry<Criterion, Model> e : compiled.entrySet()) {
-            if (e.getKey().id().equals(id)) {
-                return e.getValue();
-            }
-        }
-        Criterion c = plain.keySet().stream().filter(k -> k.id().equals(id)).findFirst().orElseThrow();
-        return PlainModel.of(PACKAGE, Map.of(c, plain.get(c)));
+    KieBase only(String criterion) {
+        return alone.computeIfAbsent(criterion, id -> KieBaseBuilder.createKieBaseFromModel(
+                List.of(compiled.containsKey(id) ? compiled.get(id) : PlainModel.of(PACKAGE, List.of(plain.get(id))))));
     }
 
     /** Number of rules that the engine holds. */

@@ -127,10 +127,14 @@ final class FillIn {
     private void sameUnit(Criterion c, CaseFact fact, Verdict.Seen seen) {
         Limit limit = limits.of(seen.limit());
         Unit unit = seen.value().unit();
-        boolean plain = unit.symbol().isEmpty() && limit.unit().symbol().isEmpty();
-        if (unit != limit.unit() && !plain) {
+        if (!comparable(unit, limit.unit())) {
             error(c, fact, "a value in " + unit + " was held against " + limit.name() + " in " + limit.unit());
         }
+    }
+
+    /** True for the same unit, and for two kinds of bare number. */
+    static boolean comparable(Unit unit, Unit other) {
+        return unit == other || unit.symbol().isEmpty() && other.symbol().isEmpty();
     }
 
     private void error(Criterion c, CaseFact fact, String message) {

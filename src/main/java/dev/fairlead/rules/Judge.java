@@ -7,16 +7,24 @@ import java.util.List;
 import org.kie.api.KieBase;
 import org.kie.api.runtime.KieSession;
 
-/** Judges the facts of one case by a rulebase. Safe to share between threads; the order of facts does not matter. */
+/**
+ * Judges the facts of one case by a rulebase. What the engine has decided for one fact it has decided for every fact that its conditions
+ * cannot tell from that one, so from the second case on it is asked only what is new. Safe to share between threads; the order of facts
+ * does not matter.
+ */
 public final class Judge {
     private final Catalogue catalogue;
     private final Limits limits;
     private final Engine engine;
+    private final Terms terms;
+    private volatile boolean asked;
+    private volatile Known known;
 
-    Judge(Catalogue catalogue, Limits limits, Engine engine) {
+    Judge(Catalogue catalogue, Limits limits, Engine engine, Terms terms) {
         this.catalogue = catalogue;
         this.limits = limits;
         this.engine = engine;
+        this.terms = terms;
     }
 
     /** Judges by every criterion. */
@@ -26,6 +34,39 @@ public final class Judge {
 
     /** Judges by the criteria of all stages up to {@code reached}. */
     public Judgement judge(List<? extends CaseFact> facts, Stage reached) {
+        if (!asked) {
+            // a single case has nothing to gain from what was learned
+            asked = true;
+            return byEngine(facts, reached);
+        }
+        Known before = known();
+        Judgement quick = before.new Sorted(facts).judgement(reached);
+        if (quick != null) {
+            return quick;
+        }
+        Judgement judged = byEngine(facts, reached);
+        before.keep(judged);
+        return judged;
+    }
+
+    /** What the engine has decided so far. */
+    Known known() {
+        Known now = known;
+        if (now == null) {
+            synchronized (this) {
+                now = known == null ? new Known(catalogue, limits, terms.all()) : known;
+                known = now;
+            }
+        }
+        return now;
+    }
+
+    Catalogue catalogue() {
+        return catalogue;
+    }
+
+    /** The same by the engine alone, whatever it has said before. */
+    Judgement byEngine(List<? extends CaseFact> facts, Stage reached) {
         List<CaseFact> sorted = new ArrayList<>(facts);
         sorted.sort(PlaceOrder.FACTS);
         List<OwnError> errors = new ArrayList<>();
@@ -43,7 +84,7 @@ public final class Judge {
         List<Verdict> verdicts = new ArrayList<>();
         for (Criterion c : catalogue.criteria()) {
             try {
-                verdicts.addAll(fire(engine.only(c), facts));
+                verdicts.addAll(fire(engine.only(c.id()), facts));
             } catch (RuntimeException e) {
                 errors.add(new OwnError(c.id(), "a rule failed: " + rootCause(e)));
             }

@@ -6,7 +6,8 @@ import java.lang.invoke.MethodHandle;
 import java.lang.invoke.MethodHandles;
 import java.lang.invoke.MethodType;
 import java.lang.reflect.RecordComponent;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 
 /** A component of a fact without which a criterion cannot be judged. */
@@ -34,8 +35,18 @@ public final class Need {
         return KNOWN.get(type).get(component);
     }
 
+    /** All components of {@code type} that can be known or unknown, in its order. */
+    static List<Need> all(Class<?> type) {
+        return List.copyOf(KNOWN.get(type).values());
+    }
+
+    /** Reads it: {@code (CaseFact) Knowable}. */
+    MethodHandle accessor() {
+        return accessor;
+    }
+
     private static Map<String, Need> needs(Class<?> type) {
-        Map<String, Need> needs = new HashMap<>();
+        Map<String, Need> needs = new LinkedHashMap<>();
         for (RecordComponent c : type.getRecordComponents()) {
             if (Knowable.class.isAssignableFrom(c.getType())) {
                 try {

@@ -3,8 +3,8 @@ package dev.fairlead.rules;
 import dev.fairlead.facts.CaseFact;
 import dev.fairlead.model.Measured;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
-import java.util.Map;
 import org.drools.model.DSL;
 import org.drools.model.Global;
 import org.drools.model.Model;
@@ -21,16 +21,19 @@ import org.drools.model.impl.ModelImpl;
 final class PlainModel {
     private PlainModel() {}
 
+    /** The rules of a criterion, and the type of fact that they look at. */
+    record Source(String id, Class<? extends CaseFact> about, List<PlainRule> rules) {}
+
     /** One package with all rules of these criteria. */
-    static Model of(String name, Map<Criterion, List<PlainRule>> byCriterion) {
+    static Model of(String name, Collection<Source> criteria) {
         Global<Limits> limits = DSL.globalOf(Limits.class, name, "limits");
         Global<Verdicts> verdicts = DSL.globalOf(Verdicts.class, name, "verdicts");
         List<Rule> rules = new ArrayList<>();
-        byCriterion.forEach((c, plain) -> plain.forEach(r -> rules.add(rule(name, c, r, limits, verdicts))));
+        criteria.forEach(c -> c.rules().forEach(r -> rules.add(rule(name, c, r, limits, verdicts))));
         return new ModelImpl(name).withRules(rules).addGlobal(limits).addGlobal(verdicts);
     }
 
-    private static Rule rule(String name, Criterion c, PlainRule rule, Global<Limits> limits, Global<Verdicts> verdicts) {
+    private static Rule rule(String name, Source c, PlainRule rule, Global<Limits> limits, Global<Verdicts> verdicts) {
         Variable<CaseFact> fact = declare(c.about());
         PatternDSL.PatternDef<CaseFact> pattern = PatternDSL.pattern(fact);
         for (PlainRule.Condition condition : rule.when()) {
@@ -46,7 +49,7 @@ final class PlainModel {
         return (Variable<CaseFact>) DSL.declarationOf(about, "$f");
     }
 
-    private static Need need(Criterion c, String component) {
+    private static Need need(Source c, String component) {
         Need need = Need.of(c.about(), component);
         if (need == null) {
             throw new IllegalStateException(c.id() + ": " + c.about().getSimpleName() + " has no " + component);
@@ -77,17 +80,19 @@ final class PlainModel {
     /** A verdict with the values that it shows. */
     private static final class Says implements Block2<Verdicts, CaseFact> {
         private static final long serialVersionUID = 1L;
-        private final transient Criterion criterion;
+        private final transient Source criterion;
         private final transient PlainRule rule;
         private final transient List<Need> seen;
+        private final transient List<String> components;
 
-        private Says(Criterion criterion, PlainRule rule, List<Need> seen) {
+        private Says(Source criterion, PlainRule rule, List<Need> seen) {
             this.criterion = criterion;
             this.rule = rule;
             this.seen = seen;
+            this.components = seen.stream().map(Need::component).toList();
         }
 
-        static Says of(Criterion c, PlainRule rule) {
+        static Says of(Source c, PlainRule rule) {
             return new Says(c, rule, rule.seen().stream().map(s -> need(c, s.component())).toList());
         }
 
@@ -97,6 +102,7 @@ final class PlainModel {
             for (int i = 0; i < seen.size(); i++) {
                 verdict.seen(rule.seen().get(i).limit(), (Measured) seen.get(i).of(fact));
             }
+            verdict.showing(components);
         }
     }
 }

@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.FileVisitOption;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
@@ -69,6 +70,19 @@ public final class RuleFiles {
     /** Paths of all DRL files, sorted. */
     public List<String> rules() {
         return byPath.keySet().stream().filter(p -> p.endsWith("/" + DRL)).toList();
+    }
+
+    /** True when both hold the same bytes under this path. */
+    boolean same(String path, RuleFiles other) {
+        byte[] bytes = byPath.get(path);
+        return bytes != null && Arrays.equals(bytes, other.byPath.get(path));
+    }
+
+    /** SHA-256 over the paths and the hashes of all files. */
+    public String hash() {
+        StringBuilder all = new StringBuilder();
+        byPath.forEach((path, bytes) -> all.append(path).append(' ').append(Hash.of(bytes)).append('\n'));
+        return Hash.of(all.toString());
     }
 
     RuleFiles with(Map<String, byte[]> changed) {

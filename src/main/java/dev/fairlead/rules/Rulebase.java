@@ -17,6 +17,7 @@ public final class Rulebase {
     private final Map<String, Double> changed;
     private final Limits limits;
     private final Terms terms;
+    private final Judge judge;
 
     Rulebase(Catalogue catalogue, Engine engine, String filesHash, Map<String, Double> changed, Terms terms) {
         this.catalogue = catalogue.with(changed);
@@ -25,6 +26,7 @@ public final class Rulebase {
         this.changed = new TreeMap<>(changed);
         this.limits = this.catalogue.limits();
         this.terms = terms;
+        this.judge = new Judge(this.catalogue, limits, engine, terms);
     }
 
     /** The rulebase that comes with the program; a program that was not packaged reads {@code rules/} of the working folder instead. */
@@ -89,14 +91,14 @@ public final class Rulebase {
         return new Rulebase(catalogue, engine, filesHash, all, terms);
     }
 
-    /** Judges cases by these rules. */
+    /** Judges cases by these rules; always the same, so that all who judge profit from what the engine was asked before. */
     public Judge judge() {
-        return new Judge(catalogue, limits, engine);
+        return judge;
     }
 
-    /** Judges many variants of cases by these rules; keeps what it has learned. */
+    /** Judges many variants of cases by these rules. */
     public QuickJudge quickJudge() {
-        return new QuickJudge(judge(), limits, catalogue, terms.all());
+        return new QuickJudge(judge);
     }
 
     /** The conditions that the rules of a criterion put on its fact, each once. */
@@ -106,7 +108,7 @@ public final class Rulebase {
 
     /** The same rules with these limits, allowed or not: for tests that show that every threshold matters. */
     Judge judge(Limits others) {
-        return new Judge(catalogue, others, engine);
+        return new Judge(catalogue, others, engine, terms);
     }
 
     int ruleCount() {

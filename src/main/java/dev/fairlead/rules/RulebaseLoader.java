@@ -24,9 +24,9 @@ final class RulebaseLoader {
 
     static Rulebase builtIn() {
         RulebaseLoader loader = new RulebaseLoader(RuleCache.ofUser());
-        BuiltIn builtIn = BuiltIn.onClassPath();
-        if (builtIn != null) {
-            return loader.load(builtIn.texts(), Map.of(), builtIn);
+        Packaged packaged = Packaged.onClassPath();
+        if (packaged != null) {
+            return loader.load(packaged.texts(), Map.of(), packaged);
         }
         if (Files.exists(WORKING_RULES.resolve(RuleFiles.RULEBASE))) {
             return loader.fromFolder(WORKING_RULES);
@@ -34,17 +34,26 @@ final class RulebaseLoader {
         throw new RulebaseException(List.of("this program holds no compiled rulebase, and there is no rules/ in the working folder"));
     }
 
+    /** The built-in rulebase with its texts. */
+    record Packaged(BuiltIn index, RuleFiles texts) {
+        /** Null when the build left none. */
+        static Packaged onClassPath() {
+            BuiltIn index = BuiltIn.onClassPath();
+            return index == null ? null : new Packaged(index, index.texts());
+        }
+    }
+
     Rulebase fromFolder(Path folder) {
         if (!Files.isDirectory(folder)) {
             throw new RulebaseException(List.of(folder + " is no folder"));
         }
         RuleFiles files = RuleFiles.of(folder);
-        BuiltIn builtIn = BuiltIn.onClassPath();
+        Packaged packaged = Packaged.onClassPath();
         if (files.text(RuleFiles.RULEBASE) != null) {
-            return load(files, thresholds(files), builtIn);
+            return load(files, thresholds(files), packaged);
         }
-        RuleFiles base = builtIn != null ? builtIn.texts() : RuleFiles.of(WORKING_RULES);
-        return load(Overlay.lay(files, base), thresholds(files), builtIn);
+        RuleFiles base = packaged != null ? packaged.texts() : RuleFiles.of(WORKING_RULES);
+        return load(Overlay.lay(files, base), thresholds(files), packaged);
     }
 
     private static Map<String, Double> thresholds(RuleFiles files) {
@@ -60,28 +69,30 @@ final class RulebaseLoader {
         return read;
     }
 
-    /** A rulebase of these files; what {@code builtIn} knows of an unchanged file is taken from there, and null knows nothing. */
-    Rulebase load(RuleFiles files, Map<String, Double> thresholds, BuiltIn builtIn) {
+    /** A rulebase of these files; what was made of an unchanged file in the build is taken from {@code packaged}, which may be null. */
+    Rulebase load(RuleFiles files, Map<String, Double> thresholds, Packaged packaged) {
+        boolean whole = packaged != null && files == packaged.texts();
         Catalogue catalogue = CatalogueReader.read(files);
+        List<String> problems = new ArrayList<>(whole ? List.of() : TextCheck.problems(catalogue));
         Map<String, String> toCompile = new LinkedHashMap<>();
         Map<String, String> modelClass = new LinkedHashMap<>();
-        Map<Criterion, List<PlainRule>> plain = new LinkedHashMap<>();
-        List<String> problems = new ArrayList<>(TextCheck.problems(catalogue));
+        Map<String, PlainModel.Source> plain = new LinkedHashMap<>();
         int expected = 0;
         for (Criterion c : catalogue.criteria()) {
             String path = c.folder() + "/" + RuleFiles.DRL;
-            String text = files.text(path);
-            BuiltIn.Entry known = builtIn != null && Hash.of(text).equals(builtIn.files().get(path)) ? builtIn.rules().get(path) : null;
-            problems.addAll(known != null && unchanged(c, files, builtIn) ? List.of() : DrlLint.problems(c, text, catalogue));
+            BuiltIn.Entry known = whole || packaged != null && files.same(path, packaged.texts()) ? packaged.index().rules().get(path) : null;
+            if (known == null || !whole && !files.same(c.folder() + "/" + RuleFiles.TEXTS, packaged.texts())) {
+                problems.addAll(DrlLint.problems(c, files.text(path), catalogue));
+            }
             if (known == null) {
-                toCompile.put(path, text);
+                toCompile.put(path, files.text(path));
                 continue;
             }
             expected += known.rules();
             if (known.plain().isEmpty()) {
                 modelClass.put(path, known.model());
             } else {
-                plain.put(c, known.plain());
+                plain.put(c.id(), new PlainModel.Source(c.id(), c.about(), known.plain()));
             }
         }
         if (!problems.isEmpty()) {
@@ -98,34 +109,22 @@ final class RulebaseLoader {
             throw new RulebaseException(List.of("the engine holds " + engine.rules() + " rules where the files of "
                     + catalogue.criteria().size() + " criteria hold " + expected + ": the rulebase is not whole, and nothing is judged by it"));
         }
-        return new Rulebase(catalogue, engine, hash(files), thresholds, new Terms(catalogue, files));
+        return new Rulebase(catalogue, engine, whole ? packaged.index().hash() : files.hash(), thresholds, new Terms(catalogue, files));
     }
 
-    /** True when rules and texts are those that the build has checked. */
-    private static boolean unchanged(Criterion c, RuleFiles files, BuiltIn builtIn) {
-        String path = c.folder() + "/" + RuleFiles.TEXTS;
-        return Hash.of(files.text(path)).equals(builtIn.files().get(path));
-    }
-
-    private static Map<Criterion, Model> models(Catalogue catalogue, Map<String, String> modelClass, ClassLoader loader) {
-        Map<Criterion, Model> models = new LinkedHashMap<>();
+    private static Map<String, Model> models(Catalogue catalogue, Map<String, String> modelClass, ClassLoader loader) {
+        Map<String, Model> models = new LinkedHashMap<>();
         for (Criterion c : catalogue.criteria()) {
             String name = modelClass.get(c.folder() + "/" + RuleFiles.DRL);
             if (name == null) {
                 continue;
             }
             try {
-                models.put(c, (Model) loader.loadClass(name).getConstructor().newInstance());
+                models.put(c.id(), (Model) loader.loadClass(name).getConstructor().newInstance());
             } catch (ReflectiveOperationException e) {
                 throw new RulebaseException(List.of(c.folder() + ": its compiled rules cannot be loaded (" + e + ")"));
             }
         }
         return models;
-    }
-
-    private static String hash(RuleFiles files) {
-        StringBuilder all = new StringBuilder();
-        files.all().forEach((path, bytes) -> all.append(path).append(' ').append(Hash.of(bytes)).append('\n'));
-        return Hash.of(all.toString());
     }
 }

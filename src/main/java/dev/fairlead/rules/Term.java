@@ -3,6 +3,7 @@ package dev.fairlead.rules;
 import dev.fairlead.facts.CaseFact;
 import dev.fairlead.model.Answer;
 import dev.fairlead.model.Knowable;
+import dev.fairlead.model.Limit;
 import dev.fairlead.model.Measured;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -64,18 +65,22 @@ public record Term(Need need, Kind kind, String limit) {
         return method.replaceAll("(?=[A-Z])", "_").toUpperCase(Locale.ROOT);
     }
 
-    /** Whether it holds for a fact under these thresholds, as the engine would say. */
+    /** Whether it holds for a fact under these thresholds. */
     boolean holds(CaseFact fact, Limits limits) {
-        Knowable k = need.of(fact);
+        return holds(kind, need.of(fact), kind.compares() ? limits.of(limit) : null);
+    }
+
+    /** Whether a condition of this kind holds for a component; {@code limit} is null where it takes none. */
+    static boolean holds(Kind kind, Knowable k, Limit limit) {
         return switch (kind) {
             case KNOWN -> k.known();
             case DOES_NOT_APPLY -> k.doesNotApply();
             case YES -> ((Answer) k).yes();
             case NO -> ((Answer) k).no();
-            case AT_MOST -> ((Measured) k).atMost(limits.of(limit));
-            case ABOVE -> ((Measured) k).above(limits.of(limit));
-            case AT_LEAST -> ((Measured) k).atLeast(limits.of(limit));
-            case BELOW -> ((Measured) k).below(limits.of(limit));
+            case AT_MOST -> ((Measured) k).atMost(limit);
+            case ABOVE -> ((Measured) k).above(limit);
+            case AT_LEAST -> ((Measured) k).atLeast(limit);
+            case BELOW -> ((Measured) k).below(limit);
         };
     }
 }

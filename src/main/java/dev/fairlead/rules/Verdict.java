@@ -14,7 +14,8 @@ public final class Verdict {
     private final CaseFact fact;
     private final Outcome outcome;
     private final String reason;
-    private final List<Seen> seen = new ArrayList<>(2);
+    private List<Seen> seen = List.of();
+    private List<String> shown = List.of();
 
     Verdict(String criterion, CaseFact fact, Outcome outcome, String reason) {
         this.criterion = criterion;
@@ -25,8 +26,28 @@ public final class Verdict {
 
     /** Adds a value that was held against the threshold {@code limit} (full name). */
     public Verdict seen(String limit, Measured value) {
-        seen.add(new Seen(limit, value));
+        Seen more = new Seen(limit, value);
+        switch (seen.size()) {
+            case 0 -> seen = List.of(more);
+            case 1 -> seen = List.of(seen.get(0), more);
+            default -> {
+                List<Seen> all = new ArrayList<>(seen);
+                all.add(more);
+                seen = List.copyOf(all);
+            }
+        }
         return this;
+    }
+
+    /** Notes from which components of the fact the values were taken, in their order. */
+    Verdict showing(List<String> components) {
+        shown = components;
+        return this;
+    }
+
+    /** The component that value {@code i} was taken from; null when that is not known. */
+    String shown(int i) {
+        return i < shown.size() ? shown.get(i) : null;
     }
 
     public String criterion() {
@@ -47,6 +68,6 @@ public final class Verdict {
     }
 
     public List<Seen> seen() {
-        return List.copyOf(seen);
+        return seen;
     }
 }

@@ -15,6 +15,7 @@ import java.util.Map;
 final class Assets {
     private static final String[][] FILES = {
         {"/assets/base.css", "/look/base.css", "text/css; charset=utf-8"},
+        {"/assets/picture.css", "/look/picture.css", "text/css; charset=utf-8"},
         {"/assets/app.css", "/web/app.css", "text/css; charset=utf-8"},
         {"/assets/form.css", "/web/form.css", "text/css; charset=utf-8"},
         {"/assets/chair.css", "/web/chair.css", "text/css; charset=utf-8"},

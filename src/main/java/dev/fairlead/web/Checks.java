@@ -8,27 +8,69 @@ import dev.fairlead.model.Case;
 import dev.fairlead.rules.Catalogue;
 import dev.fairlead.rules.Rulebase;
 import java.time.LocalDate;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
+import java.util.function.Supplier;
 
-/**
- * How the pages have a case checked.
- *
- * @param standard the criteria that come with the program, before a site's overlay
- */
-public record Checks(Checker checker, Catalogue standard) {
-    /** Checks by that checker; the standard is the rulebase that comes with the program. */
+/** How the pages have a case checked. The rulebase may still be on its way: whoever needs it waits for it. */
+public final class Checks {
+    private final CompletableFuture<Checker> checker;
+
+    private Checks(CompletableFuture<Checker> checker) {
+        this.checker = checker;
+    }
+
+    /** Checks by that checker. */
     public static Checks by(Checker checker) {
-        return new Checks(checker, Rulebase.builtIn().catalogue());
+        return new Checks(CompletableFuture.completedFuture(checker));
+    }
+
+    /** Checks by a checker that is made while the server starts. */
+    public static Checks loading(Supplier<Checker> made) {
+        CompletableFuture<Checker> checker = new CompletableFuture<>();
+        Thread loading = new Thread(() -> {
+            try {
+                checker.complete(made.get());
+            } catch (RuntimeException | Error e) {
+                checker.completeExceptionally(e);
+            }
+        }, "loading the rulebase");
+        loading.setDaemon(true);
+        loading.start();
+        return new Checks(checker);
+    }
+
+    /** True once nobody has to wait for the checker. */
+    public boolean ready() {
+        return checker.isDone();
+    }
+
+    /** The checker, once it is there; throws what kept it from being made. */
+    public Checker checker() {
+        try {
+            return checker.join();
+        } catch (CompletionException e) {
+            if (e.getCause() instanceof RuntimeException cause) {
+                throw cause;
+            }
+            throw e;
+        }
     }
 
     /** Checks a case that was read, for its own day, or for {@code today} when it names none. */
     public Checked check(Reading reading, String version, LocalDate today) {
         Case c = reading.value().orElseThrow();
         CheckOptions options = c.date().known() ? CheckOptions.USUAL : CheckOptions.USUAL.on(today);
-        return checker.check(c, version, reading.doubts(), options);
+        return checker().check(c, version, reading.doubts(), options);
     }
 
     /** The criteria in force. */
     public Catalogue catalogue() {
-        return checker.rulebase().catalogue();
+        return checker().rulebase().catalogue();
+    }
+
+    /** The criteria that come with the program, before a site's overlay. */
+    public Catalogue standard() {
+        return Rulebase.builtIn().catalogue();
     }
 }

@@ -1,6 +1,8 @@
 package dev.fairlead.web;
 
 import dev.fairlead.check.Checked;
+import dev.fairlead.findings.Missing;
+import java.util.List;
 
 /** How reports and sheets of a checked case are made. */
 public interface Prints {
@@ -12,4 +14,7 @@ public interface Prints {
 
     /** The bench sheet at 1:1 as PDF. */
     byte[] sheet(Checked checked);
+
+    /** What is missing when nothing of the wire can be drawn, so that there is no sheet; empty when there is one. */
+    List<Missing> noSheet(Checked checked);
 }

@@ -28,8 +28,13 @@ public final class Views {
 
     /** A part of a page, to be put into one that is open. */
     public void part(Context ctx, String template, Map<String, Object> model) {
+        ctx.html(text(template, model));
+    }
+
+    /** The text of a part. */
+    public String text(String template, Map<String, Object> model) {
         StringOutput out = new StringOutput(16_000);
         ENGINE.render(template, model, out);
-        ctx.html(out.toString());
+        return out.toString();
     }
 }

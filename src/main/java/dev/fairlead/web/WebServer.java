@@ -7,6 +7,7 @@ import dev.fairlead.web.store.CaseFolder;
 import io.javalin.Javalin;
 import java.io.IOException;
 import java.net.URI;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 
@@ -18,9 +19,11 @@ public final class WebServer implements AutoCloseable {
     private static final Logger JAVALIN = Logger.getLogger("io.javalin");
 
     private final Javalin app;
+    private final Runnable warmUp;
 
-    private WebServer(Javalin app) {
+    private WebServer(Javalin app, Runnable warmUp) {
         this.app = app;
+        this.warmUp = warmUp;
     }
 
     /** Starts serving; returns when pages are answered. */
@@ -31,6 +34,8 @@ public final class WebServer implements AutoCloseable {
         Assets assets = new Assets();
         Views views = new Views(desk.folder().label(), assets.hash());
         Guard guard = new Guard();
+        Site site = new Site(desk, views, new Reports(settings.checks(), settings.today()), settings.prints(), settings.today());
+        AtomicReference<Runnable> warmUp = new AtomicReference<>();
         Javalin app = Javalin.create(config -> {
             config.startup.showJavalinBanner = false;
             config.startup.showOldJavalinVersionWarning = false;
@@ -43,11 +48,16 @@ public final class WebServer implements AutoCloseable {
             guard.install(config.routes);
             new Errors(views).install(config.routes);
             assets.install(config.routes);
-            Pages.install(config.routes, new Site(desk, views, new Reports(settings.checks(), settings.today()), settings.prints(), settings.today()));
+            warmUp.set(Pages.install(config.routes, site));
         });
         app.start();
         guard.port(app.port());
-        return new WebServer(app);
+        return new WebServer(app, warmUp.get());
+    }
+
+    /** Makes the pages quick before they are asked for; waits for the rulebase, and for nothing else. */
+    public void warmUp() {
+        warmUp.run();
     }
 
     public int port() {

@@ -51,7 +51,7 @@ class DoubtsTest {
 
     @Test
     void simulationAgreesWithPropagation() {
-        Doubt d = DOUBTS.of(SampleCase.full().build(), CheckOptions.USUAL, 2000, 1);
+        Doubt d = DOUBTS.of(SampleCase.full().build(), CheckOptions.USUAL.with(Doubting.drawn(2000, 1)));
         for (Doubt.Flip f : d.flips()) {
             double p = f.simulated().orElseThrow();
             // first order, and chained where more than two values decide: 3 % on top of sampling error
@@ -59,7 +59,7 @@ class DoubtsTest {
             assertThat(p).as(f.criterion()).isBetween(f.analytic() - slack, (NOT_SMOOTH.contains(f.criterion()) ? 2 : 1) * f.analytic() + slack);
         }
         assertThat(d.drawn()).hasValueSatisfying(x -> assertThat(x.measurements()).isGreaterThan(50));
-        assertThat(DOUBTS.of(SampleCase.full().build(), CheckOptions.USUAL, 2000, 1)).isEqualTo(d);
+        assertThat(DOUBTS.of(SampleCase.full().build(), CheckOptions.USUAL.with(Doubting.drawn(2000, 1)))).isEqualTo(d);
     }
 
     /** The same draws, each judged by a session of the engine. */
@@ -70,7 +70,7 @@ class DoubtsTest {
         Outcomes slow = v -> engine.judge(Measures.of(v, Optional.empty(), Workbook.none()).facts()).results().stream()
                 .mapToInt(r -> Ending.of(r).ordinal()).toArray();
         double[] expected = Simulation.of(c, slow, 100, 9).flips();
-        assertThat(Simulation.of(c, DOUBTS.outcomes(Optional.empty(), Stage.HOLDING), 100, 9).flips()).containsExactly(expected);
+        assertThat(Simulation.of(c, DOUBTS.outcomes(c, Optional.empty(), Stage.HOLDING), 100, 9).flips()).containsExactly(expected);
     }
 
     @Test

@@ -9,11 +9,11 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.condition.EnabledIf;
+import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 
 /** axe-core (Deque) finds nothing on any page, at desktop, tablet and telephone widths, in light and dark. */
-@EnabledIf("dev.fairlead.web.Browsing#installed")
+@ExtendWith(WithBrowser.class)
 class AxeTest {
     private static final String SHOWN = ").violations.map(v => v.id + ': ' + v.nodes.slice(0, 3).map(n => n.html.slice(0, 160) + ' ' + n.failureSummary.replace(/\\s+/g, ' ').slice(0, 220)).join(' | '))";
     private static final String ALL = "async () => ((await axe.run({ resultTypes: ['violations'] }))" + SHOWN;
@@ -27,9 +27,9 @@ class AxeTest {
     Path folder;
 
     @Test
-    void nothingStandsInTheWay() throws Exception {
+    void nothingStandsInTheWay(Browsing browsing) throws Exception {
         List<String> faults = new ArrayList<>();
-        try (Pages pages = Pages.withSample(folder); Browsing browsing = new Browsing(); BrowserContext c = browsing.desktop()) {
+        try (Pages pages = Pages.withSample(folder); BrowserContext c = browsing.desktop()) {
             String axe = Browsing.axe();
             Page page = browsing.open(c, pages, "/cases");
             for (String path : PATHS) {

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.Download;
+import com.microsoft.playwright.JSHandle;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.assertions.PlaywrightAssertions;
@@ -13,56 +15,61 @@ import dev.fairlead.model.Case;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Map;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.condition.EnabledIf;
+import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The pages in a real browser: touch, commas, two windows, refresh and back. */
-@EnabledIf("dev.fairlead.web.Browsing#installed")
+@ExtendWith(WithBrowser.class)
 class BrowserTest {
-    private static final String ARCH = "/cases/sample.json/form/arch";
-    private static Browsing browsing;
-
     @TempDir
-    Path folder;
+    static Path folder;
+    private static Pages pages;
+    private final Browsing browsing;
+    private String name;
+    private String base;
 
-    private Pages pages;
+    BrowserTest(Browsing browsing) {
+        this.browsing = browsing;
+    }
 
     @BeforeAll
-    static void launch() {
-        browsing = new Browsing();
+    static void start() throws IOException {
+        pages = Pages.over(folder);
         PlaywrightAssertions.setDefaultAssertionTimeout(30_000);
     }
 
     @AfterAll
-    static void quit() {
-        browsing.close();
+    static void stop() {
+        pages.close();
     }
 
+    /** Each test has a case of its own. */
     @BeforeEach
-    void start() throws IOException {
-        pages = Pages.withSample(folder);
+    void sample() throws IOException {
+        name = pages.sample();
+        base = "/cases/" + name;
     }
 
     @AfterEach
-    void stop() {
-        pages.close();
+    void quiet() {
         browsing.assertQuiet();
     }
 
     private Case read() throws IOException {
-        return CaseReader.read(folder.resolve("sample.json")).value().orElseThrow();
+        return CaseReader.read(folder.resolve(name)).value().orElseThrow();
     }
 
     @Test
     void aGermanTypesCommasAndSeesFindingsFollow() throws Exception {
         try (BrowserContext c = browsing.context(new Browser.NewContextOptions().setViewportSize(1280, 900).setLocale("de-DE"))) {
-            Page page = browsing.open(c, pages, "/cases/sample.json/form/mouth");
+            Page page = browsing.open(c, pages, base + "/form/mouth");
             Locator overjet = page.getByLabel("Overjet");
             overjet.fill("1,2");
             assertThat(page.locator("#findings .typed")).isVisible();
@@ -84,8 +91,8 @@ class BrowserTest {
     @Test
     void twoWindowsNeverOverwriteEachOtherSilently() throws Exception {
         try (BrowserContext c = browsing.desktop()) {
-            Page one = browsing.open(c, pages, ARCH);
-            Page two = browsing.open(c, pages, ARCH);
+            Page one = browsing.open(c, pages, base + "/form/arch");
+            Page two = browsing.open(c, pages, base + "/form/arch");
             Locator first = one.locator("#f_space_perimeter");
             first.fill("61");
             first.press("Tab");
@@ -111,7 +118,7 @@ class BrowserTest {
     @Test
     void quickEditsOfOneWindowAreNoConflict() throws Exception {
         try (BrowserContext c = browsing.desktop()) {
-            Page page = browsing.open(c, pages, "/cases/sample.json/form/mouth");
+            Page page = browsing.open(c, pages, base + "/form/mouth");
             for (int i = 0; i < 4; i++) {
                 for (String value : new String[] {"no", "yes"}) {
                     page.locator("input[name='/mouth/untreatedCaries'][value=" + value + "]").check();
@@ -128,14 +135,14 @@ class BrowserTest {
     @Test
     void refreshAndBackInMidEditLoseNothing() throws Exception {
         try (BrowserContext c = browsing.desktop()) {
-            Page page = browsing.open(c, pages, ARCH);
+            Page page = browsing.open(c, pages, base + "/form/arch");
             page.locator("#f_space_perimeter").fill("61.5");
             page.reload();
             assertThat(page.locator("#f_space_perimeter")).hasValue("61.5");
             page.locator("#f_space_perimeter").fill("610");
             page.locator("#f_space_perimeter").press("Tab");
             assertThat(page.locator("#nf_space_perimeter .error")).isVisible();
-            page.navigate(pages.at("/cases/sample.json/findings").toString());
+            page.navigate(pages.at(base + "/findings").toString());
             page.goBack();
             assertThat(page.locator("#f_space_perimeter")).hasValue("610");
             assertThat(page.locator("#nf_space_perimeter .error")).containsText("Not in the case");
@@ -149,7 +156,7 @@ class BrowserTest {
     @Test
     void onATabletTheChecklistIsTappedAndAStopCannotBeMissed() throws Exception {
         try (BrowserContext c = browsing.context(new Browser.NewContextOptions().setViewportSize(820, 1180).setHasTouch(true).setLocale("en-GB"))) {
-            Page page = browsing.open(c, pages, "/cases/sample.json/chair?part=insertion&q=1");
+            Page page = browsing.open(c, pages, base + "/chair?part=insertion&q=1");
             assertThat(page.getByRole(com.microsoft.playwright.options.AriaRole.HEADING, new Page.GetByRoleOptions().setLevel(2))).containsText("cut-off piece");
             for (String answer : new String[] {"Yes", "No", "Can’t say"}) {
                 var box = page.getByRole(com.microsoft.playwright.options.AriaRole.BUTTON, new Page.GetByRoleOptions().setName(answer).setExact(true)).boundingBox();
@@ -160,7 +167,7 @@ class BrowserTest {
             assertThat(page.locator(".stop-bar")).isInViewport();
             assertThat(page.locator(".step")).containsText("Question 3");
             org.assertj.core.api.Assertions.assertThat(read().insertion().left().cutEndCaught().no()).isTrue();
-            page.navigate(pages.at("/cases/sample.json/chair?part=insertion&q=19").toString());
+            page.navigate(pages.at(base + "/chair?part=insertion&q=19").toString());
             page.getByLabel("Role").selectOption("assistant");
             page.getByLabel("Initials").fill("qx");
             page.getByLabel("Time").fill("09:40");
@@ -172,7 +179,7 @@ class BrowserTest {
     }
 
     @Test
-    void aFileIsDroppedAndFound() throws Exception {
+    void aFileIsChosenOrDroppedThenFoundAndTakenAway() throws Exception {
         Files.writeString(folder.resolveSibling("drop-1.yaml"), "fairlead: 1\nid: drop-1\nstage: indication\n");
         try (BrowserContext c = browsing.desktop()) {
             Page page = browsing.open(c, pages, "/cases");
@@ -180,9 +187,15 @@ class BrowserTest {
             page.getByText("Bring in", new Page.GetByTextOptions().setExact(true)).click();
             page.waitForURL("**/cases/drop-1.yaml/form/child");
             page.navigate(pages.at("/cases").toString());
-            page.getByPlaceholder("Find by").fill("drop");
+            JSHandle dropped = page.evaluateHandle("() => { const d = new DataTransfer(); d.items.add(new File(['fairlead: 1\\nid: drop-2\\nstage: indication\\n'], 'drop-2.yaml')); return d; }");
+            page.dispatchEvent("main", "drop", Map.of("dataTransfer", dropped));
+            page.waitForURL("**/cases/drop-2.yaml/form/child");
+            page.navigate(pages.at("/cases").toString());
+            page.getByPlaceholder("Find by").fill("drop-2");
             assertThat(page.locator(".case-card")).hasCount(1);
-            assertThat(page.locator(".case-card")).containsText("drop-1");
+            assertThat(page.locator(".case-card")).containsText("drop-2");
+            Download taken = page.waitForDownload(() -> page.getByText("Download", new Page.GetByTextOptions().setExact(true)).click());
+            assertThat(Files.readString(taken.path())).isEqualTo(pages.file("drop-2.yaml"));
         }
     }
 

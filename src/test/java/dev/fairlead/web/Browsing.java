@@ -16,7 +16,7 @@ import java.util.Map;
 
 /** A real browser that may talk to this machine only, and whose every complaint is kept. */
 final class Browsing implements AutoCloseable {
-    private static final Path CHROMIUM = Path.of("/usr/bin/chromium");
+    static final Path CHROMIUM = Path.of("/usr/bin/chromium");
     /** Generous, since the machine may be busy; no test waits this long when all is well. */
     private static final double PATIENCE_MS = 45_000;
 
@@ -29,11 +29,6 @@ final class Browsing implements AutoCloseable {
         playwright = Playwright.create(new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
         browser = playwright.chromium().launch(new BrowserType.LaunchOptions().setExecutablePath(CHROMIUM).setHeadless(true)
                 .setArgs(List.of("--disable-gpu", "--disable-dev-shm-usage")));
-    }
-
-    /** True where the browser that the tests drive is installed. */
-    static boolean installed() {
-        return java.nio.file.Files.isExecutable(CHROMIUM);
     }
 
     BrowserContext context(Browser.NewContextOptions options) {
@@ -70,8 +65,12 @@ final class Browsing implements AutoCloseable {
     }
 
     void assertQuiet() {
-        assertThat(abroad).as("requests to other machines").isEmpty();
-        assertThat(complaints).as("complaints of the browser").isEmpty();
+        List<String> foreign = List.copyOf(abroad);
+        List<String> said = List.copyOf(complaints);
+        abroad.clear();
+        complaints.clear();
+        assertThat(foreign).as("requests to other machines").isEmpty();
+        assertThat(said).as("complaints of the browser").isEmpty();
     }
 
     static String axe() throws IOException {

@@ -118,7 +118,7 @@ class FormTest {
                 "HX-Request", "true").body();
         assertThat(body).containsPattern("class=\"finding (caution|stop)\" id=\"overjet-after\"");
         String preview = pages.post("/cases/sample.json/form/mouth/preview?changed=/bite/overjet", Map.of("/bite/overjet", "5"), "HX-Request", "true").body();
-        assertThat(preview).containsPattern("<li id=\"overjet-after\"").contains("as you type");
+        assertThat(preview).containsPattern("class=\"finding pass\" id=\"overjet-after\"").contains("as you type");
         assertThat(read("sample.json").bite().overjet().value()).as("looking changes nothing").isEqualTo(1);
     }
 

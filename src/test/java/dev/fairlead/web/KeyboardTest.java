@@ -18,14 +18,14 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.condition.EnabledIf;
+import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
  * The whole story of one case from a blank to holding, by keyboard only: every key is pressed on what has the focus, and the case that
  * comes out is the invented sample, fact by fact.
  */
-@EnabledIf("dev.fairlead.web.Browsing#installed")
+@ExtendWith(WithBrowser.class)
 class KeyboardTest {
     private static final String FOCUS = "() => { const a = document.activeElement; return { name: a.name || '', type: a.type || '', text: (a.textContent || '').trim(), "
             + "value: a.value || '', index: a.name ? [...document.getElementsByName(a.name)].filter(x => x.type !== 'checkbox').indexOf(a) : 0 }; }";
@@ -37,8 +37,8 @@ class KeyboardTest {
     private final Set<String> given = new HashSet<>();
 
     @Test
-    void fromBlankToHolding() throws Exception {
-        try (Pages pages = Pages.over(folder); Browsing browsing = new Browsing(); BrowserContext c = browsing.desktop()) {
+    void fromBlankToHolding(Browsing browsing) throws Exception {
+        try (Pages pages = Pages.over(folder); BrowserContext c = browsing.desktop()) {
             Page page = browsing.open(c, pages, "/cases");
             tabTo(page, "id");
             page.keyboard().type("test");

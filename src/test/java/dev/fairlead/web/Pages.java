@@ -27,6 +27,7 @@ final class Pages implements AutoCloseable {
 
     final Path folder;
     final WebServer server;
+    private int samples;
     private final HttpClient client = HttpClient.newBuilder().followRedirects(HttpClient.Redirect.NEVER).build();
 
     private Pages(Path folder) throws IOException {
@@ -42,6 +43,13 @@ final class Pages implements AutoCloseable {
     static Pages withSample(Path folder) throws IOException {
         Files.writeString(folder.resolve("sample.json"), CaseWriter.json(SampleCase.full().build()));
         return new Pages(folder);
+    }
+
+    /** Writes one more full case; gives the name of its file. */
+    String sample() throws IOException {
+        String name = "sample-" + samples++ + ".json";
+        Files.writeString(folder.resolve(name), CaseWriter.json(SampleCase.full().build()));
+        return name;
     }
 
     String file(String name) throws IOException {

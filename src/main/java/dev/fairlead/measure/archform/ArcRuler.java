@@ -2,13 +2,14 @@ package dev.fairlead.measure.archform;
 
 import java.util.Arrays;
 import org.hipparchus.analysis.integration.gauss.GaussIntegrator;
-import org.hipparchus.analysis.integration.gauss.GaussIntegratorFactory;
+import org.hipparchus.analysis.integration.gauss.LegendreRuleFactory;
 import org.hipparchus.analysis.solvers.BrentSolver;
 
 /** Arc lengths of one curve, tabulated once by Gauss-Legendre quadrature over smooth panels. */
 public final class ArcRuler {
     private static final int PANELS = 16;
-    private static final GaussIntegrator GAUSS = new GaussIntegratorFactory().legendre(10);
+    /** The rule itself: a factory of all rules would first work out constants to forty digits for those that need them. */
+    private static final GaussIntegrator GAUSS = new GaussIntegrator(new LegendreRuleFactory().getRule(10));
     private static final double SLACK = 1e-9;
 
     private final ArchCurve curve;

@@ -2,7 +2,7 @@ package dev.fairlead.measure.mechanics;
 
 import java.util.Arrays;
 import org.hipparchus.analysis.integration.gauss.GaussIntegrator;
-import org.hipparchus.analysis.integration.gauss.GaussIntegratorFactory;
+import org.hipparchus.analysis.integration.gauss.LegendreRuleFactory;
 
 /**
  * Arch form y = 3.0314 D (x/W + 1/2)^0.8 (1/2 - x/W)^0.8 of Braun, Hnat, Fender and Legan, Angle Orthodontist 68 (1998) 29.
@@ -13,7 +13,7 @@ import org.hipparchus.analysis.integration.gauss.GaussIntegratorFactory;
 public final class BetaArch implements ArchCurve {
     private static final double FACTOR = 3.0314;
     private static final int PIECES = 240;
-    private static final GaussIntegrator GAUSS = new GaussIntegratorFactory().legendre(6, -1, 1);
+    private static final GaussIntegrator GAUSS = new GaussIntegrator(new LegendreRuleFactory().getRule(6));
 
     private final double width;
     private final double height;

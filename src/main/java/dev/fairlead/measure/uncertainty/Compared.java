@@ -17,6 +17,11 @@ public record Compared(String criterion, String place, String component, Measure
         return source.startsWith("/");
     }
 
+    /** The same, once it is known whether it decides. */
+    public Compared deciding(boolean now) {
+        return new Compared(criterion, place, component, value, limit, now);
+    }
+
     /** Standard deviation from errors of measurement alone, in the unit of the value: what a repeated reading can change. */
     public double measuredSd() {
         return Math.sqrt(measuredVariance());

@@ -1,6 +1,7 @@
 package dev.fairlead.measure.wire;
 
 import dev.fairlead.measure.arch.PatientArch;
+import dev.fairlead.measure.mechanics.FoldRange;
 import dev.fairlead.measure.mechanics.FoldSpec;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Choices.Section;
@@ -27,17 +28,33 @@ final class BeamInputs {
     private final List<Measured> needed = new ArrayList<>();
 
     BeamInputs(Case c, Measured standOffRight, Measured standOffLeft) {
+        this(c, standOffRight, standOffLeft, true);
+    }
+
+    /** The inputs of a wire whose folds need not have been measured: what was not is as planned, with a margin. */
+    static BeamInputs withoutFolds(Case c, Measured standOffRight, Measured standOffLeft) {
+        return new BeamInputs(c, standOffRight, standOffLeft, false);
+    }
+
+    private BeamInputs(Case c, Measured standOffRight, Measured standOffLeft, boolean asMeasured) {
         this.c = c;
         this.arch = PatientArch.of(c);
         needed.addAll(List.of(standOffRight, standOffLeft, c.wire().size()));
         needed.addAll(Arrays.asList(arch.inputs()));
         for (Side side : Side.values()) {
             Fold f = c.bench().fold(side);
-            needed.addAll(List.of(c.hardware().tube(side).length(), f.bendRadius(), f.length(), f.buccalTip()));
+            needed.add(c.hardware().tube(side).length());
+            if (asMeasured) {
+                needed.addAll(List.of(f.bendRadius(), f.length(), f.buccalTip()));
+            }
         }
         for (Tooth t : Tooth.LOWER_INCISORS) {
             needed.add(c.hardware().bracket(t).fromMidline());
         }
+    }
+
+    PatientArch arch() {
+        return arch;
     }
 
     /** What is missing for an answer; empty when the model can be asked. */
@@ -60,10 +77,21 @@ final class BeamInputs {
 
     /** The question; only when nothing is missing. */
     BeamCase ask(double standOffRight, double standOffLeft) {
+        return ask(fold(Side.RIGHT), fold(Side.LEFT), standOffRight, standOffLeft);
+    }
+
+    private BeamCase ask(FoldSpec right, FoldSpec left, double standOffRight, double standOffLeft) {
         double tube = (c.hardware().left().length().value() + c.hardware().right().length().value()) / 2;
         return new BeamCase(BeamCase.round(c.wire().size().value(), 0.001), arch.curve(), BeamCase.round(tube, 0.1),
-                BeamCase.round(mean(CENTRALS), 0.1), BeamCase.round(mean(LATERALS), 0.1), fold(Side.RIGHT), fold(Side.LEFT),
+                BeamCase.round(mean(CENTRALS), 0.1), BeamCase.round(mean(LATERALS), 0.1), right, left,
                 BeamCase.round(standOffRight, 0.05), BeamCase.round(standOffLeft, 0.05), OptionalDouble.empty());
+    }
+
+    /** The question with folds as far as they are known; only when nothing is missing. */
+    BandAsk band(Elastic e, List<Double> limits, double standOffRight, double standOffLeft) {
+        FoldRange right = FoldGuess.of(c, Side.RIGHT);
+        FoldRange left = FoldGuess.of(c, Side.LEFT);
+        return new BandAsk(ask(right.nominal(), left.nominal(), standOffRight, standOffLeft), e, right, left, limits);
     }
 
     private double mean(Tooth[] pair) {

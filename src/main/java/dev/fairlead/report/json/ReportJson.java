@@ -5,11 +5,13 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.core.JsonProcessingException;
+import dev.fairlead.findings.Certainty;
 import dev.fairlead.findings.Counts;
 import dev.fairlead.findings.Finding;
 import dev.fairlead.findings.InputNote;
 import dev.fairlead.findings.Missing;
 import dev.fairlead.findings.PlaceFinding;
+import dev.fairlead.findings.RepeatAdvice;
 import dev.fairlead.findings.Report;
 import dev.fairlead.findings.SeenValue;
 import dev.fairlead.measure.Working;
@@ -56,7 +58,24 @@ public final class ReportJson {
         r.errors().forEach(e -> errors.addObject().put("criterion", e.criterion()).put("message", e.message()));
         ArrayNode workings = out.putArray("measurements");
         r.workings().forEach(w -> workings.add(working(w)));
+        r.certainty().ifPresent(c -> out.set("certainty", certainty(c)));
         return out.put("caution", r.caution());
+    }
+
+    /** How sure the findings are, and what to measure again. */
+    public static ObjectNode certainty(Certainty c) {
+        ObjectNode out = NEW.objectNode();
+        out.set("expectedFlips", number(c.expectedFlips()));
+        out.put("method", c.drawn().isPresent() ? "simulation" : "first-order");
+        c.drawn().ifPresent(d -> out.put("draws", d.draws()).put("seed", d.seed()).put("measurements", d.measurements()));
+        ArrayNode repeats = out.putArray("repeatFirst");
+        for (RepeatAdvice r : c.repeats()) {
+            ObjectNode one = repeats.addObject().put("pointer", r.pointer()).put("words", r.words());
+            one.set("fewerFlips", number(r.fewerFlips()));
+            ArrayNode criteria = one.putArray("criteria");
+            r.criteria().forEach(criteria::add);
+        }
+        return out.put("meaning", Certainty.MEANING);
     }
 
     /** Counts by outcome. */
@@ -140,7 +159,8 @@ public final class ReportJson {
         return out.put("note", w.note());
     }
 
-    private static com.fasterxml.jackson.databind.JsonNode number(double value) {
+    /** A number rounded to what binary arithmetic can keep; whole numbers without a point. */
+    public static com.fasterxml.jackson.databind.JsonNode number(double value) {
         double rounded = java.math.BigDecimal.valueOf(value).round(new java.math.MathContext(9)).doubleValue();
         return rounded == Math.rint(rounded) && Math.abs(rounded) < 1e9 ? NEW.numberNode((long) rounded) : NEW.numberNode(rounded);
     }

@@ -21,12 +21,16 @@ public final class ReportText {
     /** A pass that takes more characters than this is shortened: some three lines. */
     private static final int LONG_PASS = 200;
 
+    /** A chance of another outcome from which on it is told of findings that are not close. */
+    private static final double WORTH_A_WORD = 0.05;
+
     private ReportText() {}
 
     /** The whole report; {@code all} also lists what does not apply, and why. */
     public static String of(Report report, boolean all) {
         StringBuilder out = new StringBuilder();
         head(report, out);
+        report.certainty().ifPresent(c -> out.append(RepeatText.of(c)));
         for (InputNote note : report.input()) {
             out.append(Wrap.hanging("input     ", note.text()));
         }
@@ -135,13 +139,18 @@ public final class ReportText {
     }
 
     private static String marks(Finding f) {
-        return (f.close() ? "  [close]" : "")
-                + (f.flip().isPresent() ? "  [flips in " + Math.round(f.flip().getAsDouble() * 100) + " % of re-measurements]" : "")
-                + (f.waiver().isPresent() ? "  [waived]" : "");
+        return doubt(f) + (f.waiver().isPresent() ? "  [waived]" : "");
+    }
+
+    /** Close to a limit, and the chance of another outcome where it is close or worth a word. */
+    private static String doubt(Finding f) {
+        boolean told = f.flip().isPresent() && (f.flip().getAsDouble() >= WORTH_A_WORD || f.close() && f.flip().getAsDouble() > 0);
+        String chance = told ? RepeatText.percent(f.flip().getAsDouble()) + " chance of another outcome" : "";
+        return !f.close() && !told ? "" : "  [" + (f.close() ? "close" : "") + (f.close() && told ? "; " : "") + chance + "]";
     }
 
     private static String line(String head, Finding f) {
-        return Wrap.hanging(head, f.id() + ": " + (f.outcome() == Status.PASS ? shortly(f) : f.seen()) + (f.close() ? " [close]" : ""));
+        return Wrap.hanging(head, f.id() + ": " + (f.outcome() == Status.PASS ? shortly(f) : f.seen()) + doubt(f));
     }
 
     /** What is seen; where many places say it at length, how many they are and the one that comes nearest to its limit. */

@@ -3,7 +3,6 @@ package dev.fairlead.rules.build;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import dev.fairlead.facts.CaseFact;
 import dev.fairlead.rules.BuiltIn;
-import dev.fairlead.rules.Hash;
 import dev.fairlead.rules.PlainRule;
 import dev.fairlead.rules.RuleFiles;
 import dev.fairlead.rules.RulebaseCheck;
@@ -61,12 +60,8 @@ public final class CompileRulebase {
                 write(file.getKey(), file.getValue());
             }
         }
-        Map<String, String> hashes = new TreeMap<>();
-        for (Map.Entry<String, byte[]> file : files.all().entrySet()) {
-            hashes.put(file.getKey(), Hash.of(file.getValue()));
-            write(BuiltIn.FOLDER + "files/" + file.getKey(), file.getValue());
-        }
-        write(BuiltIn.INDEX, JSON.writeValueAsBytes(new BuiltIn(hashes, entries)));
+        write(BuiltIn.TEXTS, BuiltIn.inOnePiece(files));
+        write(BuiltIn.INDEX, JSON.writeValueAsBytes(BuiltIn.of(files, entries)));
     }
 
     /** Takes away everything of the build before, so that the jar holds nothing else. */

@@ -4,6 +4,7 @@ import dev.fairlead.web.edit.Opened;
 import dev.fairlead.web.form.Words;
 import java.security.SecureRandom;
 import java.util.HexFormat;
+import java.util.List;
 import java.util.Set;
 
 /**
@@ -15,8 +16,14 @@ import java.util.Set;
  * @param window a token of this window, by which its own edits are told from those of another
  */
 public record CaseHead(Opened opened, String here, int undo, int redo, String window) {
-    private static final Set<String> READING = Set.of("findings", "numbers", "report");
+    private static final Set<String> READING = Set.of("findings", "numbers", "pictures", "report");
+    /** The pages of a case beside the form. */
+    public static final List<Tab> TABS = List.of(new Tab("findings", "findings", "Findings"), new Tab("numbers", "numbers", "Numbers"),
+            new Tab("pictures", "pictures", "Pictures"), new Tab("visits-page", "visits", "Visits"), new Tab("chair", "chair", "Chair"), new Tab("report", "report", "Report"));
     private static final SecureRandom RANDOM = new SecureRandom();
+
+    /** One entry of the navigation over a case. */
+    public record Tab(String key, String path, String title) {}
 
     static CaseHead of(Opened opened, String here, int[] steps, String window) {
         byte[] token = new byte[9];
@@ -34,6 +41,11 @@ public record CaseHead(Opened opened, String here, int undo, int redo, String wi
 
     public String version() {
         return opened.file().version();
+    }
+
+    /** True on every page of the form. */
+    public boolean facts() {
+        return TABS.stream().noneMatch(t -> t.key().equals(here));
     }
 
     /** The stage of care as it reads; empty when the case names none. */

@@ -1,6 +1,7 @@
 package dev.fairlead.web.page;
 
-import dev.fairlead.findings.Report;
+import dev.fairlead.check.Checked;
+import dev.fairlead.findings.Counts;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Visit;
 import dev.fairlead.web.edit.Opened;
@@ -12,26 +13,44 @@ import java.util.Optional;
 /**
  * One line of the list of cases.
  *
- * @param report empty when the case cannot be read
+ * @param counted false while the file was not looked at yet, so that only its name is known
+ * @param title the pseudonym, or the file's name
+ * @param stage word of the stage; empty when the case names none
+ * @param lastVisit day of the last visit; empty when there was none
+ * @param counts empty when the case cannot be read
  * @param sides progress towards the space that is needed, right then left
  */
-public record CaseLine(Opened opened, Optional<Report> report, List<SideSpace> sides) {
-    public String link() {
-        return Urls.of(opened.name());
+public record CaseLine(String name, boolean counted, String title, String stage, String resident, String lastVisit, Optional<Counts> counts, List<SideSpace> sides) {
+    static CaseLine uncounted(String name) {
+        return nameOnly(name, false);
     }
 
-    public String stage() {
-        return Words.of(opened.typed("/stage"));
+    static CaseLine unreadable(String name) {
+        return nameOnly(name, true);
     }
 
-    /** The day of the last visit; empty when there was none. */
-    public String lastVisit() {
-        return opened.reading().value().map(Case::visits).orElse(List.of()).stream().map(Visit::date).filter(d -> d.known()).map(d -> d.get())
+    private static CaseLine nameOnly(String name, boolean counted) {
+        return new CaseLine(name, counted, name.replaceAll("\\.[^.]*$", ""), "", "", "", Optional.empty(), List.of());
+    }
+
+    static CaseLine of(Opened opened, Optional<Checked> checked) {
+        String last = opened.reading().value().map(Case::visits).orElse(List.of()).stream().map(Visit::date).filter(d -> d.known()).map(d -> d.get())
                 .max(LocalDate::compareTo).map(LocalDate::toString).orElse("");
+        return new CaseLine(opened.name(), true, opened.title(), opened.typed("/stage"), opened.typed("/resident"), last,
+                checked.map(c -> c.report().counts()), checked.map(SideSpace::of).orElse(List.of()));
     }
 
-    boolean matches(String text, String stage) {
-        String all = (opened.name() + " " + opened.title() + " " + opened.typed("/resident")).toLowerCase(java.util.Locale.ROOT);
-        return all.contains(text.toLowerCase(java.util.Locale.ROOT).strip()) && (stage.isEmpty() || stage.equals(opened.typed("/stage")));
+    public String link() {
+        return Urls.of(name);
+    }
+
+    /** The stage as it reads. */
+    public String stageWords() {
+        return Words.of(stage);
+    }
+
+    boolean matches(String text, String wanted) {
+        String all = (name + " " + title + " " + resident).toLowerCase(java.util.Locale.ROOT);
+        return all.contains(text.toLowerCase(java.util.Locale.ROOT).strip()) && (wanted.isEmpty() || wanted.equals(stage));
     }
 }

@@ -15,15 +15,23 @@ import io.javalin.http.UploadedFile;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.time.Duration;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 
 /** The list of cases: find, filter, start a new one, copy, bring in, take away. */
 final class CasesController extends Controller {
-    CasesController(Site site) {
+    /** So long a whole page may wait for lines that were not counted yet. */
+    private static final Duration PROMPT = Duration.ofMillis(150);
+    private static final Duration PATIENCE = Duration.ofMillis(1500);
+    private final CaseList cases;
+
+    CasesController(Site site, CaseList cases) {
         super(site);
+        this.cases = cases;
     }
 
     void install(RoutesConfig routes) {
@@ -37,21 +45,21 @@ final class CasesController extends Controller {
     private void list(Context ctx) {
         String text = Objects.requireNonNullElse(ctx.queryParam("q"), "");
         String stage = Objects.requireNonNullElse(ctx.queryParam("stage"), "");
-        List<CaseLine> all = site.desk().folder().names().stream().map(n -> site.desk().open(n)).flatMap(java.util.Optional::stream).map(this::line).toList();
-        List<CaseLine> found = all.stream().filter(l -> l.matches(text, stage)).toList();
-        Map<String, Object> model = Map.of("lines", found, "all", all.size(), "text", text, "stage", stage, "names", all.stream().map(l -> l.opened().name()).toList(),
-                "stages", Arrays.stream(Stage.values()).map(Stage::word).toList());
         if (partial(ctx)) {
-            site.views().part(ctx, "web/caselist.jte", Map.of("lines", found, "all", all.size()));
+            // whoever asks for the lines alone has a page to look at meanwhile
+            site.reports().checks().checker();
+        }
+        List<CaseLine> all = cases.lines(partial(ctx) ? PATIENCE : PROMPT);
+        List<CaseLine> found = all.stream().filter(l -> l.matches(text, stage)).toList();
+        boolean more = all.stream().anyMatch(l -> !l.counted());
+        Map<String, Object> model = new HashMap<>(Map.of("lines", found, "all", all.size(), "text", text, "stage", stage, "more", more));
+        if (partial(ctx)) {
+            site.views().part(ctx, "web/caselist.jte", model);
         } else {
+            model.put("names", all.stream().map(CaseLine::name).toList());
+            model.put("stages", Arrays.stream(Stage.values()).map(Stage::word).toList());
             site.views().page(ctx, "web/cases.jte", "Cases", "cases", model);
         }
-    }
-
-    private CaseLine line(Opened opened) {
-        var report = site.reports().report(opened);
-        List<SideSpace> sides = report.map(r -> SideSpace.of(opened.reading().value().orElseThrow(), r)).orElse(List.of());
-        return new CaseLine(opened, report, sides);
     }
 
     private void create(Context ctx) {

@@ -1,5 +1,7 @@
 package dev.fairlead.web.page;
 
+import dev.fairlead.findings.Finding;
+import dev.fairlead.web.PageError;
 import dev.fairlead.web.Site;
 import dev.fairlead.web.edit.Opened;
 import io.javalin.config.RoutesConfig;
@@ -14,11 +16,20 @@ final class FindingsController extends Controller {
 
     void install(RoutesConfig routes) {
         routes.get("/cases/{name}/findings", this::findings);
+        routes.get("/cases/{name}/findings/{id}", this::finding);
         routes.get("/cases/{name}/numbers", this::numbers);
     }
 
     private void findings(Context ctx) {
         page(ctx, opened(ctx), "web/findingspage.jte", "findings", "Findings", Map.of());
+    }
+
+    /** What one finding opens to, for a page that shows its line. */
+    private void finding(Context ctx) {
+        Opened opened = opened(ctx);
+        Panel panel = site.reports().whole(opened);
+        Finding finding = panel.finding(ctx.pathParam("id")).orElseThrow(PageError::noFinding);
+        site.views().part(ctx, "web/findingbody.jte", Map.of("f", finding, "panel", panel));
     }
 
     private void numbers(Context ctx) {

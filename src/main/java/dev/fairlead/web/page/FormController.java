@@ -41,7 +41,7 @@ final class FormController extends Controller {
 
     private void show(Context ctx, Opened opened, Map<String, Object> more) {
         Section section = section(ctx);
-        Panel panel = site.reports().panel(opened);
+        Panel panel = site.reports().whole(opened);
         Map<String, Object> model = new HashMap<>(more);
         model.put("page", form(ctx, opened, section, panel));
         model.put("nav", SectionNav.of(opened, panel, section));
@@ -72,7 +72,7 @@ final class FormController extends Controller {
 
     private void saved(Context ctx, String changed, Outcome outcome) {
         Opened now = outcome.now();
-        Panel panel = site.reports().panel(now);
+        Panel panel = site.reports().panel(now).opening(ctx.formParam("open"));
         Map<String, Refused> refused = site.desk().refused(now.name());
         Map<String, Object> model = new HashMap<>();
         model.put("field", new Fields(now, refused, p -> List.of()).at(changed));
@@ -87,7 +87,7 @@ final class FormController extends Controller {
     private void preview(Context ctx) {
         Opened opened = editable(ctx);
         Map<String, String> typed = Typed.of(ctx.formParamMap(), query(ctx, "changed"));
-        Panel panel = site.reports().preview(opened, site.desk().preview(opened, typed));
+        Panel panel = site.reports().preview(opened, site.desk().preview(opened, typed)).opening(ctx.formParam("open"));
         if (panel.report().isEmpty()) {
             // a value half typed says nothing; the findings stay as they are
             ctx.status(204);
@@ -136,8 +136,7 @@ final class FormController extends Controller {
     }
 
     private FormPage form(Context ctx, Opened opened, Section section, Panel panel) {
-        Map<String, List<String>> uses = panel.uses();
-        Fields fields = new Fields(opened, site.desk().refused(opened.name()), p -> uses.getOrDefault(p, List.of()));
+        Fields fields = new Fields(opened, site.desk().refused(opened.name()), panel.uses()::of);
         String more = query(ctx, "more");
         return new FormPage(Urls.of(opened.name()), section, new FormBuilder(fields, more).of(section), !query(ctx, "again").isEmpty(), true, more);
     }

@@ -1,5 +1,6 @@
 package dev.fairlead.web.page;
 
+import dev.fairlead.check.Checked;
 import dev.fairlead.findings.Finding;
 import dev.fairlead.findings.Report;
 import dev.fairlead.findings.Weight;
@@ -15,7 +16,9 @@ import java.util.List;
  * @param mark outcome by which it is shown; empty for an ordinary step
  */
 public record NextStep(String mark, String step, String reason) {
-    static NextStep of(Case c, Report report, List<SideSpace> sides) {
+    static NextStep of(Checked checked, List<SideSpace> sides) {
+        Case c = checked.subject();
+        Report report = checked.report();
         List<Finding> stops = report.findings().all().stream().filter(f -> f.open() && f.weight() == Weight.STOP).toList();
         if (!stops.isEmpty()) {
             Finding first = stops.get(0);

@@ -7,15 +7,19 @@ import io.javalin.config.RoutesConfig;
 public final class Pages {
     private Pages() {}
 
-    public static void install(RoutesConfig routes, Site site) {
+    /** Installs all pages; what comes back makes them quick before they are asked for. */
+    public static Runnable install(RoutesConfig routes, Site site) {
+        CaseList cases = new CaseList(site);
         routes.get("/", ctx -> ctx.redirect("/cases"));
-        new CasesController(site).install(routes);
+        new CasesController(site, cases).install(routes);
         new FormController(site).install(routes);
         new FindingsController(site).install(routes);
         new WaiveController(site).install(routes);
         new VisitsController(site).install(routes);
         new ChairController(site).install(routes);
+        new PicturesController(site).install(routes);
         new PrintController(site).install(routes);
         new BookController(site).install(routes);
+        return () -> WarmUp.run(site, cases);
     }
 }

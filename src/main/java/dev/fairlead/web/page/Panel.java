@@ -3,20 +3,22 @@ package dev.fairlead.web.page;
 import dev.fairlead.findings.Counts;
 import dev.fairlead.findings.Finding;
 import dev.fairlead.findings.Missing;
+import dev.fairlead.findings.RepeatAdvice;
 import dev.fairlead.findings.Report;
 import dev.fairlead.findings.Weight;
 import dev.fairlead.intake.Problem;
 import dev.fairlead.measure.Working;
-import dev.fairlead.model.Measured;
 import dev.fairlead.rules.Status;
 import dev.fairlead.web.form.FieldView;
 import dev.fairlead.web.form.Section;
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * The findings of a case as the pages show them.
@@ -25,14 +27,21 @@ import java.util.function.Predicate;
  * @param problems why it cannot be read, or what to look at again
  * @param typed true when it shows what is being typed, before it is in the case
  * @param base address below which the pages of the case stand
+ * @param uses which criteria look at which fact
+ * @param open identifiers of the findings that are shown whole; of the others a line, for the panel is renewed with every change
  */
-public record Panel(Optional<Report> report, List<Problem> problems, boolean typed, String base) {
+public record Panel(Optional<Report> report, List<Problem> problems, boolean typed, String base, Uses uses, Set<String> open) {
+    private static final int MOST_OPEN = 200;
+    /** Chances below one in a hundred decide nothing. */
+    private static final double LEAST_CHANCE = 0.01;
+    private static final int MOST_REPEATS = 3;
+
     /** A group of findings with one outcome. */
-    public record Group(String mark, String word, List<Finding> findings, boolean open) {
-        /** Beside the form a line is enough for what asks for nothing: the panel is renewed with every change. */
-        public boolean brief() {
-            return mark.equals("pass") || mark.equals("does-not-apply");
-        }
+    public record Group(String mark, String word, List<Finding> findings, boolean open) {}
+
+    /** The same panel with those findings open that a page says are: identifiers with commas between. */
+    Panel opening(String ids) {
+        return new Panel(report, problems, typed, base, uses, ids == null ? Set.of() : Arrays.stream(ids.split(",", MOST_OPEN)).collect(Collectors.toSet()));
     }
 
     /** Findings by outcome, heaviest first; those that a person answers for have a group of their own. */
@@ -45,6 +54,11 @@ public record Panel(Optional<Report> report, List<Problem> problems, boolean typ
         add(groups, "pass", "Pass", f -> f.outcome() == Status.PASS, false);
         add(groups, "does-not-apply", "Does not apply", f -> f.outcome() == Status.DOES_NOT_APPLY && f.waiver().isEmpty(), false);
         return groups;
+    }
+
+    /** The finding of a criterion; empty when the case has none or cannot be read. */
+    Optional<Finding> finding(String id) {
+        return report.flatMap(r -> r.findings().all().stream().filter(f -> f.id().equals(id)).findFirst());
     }
 
     private void add(List<Group> groups, String mark, String word, Predicate<Finding> which, boolean open) {
@@ -68,21 +82,14 @@ public record Panel(Optional<Report> report, List<Problem> problems, boolean typ
         return dev.fairlead.web.form.Words.of(mark(f));
     }
 
-    /** Identifiers of the criteria that look at each fact, by pointer. */
-    public Map<String, List<String>> uses() {
-        Map<String, List<String>> uses = new HashMap<>();
-        report.ifPresent(r -> r.findings().all().forEach(f -> f.usedFields().forEach(p -> uses.computeIfAbsent(p, k -> new ArrayList<>()).add(f.id()))));
-        return uses;
-    }
-
     /** The worked numbers that a finding holds against its limits. */
     public List<Working> workings(Finding f) {
-        return report.map(r -> r.workings().stream().filter(w -> f.places().stream().flatMap(p -> p.values().stream())
-                .anyMatch(v -> same(w.value(), v.value(), v.unit()))).toList()).orElse(List.of());
+        return report.map(r -> r.workingsOf(f)).orElse(List.of());
     }
 
-    private static boolean same(Measured m, double value, dev.fairlead.model.Unit unit) {
-        return m.known() && m.unit().dimension() == unit.dimension() && Math.abs(m.unit().to(unit, m.value()) - value) < Measured.ROUNDING;
+    /** Measurements worth taking again before others. */
+    public List<RepeatAdvice> again() {
+        return report.map(r -> r.repeats().stream().filter(a -> a.fewerFlips() >= LEAST_CHANCE).limit(MOST_REPEATS).toList()).orElse(List.of());
     }
 
     /** Where the field of a fact stands; empty when it stands on no page of the form. */
@@ -91,10 +98,13 @@ public record Panel(Optional<Report> report, List<Problem> problems, boolean typ
         return section == null ? "" : base + "/form/" + section.key() + "#" + FieldView.id(pointer);
     }
 
-    /** The facts that a finding rests on, with words; those that are missing first. */
-    public static List<Missing> rests(Finding f) {
-        List<Missing> all = new ArrayList<>();
-        f.usedFields().stream().filter(p -> f.missing().stream().noneMatch(m -> m.pointer().equals(p))).forEach(p -> all.add(new Missing(p, Places.words(p))));
-        return all;
+    /** The known facts that a finding rests on, with words. */
+    public List<Missing> rests(Finding f) {
+        return uses.by(f.id()).stream().filter(p -> f.missing().stream().noneMatch(m -> m.pointer().equals(p))).map(p -> new Missing(p, Places.words(p))).toList();
+    }
+
+    /** True when a finding rests on a fact of that section, or waits for one. */
+    boolean concerns(Finding f, Section section) {
+        return Stream.concat(uses.by(f.id()).stream(), f.missing().stream().map(Missing::pointer)).anyMatch(p -> section.equals(Section.holding(p)));
     }
 }

@@ -1,12 +1,14 @@
 package dev.fairlead.web.page;
 
 import dev.fairlead.check.Checked;
+import dev.fairlead.findings.Missing;
 import dev.fairlead.web.PageError;
 import dev.fairlead.web.Prints;
 import dev.fairlead.web.Site;
 import dev.fairlead.web.edit.Opened;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.util.List;
 import java.util.Map;
 import java.util.function.BiFunction;
 
@@ -17,12 +19,27 @@ final class PrintController extends Controller {
     }
 
     void install(RoutesConfig routes) {
-        routes.get("/cases/{name}/report", ctx -> page(ctx, opened(ctx), "web/report.jte", "report", "Report", Map.of("prints", site.prints().isPresent())));
+        routes.get("/cases/{name}/report", this::show);
         if (site.prints().isPresent()) {
             routes.get("/cases/{name}/report.html", ctx -> send(ctx, "text/html; charset=utf-8", "report.html", (p, c) -> p.html(c)));
             routes.get("/cases/{name}/report.pdf", ctx -> send(ctx, "application/pdf", "report.pdf", (p, c) -> p.pdf(c)));
-            routes.get("/cases/{name}/sheet.pdf", ctx -> send(ctx, "application/pdf", "sheet.pdf", (p, c) -> p.sheet(c)));
+            routes.get("/cases/{name}/sheet.pdf", ctx -> send(ctx, "application/pdf", "sheet.pdf", PrintController::sheet));
         }
+    }
+
+    private void show(Context ctx) {
+        Opened opened = opened(ctx);
+        List<Missing> lacks = site.prints().flatMap(p -> site.reports().checked(opened).map(p::noSheet)).orElse(List.of());
+        page(ctx, opened, "web/report.jte", "report", "Report", Map.of("prints", site.prints().isPresent(), "noSheet", lacks));
+    }
+
+    private static byte[] sheet(Prints prints, Checked checked) {
+        List<Missing> lacks = prints.noSheet(checked);
+        if (!lacks.isEmpty()) {
+            throw new PageError(409, "There is no bench sheet yet, for nothing of the wire can be drawn",
+                    "Fill in what is missing: " + String.join(", ", lacks.stream().map(Missing::words).toList()) + ".");
+        }
+        return prints.sheet(checked);
     }
 
     private void send(Context ctx, String type, String what, BiFunction<Prints, Checked, Object> make) {

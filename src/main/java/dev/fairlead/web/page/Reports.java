@@ -9,6 +9,8 @@ import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
 
 /** Reports of the versions that were lately looked at, so that a page that shows the same case again does not check it again. */
@@ -17,6 +19,8 @@ public final class Reports {
 
     private final Checks checks;
     private final Supplier<LocalDate> today;
+    private volatile Uses.Finder uses;
+    private final Map<String, Uses> lately = new ConcurrentHashMap<>();
     private final Map<String, Checked> made = new LinkedHashMap<>(KEPT, 0.75f, true) {
         private static final long serialVersionUID = 1;
 
@@ -37,13 +41,43 @@ public final class Reports {
 
     /** The findings of a case as it stands. */
     public Panel panel(Opened opened) {
-        return new Panel(report(opened), opened.reading().problems(), false, Urls.of(opened.name()));
+        return new Panel(report(opened), opened.reading().problems(), false, Urls.of(opened.name()), uses(opened), Set.of());
     }
 
     /** The findings of a case as it would stand. */
     public Panel preview(Opened opened, Reading reading) {
         Optional<Report> report = reading.read() ? Optional.of(checks.check(reading, "", today.get()).report()) : Optional.empty();
-        return new Panel(report, reading.problems(), true, Urls.of(opened.name()));
+        return new Panel(report, reading.problems(), true, Urls.of(opened.name()), uses(opened), Set.of());
+    }
+
+    /** What was found for this case last, for it takes some time and changes little from one fact to the next. */
+    private Uses uses(Opened opened) {
+        Uses known = lately.get(opened.name());
+        return known != null ? known : freshUses(opened);
+    }
+
+    private Uses.Finder finder() {
+        Uses.Finder made = uses;
+        if (made == null) {
+            made = new Uses.Finder(checks.checker().rulebase());
+            uses = made;
+        }
+        return made;
+    }
+
+    private Uses freshUses(Opened opened) {
+        Optional<Uses> fresh = checked(opened).map(c -> finder().of(c.subject()));
+        fresh.ifPresent(u -> lately.put(opened.name(), u));
+        return fresh.orElse(Uses.NONE);
+    }
+
+    /** The findings of a case as it stands, with the uses of every fact as it stands. */
+    public Panel whole(Opened opened) {
+        return new Panel(report(opened), opened.reading().problems(), false, Urls.of(opened.name()), freshUses(opened), Set.of());
+    }
+
+    private static String key(Opened opened, LocalDate day) {
+        return opened.name() + '\0' + opened.file().version() + '\0' + day;
     }
 
     /** The report of a case; empty when it cannot be read. */
@@ -57,7 +91,7 @@ public final class Reports {
             return Optional.empty();
         }
         LocalDate day = today.get();
-        String key = opened.name() + '\0' + opened.file().version() + '\0' + day;
+        String key = key(opened, day);
         synchronized (made) {
             Checked known = made.get(key);
             if (known != null) {

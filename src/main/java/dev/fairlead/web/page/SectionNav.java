@@ -24,7 +24,7 @@ public record SectionNav(Section section, String link, boolean here, int filled,
 
     private static String mark(Panel panel, Section s) {
         List<String> marks = panel.report().map(r -> r.findings().all().stream().filter(Finding::open)
-                .filter(f -> f.usedFields().stream().anyMatch(p -> s.equals(Section.holding(p)))).map(Panel::mark).toList()).orElse(List.of());
+                .filter(f -> panel.concerns(f, s)).map(Panel::mark).toList()).orElse(List.of());
         return ORDER.stream().filter(marks::contains).findFirst().orElse("");
     }
 }

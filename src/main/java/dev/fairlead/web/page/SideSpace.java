@@ -1,7 +1,8 @@
 package dev.fairlead.web.page;
 
-import dev.fairlead.findings.Report;
+import dev.fairlead.check.Checked;
 import dev.fairlead.measure.Working;
+import dev.fairlead.measure.schedule.SideForecast;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Side;
@@ -25,12 +26,13 @@ public record SideSpace(Side side, Measured target, List<Point> points, List<Ahe
     public record Point(LocalDate day, double mm) {}
 
     /** Right then left, as they are seen. */
-    static List<SideSpace> of(Case c, Report report) {
-        return List.of(of(c, report, Side.RIGHT), of(c, report, Side.LEFT));
+    static List<SideSpace> of(Checked checked) {
+        return List.of(of(checked, Side.RIGHT), of(checked, Side.LEFT));
     }
 
-    private static SideSpace of(Case c, Report report, Side side) {
-        Measured target = report.workings().stream().filter(w -> w.id().equals("space.required." + side.word())).map(Working::value).findFirst()
+    private static SideSpace of(Checked checked, Side side) {
+        Case c = checked.subject();
+        Measured target = checked.report().workings().stream().filter(w -> w.id().equals("space.required." + side.word())).map(Working::value).findFirst()
                 .orElse(Measured.unknown("/teeth"));
         List<Point> points = new ArrayList<>();
         if (c.space().side(side).known()) {
@@ -44,7 +46,16 @@ public record SideSpace(Side side, Measured target, List<Point> points, List<Ahe
         if (c.holding().space(side).known()) {
             points.add(new Point(c.holding().debonded().value().orElse(c.holding().impression().value().orElse(null)), c.holding().space(side).value()));
         }
-        return new SideSpace(side, target, points, List.of());
+        // once the brackets are off nothing lies ahead but what is held
+        boolean over = c.holding().debonded().known() || c.holding().cemented().known();
+        List<Ahead> ahead = over ? List.of() : checked.worked().forecast().map(f -> ahead(f.side(side))).orElse(List.of());
+        return new SideSpace(side, target, points, ahead);
+    }
+
+    /** What the forecast draws from the present on; one point alone is no course. */
+    private static List<Ahead> ahead(SideForecast f) {
+        List<Ahead> all = f.points().stream().filter(p -> p.date().isPresent()).map(p -> new Ahead(p.date().get(), p.space(), p.low(), p.high())).toList();
+        return all.size() < 2 ? List.of() : all;
     }
 
     public boolean known() {

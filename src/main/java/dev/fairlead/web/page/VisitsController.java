@@ -1,8 +1,7 @@
 package dev.fairlead.web.page;
 
-import dev.fairlead.findings.Report;
+import dev.fairlead.check.Checked;
 import dev.fairlead.intake.CasePaths;
-import dev.fairlead.model.Case;
 import dev.fairlead.web.Site;
 import dev.fairlead.web.edit.Opened;
 import dev.fairlead.web.edit.Outcome;
@@ -32,14 +31,14 @@ final class VisitsController extends Controller {
 
     private void show(Context ctx, Opened opened, String said) {
         Map<String, Object> model = new HashMap<>();
-        Report report = site.reports().report(opened).orElse(null);
-        Case c = opened.reading().value().orElse(null);
-        List<SideSpace> sides = report == null ? List.of() : SideSpace.of(c, report);
+        Checked checked = site.reports().checked(opened).orElse(null);
+        List<SideSpace> sides = checked == null ? List.of() : SideSpace.of(checked);
         model.put("said", said);
         model.put("sides", sides);
         model.put("charts", SpaceChart.of(sides));
-        model.put("next", report == null ? new NextStep("stop", "Mend the case first.", "It cannot be read as it stands.") : NextStep.of(c, report, sides));
-        model.put("visits", c == null ? List.of() : c.visits());
+        model.put("next", checked == null ? new NextStep("stop", "Mend the case first.", "It cannot be read as it stands.") : NextStep.of(checked, sides));
+        model.put("outlook", checked == null ? List.of() : Outlook.of(checked));
+        model.put("visits", checked == null ? List.of() : checked.subject().visits());
         model.put("fresh", fresh(opened));
         model.put("today", site.today().get().toString());
         page(ctx, opened, "web/visits.jte", "visits-page", "Visits", model);

@@ -82,7 +82,6 @@ final class WaiveController extends Controller {
 
     private Finding finding(Context ctx, Opened opened) {
         String id = ctx.pathParam("id");
-        return site.reports().report(opened).flatMap(r -> r.findings().all().stream().filter(f -> f.id().equals(id)).findFirst())
-                .orElseThrow(() -> new PageError(404, "This case has no finding of that name", "It may have been cleared meanwhile. Go back to the findings of the case."));
+        return site.reports().panel(opened).finding(id).orElseThrow(PageError::noFinding);
     }
 }

@@ -3,6 +3,7 @@ package dev.fairlead.web.store;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -39,7 +40,7 @@ public final class CaseFolder {
     /** Names of all case files, sorted. */
     public List<String> names() {
         try (Stream<Path> files = Files.list(folder)) {
-            return files.filter(Files::isRegularFile).map(p -> p.getFileName().toString()).filter(Names::isCase).sorted().toList();
+            return files.filter(p -> Files.isRegularFile(p, LinkOption.NOFOLLOW_LINKS)).map(p -> p.getFileName().toString()).filter(Names::isCase).sorted().toList();
         } catch (IOException e) {
             throw failed("The folder of cases cannot be listed", e);
         }
@@ -56,6 +57,19 @@ public final class CaseFolder {
                 throw new StoreException(name + " is larger than any case", "Look at the file: it is hardly a case. Take it out of the folder.");
             }
             return Optional.of(Stored.of(name, Files.readAllBytes(file.get())));
+        } catch (IOException e) {
+            throw failed(name + " cannot be read", e);
+        }
+    }
+
+    /** A mark that changes when the file of that name does; empty when there is none. */
+    public Optional<String> stamp(String name) {
+        try {
+            Optional<Path> file = Names.existing(folder, name);
+            if (file.isEmpty()) {
+                return Optional.empty();
+            }
+            return Optional.of(Files.size(file.get()) + " " + Files.getLastModifiedTime(file.get()).to(java.util.concurrent.TimeUnit.NANOSECONDS));
         } catch (IOException e) {
             throw failed(name + " cannot be read", e);
         }

@@ -13,24 +13,24 @@ import java.util.Map;
 import java.util.Random;
 
 /** Makes random facts of the base: values that examples use, values near them, answers, unknowns and what does not apply. */
-final class RandomFacts {
+public final class RandomFacts {
     private static final double CHANGED = 0.25;
 
     private final Facts base;
     private final Map<String, List<Measured>> pool = new HashMap<>();
 
-    RandomFacts(Facts base, List<Example> examples) {
+    public RandomFacts(Facts base, List<Example> examples) {
         this.base = base;
         base.all().forEach(this::gather);
         examples.forEach(e -> base.with(e.set()).all().forEach(this::gather));
     }
 
     /** The components that can be known or unknown. */
-    static List<RecordComponent> components(Class<? extends CaseFact> type) {
+    public static List<RecordComponent> components(Class<? extends CaseFact> type) {
         return Arrays.stream(type.getRecordComponents()).filter(c -> Knowable.class.isAssignableFrom(c.getType())).toList();
     }
 
-    List<CaseFact> facts(Random random) {
+    public List<CaseFact> facts(Random random) {
         List<CaseFact> facts = new ArrayList<>();
         for (CaseFact fact : base.all()) {
             CaseFact changed = fact;

@@ -1,0 +1,129 @@
+package dev.fairlead.cli;
+
+import dev.fairlead.check.Checked;
+import dev.fairlead.report.html.Refused;
+import dev.fairlead.report.html.ReportHtml;
+import dev.fairlead.report.html.ReportPdf;
+import dev.fairlead.report.json.ReportJson;
+import dev.fairlead.report.text.ReportText;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** Where reports go, and in which form: standard output, one file, or a file a case in a folder. */
+final class Output {
+    private final Console console;
+    private final CheckCommand.Form form;
+    private final boolean all;
+    private final Optional<Path> file;
+    private final boolean folder;
+    private final List<Checked> kept = new ArrayList<>();
+    private final List<Refused> refused = new ArrayList<>();
+    private final Set<String> taken = new HashSet<>();
+    private final StringBuilder text = new StringBuilder();
+
+    Output(Console console, CheckCommand.Form form, Optional<String> output, boolean all) {
+        this.console = console;
+        this.form = form;
+        this.all = all;
+        if (form == CheckCommand.Form.pdf && output.isEmpty()) {
+            throw new Main.Stop(ExitCode.USAGE, "PDF is not for a terminal: name a file with -o FILE, or - for standard output.");
+        }
+        this.file = output.filter(o -> !o.equals("-")).map(Output::path);
+        this.folder = file.isPresent() && (output.get().endsWith("/") || Files.isDirectory(file.get()));
+    }
+
+    private static Path path(String name) {
+        try {
+            return Path.of(name);
+        } catch (InvalidPathException e) {
+            throw new Main.Stop(ExitCode.USAGE, name + " cannot be the name of a file (" + e.getReason() + ")");
+        }
+    }
+
+    void refused(Named named) {
+        refused.add(new Refused(named.name(), named.reading().errors().stream().map(Object::toString).toList()));
+    }
+
+    /** Takes a case; what can be told at once goes out at once. */
+    void add(Checked checked) throws IOException {
+        if (folder) {
+            write(file.get().resolve(name(checked)), one(checked));
+        } else if (paged()) {
+            kept.add(checked);
+        } else {
+            String told = form == CheckCommand.Form.json ? ReportJson.text(checked.report(), all)
+                    : (text.isEmpty() && kept.isEmpty() ? "" : "\n" + "=".repeat(80) + "\n\n") + ReportText.of(checked.report(), all);
+            if (file.isPresent()) {
+                text.append(told);
+            } else {
+                console.out().print(told);
+            }
+            kept.add(checked);
+        }
+    }
+
+    /** Writes what had to wait for the last case. Where no case could be read there is nothing to write. */
+    void finish() throws IOException {
+        if (folder || kept.isEmpty()) {
+            return;
+        }
+        if (paged()) {
+            put(form == CheckCommand.Form.html ? bytes(ReportHtml.of(kept, refused, all)) : ReportPdf.of(kept, refused, all));
+        } else if (file.isPresent()) {
+            put(bytes(text.toString()));
+        }
+    }
+
+    private byte[] one(Checked checked) {
+        return switch (form) {
+            case text -> bytes(ReportText.of(checked.report(), all));
+            case json -> bytes(ReportJson.text(checked.report(), all));
+            case html -> bytes(ReportHtml.of(checked, all));
+            case pdf -> ReportPdf.of(checked, all);
+        };
+    }
+
+    private boolean paged() {
+        return form == CheckCommand.Form.html || form == CheckCommand.Form.pdf;
+    }
+
+    private String name(Checked checked) {
+        String ending = form == CheckCommand.Form.text ? "txt" : form.name();
+        String name = checked.subject().id() + "." + ending;
+        if (!taken.add(name)) {
+            throw new Main.Stop(ExitCode.USAGE, "Two cases are called " + checked.subject().id() + ": the second would overwrite the first in " + file.get());
+        }
+        return name;
+    }
+
+    private void put(byte[] bytes) throws IOException {
+        if (file.isPresent()) {
+            write(file.get(), bytes);
+        } else {
+            console.out().write(bytes);
+        }
+    }
+
+    private static void write(Path target, byte[] bytes) {
+        try {
+            if (target.getParent() != null) {
+                Files.createDirectories(target.getParent());
+            }
+            Files.write(target, bytes);
+        } catch (IOException e) {
+            throw new Main.Stop(ExitCode.USAGE, target + ": cannot be written (" + e.getMessage() + ")");
+        }
+    }
+
+    private static byte[] bytes(String text) {
+        return text.getBytes(StandardCharsets.UTF_8);
+    }
+}

@@ -1,0 +1,33 @@
+package dev.fairlead.cli;
+
+import dev.fairlead.check.Checked;
+import dev.fairlead.findings.Missing;
+import dev.fairlead.report.html.ReportHtml;
+import dev.fairlead.report.html.ReportPdf;
+import dev.fairlead.report.sheet.BenchSheet;
+import dev.fairlead.report.sheet.Paper;
+import dev.fairlead.web.Prints;
+import java.util.List;
+
+/** Reports and sheets for the local page. */
+final class Printing implements Prints {
+    @Override
+    public String html(Checked checked) {
+        return ReportHtml.of(checked);
+    }
+
+    @Override
+    public byte[] pdf(Checked checked) {
+        return ReportPdf.of(checked);
+    }
+
+    @Override
+    public byte[] sheet(Checked checked) {
+        return new BenchSheet(checked.catalogue()).pdf(checked, Paper.A4);
+    }
+
+    @Override
+    public List<Missing> noSheet(Checked checked) {
+        return new BenchSheet(checked.catalogue()).refusal(checked);
+    }
+}

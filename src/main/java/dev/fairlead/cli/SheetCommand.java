@@ -1,0 +1,94 @@
+package dev.fairlead.cli;
+
+import dev.fairlead.check.CheckOptions;
+import dev.fairlead.check.Checked;
+import dev.fairlead.check.Checker;
+import dev.fairlead.check.Doubting;
+import dev.fairlead.findings.Missing;
+import dev.fairlead.report.sheet.BenchSheet;
+import dev.fairlead.report.sheet.Paper;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Writes the bench sheet of a case. */
+@Command(name = "sheet", mixinStandardHelpOptions = true, sortOptions = false,
+        description = "Write the bench sheet of a case: the wire true to size, marks, folds, checklist; as PDF, or its drawings as SVG.")
+final class SheetCommand implements Callable<Integer> {
+    private final Console console;
+
+    @Parameters(arity = "1", paramLabel = "CASE", description = "A case file, JSON or YAML; - for standard input.")
+    private String name;
+
+    @Option(names = {"-o", "--output"}, required = true, paramLabel = "FILE", description = "The sheet, FILE.pdf or FILE.svg; one that is there is replaced.")
+    private Path output;
+
+    @Option(names = "--paper", paramLabel = "SIZE", defaultValue = "A4", description = "${COMPLETION-CANDIDATES} (default ${DEFAULT-VALUE}).")
+    private Paper paper;
+
+    @Option(names = "--date", paramLabel = "DAY", description = "The day that the sheet bears, such as 2026-10-01; else the day that the case names.")
+    private LocalDate date;
+
+    @Mixin
+    private RulesOption rules;
+
+    SheetCommand(Console console) {
+        this.console = console;
+    }
+
+    @Override
+    public Integer call() {
+        String ending = output.getFileName() == null ? "" : output.getFileName().toString().toLowerCase(Locale.ROOT).replaceFirst(".*(\\.[a-z]+)$", "$1");
+        if (!ending.equals(".pdf") && !ending.equals(".svg")) {
+            throw new Main.Stop(ExitCode.USAGE, output + ": a sheet is a .pdf or an .svg; name the file so.");
+        }
+        Named named = Named.read(name);
+        if (!named.reading().read()) {
+            named.refuse(console);
+            return ExitCode.UNREADABLE;
+        }
+        Checker checker = new Checker(rules.load());
+        Checked checked = checker.check(named.reading().value().get(), named.hash(), named.reading().problems(),
+                new CheckOptions(Optional.ofNullable(date), Optional.empty(), false, Doubting.NONE));
+        BenchSheet sheet = new BenchSheet(checker.rulebase().catalogue());
+        List<Missing> missing = sheet.refusal(checked);
+        if (!missing.isEmpty()) {
+            console.err().println(name + ": no sheet, for nothing of the wire can be drawn. Missing:");
+            missing.forEach(m -> console.err().println("  " + m.words() + "  " + m.pointer()));
+            return ExitCode.UNREADABLE;
+        }
+        write(ending.equals(".pdf") ? sheet.pdf(checked, paper) : sheet.svg(checked, paper).getBytes(StandardCharsets.UTF_8));
+        console.err().println("Wrote " + output + ". Print it at 100 % and measure its rule first.");
+        return ExitCode.CLEAN;
+    }
+
+    /** Whole or not at all: a sheet that is there stays as it is until the new one is complete. */
+    private void write(byte[] bytes) {
+        Path folder = output.toAbsolutePath().getParent();
+        if (!Files.isDirectory(folder)) {
+            throw new Main.Stop(ExitCode.USAGE, output + ": the folder " + folder.getFileName() + " is not there; make it first.");
+        }
+        try {
+            Path draft = Files.createTempFile(folder, ".sheet", ".part");
+            try {
+                Files.write(draft, bytes);
+                Files.move(draft, output, StandardCopyOption.REPLACE_EXISTING);
+            } finally {
+                Files.deleteIfExists(draft);
+            }
+        } catch (IOException e) {
+            throw new Main.Stop(ExitCode.USAGE, output + ": cannot be written (" + e.getMessage() + ").");
+        }
+    }
+}

@@ -1,0 +1,25 @@
+package dev.fairlead.measure.wire;
+
+import dev.fairlead.measure.mechanics.BandInput;
+import dev.fairlead.measure.mechanics.BandResult;
+import dev.fairlead.measure.mechanics.FoldRange;
+import dev.fairlead.measure.mechanics.ForceBands;
+import dev.fairlead.measure.mechanics.Mesh;
+import dev.fairlead.measure.mechanics.Seat;
+import dev.fairlead.measure.mechanics.WireSpec;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/**
+ * What the beam model is asked for a whole band. Equal questions have equal answers.
+ *
+ * @param nominal wire, arch, stand-offs, and the folds as they most likely are
+ * @param limits stresses whose stand-off is wanted, MPa
+ */
+record BandAsk(BeamCase nominal, Elastic modulus, FoldRange right, FoldRange left, List<Double> limits) {
+    BandResult answer() {
+        return ForceBands.of(new BandInput(new WireSpec(nominal.d(), modulus.usual(), BeamCase.NU), modulus.low(), modulus.high(),
+                nominal.arch(OptionalDouble.empty()), right, left, nominal.standOffRight(), nominal.standOffLeft(), BandInput.USUAL_TIES, Seat.LEVEL,
+                limits, Mesh.STANDARD));
+    }
+}

@@ -1,0 +1,151 @@
+package dev.fairlead.report.html;
+
+import dev.fairlead.check.Checked;
+import dev.fairlead.findings.Certainty;
+import dev.fairlead.findings.Counts;
+import dev.fairlead.findings.Finding;
+import dev.fairlead.findings.Numbers;
+import dev.fairlead.findings.Report;
+import dev.fairlead.model.Stage;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/** One case as the templates see it. */
+public final class CaseView {
+    private final Checked checked;
+    private final String prefix;
+    private final boolean all;
+    private final boolean paper;
+    private final Cited cited;
+    private final Figures figures;
+
+    CaseView(Checked checked, String prefix, boolean all, boolean paper) {
+        this.checked = checked;
+        this.prefix = prefix;
+        this.all = all;
+        this.paper = paper;
+        this.cited = new Cited(checked);
+        this.figures = new Figures(checked, prefix, paper);
+    }
+
+    /** A count with its outcome. */
+    public record Tally(String mark, String word, int count) {}
+
+    public Report report() {
+        return checked.report();
+    }
+
+    public boolean paper() {
+        return paper;
+    }
+
+    public String id() {
+        return report().subject().id();
+    }
+
+    /** The name of a place on the page, unlike that of any other case on it. */
+    public String anchor(String name) {
+        return prefix + name;
+    }
+
+    /** The stage as of which it was judged. */
+    public String stage() {
+        return report().stages().get(report().stages().size() - 1).word();
+    }
+
+    public String day() {
+        return report().subject().date().map(d -> "judged for " + d).orElse("no day given");
+    }
+
+    /** The rulebase with the first letters of its hash, enough to tell it from others. */
+    public String rulebase() {
+        return report().rulebase().version() + " " + report().rulebase().hash().substring(0, 8);
+    }
+
+    public List<Tally> tallies() {
+        Counts n = report().counts();
+        List<Tally> tallies = new ArrayList<>(List.of(new Tally("stop", "stop", n.stop()), new Tally("caution", "caution", n.caution()),
+                new Tally("not-assessed", "not assessed", n.notAssessed()), new Tally("pass", "pass", n.pass()),
+                new Tally("does-not-apply", n.doesNotApply() == 1 ? "does not apply" : "do not apply", n.doesNotApply())));
+        return tallies;
+    }
+
+    /** What the counts come to, in a sentence or two. */
+    public String verdict() {
+        return Verdict.of(report());
+    }
+
+    public List<KeyNumber> keyNumbers() {
+        return KeyNumbers.of(checked);
+    }
+
+    public Decides decides() {
+        return Decides.of(report());
+    }
+
+    public List<StageView> stages() {
+        return report().stages().stream().map(this::stage).toList();
+    }
+
+    private StageView stage(Stage stage) {
+        List<FindingView> findings = report().findings().forReading().stream().filter(f -> f.stage() == stage).map(this::finding).toList();
+        return new StageView(stage, anchor("stage-" + stage.word()), findings, all);
+    }
+
+    private FindingView finding(Finding f) {
+        return new FindingView(f, anchor("f-" + f.id()), report(), cited);
+    }
+
+    public Figures figures() {
+        return figures;
+    }
+
+    /** The bibliography, by the numbers under which it is cited. */
+    public List<Cited.Note> sources() {
+        return cited.all();
+    }
+
+    public List<WorkGroup> workings() {
+        return WorkGroup.of(report(), cited, prefix);
+    }
+
+    public List<MissingFact> missing() {
+        return MissingFact.of(report());
+    }
+
+    /** Findings that a waiver answers for. */
+    public List<FindingView> waived() {
+        return report().findings().forReading().stream().filter(f -> f.waiver().isPresent()).map(this::finding).toList();
+    }
+
+    public Map<String, Double> changed() {
+        return report().rulebase().changed();
+    }
+
+    /** The value of a threshold in force. */
+    public String threshold(String name) {
+        return Numbers.text(checked.catalogue().thresholds().get(name));
+    }
+
+    /** The outcome of a finding as style sheets and symbols name it. */
+    public static String mark(Finding f) {
+        return FindingView.mark(f);
+    }
+
+    /** The outcome of a finding as it reads. */
+    public static String word(Finding f) {
+        return FindingView.word(f);
+    }
+
+    /** How sure the findings are as a whole; empty when that was not asked. */
+    public String certainty() {
+        return report().certainty().map(c -> "Within the errors of measurement " + Numbers.plain(c.expectedFlips(), 1)
+                + (Numbers.plain(c.expectedFlips(), 1).equals("1.0") ? " outcome is" : " outcomes are") + " expected to be otherwise"
+                + c.drawn().map(d -> " (" + d.draws() + " draws, seed " + d.seed() + ")").orElse("") + ".").orElse("");
+    }
+
+    public String meaning() {
+        return Certainty.MEANING;
+    }
+}

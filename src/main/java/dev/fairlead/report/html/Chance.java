@@ -1,0 +1,30 @@
+package dev.fairlead.report.html;
+
+import dev.fairlead.findings.Finding;
+
+/** Chances of another outcome in words: whole per cent, and what is possible is never rounded to impossible or certain. */
+public final class Chance {
+    /** From this chance on it is told of findings that are not close; common practice, no source. */
+    private static final double WORTH_A_WORD = 0.05;
+
+    private Chance() {}
+
+    static String words(double chance) {
+        double p = 100 * chance;
+        return p > 0 && p < 1 ? "under 1 %" : p > 99 && p < 100 ? "over 99 %" : Math.round(p) + " %";
+    }
+
+    /** The chance of a finding for which it was worked out. */
+    public static String of(Finding f) {
+        return words(f.flip().getAsDouble()) + " chance of another outcome";
+    }
+
+    public static boolean worthAWord(Finding f) {
+        return f.flip().orElse(0) >= WORTH_A_WORD;
+    }
+
+    /** What is told of a finding whose error reaches across a limit. */
+    public static String close(Finding f) {
+        return f.flip().orElse(0) > 0 ? "close to a limit: " + of(f) : "within its error of a limit";
+    }
+}

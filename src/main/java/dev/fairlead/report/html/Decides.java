@@ -1,0 +1,52 @@
+package dev.fairlead.report.html;
+
+import dev.fairlead.findings.Finding;
+import dev.fairlead.findings.RepeatAdvice;
+import dev.fairlead.findings.Report;
+import dev.fairlead.rules.Status;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.Predicate;
+
+/**
+ * What decides: the warnings that stand, and the findings that another measurement could most easily turn.
+ *
+ * @param warnings those that stand, heaviest first, then those that are waived; the first few
+ * @param more warnings beyond those
+ * @param turning other findings near to another outcome, the nearest first
+ * @param repeats measurements to take again first
+ * @param waiting facts that are missing, the one that most criteria wait for first; the first few
+ * @param moreWaiting missing facts beyond those
+ */
+public record Decides(List<Finding> warnings, int more, List<Finding> turning, List<RepeatAdvice> repeats, List<MissingFact> waiting, int moreWaiting) {
+    private static final int SHOWN = 7;
+    private static final int TURNING = 3;
+    /** Nobody measures more than that again before looking at the result. */
+    private static final int REPEATS = 3;
+    /** A measurement that makes outcomes surer by less is not worth the visit. */
+    private static final double LEAST = 0.01;
+    private static final int WAITING = 4;
+
+    /** A warning stands that no waiver answers for. */
+    public boolean stands() {
+        return warnings.stream().anyMatch(Finding::open);
+    }
+
+    static Decides of(Report report) {
+        List<Finding> warnings = report.findings().forReading().stream().filter(Finding::warns)
+                .sorted(Comparator.comparing(Finding::open).reversed().thenComparing(Finding::weight)).toList();
+        Predicate<Finding> near = f -> (f.close() || Chance.worthAWord(f)) && f.outcome() != Status.NOT_ASSESSED && !f.warns();
+        List<Finding> turning = report.findings().all().stream().filter(near)
+                .sorted(Comparator.comparingDouble((Finding f) -> -f.flip().orElse(0))).limit(TURNING).toList();
+        List<MissingFact> missing = MissingFact.of(report);
+        return new Decides(first(warnings, SHOWN), Math.max(0, warnings.size() - SHOWN), turning, worth(report), first(missing, WAITING), Math.max(0, missing.size() - WAITING));
+    }
+
+    private static List<RepeatAdvice> worth(Report report) {
+        return first(report.repeats().stream().filter(r -> r.fewerFlips() >= LEAST).toList(), REPEATS);
+    }
+
+    private static <T> List<T> first(List<T> all, int most) {
+        return all.subList(0, Math.min(most, all.size()));
+    }
+}

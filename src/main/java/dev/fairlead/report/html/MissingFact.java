@@ -1,0 +1,27 @@
+package dev.fairlead.report.html;
+
+import dev.fairlead.findings.Finding;
+import dev.fairlead.findings.Missing;
+import dev.fairlead.findings.Report;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * A fact that is missing, and the criteria that wait for it.
+ *
+ * @param criteria identifiers, in the order of the report
+ */
+public record MissingFact(String words, String pointer, List<String> criteria) {
+    /** All of a report; the one that most criteria wait for first. */
+    static List<MissingFact> of(Report report) {
+        Map<String, List<String>> waiting = new LinkedHashMap<>();
+        for (Finding f : report.findings().forReading()) {
+            f.missing().forEach(m -> waiting.computeIfAbsent(m.pointer(), p -> new ArrayList<>()).add(f.id()));
+        }
+        return waiting.entrySet().stream().map(e -> new MissingFact(Missing.of(e.getKey()).words(), e.getKey(), e.getValue().stream().distinct().toList()))
+                .sorted(Comparator.comparingInt((MissingFact m) -> -m.criteria().size())).toList();
+    }
+}

@@ -1,0 +1,58 @@
+package dev.fairlead.report.html;
+
+import dev.fairlead.check.Checked;
+import java.util.ArrayList;
+import java.util.List;
+
+/** A file of reports as the templates see it. */
+public final class Page {
+    private final List<CaseView> cases = new ArrayList<>();
+    private final List<Refused> refused;
+    private final boolean paper;
+
+    /** {@code paper} is true for the pages that become a PDF. */
+    Page(List<Checked> checked, List<Refused> refused, boolean all, boolean paper) {
+        boolean several = checked.size() + refused.size() > 1;
+        for (int i = 0; i < checked.size(); i++) {
+            cases.add(new CaseView(checked.get(i), several ? "c" + (i + 1) + "-" : "", all, paper));
+        }
+        this.refused = List.copyOf(refused);
+        this.paper = paper;
+    }
+
+    public List<CaseView> cases() {
+        return cases;
+    }
+
+    public List<Refused> refused() {
+        return refused;
+    }
+
+    public boolean paper() {
+        return paper;
+    }
+
+    /** More than one case was asked for, so there is a list of contents. */
+    public boolean several() {
+        return cases.size() + refused.size() > 1;
+    }
+
+    public String title() {
+        return several() ? "Fairlead: report on " + cases.size() + (cases.size() == 1 ? " case" : " cases") : "Fairlead: report on case " + cases.get(0).id();
+    }
+
+    /** What stands in the foot of printed pages. */
+    public String foot() {
+        return several() ? cases.size() + (cases.size() == 1 ? " case" : " cases") : "case " + cases.get(0).id();
+    }
+
+    /** All styles of the file. */
+    public String style() {
+        return paper ? Templates.look("paper.css") : Templates.look("base.css") + Templates.look("picture.css") + Templates.look("report.css");
+    }
+
+    /** The symbols of the outcomes, to be drawn from. */
+    public String symbols() {
+        return Templates.look("marks.svg");
+    }
+}

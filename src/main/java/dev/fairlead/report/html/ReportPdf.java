@@ -1,0 +1,30 @@
+package dev.fairlead.report.html;
+
+import dev.fairlead.check.Checked;
+import dev.fairlead.report.pdf.PdfWriter;
+import java.util.List;
+
+/** The same reports as {@link ReportHtml} as PDF/A, for printing and for the record. */
+public final class ReportPdf {
+    private ReportPdf() {}
+
+    /** The report of a case that was checked with its workings. */
+    public static byte[] of(Checked checked) {
+        return of(checked, false);
+    }
+
+    /** The same; {@code all} also lists what does not apply, and why. */
+    public static byte[] of(Checked checked, boolean all) {
+        return of(List.of(checked), List.of(), all);
+    }
+
+    /** Several cases in one file, behind a list of contents. */
+    public static byte[] of(List<Checked> cases, List<Refused> refused, boolean all) {
+        return PdfWriter.pdf(pages(cases, refused, all));
+    }
+
+    /** What is laid out: XHTML with a style sheet for paper. */
+    static String pages(List<Checked> cases, List<Refused> refused, boolean all) {
+        return Templates.render("report/paper.jte", new Page(cases, refused, all, true));
+    }
+}

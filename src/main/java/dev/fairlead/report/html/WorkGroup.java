@@ -1,0 +1,28 @@
+package dev.fairlead.report.html;
+
+import dev.fairlead.findings.Missing;
+import dev.fairlead.findings.Numbers;
+import dev.fairlead.findings.Report;
+import dev.fairlead.measure.Working;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/** Worked numbers under one heading. */
+public record WorkGroup(String title, String anchor, List<Line> lines) {
+    /** One worked number; {@code missing} is empty when its value is known. */
+    public record Line(Working working, String value, String missing, List<Cited.Note> sources) {}
+
+    static List<WorkGroup> of(Report report, Cited cited, String prefix) {
+        Map<String, List<Line>> groups = new LinkedHashMap<>();
+        for (Working w : report.workings()) {
+            boolean unknown = !w.value().known() && w.value().applies();
+            String missing = unknown ? w.value().missing().stream().map(Missing::of).map(Missing::words).distinct().collect(Collectors.joining("; ")) : "";
+            groups.computeIfAbsent(w.group(), g -> new ArrayList<>()).add(new Line(w, Numbers.text(w.value()), missing, cited.byKey(w.sources())));
+        }
+        return groups.entrySet().stream()
+                .map(e -> new WorkGroup(e.getKey(), prefix + "work-" + e.getKey().toLowerCase(java.util.Locale.ROOT).replaceAll("[^a-z0-9]+", "-"), e.getValue())).toList();
+    }
+}

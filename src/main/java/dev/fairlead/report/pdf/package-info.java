@@ -1,0 +1,2 @@
+/** Turns pages of XHTML into PDF that can be kept, read aloud and printed true to size; sheets and reports write through it. */
+package dev.fairlead.report.pdf;

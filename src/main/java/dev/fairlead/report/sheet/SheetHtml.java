@@ -1,0 +1,185 @@
+package dev.fairlead.report.sheet;
+
+import dev.fairlead.findings.Missing;
+import dev.fairlead.findings.Report;
+import dev.fairlead.model.Side;
+import dev.fairlead.model.Stage;
+import dev.fairlead.report.pdf.PdfWriter;
+import dev.fairlead.report.picture.FoldDrawing;
+import dev.fairlead.report.picture.Svg;
+import dev.fairlead.rules.Catalogue;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.function.Consumer;
+import java.util.stream.Collectors;
+
+/** The pages of a sheet as XHTML. */
+final class SheetHtml {
+    static final String DESCRIPTION = "Wire of a lower advancing utility arch true to size, with marks, folds, and the checklist for bench and chair.";
+    /** Left and right margin of the page together, mm, as in the style sheet. */
+    private static final double SIDES = 28;
+    private static final int VISITS = 6;
+    private static final String CSS = resource("/look/sheet.css");
+
+    private final SheetCase c;
+    private final Catalogue catalogue;
+    private final Paper paper;
+    private final Markup out = new Markup();
+    private final SheetTables tables;
+
+    SheetHtml(SheetCase c, Catalogue catalogue, Paper paper) {
+        this.c = c;
+        this.catalogue = catalogue;
+        this.paper = paper;
+        this.tables = new SheetTables(c, out);
+    }
+
+    String html() {
+        out.open("html", "lang", "en").open("head").element("title", "Bench sheet, case " + c.subject.id())
+                .empty("meta", "name", "subject", "content", DESCRIPTION).open("style").whole(page() + CSS).close().close().open("body");
+        head();
+        rule();
+        arch();
+        strip();
+        tables.marks();
+        missing();
+        folds();
+        tables.force();
+        cautions();
+        checklist(Stage.BENCH, "At the bench", "Answered before the wire leaves the bench.");
+        checklist(Stage.INSERTION, "At the chair", "Answered as the wire goes in.");
+        visits();
+        signatures();
+        return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n" + out.close().close().done();
+    }
+
+    private String page() {
+        String foot = "case " + c.subject.id() + " · " + day() + "Fairlead " + c.checked.report().tool() + " · rulebase " + c.checked.report().rulebase().version() + " "
+                + c.checked.report().rulebase().hash().substring(0, 8);
+        return "@page { size: " + Svg.num(paper.width()) + "mm " + Svg.num(paper.height()) + "mm; @bottom-left { content: '" + foot + "'; font-family: 'DejaVu Sans'; font-size: 7pt; color: #556270; white-space: nowrap } }\n";
+    }
+
+    private String day() {
+        return c.checked.report().subject().date().map(d -> d + " · ").orElse("");
+    }
+
+    private void head() {
+        out.open("div", "class", "head").open("p", "class", "who").element("b", "Case " + c.subject.id()).empty("br")
+                .text("stage " + c.subject.stage().word()).empty("br").text(c.checked.report().subject().date().map(d -> "as of " + d).orElse("no day given")).close()
+                .element("h1", "Bench sheet").element("p", "Lower advancing utility arch with a fold at each molar tube", "class", "sub").close();
+    }
+
+    private void rule() {
+        out.open("div", "class", "first");
+        drawing("rule", "Check rule", "A rule of 100 mm with a stroke at each mm.", RuleDrawing.LENGTH + 2 * RuleDrawing.MARGIN, RuleDrawing.HEIGHT, svg -> RuleDrawing.draw(svg, 0, 0));
+        out.open("div", "class", "say").open("p").element("b", "Measure this rule first.").text(" It is 100 mm from edge to edge. If it is not, print again at 100 % (“actual size”), not fitted to the page.").close();
+        out.open("p").text("Measured ").element("span", " ", "class", "line short").text(" mm by ").element("span", " ", "class", "line short").close();
+        out.close().empty("div", "class", "clear").close();
+    }
+
+    private void arch() {
+        if (!c.archKnown()) {
+            tables.wire("whole");
+            return;
+        }
+        out.open("div", "class", "pair").open("div", "class", "arch").element("h2", "The arch, true to size");
+        drawing("arch", "The arch, true to size", "The unbent wire laid along the arch from tube to tube with the midline and all marks.", c.arch().width(), c.arch().height(),
+                svg -> c.arch().draw(svg, 0, 0));
+        out.element("p", "Seen from above, facing the child. Numbers are mm along the wire from the midline.", "class", "hint").close();
+        tables.wire("beside");
+        out.empty("div", "class", "clear").close();
+    }
+
+    private void strip() {
+        if (!c.marksKnown()) {
+            return;
+        }
+        out.open("div", "class", "keep").element("h2", "The straight blank, true to size");
+        double middle = Math.max(0, (paper.width() - SIDES - c.strip().width()) / 2);
+        out.open("div", "style", "margin-left: " + Svg.num(middle) + "mm");
+        drawing("strip", "The straight blank, true to size", "The blank with midline, tubes, both bends, cut and ends marked on each side.", c.strip().width(), c.strip().height(),
+                svg -> c.strip().draw(svg, 0, 0));
+        out.close();
+        out.element("p", "Lay the wire on the line and carry the marks over. A mark is the middle of its bend. Mark the second side only with the first one seated"
+                + " against its tube.", "class", "hint").close();
+    }
+
+    private void folds() {
+        out.open("div", "class", "keep" + (c.foldsKnown() ? " newpage" : "")).element("h2", "The folds");
+        if (c.foldsKnown()) {
+            drawing("folds", "The folds, enlarged", "Both folds from the cheek, closed and opened for the wanted stand-off, with their sizes.", 2 * FoldDrawing.WIDTH,
+                    FoldDrawing.HEIGHT, svg -> {
+                        c.fold(Side.RIGHT).draw(svg, 0, 0);
+                        c.fold(Side.LEFT).draw(svg, FoldDrawing.WIDTH, 0);
+                    });
+        }
+        tables.folds();
+        out.close();
+    }
+
+    /** A drawing whose size is whole pixels, so that it stays true to size. */
+    private void drawing(String id, String title, String description, double width, double height, Consumer<Svg> draw) {
+        Svg svg = new Svg(id, title, description, PdfWriter.wholePixels(width), PdfWriter.wholePixels(height), "mm");
+        draw.accept(svg);
+        out.open("div", "class", "drawing").whole(svg.done()).close();
+    }
+
+    private void missing() {
+        List<Missing> missing = c.missing();
+        if (!missing.isEmpty()) {
+            out.open("div", "class", "missing keep").element("h2", "What is missing")
+                    .element("p", "Blanks on this sheet are for want of: " + missing.stream().map(Missing::words).collect(Collectors.joining("; ")) + ".").close();
+        }
+    }
+
+    private void cautions() {
+        out.open("div", "class", "cautions keep").element("h2", "Mind").open("ul");
+        for (String line : List.of("Eye protection for everybody near, and every cut end caught and counted.",
+                "Round the end of the wire, and try it on the model before the mouth: it lies passive in every bracket before a fold is opened.",
+                "Opening a fold sinks the front towards the gingiva: level it, and look from the side.",
+                "Folds swing towards the cheek when the wire is tied in: feel for room.",
+                "The molars get the same force backwards. Look at them at every visit.")) {
+            out.element("li", line);
+        }
+        out.close().element("p", Report.CAUTION, "class", "hint").close();
+    }
+
+    private void checklist(Stage stage, String title, String when) {
+        new SheetChecklist(catalogue, out).write(stage, title, when);
+    }
+
+    private void visits() {
+        out.open("div", "class", "keep").element("h2", "Activations").element("p", "Gap opened and stand-off in mm, each side; total force on the gauge in gf.", "class", "hint")
+                .open("table", "class", "log").open("thead").open("tr");
+        for (String head : List.of("day", "gap right", "gap left", "stand-off right", "stand-off left", "gauge", "moved since start", "initials")) {
+            out.element("th", head, "scope", "col");
+        }
+        out.close().close().open("tbody");
+        for (int i = 0; i < VISITS; i++) {
+            out.open("tr");
+            for (int k = 0; k < 8; k++) {
+                out.open("td").element("span", " ", "class", "rule").close();
+            }
+            out.close();
+        }
+        out.close().close().close();
+    }
+
+    private void signatures() {
+        out.open("table", "class", "sign keep").open("tr");
+        for (String who : List.of("Made by (initials)", "Day", "Checked by (initials)", "Day")) {
+            out.open("td").element("span", " ", "class", "line long").empty("br").text(who).close();
+        }
+        out.close().close();
+    }
+
+    private static String resource(String name) {
+        try (InputStream in = SheetHtml.class.getResourceAsStream(name)) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new IllegalStateException("a style sheet of the program cannot be read: " + name, e);
+        }
+    }
+}

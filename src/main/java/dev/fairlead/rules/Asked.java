@@ -1,0 +1,70 @@
+package dev.fairlead.rules;
+
+import dev.fairlead.model.Knowable;
+import dev.fairlead.model.Limit;
+import java.util.BitSet;
+import java.util.List;
+
+/**
+ * All that a criterion can tell one fact of its type from another by: the conditions that its rules put on it, and which of its needs are
+ * known and apply. Two facts with the same answers end alike.
+ */
+final class Asked {
+    private final Term.Kind[] kinds;
+    private final Limit[] limits;
+    private final int[] conditionAt;
+    private final int[] needAt;
+    private final boolean answerable;
+
+    Asked(Criterion criterion, List<Term> conditions, Limits inForce) {
+        Components of = Components.of(criterion.about());
+        kinds = conditions.stream().map(Term::kind).toArray(Term.Kind[]::new);
+        limits = conditions.stream().map(t -> inForce.all().get(t.limit())).toArray(Limit[]::new);
+        conditionAt = conditions.stream().mapToInt(t -> of.indexOf(t.need())).toArray();
+        needAt = criterion.needs().stream().mapToInt(of::indexOf).toArray();
+        boolean all = true;
+        for (int i = 0; i < kinds.length; i++) {
+            all &= limits[i] != null || !kinds[i].compares();
+        }
+        answerable = all;
+    }
+
+    /** False where a threshold is not there: the engine alone says what becomes of that. */
+    boolean answerable() {
+        return answerable;
+    }
+
+    /** Components that the criterion needs, by their number in {@link Components}. */
+    int[] needs() {
+        return needAt;
+    }
+
+    /** The answers for one fact as bits: a {@code Long}, or a set where they are many. */
+    Object answers(Knowable[] fact) {
+        int bits = kinds.length + 2 * needAt.length;
+        if (bits > Long.SIZE) {
+            return wide(fact);
+        }
+        long mask = 0;
+        for (int i = 0; i < kinds.length; i++) {
+            mask = mask << 1 | (Term.holds(kinds[i], fact[conditionAt[i]], limits[i]) ? 1 : 0);
+        }
+        for (int at : needAt) {
+            mask = mask << 2 | (fact[at].known() ? 2 : 0) | (fact[at].applies() ? 1 : 0);
+        }
+        return mask;
+    }
+
+    private BitSet wide(Knowable[] fact) {
+        BitSet mask = new BitSet();
+        int bit = 0;
+        for (int i = 0; i < kinds.length; i++) {
+            mask.set(bit++, Term.holds(kinds[i], fact[conditionAt[i]], limits[i]));
+        }
+        for (int at : needAt) {
+            mask.set(bit++, fact[at].known());
+            mask.set(bit++, fact[at].applies());
+        }
+        return mask;
+    }
+}
