@@ -16,9 +16,8 @@ import picocli.CommandLine.IVersionProvider;
 /** The command line of Fairlead. */
 @Command(name = "fairlead", mixinStandardHelpOptions = true, versionProvider = Main.Versions.class, sortOptions = false,
         description = "Checks a plan that advances crowded lower incisors with a utility arch, from first records to holding.",
-        footer = {"", "Exit codes: 0 nothing at or above --fail-on, 1 an error of the program, 2 wrong usage,",
-                "3 a case that cannot be read, 4 findings at or above --fail-on.", "",
-                "It supports the judgement of a licensed clinician and does not replace it; local rules come first."})
+        footer = {"", "Exit codes: 0 nothing at or above --fail-on; 1 an error of the program;", "2 wrong usage; 3 a case that cannot be read; 4 findings at or above --fail-on.", "",
+                "It supports the judgement of a licensed clinician and does not replace it;", "local rules come first."})
 public final class Main {
     private Main() {}
 
@@ -63,6 +62,7 @@ public final class Main {
         Map<String, Function<Console, Object>> commands = new LinkedHashMap<>();
         commands.put("check", CheckCommand::new);
         commands.put("work", WorkCommand::new);
+        commands.put("whatif", WhatIfCommand::new);
         commands.put("wire", WireCommand::new);
         commands.put("sheet", SheetCommand::new);
         commands.put("criteria", CriteriaCommand::new);

@@ -66,7 +66,7 @@ public final class Judge {
     }
 
     /** The same by the engine alone, whatever it has said before. */
-    Judgement byEngine(List<? extends CaseFact> facts, Stage reached) {
+    public Judgement byEngine(List<? extends CaseFact> facts, Stage reached) {
         List<CaseFact> sorted = new ArrayList<>(facts);
         sorted.sort(PlaceOrder.FACTS);
         List<OwnError> errors = new ArrayList<>();
