@@ -13,10 +13,8 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.condition.EnabledIf;
 
 /** The report as a file in a real browser: axe-core (Deque) finds nothing, nothing is fetched, nothing runs, it fits telephone and paper. */
-@EnabledIf("dev.fairlead.web.Browsing#installed")
 class ReportPageTest {
     private static final String AXE = "async () => (await axe.run({ resultTypes: ['violations']%s })).violations.map(v => v.id + ': ' + v.nodes.slice(0, 3)"
             + ".map(n => n.html.slice(0, 160) + ' ' + n.failureSummary.replace(/\\s+/g, ' ').slice(0, 220)).join(' | '))";
@@ -27,7 +25,7 @@ class ReportPageTest {
     void nothingStandsInTheWayOfAReader() throws IOException {
         List<String> faults = new ArrayList<>();
         try (Browsing browsing = new Browsing(); BrowserContext c = browsing.desktop()) {
-            for (String id : List.of("avocet-03", "turnstone-11", "knot-08")) {
+            for (String id : List.of("avocet-03", "turnstone-11")) {
                 Page page = c.newPage();
                 page.setContent(ReportHtml.of(Demo.checked(id), true));
                 page.evaluate("() => document.querySelectorAll('details').forEach((d, i) => { if (i % 5 == 0) d.open = true; })");
@@ -75,7 +73,7 @@ class ReportPageTest {
             byte[] pdf = page.pdf(new Page.PdfOptions().setPreferCSSPageSize(true));
             String first = dev.fairlead.report.pdf.Pdfs.text(pdf, 1);
             assertThat(first).contains("Case knot-08", "Key numbers", "What decides");
-            assertThat(dev.fairlead.report.pdf.Pdfs.text(pdf, 2)).startsWith("Records");
+            assertThat(dev.fairlead.report.pdf.Pdfs.text(pdf, 2)).containsPattern("^([0-9]+ / [0-9]+\\s+)?Records");
             StringBuilder all = new StringBuilder();
             for (int p = 2; p <= 8; p++) {
                 all.append(dev.fairlead.report.pdf.Pdfs.text(pdf, p));
