@@ -86,7 +86,7 @@ public final class WaiveController extends Controller {
         if (!reading.read()) {
             return "The case cannot be read as it stands, so nothing can be waived. Mend what is listed under findings first.";
         }
-        return site.reports().checks().check(reading, "", site.today().get()).report().findings().waiverNotes().stream()
+        return site.reports().checks().check(reading, "", site.today().get(), false).report().findings().waiverNotes().stream()
                 .filter(w -> w.pointer().equals(at)).map(WaiverNote::text).findFirst().map(dev.fairlead.web.form.Words::capital).orElse("");
     }
 
