@@ -63,6 +63,7 @@ public final class Main {
         Map<String, Function<Console, Object>> commands = new LinkedHashMap<>();
         commands.put("check", CheckCommand::new);
         commands.put("work", WorkCommand::new);
+        commands.put("whatif", WhatIfCommand::new);
         commands.put("wire", WireCommand::new);
         commands.put("sheet", SheetCommand::new);
         commands.put("criteria", CriteriaCommand::new);

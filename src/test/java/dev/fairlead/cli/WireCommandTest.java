@@ -60,6 +60,15 @@ class WireCommandTest {
     }
 
     @Test
+    void writesPictures(@TempDir Path folder) throws IOException {
+        assertThat(CasesTest.run("wire", CLEAN, "--pictures", folder.toString()).code()).isZero();
+        try (Stream<Path> made = Files.list(folder)) {
+            assertThat(made.map(p -> p.getFileName().toString()).sorted().toList()).containsExactly("folds.svg", "load.svg", "wire.svg");
+        }
+        assertThat(CasesTest.run("wire", CLEAN, "--pictures", folder.resolve("none").toString()).code()).isEqualTo(2);
+    }
+
+    @Test
     void writesASheetWholeOrNotAtAll(@TempDir Path folder) throws IOException {
         Path pdf = folder.resolve("a.pdf");
         assertThat(CasesTest.run("sheet", CLEAN, "-o", pdf.toString()).code()).isZero();
