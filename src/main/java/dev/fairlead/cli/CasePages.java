@@ -6,6 +6,7 @@ import dev.fairlead.audit.summary.Summary;
 import dev.fairlead.check.CheckOptions;
 import dev.fairlead.check.Checked;
 import dev.fairlead.check.Checker;
+import dev.fairlead.check.Doubting;
 import dev.fairlead.intake.Reading;
 import dev.fairlead.report.html.ReportHtml;
 import java.io.IOException;
@@ -19,7 +20,7 @@ final class CasePages {
     /** Writes one page a case, named by its pseudonym, and returns the link from the audit's page to the folder. */
     static String write(Path folder, Path page, Summary summary, Checker checker, CheckOptions options) throws IOException {
         Files.createDirectories(folder);
-        CheckOptions full = new CheckOptions(options.date(), options.stage(), true);
+        CheckOptions full = new CheckOptions(options.date(), options.stage(), true, Doubting.FIRST_ORDER);
         for (Look l : summary.looks()) {
             try {
                 Reading reading = l.item().read(l.item().text());
