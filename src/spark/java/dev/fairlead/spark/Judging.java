@@ -5,6 +5,7 @@ import dev.fairlead.audit.source.Item;
 import dev.fairlead.audit.write.FindingRows;
 import dev.fairlead.check.CheckOptions;
 import dev.fairlead.check.Checker;
+import dev.fairlead.check.Doubting;
 import dev.fairlead.intake.Format;
 import dev.fairlead.rules.Rulebase;
 import java.nio.charset.StandardCharsets;
@@ -28,7 +29,7 @@ final class Judging implements MapPartitionsFunction<String, Row> {
     private record Rules(RowMaker maker, FindingRows rows) {
         static Rules of(SparkOptions o) {
             Rulebase rulebase = o.rules().isEmpty() ? Rulebase.builtIn() : Rulebase.load(Path.of(o.rules()));
-            CheckOptions check = new CheckOptions(o.day(), o.reached(), false);
+            CheckOptions check = new CheckOptions(o.day(), o.reached(), false, Doubting.NONE);
             return new Rules(new RowMaker(new Checker(rulebase), check), new FindingRows(rulebase.catalogue()));
         }
     }

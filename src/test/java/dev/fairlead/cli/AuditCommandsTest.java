@@ -51,6 +51,11 @@ class AuditCommandsTest {
         try (var left = Files.list(folder)) {
             assertThat(left.map(p -> p.getFileName().toString())).noneMatch(n -> n.endsWith(".part") || n.endsWith(".journal"));
         }
+        Path pages = folder.resolve("pages");
+        CasesTest.run("audit", cases.toString(), "--cases", "2", "--pages", pages.toString(), "--format", "html", "-o", folder.resolve("p.html").toString());
+        try (var reports = Files.list(pages)) {
+            assertThat(reports.map(p -> "pages/" + p.getFileName())).hasSize(2).allMatch(link -> read("p.html").contains("href=\"" + link + "\""));
+        }
         // one file a case gives the same counts as one line a case
         String all = CasesTest.run("audit", many.toString()).out();
         assertThat(all.substring(all.indexOf("\nSTAGE"), all.indexOf("\nCASES"))).isEqualTo(text.substring(text.indexOf("\nSTAGE"), text.indexOf("\nCASES")));
@@ -85,5 +90,13 @@ class AuditCommandsTest {
         assertThat(CasesTest.run("compare", "--threshold", "overjet-after.min=99", CLEAN).code()).isEqualTo(2);
         assertThat(CasesTest.run("compare", "--sweep", "nothing", CLEAN).code()).isEqualTo(2);
         assertThat(CasesTest.run("compare", "--sweep", "overjet-after.min=3:1", CLEAN).code()).isEqualTo(2);
+    }
+
+    private String read(String name) {
+        try {
+            return Files.readString(folder.resolve(name));
+        } catch (IOException e) {
+            throw new java.io.UncheckedIOException(e);
+        }
     }
 }

@@ -42,7 +42,7 @@ class AuditPageTest {
         new Audit(checker, Audit.Settings.USUAL).run(new Sources(List.of(lines), Mapping.NONE), tally::add, n -> { });
         summary = tally.summary();
         page = AuditPage.of(checker, CheckOptions.USUAL, new Heading("test", RulebaseUsed.of(checker.rulebase()), "", "", List.of(lines.toString()), List.of()), summary,
-                Optional.empty(), Optional.empty());
+                Optional.empty(), Optional.empty(), "cases");
     }
 
     @Test
@@ -62,7 +62,7 @@ class AuditPageTest {
         assertThat(page).contains("120 cases judged").contains("funnel-all-title").contains("period-all-title").contains("Spiegelhalter 2005").contains("Nobody is ranked");
         assertThat(Pattern.compile("<details class=\"case ").matcher(page).results().count()).isEqualTo(20);
         assertThat(Pattern.compile("<details class=\"crit\"").matcher(page).results().count()).isEqualTo(summary.criteria().size());
-        assertThat(page).contains("Not read (1)");
+        assertThat(page).contains("Not read (1)").contains("href=\"cases/" + summary.looks().get(0).row().id() + ".html\"");
     }
 
     @Test
