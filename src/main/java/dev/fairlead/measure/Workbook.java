@@ -1,7 +1,9 @@
 package dev.fairlead.measure;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Supplier;
 
 /** Collects the working while a case is measured; an unwanted workbook costs nothing (audits of many cases). */
@@ -37,7 +39,10 @@ public final class Workbook {
         }
     }
 
+    /** All workings, those of one group together, in the order in which groups and workings were begun. */
     public List<Working> workings() {
-        return List.copyOf(workings);
+        Map<String, List<Working>> groups = new LinkedHashMap<>();
+        workings.forEach(w -> groups.computeIfAbsent(w.group(), g -> new ArrayList<>()).add(w));
+        return groups.values().stream().flatMap(List::stream).toList();
     }
 }

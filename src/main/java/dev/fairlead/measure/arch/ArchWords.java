@@ -38,7 +38,7 @@ public final class ArchWords {
     }
 
     private static Working fit(ArchFit f) {
-        String name = f.curve().name();
+        String name = name(f);
         double rms = f.goodness().rms();
         return Working.of("arch.fit." + f.family().name().toLowerCase(Locale.ROOT).replace('_', '-'), GROUP, "fit of the " + name,
                 Measured.exact(rms, Unit.MM), "root mean square of the distances at right angles to the curve",
@@ -46,6 +46,14 @@ public final class ArchWords {
                         + " along; r = " + Say.num(f.goodness().r()) + ", worst " + Say.num(f.goodness().worst().outside()) + " at "
                         + f.goodness().worst().tooth(),
                 f.family().parameters() > 2 ? "Has a number of shape besides width and depth." : "", source(f));
+    }
+
+    private static String name(ArchFit f) {
+        return switch (f.family()) {
+            case CIRCLE -> "circle";
+            case CONIC -> "conic (here " + (f.curve().name().startsWith("arc") ? "an " : "a ") + f.curve().name() + ")";
+            default -> f.curve().name();
+        };
     }
 
     private static String source(ArchFit f) {

@@ -9,6 +9,7 @@ import dev.fairlead.measure.space.SpaceResult;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Side;
 import dev.fairlead.model.Unit;
+import java.util.List;
 import java.util.Locale;
 
 /** Notes how need, gain and movement of the incisors came about. */
@@ -28,6 +29,7 @@ public final class PositionWords {
                 "", "geometry"));
         book.add(() -> Working.of("position.needed.midline", GROUP, "advancement at the midline when each side gets only what it needs",
                 r.atMidline(), "mean of the two needs, none below 0", "", "", "geometry"));
+        band(r.gains(), book);
         for (PositionResult.Gain g : r.gains()) {
             gain(g, book);
         }
@@ -57,6 +59,18 @@ public final class PositionWords {
         return "The rule asks for " + Say.num(Math.abs(more)) + " mm " + (more >= 0 ? "less" : "more")
                 + " than the solved advancement: it counts the whole millimetre as room, but the segment from lateral to molar runs outward as"
                 + " well as back, and only the part along it is gained.";
+    }
+
+    /** What the planned advancement gains, with the spread of published figures as its band. */
+    private static void band(List<PositionResult.Gain> gains, Workbook book) {
+        PositionResult.Gain here = gains.stream().filter(g -> g.name().equals("this arch")).findFirst()
+                .orElseGet(() -> gains.stream().filter(g -> g.name().equals("rule of thumb")).findFirst().orElseThrow());
+        PositionResult.Gain least = gains.get(0);
+        PositionResult.Gain most = gains.get(gains.size() - 1);
+        book.add(() -> Working.of("position.gain", GROUP, "room of both sides that the plan gains", here.gained(),
+                "mean advancement x mm of perimeter per mm, by " + here.name(), Say.num(here.gained()) + " (" + Say.num(here.perMm()) + " mm per mm)",
+                !here.gained().known() ? "" : "Published figures span " + Say.num(least.gained()) + " to " + Say.num(most.gained()) + " mm for the same advancement ("
+                        + Say.num(least.perMm()) + " to " + Say.num(most.perMm()) + " mm per mm).", here.source(), "mutinelli-2000", "two-to-one-rule"));
     }
 
     private static void gain(PositionResult.Gain g, Workbook book) {

@@ -2,6 +2,7 @@ package dev.fairlead.measure.uncertainty;
 
 import dev.fairlead.measure.records.Readings;
 import dev.fairlead.model.Case;
+import dev.fairlead.model.ErrorKind;
 import dev.fairlead.model.Field;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Tooth;
@@ -87,8 +88,8 @@ final class Variation {
 
     private Part quantity(Field about, Measured m, String at) {
         double sd = errors.sd(at, m) * factors.getOrDefault(at, 1.0);
-        if (sd == 0 || m.value() == 0 && about.low() == 0) {
-            // zero where nothing lies below it says that nothing was seen: there is no size that could have been misread
+        if (sd == 0 || m.value() == 0 && about.low() == 0 && about.error() == ErrorKind.CLINICAL_LENGTH) {
+            // a probe that reads zero where nothing lies below it has found nothing: there is no size that could have been misread
             return null;
         }
         pointers.add(at);

@@ -20,11 +20,15 @@ import dev.fairlead.model.Visit;
 final class ForceLaw {
     private static final double[] LOW = {-1.29, -0.09, -0.60, -0.60, -0.24, -0.24};
     private static final double[] HIGH = {-2.16, 0.29, -0.50, -0.50, -0.17, -0.17};
-    /** The fold with the larger stand-off first. */
-    private static final double[] STRESS = {-0.90, -0.17, -0.46, -0.13, -0.08, -0.08};
+    private static final double[] STRESS = {-0.90, -0.17, 0, 0, -0.08, -0.08};
+    /** For the bend of the fold with the larger stand-off, where the stress is highest, and for the other one. */
+    private static final double HIGHEST_BY_RADIUS = -0.46;
+    private static final double OTHER_BY_RADIUS = -0.13;
+    /** The side that decides the highest stress passes smoothly from one to the other: the stand-off counts by its mean of this power. */
+    private static final double DECIDES = 8;
     private static final double LOW_BY_STAND_OFF = 0.60;
     private static final double HIGH_BY_STAND_OFF = 0.66;
-    private static final double STRESS_BY_STAND_OFF = 0.69;
+    private static final double STRESS_BY_STAND_OFF = 0.79;
     /** Vertical force per mm, as a share of labial force per mm of mean stand-off, with the tail hinging, which is what intrudes. */
     private static final double DOWN_BY_HEIGHT = 0.048;
     private static final double DOWN_BY_STAND_OFF = 0.0235;
@@ -32,13 +36,11 @@ final class ForceLaw {
     private final Measured[] shape;
     private final Measured[] standOffs;
     private final Measured[] heights;
-    private final boolean leftMore;
 
     private ForceLaw(Measured[] shape, Measured[] standOffs, Measured[] heights) {
         this.shape = shape;
         this.standOffs = standOffs;
         this.heights = heights;
-        this.leftMore = standOffs[0].value() > standOffs[1].value();
     }
 
     /** Of one visit, counted from 0; only where the beam model has answered. */
@@ -73,17 +75,30 @@ final class ForceLaw {
 
     private Measured stress(Measured value) {
         Measured result = bySize(value, forStress());
-        Measured more = standOffs[leftMore ? 0 : 1];
-        return value.known() && more.value() > 0 ? result.plus(more.chain(0, STRESS_BY_STAND_OFF * value.value() / more.value(), value.unit())) : result;
+        for (int i = 0; i < 2; i++) {
+            if (value.known() && standOffs[i].value() > 0) {
+                result = result.plus(standOffs[i].chain(0, decides(i) * STRESS_BY_STAND_OFF * value.value() / standOffs[i].value(), value.unit()));
+            }
+        }
+        return result;
     }
 
     private double[] forStress() {
         double[] e = STRESS.clone();
-        if (!leftMore) {
-            e[2] = STRESS[3];
-            e[3] = STRESS[2];
+        for (int i = 0; i < 2; i++) {
+            e[2 + i] = OTHER_BY_RADIUS + decides(i) * (HIGHEST_BY_RADIUS - OTHER_BY_RADIUS);
         }
         return e;
+    }
+
+    /** Share of one side in deciding the highest stress. */
+    private double decides(int side) {
+        double sum = Math.pow(standOffs[0].value(), DECIDES) + Math.pow(standOffs[1].value(), DECIDES);
+        return sum == 0 ? 0.5 : Math.pow(standOffs[side].value(), DECIDES) / sum;
+    }
+
+    private double deciding() {
+        return Math.pow(Math.pow(standOffs[0].value(), DECIDES) + Math.pow(standOffs[1].value(), DECIDES), 1 / DECIDES);
     }
 
     private Measured down(Forces f) {
@@ -102,8 +117,7 @@ final class ForceLaw {
     /** The forces of another case that differs from this one by little. */
     Forces near(Forces f, ForceLaw other) {
         double share = sum(standOffs) == 0 ? 1 : sum(other.standOffs) / sum(standOffs);
-        double most = Math.max(standOffs[0].value(), standOffs[1].value());
-        double worst = most == 0 ? 1 : Math.max(other.standOffs[0].value(), other.standOffs[1].value()) / most;
+        double worst = deciding() == 0 ? 1 : other.deciding() / deciding();
         return new Forces(scaled(f.low(), other.sizes(LOW) / sizes(LOW) * Math.pow(share, LOW_BY_STAND_OFF)),
                 scaled(f.high(), other.sizes(HIGH) / sizes(HIGH) * Math.pow(share, HIGH_BY_STAND_OFF)),
                 scaled(f.peakStress(), other.sizes(forStress()) / sizes(forStress()) * Math.pow(worst, STRESS_BY_STAND_OFF)),
