@@ -1,5 +1,6 @@
 package dev.fairlead.check;
 
+import dev.fairlead.facts.CaseFact;
 import dev.fairlead.findings.Findings;
 import dev.fairlead.findings.InputNote;
 import dev.fairlead.findings.Report;
@@ -101,9 +102,13 @@ public final class Checker {
 
     /** The bare verdicts on a case, without words and workings: for audits of many cases. */
     public Judgement judge(Case c, CheckOptions options) {
-        Stage reached = options.stage().orElse(c.stage());
-        Parts needed = reached.hasReached(Stage.ACTIVATION) ? parts : parts.withoutForces();
-        return ready().judge().judge(Measures.of(c, options.date(), Workbook.none(), needed).facts(), reached);
+        return ready().judge().judge(facts(c, options), options.stage().orElse(c.stage()));
+    }
+
+    /** What the rules look at, for those who judge one case by several rulebases. */
+    public List<CaseFact> facts(Case c, CheckOptions options) {
+        Parts needed = options.stage().orElse(c.stage()).hasReached(Stage.ACTIVATION) ? parts : parts.withoutForces();
+        return Measures.of(c, options.date(), Workbook.none(), needed).facts();
     }
 
     private static List<InputNote> notes(List<Problem> problems) {

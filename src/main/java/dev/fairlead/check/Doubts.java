@@ -46,7 +46,8 @@ public final class Doubts {
 
     /** As the options say; at least by first-order propagation. */
     public Doubt of(Case c, CheckOptions options) {
-        return of(c, facts(c, options.date()), options);
+        Stage reached = options.stage().orElse(c.stage());
+        return of(c, Measures.of(c, options.date(), Workbook.none(), parts(reached)).facts(), options);
     }
 
     /** The same where the facts of the case are already known. */
@@ -54,13 +55,14 @@ public final class Doubts {
         Stage reached = options.stage().orElse(c.stage());
         Doubting how = options.doubting();
         return doubt(facts, reached, !how.simulates() ? Optional.empty()
-                : Optional.of(Simulation.of(c, outcomes(options.date(), reached), how.draws(), how.seed())));
+                : Optional.of(Simulation.of(c, outcomes(c, options.date(), reached), how.draws(), how.seed())));
     }
 
-    /** Every variant is measured and judged anew; the order is that of the catalogue. */
-    public Outcomes outcomes(Optional<LocalDate> day, Stage reached) {
+    /** Every variant of the case is measured and judged anew, its forces near those of the case; the order is that of the catalogue. */
+    public Outcomes outcomes(Case base, Optional<LocalDate> day, Stage reached) {
+        Parts near = parts(reached).near(base);
         return variant -> {
-            Ending[] endings = judge.endings(facts(variant, day), reached);
+            Ending[] endings = judge.endings(Measures.of(variant, day, Workbook.none(), near).facts(), reached);
             int[] numbers = new int[endings.length];
             for (int i = 0; i < numbers.length; i++) {
                 numbers[i] = endings[i] == null ? -1 : endings[i].ordinal();
@@ -69,8 +71,9 @@ public final class Doubts {
         };
     }
 
-    private List<CaseFact> facts(Case c, Optional<LocalDate> day) {
-        return Measures.of(c, day, Workbook.none(), parts).facts();
+    /** Forces are judged from activation on; before, the beam model would work for nothing. */
+    private Parts parts(Stage reached) {
+        return reached.hasReached(Stage.ACTIVATION) ? parts : parts.withoutForces();
     }
 
     private Doubt doubt(List<CaseFact> facts, Stage reached, Optional<Simulation> drawn) {

@@ -1,7 +1,10 @@
 package dev.fairlead.cli;
 
+import dev.fairlead.audit.source.TableTemplate;
 import dev.fairlead.intake.BlankCase;
 import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -19,6 +22,10 @@ final class StartCommand implements Callable<Integer> {
     @Option(names = "--minimal", description = "A short filled case instead of the blank one.")
     private boolean minimal;
 
+    @Option(names = "--table", description = "A table of one case a row instead, with a column for every field: CSV, or by the name of the file a workbook (.xlsx)"
+            + " or a mapping file (.json) for a table of your own.")
+    private boolean table;
+
     @Option(names = {"-o", "--output"}, paramLabel = "FILE", description = "Write to this file, which must not exist yet; else to standard output.")
     private Path output;
 
@@ -28,6 +35,9 @@ final class StartCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
+        if (table) {
+            return table();
+        }
         String text = minimal ? BlankCase.minimal() : BlankCase.text();
         if (output == null) {
             console.out().print(text);
@@ -39,6 +49,26 @@ final class StartCommand implements Callable<Integer> {
             throw new Main.Stop(ExitCode.USAGE, output + " exists already; name another file, or move it away first.");
         }
         console.err().println("Wrote " + output + ". Fill in what is known, then: check " + output);
+        return ExitCode.CLEAN;
+    }
+
+    private Integer table() throws IOException {
+        String name = output == null ? "" : output.toString();
+        if (output == null) {
+            console.out().print(TableTemplate.csv());
+            return ExitCode.CLEAN;
+        }
+        try (OutputStream out = Files.newOutputStream(output, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
+            if (name.endsWith(".xlsx")) {
+                TableTemplate.xlsx(out);
+            } else {
+                out.write((name.endsWith(".json") ? TableTemplate.mapping() : TableTemplate.csv()).getBytes(StandardCharsets.UTF_8));
+            }
+        } catch (FileAlreadyExistsException e) {
+            throw new Main.Stop(ExitCode.USAGE, output + " exists already; name another file, or move it away first.");
+        }
+        console.err().println("Wrote " + output + (name.endsWith(".json") ? ". Name your own columns in it, then: audit --mapping " + output + " TABLE"
+                : ". Fill in a row for each case (the first is an example), then: audit " + output));
         return ExitCode.CLEAN;
     }
 }

@@ -16,6 +16,9 @@ import java.util.regex.Pattern;
 final class Template {
     private static final Pattern PLACEHOLDER = Pattern.compile("\\{([^{}]+)}");
 
+    /** In front of a component: its value with the opposite sign, so that a text can say "below" of a negative "over". */
+    private static final String OPPOSITE = "-";
+
     private final Criterion criterion;
     private final Catalogue catalogue;
 
@@ -56,9 +59,12 @@ final class Template {
         if (own != null) {
             return Numbers.text(own);
         }
+        boolean opposite = name.startsWith(OPPOSITE);
+        String component = opposite ? name.substring(OPPOSITE.length()) : name;
         for (Need need : criterion.needs()) {
-            if (place != null && place.fact() != null && need.component().equals(name)) {
-                return text(need.of(place.fact()), verdict);
+            if (place != null && place.fact() != null && need.component().equals(component)) {
+                Knowable known = need.of(place.fact());
+                return text(opposite && known instanceof Measured m ? m.times(-1) : known, verdict);
             }
         }
         throw new IllegalStateException(criterion.id() + ": nothing fills {" + name + "}");

@@ -124,7 +124,7 @@ public final class CaseWriter {
 
     private static void quantity(JsonGenerator g, FieldShape f, Measured m) throws IOException {
         double[] repeats = m.repeats();
-        boolean usual = m.sd() == QuantityParts.defaultError(f.about(), repeats.length);
+        boolean usual = m.sd() == QuantityParts.defaultError(f.about(), m.value(), repeats.length);
         if (!usual) {
             g.writeStartObject();
             g.writeFieldName(repeats.length > 0 ? "repeats" : "value");

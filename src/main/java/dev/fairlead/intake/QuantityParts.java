@@ -39,7 +39,10 @@ final class QuantityParts {
     }
 
     /** The error of a quantity that states none, in the field's unit: that of one reading, or of the mean of {@code repeats} readings. */
-    static double defaultError(Field about, int repeats) {
+    static double defaultError(Field about, double value, int repeats) {
+        if (value == 0 && about.zeroIsNone()) {
+            return 0;
+        }
         return about.error().defaultSd() / Math.sqrt(Math.max(1, repeats));
     }
 

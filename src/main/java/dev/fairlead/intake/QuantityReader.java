@@ -72,7 +72,7 @@ final class QuantityReader {
     }
 
     private static Measured made(double v, double[] repeats, double statedError, Field about, String pointer) {
-        double sd = Double.isNaN(statedError) ? QuantityParts.defaultError(about, repeats.length) : statedError;
+        double sd = Double.isNaN(statedError) ? QuantityParts.defaultError(about, v, repeats.length) : statedError;
         return sd == 0 && repeats.length == 0 ? Measured.exact(v, about.unit()) : Measured.of(v, about.unit(), pointer, sd, repeats);
     }
 }

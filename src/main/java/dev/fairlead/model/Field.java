@@ -33,6 +33,9 @@ public @interface Field {
     /** How well it can be measured. */
     ErrorKind error() default ErrorKind.NONE;
 
+    /** True where 0 says that there is none to be seen, which is no reading and has no error. */
+    boolean zeroIsNone() default false;
+
     /** True where "does not apply" can be a true statement. */
     boolean mayNotApply() default false;
 

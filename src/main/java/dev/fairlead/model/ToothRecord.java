@@ -8,7 +8,7 @@ public record ToothRecord(
         @Field(value = "Largest mesiodistal crown width; repeats in a list.", unit = Unit.MM, low = 2.5, high = 14, error = ErrorKind.TOOTH_WIDTH) Measured width,
         @Field(value = "Thickness of the labial gingiva.", unit = Unit.MM, low = 0, high = 5, error = ErrorKind.GINGIVA, label = "gingival thickness") Measured gingivaThickness,
         @Field(value = "Width of keratinised gingiva on the labial side.", unit = Unit.MM, low = 0, high = 12, error = ErrorKind.CLINICAL_LENGTH, label = "keratinised gingiva") Measured keratinised,
-        @Field(value = "Labial recession below the cemento-enamel junction; 0 when there is none.", unit = Unit.MM, low = 0, high = 10, error = ErrorKind.CLINICAL_LENGTH) Measured recession) {
+        @Field(value = "Labial recession below the cemento-enamel junction; 0 when there is none.", unit = Unit.MM, low = 0, high = 10, error = ErrorKind.CLINICAL_LENGTH, zeroIsNone = true) Measured recession) {
     private static final java.util.Map<String, ToothRecord> BLANKS = new java.util.concurrent.ConcurrentHashMap<>();
 
     /** A tooth of which nothing is known; {@code pointer} says where it would stand in the case. */

@@ -5,11 +5,15 @@ import java.util.Comparator;
 
 /** The order of places: by pointer with numbers as numbers, so that visit 10 comes after visit 2; then by words. */
 final class PlaceOrder {
-    static final Comparator<CaseFact> FACTS = Comparator.comparing((CaseFact f) -> f.getClass().getName())
-            .thenComparing(f -> f.place().pointer(), PlaceOrder::naturally)
-            .thenComparing(f -> f.place().words());
+    static final Comparator<CaseFact> FACTS = PlaceOrder::facts;
 
     private PlaceOrder() {}
+
+    private static int facts(CaseFact a, CaseFact b) {
+        int order = a.getClass() == b.getClass() ? 0 : a.getClass().getName().compareTo(b.getClass().getName());
+        order = order != 0 ? order : naturally(a.place().pointer(), b.place().pointer());
+        return order != 0 ? order : a.place().words().compareTo(b.place().words());
+    }
 
     /** Compares texts; runs of digits compare by their number. */
     static int naturally(String a, String b) {
@@ -21,13 +25,16 @@ final class PlaceOrder {
             if (digit(c) && digit(d)) {
                 int endA = endOfDigits(a, i);
                 int endB = endOfDigits(b, j);
-                int order = endA - i != endB - j ? Integer.compare(endA - i, endB - j)
-                        : a.substring(i, endA).compareTo(b.substring(j, endB));
-                if (order != 0) {
-                    return order;
+                if (endA - i != endB - j) {
+                    return Integer.compare(endA - i, endB - j);
                 }
-                i = endA;
-                j = endB;
+                while (i < endA && a.charAt(i) == b.charAt(j)) {
+                    i++;
+                    j++;
+                }
+                if (i < endA) {
+                    return Character.compare(a.charAt(i), b.charAt(j));
+                }
             } else if (c != d) {
                 return Character.compare(c, d);
             } else {

@@ -94,28 +94,22 @@ final class Ruling {
     }
 
     private static List<String> missing(Knowable[] parts, int[] needs) {
-        List<String> first = List.of();
+        List<String> first = null;
         List<String> all = null;
         for (int at : needs) {
             List<String> here = parts[at].missing();
-            if (here.isEmpty()) {
-                continue;
-            }
-            if (first.isEmpty()) {
+            if (first == null && here.size() == 1) {
                 first = here;
-                continue;
-            }
-            all = all == null ? new ArrayList<>(first) : all;
-            for (String pointer : here) {
-                if (!all.contains(pointer)) {
-                    all.add(pointer);
+            } else if (!here.isEmpty()) {
+                all = all != null ? all : new ArrayList<>(first == null ? List.of() : first);
+                first = here;
+                for (String pointer : here) {
+                    if (!all.contains(pointer)) {
+                        all.add(pointer);
+                    }
                 }
             }
         }
-        return all == null ? distinct(first) : all;
-    }
-
-    private static List<String> distinct(List<String> pointers) {
-        return pointers.size() < 2 ? pointers : pointers.stream().distinct().toList();
+        return all != null ? all : first != null ? first : List.of();
     }
 }

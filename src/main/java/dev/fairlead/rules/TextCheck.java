@@ -27,7 +27,8 @@ final class TextCheck {
             }
             Set<String> here = new HashSet<>(general);
             here.addAll(List.of("value", "limit", "place"));
-            c.needs().forEach(n -> here.add(n.component()));
+            // a component, or its value with the opposite sign
+            c.needs().forEach(n -> here.addAll(Set.of(n.component(), "-" + n.component())));
             check(path, c.passes(), here, problems);
             c.reasons().values().forEach(text -> check(path, text, here, problems));
             c.exemptions().values().forEach(text -> check(path, text, here, problems));

@@ -70,7 +70,7 @@ class DoubtsTest {
         Outcomes slow = v -> engine.judge(Measures.of(v, Optional.empty(), Workbook.none()).facts()).results().stream()
                 .mapToInt(r -> Ending.of(r).ordinal()).toArray();
         double[] expected = Simulation.of(c, slow, 100, 9).flips();
-        assertThat(Simulation.of(c, DOUBTS.outcomes(Optional.empty(), Stage.HOLDING), 100, 9).flips()).containsExactly(expected);
+        assertThat(Simulation.of(c, DOUBTS.outcomes(c, Optional.empty(), Stage.HOLDING), 100, 9).flips()).containsExactly(expected);
     }
 
     @Test

@@ -26,14 +26,15 @@ import java.util.Optional;
 
 /** Writes the report of an audit as one page of HTML. */
 public final class AuditPage {
-    private static final TemplateEngine ENGINE = TemplateEngine.createPrecompiled(null, ContentType.Html, null, "dev.fairlead.templates");
+    static final TemplateEngine ENGINE = TemplateEngine.createPrecompiled(null, ContentType.Html, null, "dev.fairlead.templates");
     /** Charts of a criterion are drawn from so many warnings on. */
     private static final int FEWEST_WARNINGS = 5;
 
     private AuditPage() {}
 
-    /** The page; the cases that need a look first are checked once more for their words. */
-    public static String of(Checker checker, CheckOptions options, Heading heading, Summary s, Optional<Agreement.Result> agreement, Optional<Detection.Result> detection) {
+    /** The page; the cases that need a look first are checked once more for their words. {@code pages} is the link to a folder of their full reports, or empty. */
+    public static String of(Checker checker, CheckOptions options, Heading heading, Summary s, Optional<Agreement.Result> agreement, Optional<Detection.Result> detection,
+            String pages) {
         List<CaseView> cases = s.looks().parallelStream().map(l -> CaseView.of(l, checker, options.withoutWorkings())).toList();
         List<CriterionView> criteria = new ArrayList<>();
         Catalogue catalogue = checker.rulebase().catalogue();
@@ -49,10 +50,14 @@ public final class AuditPage {
         AuditView view = new AuditView(heading, s, criteria, cases,
                 warned && s.named().size() > 1 ? Optional.of(FunnelChart.overall(s)) : Optional.empty(),
                 warned && s.periods().size() > 1 ? Optional.of(PeriodChart.overall(s)) : Optional.empty(), agreement, detection,
-                resource("/look/base.css") + resource("/look/picture.css") + resource("/look/audit.css"), script, hash(script));
+                style(), script, hash(script), pages);
         StringOutput out = new StringOutput(1 << 20);
         ENGINE.render("audit/page.jte", Map.of("v", view), out);
         return out.toString();
+    }
+
+    static String style() {
+        return resource("/look/base.css") + resource("/look/picture.css") + resource("/look/audit.css");
     }
 
     private static String resource(String name) {

@@ -10,13 +10,13 @@ import java.util.function.DoubleFunction;
 
 /** Axes from zero, and where values lie between them. */
 final class Plot {
-    static final double WIDTH = 640;
-    static final double HEIGHT = 300;
+    static final double WIDTH = 520;
+    static final double HEIGHT = 290;
     private static final double LEFT = 58;
     private static final double RIGHT = 14;
     private static final double TOP = 14;
     private static final double BOTTOM = 50;
-    private static final double SIZE = 12;
+    private static final double SIZE = 12.5;
 
     final Svg svg;
     private final double xMost;

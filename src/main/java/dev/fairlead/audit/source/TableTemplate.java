@@ -29,8 +29,8 @@ public final class TableTemplate {
     }
 
     /** The same as a workbook, with a second sheet that explains every column. */
-    public static void xlsx(OutputStream to, String version) throws IOException {
-        try (Workbook book = new Workbook(to, "Fairlead", version)) {
+    public static void xlsx(OutputStream to) throws IOException {
+        try (Workbook book = new Workbook(to, "Fairlead", null)) {
             Worksheet cases = book.newWorksheet("cases");
             List<String> example = example();
             int column = 0;

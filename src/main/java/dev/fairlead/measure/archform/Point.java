@@ -1,6 +1,9 @@
 package dev.fairlead.measure.archform;
 
-/** A place or a direction in the occlusal plane, mm: x to the patient's left, y anterior. */
+/**
+ * A place or a direction in the occlusal plane, mm: x to the patient's left, y anterior. Lengths are plain square roots: no mouth comes
+ * near the range where a square overflows.
+ */
 public record Point(double x, double y) {
 
     public Point {
@@ -27,12 +30,14 @@ public record Point(double x, double y) {
 
     /** Distance from the origin, mm. */
     public double length() {
-        return Math.hypot(x, y);
+        return Math.sqrt(x * x + y * y);
     }
 
     /** Straight distance to the other point, mm. */
     public double distance(Point o) {
-        return Math.hypot(x - o.x, y - o.y);
+        double dx = x - o.x;
+        double dy = y - o.y;
+        return Math.sqrt(dx * dx + dy * dy);
     }
 
     /** The same direction with length 1. */

@@ -54,7 +54,7 @@ final class ToothFacts {
         for (Tooth t : Tooth.LOWER_INCISORS) {
             ToothRecord x = r.tooth(t);
             Bracket b = c.hardware().bracket(t);
-            out.add(new LowerIncisor(Places.tooth(t), t, Answers.erupted(x.state()), x.gingivaThickness(), x.keratinised(), x.recession(),
+            out.add(new LowerIncisor(Places.tooth(t), t, Answers.erupted(x.state()), x.gingivaThickness(), x.keratinised(), seen(x.recession()),
                     opinion(x.recession(), c.mouth().periodontalOpinion()), most, b.bonded(), b.loose(), b.slot().minus(c.wire().size())));
         }
     }
@@ -66,6 +66,11 @@ final class ToothFacts {
 
     private static void pair(Source s, Tooth left, List<CaseFact> out) {
         out.add(new Antimeres(Places.pair(left), left, s.readings().width(left).minus(s.readings().width(left.antimere())).abs()));
+    }
+
+    /** Zero says that no recession was seen: there is no size that could have been misread. */
+    private static Measured seen(Measured recession) {
+        return recession.known() && recession.value() == 0 ? Measured.exact(0, recession.unit()) : recession;
     }
 
     /** Without recession there is nothing to give an opinion on; a given answer stands all the same. */

@@ -1,6 +1,8 @@
 package dev.fairlead.measure.part;
 
 import dev.fairlead.measure.wire.BeamForces;
+import dev.fairlead.measure.wire.NearForces;
+import dev.fairlead.model.Case;
 
 /** The parts that a case is measured with. */
 public record Parts(PositionPart position, WirePart wire, ForcePart force) {
@@ -15,6 +17,11 @@ public record Parts(PositionPart position, WirePart wire, ForcePart force) {
     /** The same without the beam model, where no forces are judged. */
     public Parts withoutForces() {
         return new Parts(position, wire, new NoForceModel());
+    }
+
+    /** The same for variants of a case that differ from it by errors of measurement: the beam model is solved for the case itself alone. */
+    public Parts near(Case base) {
+        return new Parts(position, wire, new NearForces(base, force));
     }
 
     /** Published rules and plane geometry; no beam model. */

@@ -26,10 +26,11 @@ final class PlainWire implements WirePart {
 
     @Override
     public Measured blankSpare(Case c, Workbook book) {
-        WireGeometry geometry = WireGeometry.of(c);
-        if (book.wanted()) {
-            WireWords.write(geometry, c, book);
+        if (!book.wanted()) {
+            return WireGeometry.spare(c);
         }
+        WireGeometry geometry = WireGeometry.of(c);
+        WireWords.write(geometry, c, book);
         return geometry.spare();
     }
 

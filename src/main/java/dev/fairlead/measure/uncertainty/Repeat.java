@@ -32,7 +32,7 @@ public record Repeat(String pointer, double drop, List<String> criteria) {
         for (String source : sources) {
             List<Gain> gains = new ArrayList<>();
             for (String criterion : flips.criteria()) {
-                double drop = flips.rests(criterion, source) ? flips.of(criterion) - flips.repeated(criterion, source) : 0;
+                double drop = flips.drop(criterion, source);
                 if (drop > LEAST) {
                     gains.add(new Gain(criterion, drop));
                 }

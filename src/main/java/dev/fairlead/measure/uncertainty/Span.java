@@ -1,15 +1,26 @@
 package dev.fairlead.measure.uncertainty;
 
 import dev.fairlead.model.Measured;
+import java.util.Arrays;
 import java.util.List;
 
-/**
- * One value of one place, and how far it may move to either side before its criterion ends differently.
- *
- * @param below way down to the nearest limit, in the unit of the value; infinite where none lies there
- * @param above way up to the nearest limit; infinite where none lies there
- */
-record Span(Measured value, double below, double above) {
+/** One value of one place with the errors of measurement in it, and how far it may move before its criterion ends differently. */
+final class Span {
+    private final String[] sources;
+    private final double[] parts;
+    private final double sd;
+    private final double below;
+    private final double above;
+
+    /** {@code below} and {@code above} are the ways to the nearest limits, in the unit of the value; infinite where none lies there. */
+    private Span(String[] sources, double[] parts, double below, double above) {
+        this.sources = sources;
+        this.parts = parts;
+        this.below = below;
+        this.above = above;
+        this.sd = Math.sqrt(Arrays.stream(parts).map(p -> p * p).sum());
+    }
+
     /** On each side only the nearest limit counts: whoever passes the next has passed it. */
     static Span of(List<Compared> limits) {
         double below = Double.POSITIVE_INFINITY;
@@ -21,53 +32,61 @@ record Span(Measured value, double below, double above) {
                 above = Math.min(above, c.distance());
             }
         }
-        return new Span(limits.get(0).value(), below, above);
+        Measured m = limits.get(0).value();
+        String[] sources = m.sources().stream().filter(Compared::measured).toArray(String[]::new);
+        return new Span(sources, Arrays.stream(sources).mapToDouble(m::part).toArray(), below, above);
     }
 
-    /** What one measurement contributes to the error; less for the one that is repeated. */
-    double part(String source, String repeated) {
-        double part = Compared.measured(source) ? value.part(source) : 0;
-        return source.equals(repeated) ? part / Math.sqrt(2) : part;
+    boolean rests(String source) {
+        return part(source) != 0;
     }
 
-    private double sd(String repeated) {
-        double sum = 0;
-        for (String s : value.sources()) {
-            double part = part(s, repeated);
-            sum += part * part;
+    private double part(String source) {
+        int i = Arrays.binarySearch(sources, source);
+        return i < 0 ? 0 : parts[i];
+    }
+
+    boolean shares(Span other) {
+        return Arrays.stream(sources).anyMatch(other::rests);
+    }
+
+    /** The same with the error of one measurement divided by sqrt 2. */
+    Span repeated(String source) {
+        int i = Arrays.binarySearch(sources, source);
+        if (i < 0) {
+            return this;
         }
-        return Math.sqrt(sum);
+        double[] less = parts.clone();
+        less[i] /= Math.sqrt(2);
+        return new Span(sources, less, below, above);
     }
 
     /** Probability that the value stays between its limits. */
-    double stays(String repeated) {
-        double sd = sd(repeated);
-        return sd == 0 ? 1 : 1 - tail(below, sd) - tail(above, sd);
+    double stays() {
+        return sd == 0 ? 1 : 1 - tail(below) - tail(above);
     }
 
-    private static double tail(double distance, double sd) {
+    private double tail(double distance) {
         return Double.isInfinite(distance) ? 0 : NormalTail.beyond(distance, sd);
     }
 
     /** Correlation of the errors of two values; 0 when one has no error. */
-    double correlation(Span other, String repeated) {
+    double correlation(Span other) {
         double sum = 0;
-        for (String s : value.sources()) {
-            sum += part(s, repeated) * other.part(s, repeated);
+        for (int i = 0; i < sources.length; i++) {
+            sum += parts[i] * other.part(sources[i]);
         }
-        double scale = sd(repeated) * other.sd(repeated);
-        return scale == 0 ? 0 : sum / scale;
+        return sd == 0 || other.sd == 0 ? 0 : sum / (sd * other.sd);
     }
 
     /** Probability that this value stays when that one does. */
-    double staysGiven(Span other, String repeated) {
-        double given = other.stays(repeated);
-        double mine = sd(repeated);
-        double its = other.sd(repeated);
-        if (given == 0 || mine == 0 || its == 0) {
-            return stays(repeated);
+    double staysGiven(Span other) {
+        double r = correlation(other);
+        double given = other.stays();
+        if (r == 0 || given == 0) {
+            return stays();
         }
-        double both = TwoNormals.inside(-below / mine, above / mine, -other.below / its, other.above / its, correlation(other, repeated));
+        double both = TwoNormals.inside(-below / sd, above / sd, -other.below / other.sd, other.above / other.sd, r);
         return Math.max(0, Math.min(1, both / given));
     }
 }

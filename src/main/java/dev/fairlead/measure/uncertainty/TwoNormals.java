@@ -1,12 +1,12 @@
 package dev.fairlead.measure.uncertainty;
 
-import org.hipparchus.analysis.integration.gauss.GaussIntegratorFactory;
-import org.hipparchus.analysis.integration.gauss.GaussIntegrator;
+import org.hipparchus.analysis.integration.gauss.LegendreRuleFactory;
 import org.hipparchus.special.Erf;
+import org.hipparchus.util.Pair;
 
 /** Areas of the standard normal distribution of two correlated variables (Drezner &amp; Wesolowsky 1990, after Plackett 1954). */
 final class TwoNormals {
-    private static final int POINTS = 40;
+    private static final Pair<double[], double[]> RULE = new LegendreRuleFactory().getRule(40);
     /** Beyond so many standard deviations nothing is left that a probability could show. */
     private static final double FAR = 9;
 
@@ -27,12 +27,13 @@ final class TwoNormals {
             return apart;
         }
         double end = Math.asin(Math.max(-1, Math.min(1, correlation)));
-        GaussIntegrator rule = new GaussIntegratorFactory().legendre(POINTS, Math.min(0, end), Math.max(0, end));
-        double joint = rule.integrate(t -> {
+        double joint = 0;
+        for (int i = 0; i < RULE.getFirst().length; i++) {
+            double t = end / 2 * (1 + RULE.getFirst()[i]);
             double cos = Math.cos(t);
-            return Math.exp(-(h * h + k * k - 2 * h * k * Math.sin(t)) / (2 * cos * cos));
-        });
-        return Math.max(0, Math.min(1, apart + Math.signum(end) * joint / (2 * Math.PI)));
+            joint += RULE.getSecond()[i] * Math.exp(-(h * h + k * k - 2 * h * k * Math.sin(t)) / (2 * cos * cos));
+        }
+        return Math.max(0, Math.min(1, apart + joint * end / 2 / (2 * Math.PI)));
     }
 
     /** Probability that one standard normal variable lies below {@code z}. */

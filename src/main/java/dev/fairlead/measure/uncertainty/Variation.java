@@ -87,7 +87,8 @@ final class Variation {
 
     private Part quantity(Field about, Measured m, String at) {
         double sd = errors.sd(at, m) * factors.getOrDefault(at, 1.0);
-        if (sd == 0) {
+        if (sd == 0 || m.value() == 0 && about.low() == 0) {
+            // zero where nothing lies below it says that nothing was seen: there is no size that could have been misread
             return null;
         }
         pointers.add(at);

@@ -16,7 +16,7 @@ import java.util.List;
  * Forces and stress at a visit by the beam model of the whole wire.
  *
  * <p>The two ends of the force are those of the model: tail hinging in the tube or held by it, three ways of tying, and the range of the
- * modulus where none is declared. They have no standard error; nothing in them was measured.
+ * modulus where none is declared. Their standard error is that of what was measured; that of the model is not in it.
  */
 public final class BeamForces implements ForcePart {
     private static final int REMEMBERED = 512;
@@ -42,8 +42,9 @@ public final class BeamForces implements ForcePart {
             return noted(book, c, index, new Forces(force, force, Measured.unknown(none), Measured.unknown(Pointers.union(heights, none))), answer.failure());
         }
         Elastic e = Elastic.of(c.wire()).orElseThrow();
-        return noted(book, c, index, new Forces(gf(answer.low() * e.low() / BeamCase.E), gf(answer.high() * e.high() / BeamCase.E),
-                Measured.exact(answer.stress() * e.high() / BeamCase.E, Unit.MPA), intrusive(c, index, ask, e, heights)), "");
+        Forces exact = new Forces(gf(answer.low() * e.low() / BeamCase.E), gf(answer.high() * e.high() / BeamCase.E),
+                Measured.exact(answer.stress() * e.high() / BeamCase.E, Unit.MPA), intrusive(c, index, ask, e, heights));
+        return noted(book, c, index, ForceLaw.of(c, index, inputs.arch()).withErrors(exact), "");
     }
 
     /** The larger of both tube conditions, mean of the four incisors; only where the heights of both tubes are measured. */

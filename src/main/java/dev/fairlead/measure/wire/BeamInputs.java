@@ -53,6 +53,10 @@ final class BeamInputs {
         }
     }
 
+    PatientArch arch() {
+        return arch;
+    }
+
     /** What is missing for an answer; empty when the model can be asked. */
     List<String> missing() {
         List<String> missing = List.of();

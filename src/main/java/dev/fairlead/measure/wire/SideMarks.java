@@ -1,6 +1,7 @@
 package dev.fairlead.measure.wire;
 
 import dev.fairlead.measure.arch.PatientArch;
+import dev.fairlead.measure.archform.ArchCurve;
 import dev.fairlead.measure.archform.ArcRuler;
 import dev.fairlead.measure.mechanics.ArchGeometry;
 import dev.fairlead.measure.mechanics.ArchPath;
@@ -36,11 +37,22 @@ public record SideMarks(Side side, Measured tube, Measured firstBend, Measured o
     /** Distance of a lateral incisor's bracket from the midline that marks and blank allow for, mm; it hardly matters. */
     private static final double LATERAL = 8.3;
     private static final double QUARTER_TURN = Math.PI / 2;
+    /** Both sides ask for the same; so do a case and its variants that differ in something else. */
+    private static final int REMEMBERED = 256;
+    private static final Memo<ArchCurve, ArcRuler> RULERS = new Memo<>(REMEMBERED, ArchCurve::ruler);
+    private static final Memo<Around, Blank> BLANKS = new Memo<>(REMEMBERED, Around::blank);
+
+    /** A wire that goes round an arch to one fold on either side. */
+    private record Around(ArchCurve curve, FoldSpec fold, double lateral) {
+        Blank blank() {
+            return Blank.of(new ArchGeometry(new ArchPath(curve), fold.leg(), lateral / 2, lateral), fold, fold, TAIL);
+        }
+    }
 
     static SideMarks of(Case c, PatientArch arch, Side side) {
         Measured tubeLength = c.hardware().tube(side).length();
         Measured r = FoldShape.plannedRadius(c);
-        Measured tube = Measured.function(Unit.MM, x -> half(arch.curve(x).ruler(), side), arch.inputs());
+        Measured tube = Measured.function(Unit.MM, x -> half(RULERS.of(arch.curve(x)), side), arch.inputs());
         Measured run = tube.known() && tubeLength.known() && r.known()
                 ? tube.plus(detour(arch, side, tube.value(), tubeLength.value(), r.value())) : tube.plus(tubeLength).plus(r);
         Measured quarter = r.times(QUARTER_TURN);
@@ -59,8 +71,7 @@ public record SideMarks(Side side, Measured tube, Measured firstBend, Measured o
     /** Extra way from the lateral incisor round to the fold, which stands off towards the cheek, mm. */
     private static double detour(PatientArch arch, Side side, double half, double leg, double r) {
         FoldSpec fold = new FoldSpec(r, leg, leg, 0, TIP);
-        double lateral = Math.min(LATERAL, half / 2);
-        Blank blank = Blank.of(new ArchGeometry(new ArchPath(arch.curve()), leg, lateral / 2, lateral), fold, fold, TAIL);
+        Blank blank = BLANKS.of(new Around(arch.curve(), fold, Math.min(LATERAL, half / 2)));
         return (side == Side.LEFT ? blank.runLeft() : blank.runRight()) - half;
     }
 }

@@ -39,6 +39,12 @@ public record WireGeometry(PatientArch arch, SideMarks left, SideMarks right, Fo
                 blank, c.wire().blankLength().minus(blank), compared);
     }
 
+    /** {@link #spare()} alone: what audits of many cases need of all this. */
+    public static Measured spare(Case c) {
+        PatientArch arch = PatientArch.of(c);
+        return c.wire().blankLength().minus(SideMarks.of(c, arch, Side.RIGHT).end().plus(SideMarks.of(c, arch, Side.LEFT).end()));
+    }
+
     public SideMarks marks(Side side) {
         return side == Side.LEFT ? left : right;
     }

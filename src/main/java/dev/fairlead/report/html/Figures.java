@@ -4,13 +4,21 @@ import dev.fairlead.check.Checked;
 import dev.fairlead.report.picture.Drawing;
 import dev.fairlead.report.picture.Picture;
 import dev.fairlead.report.picture.Pictures;
+import dev.fairlead.report.picture.Svg;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /** The pictures of one case: a few to open with, and all with their tables. */
 public final class Figures {
     /** What a presentation opens with, column by column. */
     private static final List<List<String>> FIRST = List.of(List.of("arch", "space"), List.of("position"), List.of("forecast"));
+
+    private static final Pattern BOX = Pattern.compile("viewBox=\"0 0 ([0-9.]+) ([0-9.]+)\"");
+    /** Widths on paper: three in a row, and one alone. */
+    private static final double FIRST_MM = 56;
+    private static final double PLATE_MM = 92;
 
     private final List<Drawing> drawings;
     private final String prefix;
@@ -46,7 +54,17 @@ public final class Figures {
     /** The drawing with names that no other case on the page uses. */
     public String svg(Picture p) {
         String svg = p.svg().replace("\"" + p.id() + "-title", "\"" + prefix + p.id() + "-title").replace(p.id() + "-desc\"", prefix + p.id() + "-desc\"");
-        return paper ? svg.replaceFirst("<svg ", "<svg alt=\"" + attribute(p.title() + ". " + p.description()).replace("$", "\\$") + "\" ") : svg;
+        return paper ? "<svg alt=\"" + attribute(p.title() + ". " + p.description()) + "\" " + size(p) + svg.substring("<svg ".length()) : svg;
+    }
+
+    /** The layout for paper asks for both width and height. */
+    private String size(Picture p) {
+        Matcher box = BOX.matcher(p.svg());
+        if (p.svg().startsWith("<svg width=") || !box.find()) {
+            return "";
+        }
+        double width = isFirst(p) ? FIRST_MM : PLATE_MM;
+        return "width=\"" + Svg.num(width) + "mm\" height=\"" + Svg.num(width * Double.parseDouble(box.group(2)) / Double.parseDouble(box.group(1))) + "mm\" ";
     }
 
     private static String attribute(String text) {

@@ -19,7 +19,7 @@ import java.util.List;
  */
 public final class ArchDrawing {
     /** Room for labels beside the widest part of the arch, mm. */
-    private static final double BESIDE = 32;
+    private static final double BESIDE = 36;
     private static final double ABOVE = 9;
     private static final double BELOW = 12;
     private static final double TUBE_WIDTH = 1.6;

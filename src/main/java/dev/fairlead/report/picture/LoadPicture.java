@@ -54,8 +54,8 @@ public final class LoadPicture {
         svg.area(Ink.WASH, 1, outline());
         curve(svg, band.heldCurve(), 0);
         curve(svg, band.hingedCurve(), 5);
-        label(svg, band.heldCurve(), "tail held", -8);
-        label(svg, band.hingedCurve(), "tail hinging", 16);
+        label(svg, band.heldCurve(), "tail held", -4);
+        label(svg, band.hingedCurve(), "tail hinging", 14);
         List<List<String>> rows = new ArrayList<>();
         for (int i = 0; i < band.heldCurve().points().size(); i++) {
             LoadDeflection.Point held = band.heldCurve().points().get(i);
@@ -114,12 +114,16 @@ public final class LoadPicture {
 
     /** The name stands at the right of the curve's first stretch, held above it and hinging below. */
     private void label(Svg svg, LoadDeflection curve, String words, double shift) {
-        LoadDeflection.Point a = curve.points().get(0);
-        LoadDeflection.Point b = curve.points().get(1);
-        double share = 0.35;
-        double x = x(a.movement() + share * (b.movement() - a.movement()));
+        double at = standOff * 0.28;
+        int i = 0;
+        while (curve.points().get(i + 1).movement() < at) {
+            i++;
+        }
+        LoadDeflection.Point a = curve.points().get(i);
+        LoadDeflection.Point b = curve.points().get(i + 1);
+        double share = (at - a.movement()) / (b.movement() - a.movement());
         double y = y(gf(a.forward() + share * (b.forward() - a.forward())));
-        svg.text(Ink.INK, 11, shift < 0 ? Anchor.start : Anchor.end, x + (shift < 0 ? 6 : -6), y + shift * 0.6, words);
+        svg.text(Ink.INK, 11, shift < 0 ? Anchor.start : Anchor.end, x(at) + (shift < 0 ? 6 : -6), y + shift, words);
     }
 
     private double x(double movement) {

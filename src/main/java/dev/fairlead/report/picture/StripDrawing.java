@@ -10,7 +10,7 @@ import java.util.List;
 
 /** The straight blank with its marks, in units of mm, to lay the wire on: the patient's right on the left. */
 public final class StripDrawing {
-    private static final double ABOVE = 27;
+    private static final double ABOVE = 33;
     private static final double BELOW = 8;
     private static final double MARGIN = 6;
     private static final double LETTER = 2.5;

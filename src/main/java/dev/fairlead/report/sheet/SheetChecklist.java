@@ -23,7 +23,7 @@ final class SheetChecklist {
     }
 
     void write(Stage stage, String title, String when) {
-        out.open("div", "class", "list" + (stage == Stage.BENCH ? " newpage" : "")).element("h2", title).element("p", when, "class", "hint");
+        out.open("div", "class", "list newpage").element("h2", title).element("p", when, "class", "hint");
         out.open("table", "class", "check").open("thead").open("tr").element("th", "done", "scope", "col").element("th", "what is asked", "scope", "col")
                 .element("th", "right", "scope", "col").element("th", "left", "scope", "col").element("th", "initials", "scope", "col").close().close().open("tbody");
         for (Criterion c : catalogue.criteria(stage)) {

@@ -18,6 +18,9 @@ import java.util.stream.Collectors;
 /** The pages of a sheet as XHTML. */
 final class SheetHtml {
     static final String DESCRIPTION = "Wire of a lower advancing utility arch true to size, with marks, folds, and the checklist for bench and chair.";
+    /** Left and right margin of the page together, mm, as in the style sheet. */
+    private static final double SIDES = 28;
+    private static final int VISITS = 6;
     private static final String CSS = resource("/look/sheet.css");
 
     private final SheetCase c;
@@ -47,6 +50,7 @@ final class SheetHtml {
         cautions();
         checklist(Stage.BENCH, "At the bench", "Answered before the wire leaves the bench.");
         checklist(Stage.INSERTION, "At the chair", "Answered as the wire goes in.");
+        visits();
         signatures();
         return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n" + out.close().close().done();
     }
@@ -54,7 +58,7 @@ final class SheetHtml {
     private String page() {
         String foot = "case " + c.subject.id() + " · " + day() + "Fairlead " + c.checked.report().tool() + " · rulebase " + c.checked.report().rulebase().version() + " "
                 + c.checked.report().rulebase().hash().substring(0, 8);
-        return "@page { size: " + Svg.num(paper.width()) + "mm " + Svg.num(paper.height()) + "mm; @bottom-left { content: '" + foot + "' } }\n";
+        return "@page { size: " + Svg.num(paper.width()) + "mm " + Svg.num(paper.height()) + "mm; @bottom-left { content: '" + foot + "'; font-family: 'DejaVu Sans'; font-size: 7pt; color: #556270; white-space: nowrap } }\n";
     }
 
     private String day() {
@@ -70,9 +74,9 @@ final class SheetHtml {
     private void rule() {
         out.open("div", "class", "first");
         drawing("rule", "Check rule", "A rule of 100 mm with a stroke at each mm.", RuleDrawing.LENGTH + 2 * RuleDrawing.MARGIN, RuleDrawing.HEIGHT, svg -> RuleDrawing.draw(svg, 0, 0));
-        out.open("p").element("b", "Measure this rule first.").text(" It is 100 mm from edge to edge. If it is not, print again at 100 % (“actual size”), not fitted to the page.").close();
-        out.open("p").text("Measured ").element("span", " ", "class", "line short").text(" mm   by ").element("span", " ", "class", "line short").close();
-        out.close();
+        out.open("div", "class", "say").open("p").element("b", "Measure this rule first.").text(" It is 100 mm from edge to edge. If it is not, print again at 100 % (“actual size”), not fitted to the page.").close();
+        out.open("p").text("Measured ").element("span", " ", "class", "line short").text(" mm by ").element("span", " ", "class", "line short").close();
+        out.close().empty("div", "class", "clear").close();
     }
 
     private void arch() {
@@ -93,8 +97,11 @@ final class SheetHtml {
             return;
         }
         out.open("div", "class", "keep").element("h2", "The straight blank, true to size");
+        double middle = Math.max(0, (paper.width() - SIDES - c.strip().width()) / 2);
+        out.open("div", "style", "margin-left: " + Svg.num(middle) + "mm");
         drawing("strip", "The straight blank, true to size", "The blank with midline, tubes, both bends, cut and ends marked on each side.", c.strip().width(), c.strip().height(),
                 svg -> c.strip().draw(svg, 0, 0));
+        out.close();
         out.element("p", "Lay the wire on the line and carry the marks over. A mark is the middle of its bend. Mark the second side only with the first one seated"
                 + " against its tube.", "class", "hint").close();
     }
@@ -141,6 +148,23 @@ final class SheetHtml {
 
     private void checklist(Stage stage, String title, String when) {
         new SheetChecklist(catalogue, out).write(stage, title, when);
+    }
+
+    private void visits() {
+        out.open("div", "class", "keep").element("h2", "Activations").element("p", "Gap opened and stand-off in mm, each side; total force on the gauge in gf.", "class", "hint")
+                .open("table", "class", "log").open("thead").open("tr");
+        for (String head : List.of("day", "gap right", "gap left", "stand-off right", "stand-off left", "gauge", "moved since start", "initials")) {
+            out.element("th", head, "scope", "col");
+        }
+        out.close().close().open("tbody");
+        for (int i = 0; i < VISITS; i++) {
+            out.open("tr");
+            for (int k = 0; k < 8; k++) {
+                out.open("td").element("span", " ", "class", "rule").close();
+            }
+            out.close();
+        }
+        out.close().close().close();
     }
 
     private void signatures() {

@@ -6,6 +6,7 @@ import dev.fairlead.measure.mechanics.ForceBand;
 import dev.fairlead.measure.wire.FoldOpening;
 import dev.fairlead.measure.wire.SideMarks;
 import dev.fairlead.measure.wire.WireForces;
+import dev.fairlead.measure.wire.WireGeometry;
 import dev.fairlead.model.Choice;
 import dev.fairlead.model.Fact;
 import dev.fairlead.model.Measured;
@@ -36,7 +37,7 @@ final class SheetTables {
         out.close().close().open("tbody");
         mark("tube, mesial end (along the arch)", SideMarks::tube, false);
         mark("first bend, its middle", SideMarks::firstBend, true);
-        mark("    distal to the tube by", SideMarks::offset, true);
+        mark("… distal to the tube by", SideMarks::offset, true);
         mark("second bend, its middle; becomes the stop", SideMarks::secondBend, true);
         mark("cut, flush with the distal end of the tube", SideMarks::cut, true);
         mark("end of the blank, with 2 mm to hold", SideMarks::end, false);
@@ -73,12 +74,12 @@ final class SheetTables {
         fact("modulus", declared(w.modulus()));
         fact("proof strength", declared(w.proofStrength()));
         fact("form", words(w.formClass()));
-        fact("width at the tubes", value(w.formMolarWidth()));
-        fact("width at the canines", value(w.formCanineWidth()));
-        fact("plier beak, radius", w.beakRadius().known() ? Numbers.text(w.beakRadius(), 2) : "");
+        fact("width at tubes", value(w.formMolarWidth()));
+        fact("width at canines", value(w.formCanineWidth()));
+        fact("plier beak radius", w.beakRadius().known() ? Numbers.text(w.beakRadius(), 2) : "");
         fact("blank to cut", value(c.geometry.blank()));
         fact("blank in hand", value(w.blankLength()));
-        fact("stand-off wanted", value(c.subject.plan().standOff()));
+        fact("stand-off", value(c.subject.plan().standOff()));
         out.close().close().close();
     }
 
@@ -112,9 +113,10 @@ final class SheetTables {
         fold("height when closed, to the wire's middle", FoldOpening::height, true);
         fold("wire in the fold", f -> c.geometry.marks(f.side()).foldWire(), false);
         fold("gap to open with the plier", FoldOpening::gap, true);
-        fold("    forward travel per mm of gap", FoldOpening::gain, false);
-        fold("    front sinks, unless levelled, by", FoldOpening::drop, false);
+        fold("… forward travel per mm of gap", FoldOpening::gain, false);
+        fold("… front sinks, unless levelled, by", FoldOpening::drop, false);
         fold("left for later visits, after the whole plan", FoldOpening::spare, false);
+        fold("tip that keeps 1 mm to the gingiva", f -> WireGeometry.tipNeeded(c.subject, f.side(), WireGeometry.CLEARANCE), false);
         fold("tip towards the cheek", f -> c.subject.bench().fold(f.side()).buccalTip(), true);
         out.close().close();
     }

@@ -17,7 +17,7 @@ final class SizeSection {
 
     /** One line for each diameter, mm; {@code forces} works one case out. */
     static Section of(Case c, List<Double> sizes, Function<Case, WireForces> forces) {
-        Section.Draft t = new Section.Draft("sizes", "The same plan with other sizes of wire", List.of("total, gf", "after 1 mm, gf", "peak, MPa", "blank, mm"));
+        Section.Draft t = new Section.Draft("sizes", "The same plan with other sizes of wire", List.of("total, gf", "1 mm on, gf", "peak, MPa", "blank, mm"));
         for (double d : sizes) {
             Case other = Edit.set(c, "/wire/size", d);
             WireForces f = forces.apply(other);
@@ -36,7 +36,7 @@ final class SizeSection {
                     ? bare(b.hingedCurve().forwardAfter(1).getAsDouble(), b.heldCurve().forwardAfter(1).getAsDouble()) : Cell.words("-"),
                     new Cell(Numbers.plain(most, 0), Measured.exact(most, Unit.MPA), java.util.OptionalDouble.empty()), length), "mechanics-model", "geometry");
         }
-        return t.note("Total: least to most. After 1 mm: tail hinging to held. Peak: tail held, highest modulus. Beak, legs, stand-off, modulus and proof strength"
+        return t.note("Total: least to most. 1 mm on, after so much movement: tail hinging to held. Peak: tail held, highest modulus. Beak, legs, stand-off, modulus and proof strength"
                 + " as in the case; force goes with the fourth power of the diameter, and a thinner wire makes a tighter bend on the same beak.").done();
     }
 

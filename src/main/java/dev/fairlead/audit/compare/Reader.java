@@ -1,0 +1,32 @@
+package dev.fairlead.audit.compare;
+
+import dev.fairlead.audit.source.Item;
+import dev.fairlead.audit.source.TableException;
+import dev.fairlead.intake.Reading;
+import dev.fairlead.model.Case;
+import java.util.function.Function;
+
+/** Reads a case and does something with it; a case that cannot be read becomes a reason. */
+final class Reader {
+    /** What came of a case, or why nothing did. */
+    record Got<T>(String source, String id, T value, String trouble) {}
+
+    private Reader() {}
+
+    static <T> Got<T> with(Item item, Function<Case, T> work) {
+        try {
+            Reading reading = item.read(item.text());
+            if (!reading.read()) {
+                return new Got<>(item.source(), "", null, reading.errors().get(0).toString());
+            }
+            Case c = reading.value().orElseThrow();
+            return new Got<>(item.source(), c.id(), work.apply(c), "");
+        } catch (TableException e) {
+            return new Got<>(item.source(), "", null, e.getMessage());
+        }
+    }
+
+    static <T> Got<T> givenUp(Item item) {
+        return new Got<>(item.source(), "", null, "given up for time");
+    }
+}

@@ -1,0 +1,28 @@
+package dev.fairlead.audit.page;
+
+import dev.fairlead.audit.compare.Comparison;
+import dev.fairlead.audit.compare.Sweep;
+import dev.fairlead.report.picture.Picture;
+import gg.jte.output.StringOutput;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Writes comparisons and sweeps as one page of HTML. */
+public final class ComparePage {
+    /** All that the page shows; either part may be left out. */
+    public record View(String a, String b, Optional<Comparison.Result> comparison, List<SweepView> sweeps, String style) {}
+
+    /** A sweep with its curves. */
+    public record SweepView(Sweep.Result result, List<Picture> curves) {}
+
+    private ComparePage() {}
+
+    public static String of(String a, String b, Optional<Comparison.Result> comparison, List<Sweep.Result> sweeps) {
+        View view = new View(a, b, comparison, sweeps.stream().map(s -> new SweepView(s, s.curves().stream().map(c -> SweepChart.of(c, s.threshold())).toList())).toList(),
+                AuditPage.style());
+        StringOutput out = new StringOutput(1 << 18);
+        AuditPage.ENGINE.render("audit/compare.jte", Map.of("v", view), out);
+        return out.toString();
+    }
+}

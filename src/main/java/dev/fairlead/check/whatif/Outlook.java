@@ -1,0 +1,25 @@
+package dev.fairlead.check.whatif;
+
+import dev.fairlead.findings.Finding;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What could clear one open warning.
+ *
+ * @param finding the warning
+ * @param single the smallest change of one thing; without harm to others where there is such a one
+ * @param set the smallest set of changes that clears it without harm to others, where no single change does
+ * @param rests what the warning rests on that no plan can change, in words
+ * @param searched false when the search was ended before all sets were tried
+ */
+public record Outlook(Finding finding, Optional<Suggestion> single, Optional<Suggestion> set, List<String> rests, boolean searched) {
+    public Outlook {
+        rests = List.copyOf(rests);
+    }
+
+    /** The best there is; empty when no plan clears it. */
+    public Optional<Suggestion> best() {
+        return set.isPresent() ? set : single;
+    }
+}

@@ -1,0 +1,201 @@
+package dev.fairlead.check.whatif;
+
+import dev.fairlead.model.Case;
+import dev.fairlead.model.Choices.Pattern;
+import dev.fairlead.model.Choices.Sides;
+import dev.fairlead.model.Fact;
+import dev.fairlead.model.Measured;
+import dev.fairlead.model.Side;
+import dev.fairlead.model.Stage;
+import dev.fairlead.model.Unit;
+import dev.fairlead.model.Visit;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What is still open to planning in a case: never a fact of the patient, and never what is done already. The plan itself until the target
+ * is reached, the wire and its bends until it goes in, today's visit, dates that lie ahead, recalls.
+ */
+final class PlanVariables {
+    /** Round wires that are sold, inches: 0.012 to 0.022. */
+    private static final double[] WIRES_INCH = {0.012, 0.014, 0.016, 0.018, 0.020, 0.022};
+    private static final double HALF = 0.5;
+    private static final double TENTH = 0.1;
+    private static final int MOST_WEEKS = 8;
+    /** A midline that is off by less is left alone, mm; common practice. */
+    private static final double OFF_CENTRE = 1;
+
+    private final Case c;
+    private final Optional<LocalDate> day;
+    private final List<Variable> all = new ArrayList<>();
+
+    private PlanVariables(Case c, Optional<LocalDate> day) {
+        this.c = c;
+        this.day = day;
+    }
+
+    /** The variables of a case judged as of a stage, on a day; without a day nothing dated is open. */
+    static List<Variable> of(Case c, Optional<LocalDate> day, Stage reached) {
+        PlanVariables v = new PlanVariables(c, day);
+        if (reached.compareTo(Stage.ACTIVATION) <= 0) {
+            v.plan();
+        }
+        if (reached.compareTo(Stage.BENCH) <= 0) {
+            v.wire();
+            v.folds();
+        }
+        v.visit();
+        v.end();
+        v.all.removeIf(x -> x.settings().isEmpty());
+        return List.copyOf(v.all);
+    }
+
+    private void plan() {
+        stepped(HALF, "/plan/advanceLeft");
+        stepped(HALF, "/plan/advanceRight");
+        stepped(HALF, "/plan/advanceLeft", "/plan/advanceRight");
+        stepped(HALF, "/plan/standOff");
+        stepped(1, "/plan/intervalWeeks");
+        if (c.plan().pattern().known()) {
+            other("/plan/pattern", c.plan().pattern().is(Pattern.BOTH_SIDES) ? Pattern.ALTERNATING : Pattern.BOTH_SIDES);
+        }
+        sided();
+    }
+
+    /** A front that is to go to one side needs more advance on the other; half a millimetre more makes the plan a sided one. */
+    private void sided() {
+        Measured midline = c.bite().lowerMidline();
+        Measured left = c.plan().advanceLeft();
+        Measured right = c.plan().advanceRight();
+        if (!midline.known() || Math.abs(midline.value()) < OFF_CENTRE || !left.known() || !right.known() || c.plan().moreOn().isOther(Sides.BOTH)) {
+            return;
+        }
+        // the lower midline is positive to the left: it comes back by more advance on the left
+        boolean more = midline.value() > 0;
+        double least = Math.max(left.value(), right.value()) + HALF;
+        all.add(new Variable(List.of(new Setting(1, List.of(Change.of(c, "/plan/moreOn", (more ? Sides.LEFT : Sides.RIGHT).word()),
+                Change.of(c, more ? "/plan/advanceLeft" : "/plan/advanceRight", least))))));
+    }
+
+    private void wire() {
+        if (c.wire().size().known()) {
+            List<Double> sizes = new ArrayList<>();
+            for (double inch : WIRES_INCH) {
+                double mm = Math.rint(Unit.INCH.to(Unit.MM, inch) * 1000) / 1000;
+                if (Math.abs(mm - c.wire().size().value()) > 0.002) {
+                    sizes.add(mm);
+                }
+            }
+            sizes.sort(Comparator.comparingDouble(mm -> Math.abs(mm - c.wire().size().value())));
+            all.add(Variable.listed(c, "/wire/size", sizes));
+            all.add(planned(sizes));
+        }
+        stepped(HALF, "/wire/formMolarWidth");
+        stepped(HALF, "/wire/formCanineWidth");
+        stepped(HALF, "/wire/formDepth");
+        stepped(TENTH, "/wire/beakRadius");
+        stepped(5, "/wire/blankLength");
+    }
+
+    /** Another wire, planned as well as taken. */
+    private Variable planned(List<Double> sizes) {
+        List<Setting> settings = new ArrayList<>();
+        for (double mm : sizes) {
+            settings.add(new Setting(settings.size() + 1, List.of(Change.of(c, "/wire/size", mm), Change.of(c, "/wire/plannedSize", mm))));
+        }
+        return new Variable(settings);
+    }
+
+    private void folds() {
+        for (Side side : Side.values()) {
+            String fold = "/bench/" + side.word();
+            for (String length : new String[] {"/firstBendOffset", "/length", "/height", "/clearGingiva", "/clearCheek", "/firstMark"}) {
+                stepped(HALF, fold + length);
+            }
+            stepped(TENTH, fold + "/bendRadius");
+            for (String angle : new String[] {"/outOfSquare", "/legsOutOfParallel"}) {
+                stepped(1, fold + angle);
+            }
+        }
+    }
+
+    /** What is done today can still be done otherwise, or on another day. */
+    private void visit() {
+        int last = c.visits().size() - 1;
+        if (last < 0 || !open(c.visits().get(last).date(), true)) {
+            return;
+        }
+        String at = "/visits/" + last;
+        opening(at, c.visits().get(last), Side.LEFT);
+        opening(at, c.visits().get(last), Side.RIGHT);
+        opening(at, c.visits().get(last), Side.values());
+        weeks(at + "/date", c.visits().get(last).date(), 1);
+    }
+
+    /** A fold that is opened to another stand-off has its gap opened in proportion, to a tenth of a millimetre. */
+    private void opening(String visit, Visit v, Side... sides) {
+        String[] pointers = new String[sides.length];
+        for (int i = 0; i < sides.length; i++) {
+            pointers[i] = visit + "/" + sides[i].word() + "/standOff";
+        }
+        List<Setting> settings = new ArrayList<>();
+        for (Setting s : Variable.stepped(c, HALF, pointers).settings()) {
+            List<Change> changes = new ArrayList<>(s.changes());
+            for (int i = 0; i < sides.length; i++) {
+                Measured gap = v.side(sides[i]).gapOpened();
+                double now = v.side(sides[i]).standOff().value();
+                if (gap.known() && now > 0) {
+                    double share = (double) s.changes().get(i).value() / now;
+                    changes.add(Change.of(c, visit + "/" + sides[i].word() + "/gapOpened", Math.rint(gap.value() * share * 10) / 10));
+                }
+            }
+            settings.add(new Setting(s.steps(), changes));
+        }
+        all.add(new Variable(settings));
+    }
+
+    private void end() {
+        weeks("/holding/impression", c.holding().impression(), -1, 1);
+        weeks("/holding/cemented", c.holding().cemented(), -1, 1);
+        weeks("/holding/debonded", c.holding().debonded(), -1, 1);
+        stepped(1, "/holding/secondMolarRecall");
+        stepped(1, "/holding/recall");
+    }
+
+    private boolean open(Fact<LocalDate> date, boolean today) {
+        return date.known() && day.isPresent() && (date.get().isAfter(day.get()) || today && date.get().equals(day.get()));
+    }
+
+    /** A day that lies ahead, by whole weeks; never before the day of judging. */
+    private void weeks(String pointer, Fact<LocalDate> date, int... directions) {
+        if (!open(date, directions.length == 1)) {
+            return;
+        }
+        List<Setting> settings = new ArrayList<>();
+        for (int direction : directions) {
+            for (int k = 1; k <= MOST_WEEKS; k++) {
+                LocalDate then = date.get().plusWeeks((long) direction * k);
+                if (!then.isBefore(day.orElseThrow())) {
+                    settings.add(new Setting(k, List.of(Change.of(c, pointer, then.toString()))));
+                }
+            }
+        }
+        all.add(new Variable(settings));
+    }
+
+    private void stepped(double step, String... pointers) {
+        for (String p : pointers) {
+            if (Double.isNaN(Variable.value(c, p))) {
+                return;
+            }
+        }
+        all.add(Variable.stepped(c, step, pointers));
+    }
+
+    private void other(String pointer, Pattern value) {
+        all.add(Variable.listed(c, pointer, List.of(value.word())));
+    }
+}

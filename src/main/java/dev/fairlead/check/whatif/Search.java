@@ -1,0 +1,110 @@
+package dev.fairlead.check.whatif;
+
+import dev.fairlead.check.CheckOptions;
+import dev.fairlead.check.Checked;
+import dev.fairlead.check.Checker;
+import dev.fairlead.check.Doubting;
+import dev.fairlead.check.whatif.Trials.Tried;
+import dev.fairlead.findings.Finding;
+import dev.fairlead.findings.Missing;
+import dev.fairlead.intake.CasePaths;
+import dev.fairlead.measure.part.Parts;
+import dev.fairlead.model.Case;
+import dev.fairlead.model.Stage;
+import dev.fairlead.rules.QuickJudge;
+import dev.fairlead.rules.Rulebase;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Searches the plan of a case for the smallest changes that clear its open warnings: every setting of every variable alone, then sets of
+ * two and three of those that the warning depends on, the fewest steps first. Each plan is measured and judged anew. The order is fixed
+ * and the number of plans bounded, so that the same case gives the same answer. Safe to share between threads.
+ */
+public final class Search {
+    /** Sets of changes that are tried for one warning. */
+    private static final int MOST_SETS = 2000;
+    private static final int MOST_TOGETHER = 3;
+
+    private final Rulebase rulebase;
+    private final Parts parts;
+    private final QuickJudge judge;
+    private final Checker checker;
+
+    public Search(Rulebase rulebase, Parts parts) {
+        this.rulebase = rulebase;
+        this.parts = parts;
+        this.judge = rulebase.quickJudge();
+        this.checker = new Checker(rulebase, parts);
+    }
+
+    /** What could clear the open warnings of a case that was read from content with that hash. */
+    public WhatIf of(Case c, String hash, CheckOptions options) {
+        Checked checked = checker.check(c, hash, options.with(Doubting.NONE));
+        Stage reached = options.stage().orElse(c.stage());
+        Optional<LocalDate> day = options.date().isPresent() ? options.date() : c.date().value();
+        List<Finding> open = checked.report().findings().all().stream().filter(Finding::open).toList();
+        if (open.isEmpty()) {
+            return new WhatIf(checked, List.of(), Optional.empty(), 0);
+        }
+        Trials trials = new Trials(c, options.date(), reached, parts, rulebase, judge);
+        List<Variable> variables = PlanVariables.of(c, day, reached);
+        Map<Variable, List<Tried>> singles = new HashMap<>();
+        Map<Variable, BitSet> touched = new HashMap<>();
+        for (Variable v : variables) {
+            List<Tried> tried = v.settings().stream().map(s -> trials.tryOut(List.of(s))).toList();
+            singles.put(v, tried);
+            BitSet all = new BitSet();
+            tried.forEach(t -> all.or(trials.touched(t)));
+            touched.put(v, all);
+        }
+        List<Outlook> outlooks = new ArrayList<>();
+        List<Tried> best = new ArrayList<>();
+        for (Finding f : open) {
+            outlooks.add(outlook(f, trials, variables, singles, touched, best));
+        }
+        return new WhatIf(checked, outlooks, new Together(trials).of(best), trials.count());
+    }
+
+    private Outlook outlook(Finding f, Trials trials, List<Variable> variables, Map<Variable, List<Tried>> singles, Map<Variable, BitSet> touched,
+            List<Tried> best) {
+        int criterion = trials.index(f.id());
+        Tried clean = null;
+        Tried any = null;
+        for (Variable v : variables) {
+            for (Tried t : singles.get(v)) {
+                if (trials.clears(t, criterion)) {
+                    boolean harmless = trials.worsened(t).isEmpty();
+                    any = any == null || t.steps() < any.steps() ? t : any;
+                    clean = harmless && (clean == null || t.steps() < clean.steps()) ? t : clean;
+                }
+            }
+        }
+        if (clean != null) {
+            best.add(clean);
+            return new Outlook(f, Optional.of(trials.suggestion(clean)), Optional.empty(), rests(f), true);
+        }
+        BitSet matters = new BitSet();
+        matters.set(criterion);
+        if (any != null) {
+            trials.worsened(any).forEach(id -> matters.set(trials.index(id)));
+        }
+        boolean reachable = variables.stream().anyMatch(v -> touched.get(v).get(criterion));
+        List<Variable> relevant = variables.stream().filter(v -> touched.get(v).intersects(matters)).toList();
+        Sets sets = new Sets(trials, criterion, MOST_SETS);
+        Optional<Tried> found = reachable ? sets.smallest(relevant, MOST_TOGETHER) : Optional.empty();
+        found.ifPresent(best::add);
+        return new Outlook(f, Optional.ofNullable(any).map(trials::suggestion), found.map(trials::suggestion), rests(f), !sets.ended());
+    }
+
+    /** What a warning rests on and no plan changes: the measurements behind it that are not planned. */
+    private static List<String> rests(Finding f) {
+        return f.usedFields().stream().filter(p -> CasePaths.field(p).map(x -> !x.about().planned()).orElse(true))
+                .map(p -> Missing.of(p).words()).toList();
+    }
+}

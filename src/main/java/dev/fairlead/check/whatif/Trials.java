@@ -1,0 +1,169 @@
+package dev.fairlead.check.whatif;
+
+import dev.fairlead.facts.CaseFact;
+import dev.fairlead.measure.Measures;
+import dev.fairlead.measure.Workbook;
+import dev.fairlead.measure.part.Parts;
+import dev.fairlead.model.Case;
+import dev.fairlead.model.Knowable;
+import dev.fairlead.model.Measured;
+import dev.fairlead.model.Side;
+import dev.fairlead.model.Stage;
+import dev.fairlead.rules.Criterion;
+import dev.fairlead.rules.Ending;
+import dev.fairlead.rules.Need;
+import dev.fairlead.rules.QuickJudge;
+import dev.fairlead.rules.Rulebase;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.List;
+import java.util.Optional;
+
+/** Measures and judges other plans of one case beside the case as it stands. Not shared between threads. */
+final class Trials {
+    /**
+     * One plan that was tried.
+     *
+     * @param moves false for a plan that moves nothing on either side, which is no plan
+     */
+    record Tried(List<Setting> settings, boolean moves, List<CaseFact> facts, Ending[] endings) {
+        int steps() {
+            return settings.stream().mapToInt(Setting::steps).sum();
+        }
+    }
+
+    private final Case c;
+    private final Optional<LocalDate> day;
+    private final Stage reached;
+    private final Parts parts;
+    private final QuickJudge judge;
+    private final List<Criterion> criteria;
+    private final Tried now;
+    private int count;
+
+    Trials(Case c, Optional<LocalDate> day, Stage reached, Parts parts, Rulebase rulebase, QuickJudge judge) {
+        this.c = c;
+        this.day = day;
+        this.reached = reached;
+        this.parts = reached.hasReached(Stage.ACTIVATION) ? parts : parts.withoutForces();
+        this.judge = judge;
+        this.criteria = rulebase.catalogue().criteria();
+        this.now = tryOut(List.of());
+        this.count = 0;
+    }
+
+    /** The case as it stands. */
+    Tried now() {
+        return now;
+    }
+
+    int count() {
+        return count;
+    }
+
+    int index(String criterion) {
+        return judge.criteria().indexOf(criterion);
+    }
+
+    Tried tryOut(List<Setting> settings) {
+        Case variant = apply(settings);
+        count++;
+        List<CaseFact> facts = Measures.of(variant, day, Workbook.none(), parts).facts();
+        return new Tried(settings, moves(variant), facts, judge.endings(facts, reached));
+    }
+
+    private static boolean moves(Case variant) {
+        Measured most = variant.plan().advanceLeft().max(variant.plan().advanceRight());
+        return !most.known() || most.value() > 0;
+    }
+
+    /** True when a criterion that warns now ends with a pass, or does not apply, by a plan that moves something. */
+    boolean clears(Tried t, int criterion) {
+        return t.moves() && (t.endings()[criterion] == Ending.PASS || t.endings()[criterion] == Ending.DOES_NOT_APPLY);
+    }
+
+    /** Criteria that end worse than they do now. */
+    List<String> worsened(Tried t) {
+        List<String> worse = new ArrayList<>();
+        for (int i = 0; i < t.endings().length; i++) {
+            Ending before = now.endings()[i];
+            Ending after = t.endings()[i];
+            // heavier endings come first
+            boolean lost = before != null && before != after && (after == Ending.FAILED || after.compareTo(before) < 0);
+            if (lost) {
+                worse.add(judge.criteria().get(i));
+            }
+        }
+        return worse;
+    }
+
+    /** Criteria that warn now and would warn no more. */
+    List<String> cleared(Tried t) {
+        List<String> clears = new ArrayList<>();
+        for (int i = 0; i < t.endings().length; i++) {
+            if (now.endings()[i] != null && now.endings()[i].warns() && clears(t, i)) {
+                clears.add(judge.criteria().get(i));
+            }
+        }
+        return clears;
+    }
+
+    Suggestion suggestion(Tried t) {
+        return new Suggestion(t.settings().stream().flatMap(s -> s.changes().stream()).toList(), t.steps(), cleared(t), worsened(t), shortOf(t));
+    }
+
+    /** What each side then gets less than it needs, mm, where the plan gives less than now. */
+    private List<Measured> shortOf(Tried t) {
+        Case variant = apply(t.settings());
+        List<Measured> all = new ArrayList<>();
+        for (Side side : Side.values()) {
+            Measured less = variant.plan().advance(side).minus(c.plan().advance(side));
+            boolean asked = less.known() && less.value() < 0;
+            all.add(asked ? Measures.of(variant, day, Workbook.kept(), parts).front().orElseThrow().position().side(side).spare()
+                    : Measured.notApplicable());
+        }
+        return all;
+    }
+
+    private Case apply(List<Setting> settings) {
+        Case variant = c;
+        for (Setting s : settings) {
+            variant = s.in(variant);
+        }
+        return variant;
+    }
+
+    /** Criteria of which a need is otherwise than in the case as it stands. */
+    BitSet touched(Tried t) {
+        BitSet touched = new BitSet();
+        for (int i = 0; i < criteria.size(); i++) {
+            Criterion criterion = criteria.get(i);
+            if (now.endings()[i] != null && differs(criterion, t)) {
+                touched.set(i);
+            }
+        }
+        return touched;
+    }
+
+    private boolean differs(Criterion criterion, Tried t) {
+        List<CaseFact> before = about(now, criterion);
+        List<CaseFact> after = about(t, criterion);
+        if (before.size() != after.size()) {
+            return true;
+        }
+        for (int i = 0; i < before.size(); i++) {
+            for (Need need : criterion.needs()) {
+                Knowable a = need.of(before.get(i));
+                if (!a.equals(need.of(after.get(i)))) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    private static List<CaseFact> about(Tried t, Criterion criterion) {
+        return t.facts().stream().filter(f -> f.getClass() == criterion.about()).toList();
+    }
+}

@@ -1,0 +1,2 @@
+/** Other plans: the smallest changes that clear a warning, and what a change of one's own would do. */
+package dev.fairlead.check.whatif;

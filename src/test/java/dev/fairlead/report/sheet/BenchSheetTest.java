@@ -1,0 +1,175 @@
+package dev.fairlead.report.sheet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import dev.fairlead.check.CheckOptions;
+import dev.fairlead.check.Checked;
+import dev.fairlead.check.Checker;
+import dev.fairlead.intake.CaseReader;
+import dev.fairlead.intake.Format;
+import dev.fairlead.measure.mechanics.ArchPath;
+import dev.fairlead.measure.wire.WireGeometry;
+import dev.fairlead.model.Case;
+import dev.fairlead.model.shape.Edit;
+import dev.fairlead.report.pdf.Pdfs;
+import dev.fairlead.report.pdf.Strokes;
+import dev.fairlead.rules.Rulebase;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.verapdf.pdfa.flavours.PDFAFlavour;
+
+/** What is printed is measured in the PDF by a reader that did not write it: 100 mm are 100 ± 0.1 mm, and so is the wire. */
+class BenchSheetTest {
+    private static Checker checker;
+    private static BenchSheet sheet;
+    private static final Map<String, byte[]> MADE = new HashMap<>();
+
+    @BeforeAll
+    static void load() {
+        Rulebase rulebase = Rulebase.load(null);
+        checker = new Checker(rulebase);
+        sheet = new BenchSheet(rulebase.catalogue());
+    }
+
+    static Checked checked(String name) throws IOException {
+        Path file = Path.of("cases").resolve(name + ".yaml");
+        return check(CaseReader.read(Files.readAllBytes(file), file.toString(), Format.BY_NAME).value().orElseThrow());
+    }
+
+    /** The sheet of a demo case, made once. */
+    private static byte[] pdf(String name, Paper paper) {
+        return MADE.computeIfAbsent(name + " " + paper, key -> {
+            try {
+                return sheet.pdf(checked(name), paper);
+            } catch (IOException e) {
+                throw new java.io.UncheckedIOException(e);
+            }
+        });
+    }
+
+    private static Checked check(Case c) {
+        return checker.check(c, "0".repeat(64), CheckOptions.USUAL.withoutWorkings());
+    }
+
+    @ParameterizedTest
+    @EnumSource(Paper.class)
+    void ruleIsAHundredMillimetres(Paper paper) throws IOException {
+        byte[] pdf = pdf("heron-07-clean", paper);
+        List<Strokes.Path> bars = Strokes.of(pdf, 1).stream().filter(p -> p.points().size() == 4 && p.height() < 0.4 && p.width() > 95 && p.width() < 105).toList();
+        assertThat(bars).hasSize(1);
+        assertThat(bars.get(0).width()).isCloseTo(100, within(0.1));
+        List<Strokes.Path> strokes = Strokes.of(pdf, 1).stream().filter(p -> p.width() < 0.3 && Math.abs(p.bottom() - bars.get(0).bottom()) < 0.3 && p.height() > 1.5).toList();
+        assertThat(strokes).as("a stroke for each mm").hasSize(101);
+        assertThat(strokes.stream().mapToDouble(Strokes.Path::left).min().orElseThrow()).isCloseTo(bars.get(0).left(), within(0.02));
+        assertThat(strokes.stream().mapToDouble(Strokes.Path::right).max().orElseThrow()).isCloseTo(bars.get(0).right(), within(0.02));
+    }
+
+    @ParameterizedTest
+    @EnumSource(Paper.class)
+    void archAndBlankAreTrueToSize(Paper paper) throws IOException {
+        Checked checked = checked("heron-07-clean");
+        byte[] pdf = pdf("heron-07-clean", paper);
+        WireGeometry g = WireGeometry.of(checked.subject());
+        ArchPath path = new ArchPath(g.arch().curve());
+        Strokes.Path arch = Strokes.of(pdf, 1).stream().filter(p -> p.points().size() > 100 && p.width() > 30).findFirst().orElseThrow();
+        assertThat(arch.width()).isCloseTo(path.x(path.leftLength()) - path.x(-path.rightLength()), within(0.1));
+        double distal = g.right().end().value() - g.right().tube().value();
+        assertThat(arch.height()).isCloseTo(g.arch().depth().value() + distal, within(0.1));
+        assertThat(length(arch)).as("wire along the arch").isCloseTo(g.blank().value(), within(0.1));
+        List<Double> lines = Strokes.of(pdf, 1).stream().filter(p -> p.height() < 0.01).map(Strokes.Path::width).toList();
+        assertThat(lines).as("the straight blank").anySatisfy(w -> assertThat(w).isCloseTo(g.blank().value(), within(0.1)));
+    }
+
+    private static double length(Strokes.Path path) {
+        double sum = 0;
+        for (int i = 1; i < path.points().size(); i++) {
+            sum += path.points().get(i).distance(path.points().get(i - 1));
+        }
+        return sum;
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"heron-07-clean", "knot-08-half-missing"})
+    void keepsWhatPdfAAndPdfUaAsk(String name) throws IOException {
+        byte[] pdf = pdf(name, Paper.A4);
+        assertThat(Pdfs.faults(pdf, PDFAFlavour.PDFA_2_A)).isEmpty();
+        assertThat(Pdfs.faults(pdf, PDFAFlavour.PDFUA_1)).isEmpty();
+        assertThat(Pdfs.fonts(pdf)).containsExactlyInAnyOrder("DejaVuSans", "DejaVuSans-Bold");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"heron-07-clean", "knot-08-half-missing", "turnstone-11-over-advanced"})
+    void nothingIsCutOffAndNoDrawingIsSplit(String name) throws IOException {
+        for (Paper paper : Paper.values()) {
+            byte[] pdf = pdf(name, paper);
+            int pages;
+            try (PDDocument document = Pdfs.open(pdf)) {
+                pages = document.getNumberOfPages();
+                assertThat(document.getPage(0).getMediaBox().getWidth() / 72 * 25.4).isCloseTo(paper.width(), within(0.1));
+                assertThat(document.getPage(0).getMediaBox().getHeight() / 72 * 25.4).isCloseTo(paper.height(), within(0.1));
+            }
+            assertThat(pages).isEqualTo(4);
+            for (int page = 1; page <= pages; page++) {
+                for (Strokes.Path p : Strokes.of(pdf, page)) {
+                    assertThat(p.left()).isGreaterThan(10);
+                    assertThat(p.right()).isLessThan(paper.width() - 10);
+                    assertThat(p.bottom()).isGreaterThan(8);
+                    assertThat(p.top()).isLessThan(paper.height() - 10);
+                }
+            }
+        }
+    }
+
+    @Test
+    void saysInTextWhatTheDrawingsSay() throws IOException {
+        byte[] pdf = pdf("heron-07-clean", Paper.A4);
+        assertThat(Pdfs.text(pdf, 1)).contains("Measure this rule first", "first bend, its middle", "39.2 ± 0.5 mm", "0.508 mm (0.020 in)");
+        assertThat(Pdfs.text(pdf, 2)).contains("gap to open with the plier", "171 to 311 gf", "Peak bending stress 559 MPa, 941 MPa below the proof", "(20.0 ± 3.0)°");
+        assertThat(Pdfs.text(pdf, 3)).contains("At the bench", "The midline is marked on the wire");
+        assertThat(Pdfs.text(pdf, 4)).contains("At the chair", "Activations", "Checked by (initials)");
+    }
+
+    @Test
+    void namesWhatIsMissingAndLeavesBlanks() throws IOException {
+        byte[] pdf = pdf("knot-08-half-missing", Paper.A4);
+        assertThat(Pdfs.text(pdf, 1)).contains("What is missing").doesNotContain("The straight blank");
+        assertThat(Pdfs.text(pdf, 2)).contains("Not assessed, for want of:").doesNotContain("All four incisors together");
+    }
+
+    @Test
+    void refusesWhenNothingCanBeDrawn() throws IOException {
+        Checked nothing = check(Edit.forget(Edit.forget(checked("knot-08-half-missing").subject(), "/arch"), "/landmarks"));
+        assertThat(sheet.refusal(nothing)).isNotEmpty().allSatisfy(m -> assertThat(m.words()).isNotBlank());
+        assertThatThrownBy(() -> sheet.pdf(nothing, Paper.A4)).isInstanceOf(IllegalArgumentException.class).hasMessageContaining("missing");
+        assertThat(sheet.refusal(checked("heron-07-clean"))).isEmpty();
+    }
+
+    @Test
+    void sameCaseIsSameBytes() throws IOException {
+        assertThat(pdf("heron-07-clean", Paper.A4)).isEqualTo(sheet.pdf(checked("heron-07-clean"), Paper.A4));
+    }
+
+    @ParameterizedTest
+    @EnumSource(Paper.class)
+    void svgIsInMillimetres(Paper paper) throws IOException {
+        String svg = sheet.svg(checked("heron-07-clean"), paper);
+        assertThat(svg).contains("width=\"" + trim(paper.width()) + "mm\"", "height=\"" + trim(paper.height()) + "mm\"",
+                "viewBox=\"0 0 " + trim(paper.width()) + " " + trim(paper.height()) + "\"");
+    }
+
+    private static String trim(double v) {
+        return String.valueOf(v).replaceAll("\\.0$", "");
+    }
+}
