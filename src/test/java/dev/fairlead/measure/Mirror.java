@@ -5,13 +5,13 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** The same case with the patient's left and right exchanged. */
-final class Mirror {
+public final class Mirror {
     private static final Pattern TOOTH = Pattern.compile("(?<=/teeth/|/brackets/|tooth |teeth )\\d\\d");
     private static final Pattern CONTACT = Pattern.compile("\\d\\d-\\d\\d$");
 
     private Mirror() {}
 
-    static CaseBuilder of(CaseBuilder b) {
+    public static CaseBuilder of(CaseBuilder b) {
         CaseBuilder mirrored = new CaseBuilder();
         b.values().forEach((pointer, value) -> mirrored.set(pointer(pointer), value(pointer, value)));
         return mirrored;
@@ -37,7 +37,7 @@ final class Mirror {
     }
 
     /** The mirrored name of a fact: pairs of antimeres keep theirs. */
-    static String name(String name) {
+    public static String name(String name) {
         return name.startsWith("Antimeres") ? name : pointer(name);
     }
 

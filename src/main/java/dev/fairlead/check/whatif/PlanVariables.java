@@ -25,6 +25,8 @@ final class PlanVariables {
     private static final double HALF = 0.5;
     private static final double TENTH = 0.1;
     private static final int MOST_WEEKS = 8;
+    /** A midline that is off by less is left alone, mm; common practice. */
+    private static final double OFF_CENTRE = 1;
 
     private final Case c;
     private final Optional<LocalDate> day;
@@ -68,7 +70,7 @@ final class PlanVariables {
         Measured midline = c.bite().lowerMidline();
         Measured left = c.plan().advanceLeft();
         Measured right = c.plan().advanceRight();
-        if (!midline.known() || midline.value() == 0 || !left.known() || !right.known() || c.plan().moreOn().isOther(Sides.BOTH)) {
+        if (!midline.known() || Math.abs(midline.value()) < OFF_CENTRE || !left.known() || !right.known() || c.plan().moreOn().isOther(Sides.BOTH)) {
             return;
         }
         // the lower midline is positive to the left: it comes back by more advance on the left

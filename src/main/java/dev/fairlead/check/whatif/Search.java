@@ -28,8 +28,7 @@ import java.util.Optional;
  */
 public final class Search {
     /** Sets of changes that are tried for one warning. */
-    private static final int MOST_SETS = 600;
-    private static final int MOST_STEPS = 12;
+    private static final int MOST_SETS = 2000;
     private static final int MOST_TOGETHER = 3;
 
     private final Rulebase rulebase;
@@ -97,16 +96,15 @@ public final class Search {
         }
         boolean reachable = variables.stream().anyMatch(v -> touched.get(v).get(criterion));
         List<Variable> relevant = variables.stream().filter(v -> touched.get(v).intersects(matters)).toList();
-        Sets sets = new Sets(trials, criterion, MOST_SETS, MOST_STEPS);
+        Sets sets = new Sets(trials, criterion, MOST_SETS);
         Optional<Tried> found = reachable ? sets.smallest(relevant, MOST_TOGETHER) : Optional.empty();
         found.ifPresent(best::add);
         return new Outlook(f, Optional.ofNullable(any).map(trials::suggestion), found.map(trials::suggestion), rests(f), !sets.ended());
     }
 
-    /** What a warning rests on and no plan changes: the measurements behind it that are not planned, or what was seen. */
+    /** What a warning rests on and no plan changes: the measurements behind it that are not planned. */
     private static List<String> rests(Finding f) {
-        List<String> facts = f.usedFields().stream().filter(p -> CasePaths.field(p).map(x -> !x.about().planned()).orElse(true))
+        return f.usedFields().stream().filter(p -> CasePaths.field(p).map(x -> !x.about().planned()).orElse(true))
                 .map(p -> Missing.of(p).words()).toList();
-        return facts.isEmpty() ? List.of(f.seen()) : facts;
     }
 }

@@ -10,14 +10,12 @@ final class Sets {
     private final Trials trials;
     private final int criterion;
     private final int mostSets;
-    private final int mostSteps;
     private int tried;
 
-    Sets(Trials trials, int criterion, int mostSets, int mostSteps) {
+    Sets(Trials trials, int criterion, int mostSets) {
         this.trials = trials;
         this.criterion = criterion;
         this.mostSets = mostSets;
-        this.mostSteps = mostSteps;
     }
 
     /** True when the search was ended before all sets were tried. */
@@ -28,7 +26,7 @@ final class Sets {
     /** The smallest set of two variables, else of three and so on. */
     Optional<Tried> smallest(List<Variable> variables, int most) {
         for (int size = 2; size <= most; size++) {
-            for (int steps = size; steps <= mostSteps; steps++) {
+            for (int steps = size; steps <= size * Variable.MOST_STEPS; steps++) {
                 Optional<Tried> found = of(variables, 0, size, steps, new ArrayList<>());
                 if (found.isPresent() || ended()) {
                     return found;

@@ -20,7 +20,7 @@ final class Together {
             return Optional.empty();
         }
         TreeSet<String> wanted = new TreeSet<>();
-        best.forEach(t -> wanted.addAll(trials.suggestion(t).clears()));
+        best.forEach(t -> wanted.addAll(trials.cleared(t)));
         List<Setting> all = new ArrayList<>();
         for (Tried t : best) {
             for (Setting s : t.settings()) {
@@ -49,6 +49,6 @@ final class Together {
 
     private Optional<Tried> clearing(List<Setting> settings, TreeSet<String> wanted) {
         Tried t = trials.tryOut(List.copyOf(settings));
-        return trials.worsened(t).isEmpty() && trials.suggestion(t).clears().containsAll(wanted) ? Optional.of(t) : Optional.empty();
+        return trials.worsened(t).isEmpty() && trials.cleared(t).containsAll(wanted) ? Optional.of(t) : Optional.empty();
     }
 }

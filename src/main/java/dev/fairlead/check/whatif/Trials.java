@@ -6,6 +6,8 @@ import dev.fairlead.measure.Workbook;
 import dev.fairlead.measure.part.Parts;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Knowable;
+import dev.fairlead.model.Measured;
+import dev.fairlead.model.Side;
 import dev.fairlead.model.Stage;
 import dev.fairlead.rules.Criterion;
 import dev.fairlead.rules.Ending;
@@ -20,8 +22,12 @@ import java.util.Optional;
 
 /** Measures and judges other plans of one case beside the case as it stands. Not shared between threads. */
 final class Trials {
-    /** One plan that was tried. */
-    record Tried(List<Setting> settings, List<CaseFact> facts, Ending[] endings) {
+    /**
+     * One plan that was tried.
+     *
+     * @param moves false for a plan that moves nothing on either side, which is no plan
+     */
+    record Tried(List<Setting> settings, boolean moves, List<CaseFact> facts, Ending[] endings) {
         int steps() {
             return settings.stream().mapToInt(Setting::steps).sum();
         }
@@ -61,18 +67,20 @@ final class Trials {
     }
 
     Tried tryOut(List<Setting> settings) {
-        Case variant = c;
-        for (Setting s : settings) {
-            variant = s.in(variant);
-        }
+        Case variant = apply(settings);
         count++;
         List<CaseFact> facts = Measures.of(variant, day, Workbook.none(), parts).facts();
-        return new Tried(settings, facts, judge.endings(facts, reached));
+        return new Tried(settings, moves(variant), facts, judge.endings(facts, reached));
     }
 
-    /** True when a criterion that warns now ends with a pass, or does not apply. */
+    private static boolean moves(Case variant) {
+        Measured most = variant.plan().advanceLeft().max(variant.plan().advanceRight());
+        return !most.known() || most.value() > 0;
+    }
+
+    /** True when a criterion that warns now ends with a pass, or does not apply, by a plan that moves something. */
     boolean clears(Tried t, int criterion) {
-        return t.endings()[criterion] == Ending.PASS || t.endings()[criterion] == Ending.DOES_NOT_APPLY;
+        return t.moves() && (t.endings()[criterion] == Ending.PASS || t.endings()[criterion] == Ending.DOES_NOT_APPLY);
     }
 
     /** Criteria that end worse than they do now. */
@@ -81,8 +89,8 @@ final class Trials {
         for (int i = 0; i < t.endings().length; i++) {
             Ending before = now.endings()[i];
             Ending after = t.endings()[i];
-            // heavier endings come first; from a warning to nothing assessed is no gain, but no new harm either
-            boolean lost = before != after && before != null && (after == Ending.FAILED || after.compareTo(before) < 0 && !(before.warns() && !after.warns()));
+            // heavier endings come first
+            boolean lost = before != null && before != after && (after == Ending.FAILED || after.compareTo(before) < 0);
             if (lost) {
                 worse.add(judge.criteria().get(i));
             }
@@ -90,14 +98,40 @@ final class Trials {
         return worse;
     }
 
-    Suggestion suggestion(Tried t) {
+    /** Criteria that warn now and would warn no more. */
+    List<String> cleared(Tried t) {
         List<String> clears = new ArrayList<>();
         for (int i = 0; i < t.endings().length; i++) {
             if (now.endings()[i] != null && now.endings()[i].warns() && clears(t, i)) {
                 clears.add(judge.criteria().get(i));
             }
         }
-        return new Suggestion(t.settings().stream().flatMap(s -> s.changes().stream()).toList(), t.steps(), clears, worsened(t));
+        return clears;
+    }
+
+    Suggestion suggestion(Tried t) {
+        return new Suggestion(t.settings().stream().flatMap(s -> s.changes().stream()).toList(), t.steps(), cleared(t), worsened(t), shortOf(t));
+    }
+
+    /** What each side then gets less than it needs, mm, where the plan gives less than now. */
+    private List<Measured> shortOf(Tried t) {
+        Case variant = apply(t.settings());
+        List<Measured> all = new ArrayList<>();
+        for (Side side : Side.values()) {
+            Measured less = variant.plan().advance(side).minus(c.plan().advance(side));
+            boolean asked = less.known() && less.value() < 0;
+            all.add(asked ? Measures.of(variant, day, Workbook.kept(), parts).front().orElseThrow().position().side(side).spare()
+                    : Measured.notApplicable());
+        }
+        return all;
+    }
+
+    private Case apply(List<Setting> settings) {
+        Case variant = c;
+        for (Setting s : settings) {
+            variant = s.in(variant);
+        }
+        return variant;
     }
 
     /** Criteria of which a need is otherwise than in the case as it stands. */

@@ -16,7 +16,7 @@ import java.util.List;
  */
 record Variable(List<Setting> settings) {
     /** Nobody plans further away than that in one go. */
-    private static final int MOST_STEPS = 12;
+    static final int MOST_STEPS = 12;
     private static final double ROUNDED = 1e6;
 
     Variable {

@@ -73,9 +73,13 @@ public final class PositionWords {
         Measured after = third(fma, s.after());
         book.add(() -> Working.of("position.fmia-after", GROUP, "FMIA after advancement", after, "180 - FMA - inclination after",
                 "180 - " + Say.num(fma) + " - " + Say.num(s.after()), "", "tweed-1954"));
-        book.add(() -> Working.of("position.tweed-room", GROUP, "room of both sides by the head-plate correction", before.minus(after).times(HeadFilm.TWEED_MM_PER_DEGREE),
+        book.add(() -> Working.of("position.tweed-room", GROUP, "room of both sides by the head-plate correction", room(before.minus(after)),
                 "0.8 mm x (FMIA before - FMIA after)", "0.8 x (" + Say.num(before) + " - " + Say.num(after) + ")",
                 "One rule with 2 mm of room per mm and 2.5 degrees per mm: 0.8 x 2.5 = 2.", "tweed-head-plate"));
+    }
+
+    private static Measured room(Measured degrees) {
+        return degrees.known() ? degrees.chain(degrees.value() * HeadFilm.TWEED_MM_PER_DEGREE, HeadFilm.TWEED_MM_PER_DEGREE, Unit.MM) : degrees;
     }
 
     private static Measured third(Measured fma, Measured impa) {

@@ -1,0 +1,80 @@
+package dev.fairlead.check.whatif;
+
+import dev.fairlead.check.CheckOptions;
+import dev.fairlead.check.Checker;
+import dev.fairlead.findings.Words;
+import dev.fairlead.intake.CaseTree;
+import dev.fairlead.intake.Problem;
+import dev.fairlead.intake.Reading;
+import dev.fairlead.intake.TypedPath;
+import dev.fairlead.model.Case;
+import dev.fairlead.model.shape.Edit;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Values that a person wants to try, as typed: {@code path=value}. */
+public final class Settings {
+    /** What was typed cannot be tried; each problem says why and what was probably meant. */
+    public static final class Refused extends Exception {
+        private static final long serialVersionUID = 1L;
+        private final transient List<String> problems;
+
+        Refused(List<String> problems) {
+            super(String.join("; ", problems));
+            this.problems = List.copyOf(problems);
+        }
+
+        public List<String> problems() {
+            return problems;
+        }
+    }
+
+    private Settings() {}
+
+    /** Sets the values and checks the case before and after. The text of a value is read as it would be in a case file. */
+    public static Difference difference(Case c, String hash, List<String> typed, Checker checker, CheckOptions options) throws Refused {
+        List<String> problems = new ArrayList<>();
+        CaseTree tree = CaseTree.of(c);
+        List<TypedPath> paths = new ArrayList<>();
+        for (String one : typed) {
+            int equals = one.indexOf('=');
+            if (equals < 1) {
+                problems.add(one + ": write it as path=value, such as plan.standOff=1.5");
+                continue;
+            }
+            TypedPath path = TypedPath.of(one.substring(0, equals));
+            if (path.field().isEmpty()) {
+                problems.add(path.pointer() + " is no single fact of a case" + path.nearest().map(n -> "; did you mean " + n + "?").orElse(""));
+            } else {
+                set(c, tree, path, one.substring(equals + 1).strip(), problems);
+                paths.add(path);
+            }
+        }
+        if (!problems.isEmpty()) {
+            throw new Refused(problems);
+        }
+        Reading reading = tree.read("the case as changed");
+        if (!reading.read()) {
+            throw new Refused(reading.errors().stream().map(Settings::text).toList());
+        }
+        Case changed = reading.value().get();
+        List<Difference.Given> given = paths.stream().map(p -> new Difference.Given(p.pointer(), Words.of(p.pointer()),
+                Change.text(c, p.pointer()), Change.text(changed, p.pointer()), p.field().orElseThrow().about().planned())).toList();
+        return Difference.of(given, checker.check(c, hash, options), checker.check(changed, hash, options));
+    }
+
+    private static void set(Case c, CaseTree tree, TypedPath path, String value, List<String> problems) {
+        try {
+            Edit.get(c, path.pointer());
+            tree.set(path.pointer(), value.isEmpty() ? "unknown" : value);
+        } catch (IllegalArgumentException e) {
+            // the format has such a place, and this case has not: a visit that never was
+            problems.add(e.getMessage());
+        }
+    }
+
+    /** Lines and columns would be those of no file that anybody has. */
+    private static String text(Problem p) {
+        return p.pointer() + ": expected " + p.expected() + ", found " + p.found() + p.slip().map(s -> "; likely " + s).orElse("");
+    }
+}
