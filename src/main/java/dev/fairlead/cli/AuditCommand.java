@@ -42,6 +42,9 @@ final class AuditCommand implements Callable<Integer> {
     @Option(names = "--cases", paramLabel = "N", defaultValue = "200", description = "How many cases the report tells one by one, those first that need a look (default ${DEFAULT-VALUE}).")
     private int looks;
 
+    @Option(names = "--pages", paramLabel = "DIR", description = "Also write the full report of each of these cases into this folder; the HTML report links to them.")
+    private Path pages;
+
     @Option(names = "--truth", paramLabel = "FILE", description = "What was planted in invented cases: tells how well each criterion finds it.")
     private Path truth;
 
@@ -95,7 +98,8 @@ final class AuditCommand implements Callable<Integer> {
             for (RowSink s : sinks) {
                 s.end(heading, summary);
             }
-            to.summary(checker, checking.options(), heading, summary, extras);
+            String links = pages == null ? "" : CasePages.write(pages, output, summary, checker, checking.options());
+            to.summary(checker, checking.options(), heading, summary, extras, links);
         } catch (UncheckedIOException e) {
             throw e.getCause();
         }

@@ -64,8 +64,8 @@ final class AuditOutput implements AutoCloseable {
         return sink == null ? List.of() : List.of(sink);
     }
 
-    /** Writes the summary, for forms that are one, and gives the file its name. */
-    void summary(Checker checker, CheckOptions options, Heading heading, Summary summary, AuditExtras extras) throws IOException {
+    /** Writes the summary, for forms that are one, and gives the file its name; {@code pages} is the link to the folder of reports of single cases. */
+    void summary(Checker checker, CheckOptions options, Heading heading, Summary summary, AuditExtras extras, String pages) throws IOException {
         switch (form) {
             case text -> out.write((SummaryText.of(heading, summary) + extras.text()).getBytes(StandardCharsets.UTF_8));
             case json -> {
@@ -73,7 +73,7 @@ final class AuditOutput implements AutoCloseable {
                 extras.json(tree);
                 out.write(SummaryJson.text(tree).getBytes(StandardCharsets.UTF_8));
             }
-            case html -> out.write(AuditPage.of(checker, options, heading, summary, extras.agreement(), extras.findings()).getBytes(StandardCharsets.UTF_8));
+            case html -> out.write(AuditPage.of(checker, options, heading, summary, extras.agreement(), extras.findings(), pages).getBytes(StandardCharsets.UTF_8));
             default -> { }
         }
         whole = true;

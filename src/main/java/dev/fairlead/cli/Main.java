@@ -1,6 +1,7 @@
 package dev.fairlead.cli;
 
 import dev.fairlead.check.Version;
+import dev.fairlead.rules.Rulebase;
 import dev.fairlead.rules.RulebaseException;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -9,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
@@ -16,10 +18,12 @@ import picocli.CommandLine.IVersionProvider;
 /** The command line of Fairlead. */
 @Command(name = "fairlead", mixinStandardHelpOptions = true, versionProvider = Main.Versions.class, sortOptions = false,
         description = "Checks a plan that advances crowded lower incisors with a utility arch, from first records to holding.",
-        footer = {"", "Exit codes: 0 nothing at or above --fail-on, 1 an error of the program, 2 wrong usage,",
-                "3 a case that cannot be read, 4 findings at or above --fail-on.", "",
-                "It supports the judgement of a licensed clinician and does not replace it; local rules come first."})
+        footer = {"", "Exit codes: 0 nothing at or above --fail-on; 1 an error of the program;", "2 wrong usage; 3 a case that cannot be read; 4 findings at or above --fail-on.", "",
+                "It supports the judgement of a licensed clinician and does not replace it;", "local rules come first."})
 public final class Main {
+    private static final Set<String> JUDGING = Set.of("check", "work");
+    private static final Set<String> HELP = Set.of("--help", "-h", "--version", "-V");
+
     private Main() {}
 
     /** Tells the version of the program. */
@@ -42,6 +46,10 @@ public final class Main {
     }
 
     public static void main(String[] args) {
+        if (args.length > 1 && JUDGING.contains(args[0]) && Stream.of(args).noneMatch(a -> a.startsWith("--rules") || HELP.contains(a))) {
+            // while the rulebase loads here, the command line, the case and its measurements are worked on; who needs it waits for it
+            Background.start(() -> Rulebase.builtIn().prepared());
+        }
         Console console = Console.ofProcess();
         System.exit(run(console, args));
     }

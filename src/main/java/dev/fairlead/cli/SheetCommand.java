@@ -7,11 +7,8 @@ import dev.fairlead.check.Doubting;
 import dev.fairlead.findings.Missing;
 import dev.fairlead.report.sheet.BenchSheet;
 import dev.fairlead.report.sheet.Paper;
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
@@ -68,27 +65,8 @@ final class SheetCommand implements Callable<Integer> {
             missing.forEach(m -> console.err().println("  " + m.words() + "  " + m.pointer()));
             return ExitCode.UNREADABLE;
         }
-        write(ending.equals(".pdf") ? sheet.pdf(checked, paper) : sheet.svg(checked, paper).getBytes(StandardCharsets.UTF_8));
+        WholeFile.write(output, ending.equals(".pdf") ? sheet.pdf(checked, paper) : sheet.svg(checked, paper).getBytes(StandardCharsets.UTF_8));
         console.err().println("Wrote " + output + ". Print it at 100 % and measure its rule first.");
         return ExitCode.CLEAN;
-    }
-
-    /** Whole or not at all: a sheet that is there stays as it is until the new one is complete. */
-    private void write(byte[] bytes) {
-        Path folder = output.toAbsolutePath().getParent();
-        if (!Files.isDirectory(folder)) {
-            throw new Main.Stop(ExitCode.USAGE, output + ": the folder " + folder.getFileName() + " is not there; make it first.");
-        }
-        try {
-            Path draft = Files.createTempFile(folder, ".sheet", ".part");
-            try {
-                Files.write(draft, bytes);
-                Files.move(draft, output, StandardCopyOption.REPLACE_EXISTING);
-            } finally {
-                Files.deleteIfExists(draft);
-            }
-        } catch (IOException e) {
-            throw new Main.Stop(ExitCode.USAGE, output + ": cannot be written (" + e.getMessage() + ").");
-        }
     }
 }

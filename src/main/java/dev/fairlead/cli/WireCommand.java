@@ -1,11 +1,18 @@
 package dev.fairlead.cli;
 
 import dev.fairlead.intake.Quantities;
+import dev.fairlead.measure.wire.WireForces;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Unit;
+import dev.fairlead.report.picture.FoldPicture;
+import dev.fairlead.report.picture.LoadPicture;
+import dev.fairlead.report.picture.Picture;
+import dev.fairlead.report.picture.WirePicture;
 import dev.fairlead.report.wire.WireJson;
 import dev.fairlead.report.wire.WireReport;
 import dev.fairlead.report.wire.WireText;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalInt;
@@ -19,6 +26,9 @@ import picocli.CommandLine.Parameters;
 @Command(name = "wire", mixinStandardHelpOptions = true, sortOptions = false,
         description = "Print the wire of a case: marks, blank, folds, and the band of force and stress by the beam model.")
 final class WireCommand implements Callable<Integer> {
+    /** Forms of output. */
+    enum Form { text, json }
+
     /** Diameters of archwire, mm, as in the case format. */
     private static final double THINNEST = 0.3;
     private static final double THICKEST = 0.8;
@@ -31,7 +41,7 @@ final class WireCommand implements Callable<Integer> {
     private String name;
 
     @Option(names = "--format", paramLabel = "FORM", defaultValue = "text", description = "${COMPLETION-CANDIDATES} (default ${DEFAULT-VALUE}).")
-    private CheckCommand.Form form;
+    private Form form;
 
     @Option(names = "--visit", paramLabel = "N", description = "Take the stand-offs measured at this visit, from 1; else the planned stand-off.")
     private Integer visit;
@@ -39,6 +49,9 @@ final class WireCommand implements Callable<Integer> {
     @Option(names = "--sizes", paramLabel = "LIST",
             description = "Wires to compare, such as 0.016,0.018,0.020 or \"0.45 mm; 0.020 in\"; a bare number below 0.1 is inches.")
     private String sizes;
+
+    @Option(names = "--pictures", paramLabel = "FOLDER", description = "Also write wire, folds and the fall of the force as SVG into this folder.")
+    private Path pictures;
 
     @Mixin
     private RulesOption rules;
@@ -57,8 +70,18 @@ final class WireCommand implements Callable<Integer> {
         }
         Case c = named.reading().value().get();
         WireReport report = WireReport.of(c, rules.load().catalogue(), index(c), others);
-        console.out().print(form == CheckCommand.Form.json ? WireJson.of(report).toPrettyString() + "\n" : WireText.of(report));
+        console.out().print(form == Form.json ? WireJson.of(report).toPrettyString() + "\n" : WireText.of(report));
+        if (pictures != null) {
+            WireForces forces = visit == null ? WireForces.planned(c) : WireForces.atVisit(c, visit - 1);
+            List.of(WirePicture.of(c), FoldPicture.of(c), LoadPicture.of(forces)).forEach(p -> p.ifPresent(this::write));
+        }
         return ExitCode.CLEAN;
+    }
+
+    private void write(Picture picture) {
+        Path file = pictures.resolve(picture.id() + ".svg");
+        WholeFile.write(file, picture.svg().getBytes(StandardCharsets.UTF_8));
+        console.err().println("Wrote " + file);
     }
 
     private OptionalInt index(Case c) {

@@ -26,6 +26,8 @@ final class Engine {
         models.add(PlainModel.of(PACKAGE, this.plain.values()));
         models.addAll(this.compiled.values());
         this.all = KieBaseBuilder.createKieBaseFromModel(models);
+        // the engine finds its own parts by the class loader of whoever opens the first session: that is better not left to a pool's thread
+        this.all.newKieSession().dispose();
     }
 
     KieBase all() {

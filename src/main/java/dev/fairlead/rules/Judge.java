@@ -4,6 +4,7 @@ import dev.fairlead.facts.CaseFact;
 import dev.fairlead.model.Stage;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicBoolean;
 import org.kie.api.KieBase;
 import org.kie.api.runtime.KieSession;
 
@@ -17,7 +18,8 @@ public final class Judge {
     private final Limits limits;
     private final Engine engine;
     private final Terms terms;
-    private volatile boolean asked;
+    private final AtomicBoolean asked = new AtomicBoolean();
+    private volatile Judgement first;
     private volatile Known known;
 
     Judge(Catalogue catalogue, Limits limits, Engine engine, Terms terms) {
@@ -34,10 +36,11 @@ public final class Judge {
 
     /** Judges by the criteria of all stages up to {@code reached}. */
     public Judgement judge(List<? extends CaseFact> facts, Stage reached) {
-        if (!asked) {
-            // a single case has nothing to gain from what was learned
-            asked = true;
-            return byEngine(facts, reached);
+        if (!asked.getAndSet(true)) {
+            // a single case has nothing to gain from what is learned: that begins when more is asked
+            Judgement judged = byEngine(facts, reached);
+            first = judged;
+            return judged;
         }
         Known before = known();
         Judgement quick = before.new Sorted(facts).judgement(reached);
@@ -58,6 +61,11 @@ public final class Judge {
                 known = now;
             }
         }
+        Judgement judged = first;
+        if (judged != null) {
+            now.keep(judged);
+            first = null;
+        }
         return now;
     }
 
@@ -66,7 +74,7 @@ public final class Judge {
     }
 
     /** The same by the engine alone, whatever it has said before. */
-    Judgement byEngine(List<? extends CaseFact> facts, Stage reached) {
+    public Judgement byEngine(List<? extends CaseFact> facts, Stage reached) {
         List<CaseFact> sorted = new ArrayList<>(facts);
         sorted.sort(PlaceOrder.FACTS);
         List<OwnError> errors = new ArrayList<>();

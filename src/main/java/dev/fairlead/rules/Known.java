@@ -28,6 +28,7 @@ final class Known {
     private final PlaceResult[] absent;
     private final List<Map<Object, Ruling>> kept = new ArrayList<>();
     private final Map<Class<?>, Integer> types = new HashMap<>();
+    private final Components[] components;
     private final AtomicInteger size = new AtomicInteger();
 
     Known(Catalogue catalogue, Limits limits, Map<String, List<Term>> terms) {
@@ -44,17 +45,18 @@ final class Known {
             String section = c.about().getAnnotation(StandsAt.class).value();
             absent[i] = new PlaceResult(new Place(section, ""), null, Status.NOT_ASSESSED, List.of(), List.of(section));
         }
+        components = new Components[types.size()];
+        types.forEach((type, number) -> components[number] = Components.of(type));
     }
 
     /** Facts of one case, by type and in the order of their places, each read once. */
     final class Sorted {
         private final List<List<CaseFact>> facts = new ArrayList<>(types.size());
-        private final List<List<Knowable[]>> parts = new ArrayList<>(types.size());
+        private final Knowable[][][] parts = new Knowable[types.size()][][];
 
         Sorted(List<? extends CaseFact> all) {
             for (int i = 0; i < types.size(); i++) {
                 facts.add(new ArrayList<>(4));
-                parts.add(new ArrayList<>(4));
             }
             for (CaseFact fact : all) {
                 Integer type = types.get(fact.getClass());
@@ -67,8 +69,9 @@ final class Known {
                 if (here.size() > 1) {
                     here.sort(PlaceOrder.FACTS);
                 }
-                for (CaseFact fact : here) {
-                    parts.get(i).add(Components.of(fact.getClass()).of(fact));
+                parts[i] = new Knowable[here.size()][];
+                for (int f = 0; f < parts[i].length; f++) {
+                    parts[i][f] = components[i].of(here.get(f));
                 }
             }
         }
@@ -90,17 +93,17 @@ final class Known {
 
         private CriterionResult result(int criterion) {
             List<CaseFact> about = facts.get(typeOf[criterion]);
-            List<Knowable[]> read = parts.get(typeOf[criterion]);
+            Knowable[][] read = parts[typeOf[criterion]];
             if (about.isEmpty()) {
                 return new CriterionResult(criteria[criterion], Status.NOT_ASSESSED, List.of(absent[criterion]), false);
             }
             PlaceResult[] places = new PlaceResult[about.size()];
             for (int p = 0; p < places.length; p++) {
-                Ruling ruling = ruling(criterion, read.get(p));
+                Ruling ruling = ruling(criterion, read[p]);
                 if (ruling == null) {
                     return null;
                 }
-                places[p] = ruling.at(about.get(p), read.get(p), asked[criterion].needs());
+                places[p] = ruling.at(about.get(p), read[p], asked[criterion].needs());
             }
             List<PlaceResult> all = List.of(places);
             return new CriterionResult(criteria[criterion], CriterionResult.overall(all), all, false);
@@ -109,15 +112,15 @@ final class Known {
         /** How a criterion ends over all places; null when that was not decided before. */
         Ending ending(int criterion) {
             Ending heaviest = Ending.FAILED;
-            List<Knowable[]> read = parts.get(typeOf[criterion]);
-            for (int p = 0; p < read.size(); p++) {
-                Ruling ruling = ruling(criterion, read.get(p));
+            Knowable[][] read = parts[typeOf[criterion]];
+            for (int p = 0; p < read.length; p++) {
+                Ruling ruling = ruling(criterion, read[p]);
                 if (ruling == null) {
                     return null;
                 }
                 heaviest = ruling.ending().compareTo(heaviest) < 0 ? ruling.ending() : heaviest;
             }
-            return read.isEmpty() ? Ending.NOT_ASSESSED : heaviest;
+            return read.length == 0 ? Ending.NOT_ASSESSED : heaviest;
         }
     }
 

@@ -40,11 +40,6 @@ public final class Need {
         return List.copyOf(KNOWN.get(type).values());
     }
 
-    /** Reads it: {@code (CaseFact) Knowable}. */
-    MethodHandle accessor() {
-        return accessor;
-    }
-
     private static Map<String, Need> needs(Class<?> type) {
         Map<String, Need> needs = new LinkedHashMap<>();
         for (RecordComponent c : type.getRecordComponents()) {

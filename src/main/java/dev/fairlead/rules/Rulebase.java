@@ -96,6 +96,12 @@ public final class Rulebase {
         return judge;
     }
 
+    /** Makes ready now what would otherwise be made when a second case, or a variant of the first, is judged. */
+    public Rulebase prepared() {
+        judge.known();
+        return this;
+    }
+
     /** Judges many variants of cases by these rules. */
     public QuickJudge quickJudge() {
         return new QuickJudge(judge);

@@ -3,6 +3,7 @@ package dev.fairlead.web;
 import dev.fairlead.check.CheckOptions;
 import dev.fairlead.check.Checked;
 import dev.fairlead.check.Checker;
+import dev.fairlead.check.Doubting;
 import dev.fairlead.intake.Reading;
 import dev.fairlead.model.Case;
 import dev.fairlead.rules.Catalogue;
@@ -57,10 +58,15 @@ public final class Checks {
         }
     }
 
-    /** Checks a case that was read, for its own day, or for {@code today} when it names none. */
-    public Checked check(Reading reading, String version, LocalDate today) {
+    /**
+     * Checks a case that was read, for its own day, or for {@code today} when it names none.
+     *
+     * @param chances whether chances of another outcome are worked out too, which takes many times as long as all else
+     */
+    public Checked check(Reading reading, String version, LocalDate today, boolean chances) {
         Case c = reading.value().orElseThrow();
-        CheckOptions options = c.date().known() ? CheckOptions.USUAL : CheckOptions.USUAL.on(today);
+        CheckOptions usual = chances ? CheckOptions.USUAL : CheckOptions.USUAL.with(Doubting.NONE);
+        CheckOptions options = c.date().known() ? usual : usual.on(today);
         return checker().check(c, version, reading.doubts(), options);
     }
 

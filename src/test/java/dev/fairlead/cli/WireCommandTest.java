@@ -21,7 +21,7 @@ class WireCommandTest {
     private static final String CLEAN = "cases/heron-07-clean.yaml";
 
     @ParameterizedTest
-    @ValueSource(strings = {"heron-07-clean --sizes 0.016,0.018,0.020", "knot-08-half-missing", "stilt-10-gauge-overrides --visit 2"})
+    @ValueSource(strings = {"heron-07-clean --sizes 0.016,0.018,0.020", "knot-08-half-missing", "stilt-10-gauge-overrides --visit 1"})
     void tellsTheSameStory(String call) throws IOException {
         String[] words = call.split(" ");
         Run run = CasesTest.run(Stream.concat(Stream.of("wire", "cases/" + words[0] + ".yaml"), Arrays.stream(words).skip(1)).toArray(String[]::new));
@@ -57,6 +57,15 @@ class WireCommandTest {
         assertThat(CasesTest.run("wire", CLEAN, "--sizes", "18").code()).isEqualTo(2);
         assertThat(CasesTest.run("wire", CLEAN, "--sizes", "0.018;x").err()).contains("--sizes");
         assertThat(CasesTest.run("wire", CLEAN, "--visit", "9").err()).contains("no visit 9");
+    }
+
+    @Test
+    void writesPictures(@TempDir Path folder) throws IOException {
+        assertThat(CasesTest.run("wire", CLEAN, "--pictures", folder.toString()).code()).isZero();
+        try (Stream<Path> made = Files.list(folder)) {
+            assertThat(made.map(p -> p.getFileName().toString()).sorted().toList()).containsExactly("folds.svg", "load.svg", "wire.svg");
+        }
+        assertThat(CasesTest.run("wire", CLEAN, "--pictures", folder.resolve("none").toString()).code()).isEqualTo(2);
     }
 
     @Test

@@ -20,7 +20,7 @@ class AxeTest {
     /** Colours are all that differs in the dark. */
     private static final String COLOURS = "async () => ((await axe.run({ resultTypes: ['violations'], runOnly: ['color-contrast', 'link-in-text-block'] }))" + SHOWN;
     private static final String[] PATHS = {"/cases", "/cases/sample.json/form/teeth", "/cases/sample.json/form/films?more=/images", "/cases/sample.json/form/bench?again=yes",
-        "/cases/sample.json/findings", "/cases/sample.json/numbers", "/cases/sample.json/visits", "/cases/sample.json/chair?q=1", "/cases/sample.json/chair?q=0",
+        "/cases/sample.json/findings", "/cases/sample.json/numbers", "/cases/sample.json/pictures", "/cases/sample.json/report", "/cases/sample.json/visits", "/cases/sample.json/chair?q=1", "/cases/sample.json/chair?q=0",
         "/cases/sample.json/chair?q=19", "/cases/sample.json/chair/list", "/book", "/book/stand-off-in-range", "/cases/sample.json/waive/not-past-plan", "/nowhere"};
 
     @TempDir

@@ -28,16 +28,17 @@ final class Browsing implements AutoCloseable {
     Browsing() {
         playwright = Playwright.create(new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
         browser = playwright.chromium().launch(new BrowserType.LaunchOptions().setExecutablePath(CHROMIUM).setHeadless(true)
-                .setArgs(List.of("--disable-gpu", "--disable-dev-shm-usage")));
+                .setArgs(List.of("--disable-gpu", "--disable-dev-shm-usage", "--host-resolver-rules=MAP * ~NOTFOUND, EXCLUDE 127.0.0.1")));
     }
 
     BrowserContext context(Browser.NewContextOptions options) {
         BrowserContext c = browser.newContext(options);
         c.setDefaultTimeout(PATIENCE_MS);
         c.setDefaultNavigationTimeout(PATIENCE_MS);
-        c.route(u -> !u.startsWith("http://127.0.0.1:"), r -> {
-            abroad.add(r.request().url());
-            r.abort();
+        c.onRequest(r -> {
+            if (!r.url().startsWith("http://127.0.0.1:")) {
+                abroad.add(r.url());
+            }
         });
         return c;
     }

@@ -188,5 +188,9 @@ class FormTest {
         assertThat(pages.post(page, form).statusCode()).isEqualTo(303);
         assertThat(read("sample.json").waivers()).hasSize(SampleCase.full().build().waivers().size() + 1);
         assertThat(pages.get("/cases/sample.json/findings").body()).contains("Waived", "measured again on a new model");
+        int waivers = read("sample.json").waivers().size();
+        assertThat(pages.get(page).body()).contains("Take it back");
+        assertThat(pages.post("/cases/sample.json/remove?entry=/waivers/" + (waivers - 1), Map.of("version", pages.version(page))).headers().firstValue("Location")).hasValueSatisfying(l -> assertThat(l).endsWith("/findings"));
+        assertThat(read("sample.json").waivers()).hasSize(waivers - 1);
     }
 }

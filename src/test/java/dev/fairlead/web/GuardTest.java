@@ -9,6 +9,7 @@ import java.net.InetAddress;
 import java.net.InetSocketAddress;
 import java.net.NetworkInterface;
 import java.net.Socket;
+import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -146,5 +147,66 @@ class GuardTest {
         String page = pages.get("/cases/sample.json/form/arch").body();
         assertThat(page).doesNotContain("<img src=x").contains("&lt;img src=x");
         assertThat(pages.get("/cases?q=" + java.net.URLEncoder.encode(hostile, StandardCharsets.UTF_8)).body()).doesNotContain("<script>alert").doesNotContain("<img src=x");
+    }
+
+    /** A form that does not say how large it is. */
+    @Test
+    void tooMuchInPiecesIsRefusedToo() throws Exception {
+        String before = pages.file("sample.json");
+        var body = HttpRequest.BodyPublishers.ofInputStream(() -> new java.io.ByteArrayInputStream(("/space/left=" + "9".repeat(3_000_000)).getBytes(StandardCharsets.UTF_8)));
+        HttpResponse<String> r = pages.send(HttpRequest.newBuilder(pages.at("/cases/sample.json/form/arch")).header("Content-Type", "application/x-www-form-urlencoded").POST(body).build());
+        assertThat(r.statusCode()).isBetween(400, 413);
+        assertThat(pages.file("sample.json")).isEqualTo(before);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"rules.drl", "rulebase.json", "x.exe", "../up.json", "big.json"})
+    void aFileThatIsNoCaseIsNotBroughtIn(String name) throws Exception {
+        // a DRL text that would be code if anything ran it; the last is larger than any case
+        String text = name.equals("big.json") ? "{\"fairlead\":1,\"id\":\"" + "x".repeat(2_050_000) + "\"}" : "package evil; rule \"r\" when then System.exit(1); end";
+        String form = "--b\r\nContent-Disposition: form-data; name=\"file\"; filename=\"" + name + "\"\r\nContent-Type: application/octet-stream\r\n\r\n" + text + "\r\n--b--\r\n";
+        HttpResponse<String> r = pages.send(HttpRequest.newBuilder(pages.at("/import")).header("Content-Type", "multipart/form-data; boundary=b").POST(HttpRequest.BodyPublishers.ofString(form)).build());
+        assertThat(r.statusCode()).isBetween(400, 422);
+        assertThat(r.body()).contains("<h1>");
+        String last = name.replaceAll(".*/", "");
+        assertThat(folder.resolve(last)).doesNotExist();
+        assertThat(folder.resolveSibling(last)).doesNotExist();
+    }
+
+    /** Whatever goes wrong, the log says where in the program, and nothing of the case. */
+    @Test
+    void nothingOfACaseIsLogged() throws Exception {
+        List<java.util.logging.LogRecord> records = java.util.Collections.synchronizedList(new java.util.ArrayList<>());
+        var listening = new java.util.logging.Handler() {
+            @Override
+            public void publish(java.util.logging.LogRecord record) {
+                records.add(record);
+            }
+
+            @Override
+            public void flush() {}
+
+            @Override
+            public void close() {}
+        };
+        var root = java.util.logging.Logger.getLogger("");
+        root.addHandler(listening);
+        String secret = "zq-secret-pseudonym-7";
+        String page = "/cases/sample.json/form/child";
+        try (Pages broken = Pages.broken(folder.resolve("broken"), secret)) {
+            assertThat(broken.get("/cases/hidden.json/findings")).satisfies(r -> {
+                assertThat(r.statusCode()).isEqualTo(500);
+                assertThat(r.body()).contains("Something went wrong in the program", "Load the page again").doesNotContain("IllegalStateException");
+            });
+            pages.post(page + "?changed=/id", Map.of("version", pages.version(page), "/id", secret + " !"));
+            pages.get("/cases/" + secret + ".json/findings");
+        } finally {
+            root.removeHandler(listening);
+        }
+        assertThat(records).as("the failure is logged").anyMatch(r -> String.valueOf(r.getMessage()).contains("failed"));
+        assertThat(records).allSatisfy(r -> {
+            assertThat(new java.util.logging.SimpleFormatter().format(r)).doesNotContain(secret).doesNotContain("hidden.json");
+            assertThat(r.getThrown()).isNull();
+        });
     }
 }

@@ -25,24 +25,55 @@ final class Pages implements AutoCloseable {
     static final LocalDate TODAY = LocalDate.of(2026, 3, 1);
     private static final Checks CHECKS = Checks.by(new Checker(Rulebase.load(null)));
 
+    /** Reports by other means than the program's own, which has tests of its own. */
+    private static final Prints PRINTS = new Prints() {
+        @Override
+        public String html(dev.fairlead.check.Checked checked) {
+            return "<p>report on " + checked.subject().id();
+        }
+
+        @Override
+        public byte[] pdf(dev.fairlead.check.Checked checked) {
+            return "%PDF-report".getBytes(java.nio.charset.StandardCharsets.UTF_8);
+        }
+
+        @Override
+        public byte[] sheet(dev.fairlead.check.Checked checked) {
+            return "%PDF-sheet".getBytes(java.nio.charset.StandardCharsets.UTF_8);
+        }
+
+        @Override
+        public java.util.List<dev.fairlead.findings.Missing> noSheet(dev.fairlead.check.Checked checked) {
+            return checked.subject().wire().size().known() ? java.util.List.of() : java.util.List.of(dev.fairlead.findings.Missing.of("/wire/size"));
+        }
+    };
     final Path folder;
     final WebServer server;
     private int samples;
     private final HttpClient client = HttpClient.newBuilder().followRedirects(HttpClient.Redirect.NEVER).build();
 
-    private Pages(Path folder) throws IOException {
+    private Pages(Path folder, Checks checks) throws IOException {
         this.folder = folder;
-        server = WebServer.start(new Settings(folder, 0, CHECKS, Optional.empty(), () -> TODAY));
+        server = WebServer.start(new Settings(folder, 0, checks, Optional.of(PRINTS), () -> TODAY));
+    }
+
+    /** A server over one case of that pseudonym, whose checks fail with a message that holds it. */
+    static Pages broken(Path folder, String id) throws IOException {
+        Files.createDirectories(folder);
+        Files.writeString(folder.resolve("hidden.json"), "{\"fairlead\": 1, \"id\": \"" + id + "\", \"stage\": \"records\"}");
+        return new Pages(folder, Checks.loading(() -> {
+            throw new IllegalStateException("cannot check " + id);
+        }));
     }
 
     static Pages over(Path folder) throws IOException {
-        return new Pages(folder);
+        return new Pages(folder, CHECKS);
     }
 
     /** A server with one full case, {@code sample.json}. */
     static Pages withSample(Path folder) throws IOException {
         Files.writeString(folder.resolve("sample.json"), CaseWriter.json(SampleCase.full().build()));
-        return new Pages(folder);
+        return new Pages(folder, CHECKS);
     }
 
     /** Writes one more full case; gives the name of its file. */

@@ -32,8 +32,9 @@ public final class AuditPage {
 
     private AuditPage() {}
 
-    /** The page; the cases that need a look first are checked once more for their words. */
-    public static String of(Checker checker, CheckOptions options, Heading heading, Summary s, Optional<Agreement.Result> agreement, Optional<Detection.Result> detection) {
+    /** The page; the cases that need a look first are checked once more for their words. {@code pages} is the link to a folder of their full reports, or empty. */
+    public static String of(Checker checker, CheckOptions options, Heading heading, Summary s, Optional<Agreement.Result> agreement, Optional<Detection.Result> detection,
+            String pages) {
         List<CaseView> cases = s.looks().parallelStream().map(l -> CaseView.of(l, checker, options.withoutWorkings())).toList();
         List<CriterionView> criteria = new ArrayList<>();
         Catalogue catalogue = checker.rulebase().catalogue();
@@ -49,7 +50,7 @@ public final class AuditPage {
         AuditView view = new AuditView(heading, s, criteria, cases,
                 warned && s.named().size() > 1 ? Optional.of(FunnelChart.overall(s)) : Optional.empty(),
                 warned && s.periods().size() > 1 ? Optional.of(PeriodChart.overall(s)) : Optional.empty(), agreement, detection,
-                style(), script, hash(script));
+                style(), script, hash(script), pages);
         StringOutput out = new StringOutput(1 << 20);
         ENGINE.render("audit/page.jte", Map.of("v", view), out);
         return out.toString();

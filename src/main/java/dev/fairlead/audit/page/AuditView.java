@@ -17,9 +17,10 @@ import java.util.Optional;
  * @param periods time over all criteria; empty with fewer than two periods
  * @param agreement with a reviewer, when one was given
  * @param detection of planted faults, when a truth was given
+ * @param pages link to the folder of the cases' full reports; empty when they were not written
  */
 public record AuditView(Heading heading, Summary summary, List<CriterionView> criteria, List<CaseView> cases, Optional<Picture> funnel, Optional<Picture> periods,
-        Optional<Agreement.Result> agreement, Optional<Detection.Result> detection, String style, String script, String scriptHash) {
+        Optional<Agreement.Result> agreement, Optional<Detection.Result> detection, String style, String script, String scriptHash, String pages) {
     public long stops() {
         return summary.stages().stream().mapToLong(s -> s.stop()).sum();
     }

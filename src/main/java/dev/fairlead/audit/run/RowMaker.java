@@ -40,16 +40,14 @@ public final class RowMaker {
 
     /** The row of a case. */
     public CaseRow row(Item item) {
-        byte[] text;
+        String hash = "";
         try {
-            text = item.text();
-        } catch (TableException e) {
-            return CaseRow.not(CaseRow.Kind.UNREADABLE, item.source(), "", e.getMessage());
-        }
-        String hash = Hash.of(text);
-        try {
+            byte[] text = item.text();
+            hash = Hash.of(text);
             Reading reading = item.read(text);
             return reading.read() ? judged(item.source(), hash, reading) : CaseRow.not(CaseRow.Kind.UNREADABLE, item.source(), hash, problems(item, reading));
+        } catch (TableException e) {
+            return CaseRow.not(CaseRow.Kind.UNREADABLE, item.source(), "", e.getMessage());
         } catch (RuntimeException | StackOverflowError e) {
             return CaseRow.not(CaseRow.Kind.FAILED, item.source(), hash, "an error of the program: " + e);
         }

@@ -23,9 +23,10 @@ public final class SummaryText {
     /** The whole summary. */
     public static String of(Heading h, Summary s) {
         StringBuilder out = new StringBuilder();
-        out.append(Wrap.hanging("", "Audit of " + String.join(", ", h.paths()) + ": " + s.judged() + (s.judged() == 1 ? " case" : " cases") + " judged"
+        out.append(Wrap.hanging("", "Audit: " + s.judged() + (s.judged() == 1 ? " case" : " cases") + " judged"
                 + part(s.unread().count(), " unreadable") + part(s.tooLong().count(), " given up for time") + part(s.failed().count(), " failed")
                 + part(s.duplicates().count(), " left out because an earlier case has the same pseudonym") + "."));
+        out.append(Wrap.hanging("", "Of " + String.join(", ", h.paths()) + "."));
         out.append(Wrap.hanging("", "Fairlead " + h.tool() + ", rulebase " + h.rulebase().version() + " " + h.rulebase().hash().substring(0, 8)
                 + (h.rulebase().changed().isEmpty() ? "" : " with other thresholds " + h.rulebase().changed())
                 + (h.day().isEmpty() ? "" : ", for " + h.day()) + (h.stage().isEmpty() ? "" : ", judged as of stage " + h.stage()) + "."));

@@ -62,9 +62,14 @@ public record FindingView(Finding finding, String anchor, Report report, Cited c
         return rows().stream().anyMatch(r -> !r.place().isEmpty());
     }
 
-    /** Chance of another outcome within the errors of measurement; empty when it was not worked out. */
+    /** How sure the outcome is; empty when that was not worked out, or nothing could turn it. */
     public String chance() {
-        return finding.flip().isEmpty() ? "" : Chance.words(finding.flip().getAsDouble());
+        double flip = finding.flip().orElse(0);
+        if (flip == 0) {
+            return finding.flip().isPresent() && finding.close()
+                    ? "Errors of measurement alone do not turn it; the error of an equation or a model reaches across the limit." : "";
+        }
+        return Chance.of(finding) + " within the errors of measurement";
     }
 
     /** The worked numbers that it holds against its limits. */

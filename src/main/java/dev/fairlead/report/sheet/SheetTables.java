@@ -6,6 +6,7 @@ import dev.fairlead.measure.mechanics.ForceBand;
 import dev.fairlead.measure.wire.FoldOpening;
 import dev.fairlead.measure.wire.SideMarks;
 import dev.fairlead.measure.wire.WireForces;
+import dev.fairlead.measure.wire.WireGeometry;
 import dev.fairlead.model.Choice;
 import dev.fairlead.model.Fact;
 import dev.fairlead.model.Measured;
@@ -115,6 +116,7 @@ final class SheetTables {
         fold("… forward travel per mm of gap", FoldOpening::gain, false);
         fold("… front sinks, unless levelled, by", FoldOpening::drop, false);
         fold("left for later visits, after the whole plan", FoldOpening::spare, false);
+        fold("tip that keeps 1 mm to the gingiva", f -> WireGeometry.tipNeeded(c.subject, f.side(), WireGeometry.CLEARANCE), false);
         fold("tip towards the cheek", f -> c.subject.bench().fold(f.side()).buccalTip(), true);
         out.close().close();
     }

@@ -4,12 +4,13 @@ import dev.fairlead.findings.Numbers;
 import dev.fairlead.measure.mechanics.ForceBand;
 import dev.fairlead.measure.mechanics.Solution;
 import dev.fairlead.measure.wire.WireForces;
+import dev.fairlead.model.Case;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Unit;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.function.ToDoubleFunction;
 
 /** What the beam model says of a tied-in wire, as tables. */
@@ -19,11 +20,13 @@ final class ForceSections {
     private static final String[] WITH_MODULUS = {MODEL, "goldberg-1977", "brantley-eliades-2001"};
 
     private final WireForces f;
-    private final Optional<Measured> gauge;
+    private final Case c;
+    private final OptionalInt visit;
 
-    ForceSections(WireForces forces, Optional<Measured> gauge) {
+    ForceSections(WireForces forces, Case c, OptionalInt visit) {
         this.f = forces;
-        this.gauge = gauge;
+        this.c = c;
+        this.visit = visit;
     }
 
     List<Section> all() {
@@ -49,10 +52,23 @@ final class ForceSections {
     }
 
     private void gauge(Section.Draft t) {
-        gauge.filter(Measured::known).ifPresent(g -> {
-            t.line("gauge", "read on a gauge at tie-in", both(g.value(), g.value()));
-            t.note("The gauge reading stands; it overrides the model's total.");
-        });
+        if (visit.isPresent()) {
+            Measured read = c.visits().get(visit.getAsInt()).gauge();
+            if (read.known()) {
+                t.line("gauge", "read on a gauge at tie-in", both(read.value(), read.value()));
+                t.note("The gauge reading stands; it overrides the model's total.");
+            }
+            return;
+        }
+        List<String> readings = new ArrayList<>();
+        for (int i = 0; i < c.visits().size(); i++) {
+            if (c.visits().get(i).gauge().known()) {
+                readings.add(Numbers.text(c.visits().get(i).gauge()) + " at visit " + (i + 1));
+            }
+        }
+        if (!readings.isEmpty()) {
+            t.note("Read on a gauge: " + String.join(", ", readings) + ". Where it was read that stands, and overrides the model.");
+        }
     }
 
     private Section force(ForceBand b) {

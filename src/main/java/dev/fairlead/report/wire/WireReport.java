@@ -4,7 +4,6 @@ import dev.fairlead.findings.Numbers;
 import dev.fairlead.findings.Report;
 import dev.fairlead.measure.wire.WireForces;
 import dev.fairlead.model.Case;
-import dev.fairlead.model.Measured;
 import dev.fairlead.model.Visit;
 import dev.fairlead.rules.Catalogue;
 import dev.fairlead.rules.Source;
@@ -13,7 +12,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Function;
 
@@ -40,9 +38,8 @@ public record WireReport(String id, String basis, List<Section> sections, List<S
         double[] limits = catalogue.thresholds().containsKey(STRESS) ? new double[] {catalogue.thresholds().get(STRESS).value()} : new double[0];
         Function<Case, WireForces> work = each -> visit.isPresent() ? WireForces.atVisit(each, visit.getAsInt(), limits) : WireForces.planned(each, limits);
         WireForces forces = work.apply(c);
-        Optional<Measured> gauge = visit.isPresent() ? Optional.of(c.visits().get(visit.getAsInt()).gauge()) : Optional.empty();
         List<Section> sections = new ArrayList<>(new GeometrySections(c).all());
-        sections.addAll(new ForceSections(forces, gauge).all());
+        sections.addAll(new ForceSections(forces, c, visit).all());
         if (!sizes.isEmpty()) {
             sections.add(SizeSection.of(c, sizes, work));
         }

@@ -56,7 +56,7 @@ abstract class Controller {
     void page(Context ctx, Opened opened, String template, String here, String title, Map<String, Object> more) {
         Map<String, Object> model = new HashMap<>(more);
         model.put("head", head(ctx, opened, here));
-        model.put("panel", site.reports().panel(opened));
+        model.computeIfAbsent("panel", k -> site.reports().panel(opened));
         site.views().page(ctx, template, title + " – " + opened.title(), "cases", model);
     }
 }

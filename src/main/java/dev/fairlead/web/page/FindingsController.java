@@ -21,13 +21,14 @@ final class FindingsController extends Controller {
     }
 
     private void findings(Context ctx) {
-        page(ctx, opened(ctx), "web/findingspage.jte", "findings", "Findings", Map.of());
+        Opened opened = opened(ctx);
+        page(ctx, opened, "web/findingspage.jte", "findings", "Findings", Map.of("panel", site.reports().surePanel(opened)));
     }
 
     /** What one finding opens to, for a page that shows its line. */
     private void finding(Context ctx) {
         Opened opened = opened(ctx);
-        Panel panel = site.reports().whole(opened);
+        Panel panel = site.reports().surePanel(opened);
         Finding finding = panel.finding(ctx.pathParam("id")).orElseThrow(PageError::noFinding);
         site.views().part(ctx, "web/findingbody.jte", Map.of("f", finding, "panel", panel));
     }

@@ -56,6 +56,11 @@ public record Panel(Optional<Report> report, List<Problem> problems, boolean typ
         return groups;
     }
 
+    /** True when the case has a finding of that criterion. */
+    public boolean judged(String id) {
+        return finding(id).isPresent();
+    }
+
     /** The finding of a criterion; empty when the case has none or cannot be read. */
     Optional<Finding> finding(String id) {
         return report.flatMap(r -> r.findings().all().stream().filter(f -> f.id().equals(id)).findFirst());

@@ -30,7 +30,7 @@ final class PrintController extends Controller {
     private void show(Context ctx) {
         Opened opened = opened(ctx);
         List<Missing> lacks = site.prints().flatMap(p -> site.reports().checked(opened).map(p::noSheet)).orElse(List.of());
-        page(ctx, opened, "web/report.jte", "report", "Report", Map.of("prints", site.prints().isPresent(), "noSheet", lacks));
+        page(ctx, opened, "web/report.jte", "report", "Report", Map.of("prints", site.prints().isPresent(), "noSheet", lacks, "panel", site.reports().surePanel(opened)));
     }
 
     private static byte[] sheet(Prints prints, Checked checked) {
@@ -44,7 +44,7 @@ final class PrintController extends Controller {
 
     private void send(Context ctx, String type, String what, BiFunction<Prints, Checked, Object> make) {
         Opened opened = opened(ctx);
-        Checked checked = site.reports().checked(opened).orElseThrow(() -> new PageError(409, "The case cannot be read as it stands, so there is nothing to print",
+        Checked checked = site.reports().sure(opened).orElseThrow(() -> new PageError(409, "The case cannot be read as it stands, so there is nothing to print",
                 "Look at its findings page for what to mend."));
         Object made = make.apply(site.prints().orElseThrow(), checked);
         // taken away as a file: a report brings styles of its own, which the pages here do not allow

@@ -46,7 +46,7 @@ public final class Reports {
 
     /** The findings of a case as it would stand. */
     public Panel preview(Opened opened, Reading reading) {
-        Optional<Report> report = reading.read() ? Optional.of(checks.check(reading, "", today.get()).report()) : Optional.empty();
+        Optional<Report> report = reading.read() ? Optional.of(checks.check(reading, "", today.get(), false).report()) : Optional.empty();
         return new Panel(report, reading.problems(), true, Urls.of(opened.name()), uses(opened), Set.of());
     }
 
@@ -76,29 +76,39 @@ public final class Reports {
         return new Panel(report(opened), opened.reading().problems(), false, Urls.of(opened.name()), freshUses(opened), Set.of());
     }
 
-    private static String key(Opened opened, LocalDate day) {
-        return opened.name() + '\0' + opened.file().version() + '\0' + day;
-    }
-
     /** The report of a case; empty when it cannot be read. */
     public Optional<Report> report(Opened opened) {
         return checked(opened).map(Checked::report);
     }
 
-    /** The case after its check; empty when it cannot be read. */
+    /** The case after its check, quick enough for every page; empty when it cannot be read. */
     public Optional<Checked> checked(Opened opened) {
+        return made(opened, false);
+    }
+
+    /** The same with chances of another outcome, for pages that are read rather than typed on. */
+    public Optional<Checked> sure(Opened opened) {
+        return made(opened, true);
+    }
+
+    /** The findings of a case with their chances of another outcome. */
+    public Panel surePanel(Opened opened) {
+        return new Panel(sure(opened).map(Checked::report), opened.reading().problems(), false, Urls.of(opened.name()), freshUses(opened), Set.of());
+    }
+
+    private Optional<Checked> made(Opened opened, boolean chances) {
         if (!opened.reading().read()) {
             return Optional.empty();
         }
         LocalDate day = today.get();
-        String key = key(opened, day);
+        String key = opened.name() + '\0' + opened.file().version() + '\0' + day + '\0' + chances;
         synchronized (made) {
             Checked known = made.get(key);
             if (known != null) {
                 return Optional.of(known);
             }
         }
-        Checked fresh = checks.check(opened.reading(), opened.file().version(), day);
+        Checked fresh = checks.check(opened.reading(), opened.file().version(), day, chances);
         synchronized (made) {
             made.put(key, fresh);
         }

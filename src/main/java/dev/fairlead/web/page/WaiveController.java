@@ -18,9 +18,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.stream.IntStream;
 
 /** A person answers for a finding, with reason and expiry; a waiver that would not hold is not written. */
-final class WaiveController extends Controller {
+public final class WaiveController extends Controller {
     private static final int WEEKS = 12;
 
     WaiveController(Site site) {
@@ -36,8 +37,17 @@ final class WaiveController extends Controller {
         LocalDate day = opened.reading().value().flatMap(c -> c.date().value()).orElse(site.today().get());
         Map<String, String> values = new LinkedHashMap<>(Map.of("reason", "", "by", "", "date", day.toString(), "expires", day.plusWeeks(WEEKS).toString()));
         values.putAll(typed);
-        page(ctx, opened, "web/waive.jte", "findings", "Waive a finding", Map.of("finding", finding(ctx, opened), "values", values, "complaint", complaint,
+        page(ctx, opened, "web/waive.jte", "findings", "Waive a finding", Map.of("finding", finding(ctx, opened), "values", values, "complaint", complaint, "there", there(opened, ctx.pathParam("id")),
                 "roles", Arrays.stream(Role.values()).map(Role::word).toList()));
+    }
+
+    /** A waiver of a finding that stands in the case, whether it holds or not. */
+    public record Entry(String pointer, String reason, String by, String expires) {}
+
+    private static List<Entry> there(Opened opened, String criterion) {
+        CaseTree tree = opened.tree().orElseThrow();
+        return IntStream.range(0, tree.size("/waivers")).mapToObj(i -> "/waivers/" + i).filter(at -> opened.typed(at + "/criterion").equals(criterion))
+                .map(at -> new Entry(at, opened.typed(at + "/reason"), opened.typed(at + "/by"), opened.typed(at + "/expires"))).toList();
     }
 
     private void waive(Context ctx) {
@@ -76,7 +86,7 @@ final class WaiveController extends Controller {
         if (!reading.read()) {
             return "The case cannot be read as it stands, so nothing can be waived. Mend what is listed under findings first.";
         }
-        return site.reports().checks().check(reading, "", site.today().get()).report().findings().waiverNotes().stream()
+        return site.reports().checks().check(reading, "", site.today().get(), false).report().findings().waiverNotes().stream()
                 .filter(w -> w.pointer().equals(at)).map(WaiverNote::text).findFirst().map(dev.fairlead.web.form.Words::capital).orElse("");
     }
 

@@ -1,0 +1,82 @@
+package dev.fairlead.bench;
+
+import dev.fairlead.audit.cohort.Cohort;
+import dev.fairlead.audit.cohort.PlantedCase;
+import dev.fairlead.check.CheckOptions;
+import dev.fairlead.check.Checker;
+import dev.fairlead.intake.CaseReader;
+import dev.fairlead.intake.CaseWriter;
+import dev.fairlead.intake.Format;
+import dev.fairlead.intake.Reading;
+import dev.fairlead.measure.Measures;
+import dev.fairlead.measure.Workbook;
+import dev.fairlead.measure.Worked;
+import dev.fairlead.measure.part.Parts;
+import dev.fairlead.model.Case;
+import dev.fairlead.rules.Judgement;
+import dev.fairlead.rules.Rulebase;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.TimeUnit;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Level;
+import org.openjdk.jmh.annotations.Measurement;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
+import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.Warmup;
+
+/** One case through its steps: reading JSON, measuring, judging; with and without the beam model of the wire. */
+@State(Scope.Benchmark)
+@BenchmarkMode(Mode.AverageTime)
+@OutputTimeUnit(TimeUnit.MICROSECONDS)
+@Warmup(iterations = 3, time = 2)
+@Measurement(iterations = 5, time = 2)
+@Fork(1)
+public class CheckBenchmark {
+    private static final int CASES = 1000;
+    private static final long SEED = 7;
+    private static final CheckOptions BARE = CheckOptions.USUAL.withoutWorkings();
+
+    private List<Case> cases;
+    private List<byte[]> json;
+    private Checker plain;
+    private Checker full;
+
+    @Setup(Level.Trial)
+    public void prepare() {
+        cases = Cohort.generate(CASES, SEED).map(PlantedCase::made).toList();
+        json = cases.stream().map(c -> CaseWriter.json(c).getBytes(java.nio.charset.StandardCharsets.UTF_8)).toList();
+        plain = new Checker(Rulebase.builtIn(), Parts.plain());
+        full = new Checker(Rulebase.builtIn(), Parts.full());
+    }
+
+    @Benchmark
+    public Reading read(RulesBenchmark.At at) {
+        return CaseReader.read(at.of(json), "case.json", Format.JSON);
+    }
+
+    @Benchmark
+    public Worked measure(RulesBenchmark.At at) {
+        return Measures.of(at.of(cases), Optional.empty(), Workbook.none(), Parts.plain());
+    }
+
+    @Benchmark
+    public Judgement withoutBeamModel(RulesBenchmark.At at) {
+        return plain.judge(at.of(cases), BARE);
+    }
+
+    @Benchmark
+    public Judgement withBeamModel(RulesBenchmark.At at) {
+        return full.judge(at.of(cases), BARE);
+    }
+
+    @Benchmark
+    public Judgement fromJsonWithoutBeamModel(RulesBenchmark.At at) {
+        return plain.judge(CaseReader.read(at.of(json), "case.json", Format.JSON).value().orElseThrow(), BARE);
+    }
+}

@@ -1,0 +1,36 @@
+package dev.fairlead.cli;
+
+import dev.fairlead.audit.source.TableException;
+import dev.fairlead.audit.summary.Look;
+import dev.fairlead.audit.summary.Summary;
+import dev.fairlead.check.CheckOptions;
+import dev.fairlead.check.Checked;
+import dev.fairlead.check.Checker;
+import dev.fairlead.check.Doubting;
+import dev.fairlead.intake.Reading;
+import dev.fairlead.report.html.ReportHtml;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+
+/** Writes the full reports of the cases that an audit tells one by one. */
+final class CasePages {
+    private CasePages() {}
+
+    /** Writes one page a case, named by its pseudonym, and returns the link from the audit's page to the folder. */
+    static String write(Path folder, Path page, Summary summary, Checker checker, CheckOptions options) throws IOException {
+        Files.createDirectories(folder);
+        CheckOptions full = new CheckOptions(options.date(), options.stage(), true, Doubting.FIRST_ORDER);
+        for (Look l : summary.looks()) {
+            try {
+                Reading reading = l.item().read(l.item().text());
+                Checked checked = checker.check(reading.value().orElseThrow(), l.row().hash(), reading.problems(), full);
+                Files.writeString(folder.resolve(l.row().id() + ".html"), ReportHtml.of(checked));
+            } catch (TableException e) {
+                throw new IllegalStateException("it was read once", e);
+            }
+        }
+        Path from = page == null ? Path.of("") : page.toAbsolutePath().getParent();
+        return from.toAbsolutePath().relativize(folder.toAbsolutePath()).toString().replace('\\', '/');
+    }
+}

@@ -1,0 +1,131 @@
+package dev.fairlead.audit.source;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import dev.fairlead.intake.BlankCase;
+import dev.fairlead.intake.CaseReader;
+import dev.fairlead.intake.Format;
+import dev.fairlead.model.Case;
+import dev.fairlead.model.Side;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.List;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipOutputStream;
+import org.dhatim.fastexcel.Workbook;
+import org.dhatim.fastexcel.Worksheet;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class TableTest {
+    @TempDir
+    private Path folder;
+
+    private Path csv(String text) throws IOException {
+        return Files.writeString(folder.resolve("t.csv"), text);
+    }
+
+    private static Case only(List<Item> items) throws TableException {
+        assertThat(items).hasSize(1);
+        return items.get(0).read(items.get(0).text()).value().orElseThrow();
+    }
+
+    @Test
+    void theTemplatesExampleIsTheExampleCaseInBothForms() throws IOException, TableException {
+        Case expected = CaseReader.read(BlankCase.minimal().getBytes(StandardCharsets.UTF_8), "x", Format.YAML).value().orElseThrow();
+        assertThat(only(Collected.items(csv(TableTemplate.csv())))).isEqualTo(expected);
+        Path book = folder.resolve("t.xlsx");
+        try (OutputStream out = Files.newOutputStream(book)) {
+            TableTemplate.xlsx(out);
+        }
+        assertThat(only(Collected.items(book))).isEqualTo(expected);
+    }
+
+    @Test
+    void aMappingNamesColumnsTranslatesWordsAndAddsConstants() throws IOException, TableException {
+        Path file = Files.writeString(folder.resolve("m.json"), """
+                {"columns": {"Code": "id", "Where": "stage", "OJ": "bite.overjet", "V1 left": "visits.1.left.standOff"},
+                 "constants": {"plan.intervalWeeks": "5"}, "words": {"Where": {"2": "indication"}}, "ignore": ["Remarks"]}""");
+        Case c = only(Collected.items(Mapping.read(file), csv("Code;Where;OJ;Remarks;V1 left\nm-1;2;3,5;anything;1,8\n")));
+        assertThat(c.stage().word()).isEqualTo("indication");
+        assertThat(c.bite().overjet().value()).isEqualTo(3.5);
+        assertThat(c.visits().get(0).side(Side.LEFT).standOff().value()).isEqualTo(1.8);
+        assertThat(c.plan().intervalWeeks().value()).isEqualTo(5);
+        assertThat(Mapping.read(Files.writeString(folder.resolve("n.json"), TableTemplate.mapping())).columns()).containsEntry("Code", "id");
+        assertThatThrownBy(() -> Mapping.read(Files.writeString(folder.resolve("o.json"), "{\"columns\": {\"x\": \"bite.overjett\"}}")))
+                .isInstanceOf(TableException.class).hasMessageContaining("likely bite.overjet is meant");
+    }
+
+    @Test
+    void badRowsAreToldAndTheOthersRead() throws IOException {
+        List<Item> items = Collected.items(csv("id,stage,bite.overjet,visits.2.date\na,records,3.5,\nc,nonsense,,\nd,records,,2026-01-02\ne,records,=1+1,\nf,records,,\n"));
+        assertThat(items).extracting(Collected::told).satisfiesExactly(t -> assertThat(t).isEqualTo("a"), t -> assertThat(t).contains("/stage"),
+                t -> assertThat(t).contains("entry before it is empty"), t -> assertThat(t).contains("/bite/overjet"), t -> assertThat(t).isEqualTo("f"));
+        assertThat(items.get(4).source()).endsWith("t.csv:6");
+        assertThat(Collected.items(csv("id,stage\na,records,more,and more\n"))).extracting(Collected::told).singleElement().asString().contains("4 cells under 2 headings");
+    }
+
+    @Test
+    void aTableWhoseHeadingIsNotUnderstoodIsRefused() throws IOException {
+        assertThat(Collected.items(csv("id,stage,bite.overjt\na,records,3\n"))).extracting(Collected::told).singleElement().asString().contains("likely bite.overjet is meant");
+        assertThat(Collected.items(csv("stage\nrecords\n"))).extracting(Collected::told).singleElement().asString().contains("no column holds id");
+        assertThat(Collected.items(csv("id,id,stage\na,b,records\n"))).extracting(Collected::told).singleElement().asString().contains("two columns");
+        assertThat(Collected.items(csv(""))).extracting(Collected::told).singleElement().asString().contains("empty");
+    }
+
+    @Test
+    void anOpenQuotationMarkEndsTheTableAndIsTold() throws IOException {
+        List<Item> items = Collected.items(csv("id,stage\na,records\n\"b,records\n" + "c,records\n".repeat(3000)));
+        assertThat(items).extracting(Collected::told).satisfiesExactly(t -> assertThat(t).isEqualTo("a"), t -> assertThat(t).contains("open quotation mark"));
+    }
+
+    @Test
+    void numbersDatesSharesAndAnswersOfAWorkbookBecomeWhatAPersonWouldType() throws IOException, TableException {
+        Path book = folder.resolve("n.xlsx");
+        try (OutputStream out = Files.newOutputStream(book); Workbook w = new Workbook(out, "test", null)) {
+            Worksheet s = w.newWorksheet("cases");
+            List<String> head = List.of("id", "stage", "date", "bite.overjet", "mouth.plaqueScore", "mouth.untreatedCaries");
+            for (int i = 0; i < head.size(); i++) {
+                s.value(0, i, head.get(i));
+            }
+            s.value(1, 0, "x-1");
+            s.value(1, 1, "records");
+            s.value(1, 2, LocalDate.of(2026, 3, 9));
+            s.style(1, 2).format("yyyy-mm-dd").set();
+            s.value(1, 3, 0.1 + 5.3);
+            s.value(1, 4, 0.14);
+            s.style(1, 4).format("0%").set();
+            s.value(1, 5, true);
+        }
+        Case c = only(Collected.items(book));
+        assertThat(c.date().get()).isEqualTo(LocalDate.of(2026, 3, 9));
+        assertThat(c.bite().overjet().value()).isEqualTo(5.4);
+        assertThat(c.mouth().plaqueScore().value()).isEqualTo(14);
+        assertThat(c.mouth().untreatedCaries().yes()).isTrue();
+    }
+
+    @Test
+    void workbooksMadeToFillAMachineAreRefused() throws IOException {
+        Path book = folder.resolve("bomb.xlsx");
+        try (ZipOutputStream out = new ZipOutputStream(Files.newOutputStream(book))) {
+            out.putNextEntry(new ZipEntry("xl/worksheets/sheet1.xml"));
+            byte[] zeros = new byte[1 << 20];
+            for (int i = 0; i < 64; i++) {
+                out.write(zeros);
+            }
+        }
+        assertThat(Collected.items(book)).extracting(Collected::told).singleElement().asString().contains("unpacks to far more");
+        SourcesTest.write(book, "xl/workbook.xml", "<?xml version=\"1.0\"?><!DOCTYPE x [<!ENTITY a \"aaaa\">]><x>&a;</x>");
+        assertThat(Collected.items(book)).extracting(Collected::told).singleElement().asString().contains("declares entities");
+        SourcesTest.write(book, "nothing", "here");
+        assertThat(Collected.items(book)).hasSize(1);
+        Files.write(book, Arrays.copyOf(Files.readAllBytes(book), 40));
+        assertThat(Collected.items(book)).extracting(Collected::told).singleElement().asString().contains("cut short");
+    }
+}

@@ -1,0 +1,97 @@
+package dev.fairlead.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.fairlead.check.Checker;
+import dev.fairlead.rules.Rulebase;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.CountDownLatch;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The list of cases, and the pages that only read a case. */
+class ListTest {
+    @TempDir
+    Path folder;
+
+    /** The lines alone, which wait until all are worked out; a whole page shows at once what it has. */
+    private static String lines(Pages pages, String path) throws Exception {
+        return pages.send(java.net.http.HttpRequest.newBuilder(pages.at(path)).header("HX-Request", "true").build()).body();
+    }
+
+    @Test
+    void eachLineSaysStageCountsProgressAndLastVisitAndCanBeFiltered() throws Exception {
+        try (Pages pages = Pages.withSample(folder)) {
+            Files.writeString(folder.resolve("early.yaml"), "fairlead: 1\nid: early-1\nstage: records\n");
+            String list = lines(pages, "/cases");
+            assertThat(list).contains("early-1", "Records", "2 of 2 cases").containsPattern("last visit 20\\d\\d-").containsPattern("right: [0-9.]+ of [0-9.]+ mm");
+            assertThat(lines(pages, "/cases?q=EARLY")).contains("early-1", "1 of 2 cases");
+            assertThat(lines(pages, "/cases?stage=records")).contains("early-1", "1 of 2 cases");
+        }
+    }
+
+    @Test
+    void aBadFileTakesNoOtherFromTheList() throws Exception {
+        Files.writeString(folder.resolve("torn.json"), "{\"fairlead\": 1, ");
+        Files.writeString(folder.resolve("huge.json"), " ".repeat(2_000_001));
+        try (Pages pages = Pages.withSample(folder)) {
+            String list = lines(pages, "/cases");
+            assertThat(list).contains("sample.json", "torn.json", "huge.json", "3 of 3 cases").containsPattern("(?s)torn\\.json.*Cannot be read");
+            assertThat(pages.get("/cases/torn.json/findings").body()).contains("cannot be read as it stands");
+            assertThat(pages.get("/cases/huge.json/findings").body()).contains("larger than any case");
+        }
+    }
+
+    /** The page does not wait for the rulebase, which takes a second or two to load. */
+    @Test
+    void theListIsThereWhileTheRulesAreStillOnTheirWay() throws Exception {
+        Files.writeString(folder.resolve("early.yaml"), "fairlead: 1\nid: early-1\nstage: records\n");
+        CountDownLatch gate = new CountDownLatch(1);
+        Checks slow = Checks.loading(() -> {
+            try {
+                gate.await();
+            } catch (InterruptedException e) {
+                throw new IllegalStateException(e);
+            }
+            return new Checker(Rulebase.load(null));
+        });
+        try (WebServer server = WebServer.start(new Settings(folder, 0, slow, Optional.empty(), () -> LocalDate.of(2026, 3, 1)));
+                Pages client = Pages.over(folder)) {
+            var uri = server.address().resolve("/cases");
+            assertThat(client.send(java.net.http.HttpRequest.newBuilder(uri).build()).body()).contains("early.yaml", "is being looked at", "hx-trigger=\"load\"");
+            gate.countDown();
+            assertThat(client.send(java.net.http.HttpRequest.newBuilder(uri).header("HX-Request", "true").build()).body()).contains("early-1", "Records").doesNotContain("is being looked at");
+        }
+    }
+
+    @Test
+    void reportsSheetAndPicturesAreOffered() throws Exception {
+        try (Pages pages = Pages.withSample(folder)) {
+            Files.writeString(folder.resolve("early.yaml"), "fairlead: 1\nid: early-1\nstage: records\n");
+            assertThat(pages.get("/cases/sample.json/report").body()).contains("report.pdf", "report.html", "sheet.pdf");
+            assertThat(pages.get("/cases/sample.json/report.html").headers().firstValue("Content-Disposition")).hasValueSatisfying(d -> assertThat(d).startsWith("attachment"));
+            assertThat(pages.get("/cases/sample.json/sheet.pdf").body()).startsWith("%PDF");
+            assertThat(pages.get("/cases/early.yaml/report").body()).contains("There is no bench sheet yet").doesNotContain("sheet.pdf\"");
+            assertThat(pages.get("/cases/early.yaml/sheet.pdf").statusCode()).isEqualTo(409);
+            assertThat(pages.get("/cases/sample.json/pictures").body()).contains("<svg", "The numbers as a table", "id=\"picture-");
+            assertThat(pages.get("/cases/early.yaml/pictures").body()).contains("Cannot be drawn yet. Missing:");
+        }
+    }
+
+    /** What is forecast is drawn from the last reading on, as a band, for a case that is still being activated. */
+    @Test
+    void chartsCarryTheForecastBandAndSayWhatLiesAhead() throws Exception {
+        Files.copy(Path.of("cases/stilt-10-gauge-overrides.yaml"), folder.resolve("stilt.yaml"));
+        try (Pages pages = Pages.over(folder)) {
+            String visits = pages.get("/cases/stilt.yaml/visits").body();
+            assertThat(visits).contains("class=\"band\"", "class=\"ahead\"", "What lies ahead", "more visits", "See the child for the next activation");
+            String form = "/cases/stilt.yaml/visits";
+            assertThat(pages.post(form, Map.of("version", pages.version(form), "/visits/2/date", "2026-06-01", "/visits/2/activated", "both", "/visits/2/right/space", "21,4")).statusCode()).isEqualTo(303);
+            assertThat(pages.get(form).body()).contains("2026-06-01", "21.4");
+        }
+    }
+}
