@@ -68,7 +68,7 @@ final class PeriodChart {
         Plot plot = new Plot(new Svg(id, title, says, Plot.WIDTH, Plot.HEIGHT), dots.size(), yMost);
         plot.frame("period of the day for which each case is judged", yMeans, text);
         List<Svg.At> path = new ArrayList<>();
-        int every = Math.max(1, (dots.size() + 9) / 10);
+        int every = Math.max(1, (dots.size() + 6) / 7);
         for (int i = 0; i < dots.size(); i++) {
             Dot d = dots.get(i);
             for (double limit : new double[] {d.limits().low(), d.limits().high()}) {

@@ -49,7 +49,7 @@ public final class Sources {
         try {
             size += Files.size(file);
         } catch (IOException e) {
-            size += 0; // it is told as unreadable when its turn comes
+            // its size only moves the progress bar; that it cannot be read is told when its turn comes
         }
     }
 
