@@ -38,7 +38,8 @@ class BeamForcesTest {
         assertThat(v.forceHigh().value()).isGreaterThan(3.76 * N * 0.99).isLessThan(1.1 * 3.76 * N);
         assertThat(v.peakStress().value()).isCloseTo(772, within(8.0));
         assertThat(v.overProof().value()).isCloseTo(772 - 1500, within(8.0));
-        assertThat(v.forceLow().sd()).isZero();
+        // what was measured is in its error; a gauge reading plays no part in the model
+        assertThat(v.forceLow().sources()).contains("/visits/0/left/standOff", "/bench/right/bendRadius").doesNotContain("/visits/0/gauge");
     }
 
     @Test
