@@ -75,6 +75,12 @@ public final class Numbers {
         return (rounded.signum() == 0 ? rounded.abs() : rounded).toPlainString();
     }
 
+    /** A chance in whole per cent; what is possible is never rounded to impossible or certain. */
+    public static String chance(double chance) {
+        double p = 100 * chance;
+        return p > 0 && p < 1 ? "under 1 %" : p > 99 && p < 100 ? "over 99 %" : Math.round(p) + " %";
+    }
+
     private static String inches(double mm, Threshold t) {
         if (t.unit() != Unit.MM || t.step() >= WIRE_STEP_MM) {
             return "";

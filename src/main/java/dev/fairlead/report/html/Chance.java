@@ -1,6 +1,7 @@
 package dev.fairlead.report.html;
 
 import dev.fairlead.findings.Finding;
+import dev.fairlead.findings.Numbers;
 
 /** Chances of another outcome in words: whole per cent, and what is possible is never rounded to impossible or certain. */
 public final class Chance {
@@ -9,14 +10,9 @@ public final class Chance {
 
     private Chance() {}
 
-    static String words(double chance) {
-        double p = 100 * chance;
-        return p > 0 && p < 1 ? "under 1 %" : p > 99 && p < 100 ? "over 99 %" : Math.round(p) + " %";
-    }
-
     /** The chance of a finding for which it was worked out. */
     public static String of(Finding f) {
-        return words(f.flip().getAsDouble()) + " chance of another outcome";
+        return Numbers.chance(f.flip().getAsDouble()) + " chance of another outcome";
     }
 
     public static boolean worthAWord(Finding f) {

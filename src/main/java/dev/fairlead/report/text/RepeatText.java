@@ -39,12 +39,6 @@ final class RepeatText {
         return String.join(", ", ids.subList(0, Math.min(CRITERIA, ids.size()))) + (ids.size() > CRITERIA ? " and " + (ids.size() - CRITERIA) + " more" : "");
     }
 
-    /** A chance in whole per cent; what is possible is never rounded to impossible or certain. */
-    static String percent(double chance) {
-        double p = 100 * chance;
-        return p > 0 && p < 1 ? "under 1 %" : p < 100 && p > 99 ? "over 99 %" : Math.round(p) + " %";
-    }
-
     private static String number(double value) {
         return BigDecimal.valueOf(value).setScale(1, RoundingMode.HALF_UP).toPlainString();
     }

@@ -2,6 +2,7 @@ package dev.fairlead.report.text;
 
 import dev.fairlead.findings.Counts;
 import dev.fairlead.findings.Finding;
+import dev.fairlead.findings.Numbers;
 import dev.fairlead.findings.InputNote;
 import dev.fairlead.findings.PlaceFinding;
 import dev.fairlead.findings.Report;
@@ -145,7 +146,7 @@ public final class ReportText {
     /** Close to a limit, and the chance of another outcome where it is close or worth a word. */
     private static String doubt(Finding f) {
         boolean told = f.flip().isPresent() && (f.flip().getAsDouble() >= WORTH_A_WORD || f.close() && f.flip().getAsDouble() > 0);
-        String chance = told ? RepeatText.percent(f.flip().getAsDouble()) + " chance of another outcome" : "";
+        String chance = told ? Numbers.chance(f.flip().getAsDouble()) + " chance of another outcome" : "";
         return !f.close() && !told ? "" : "  [" + (f.close() ? "close" : "") + (f.close() && told ? "; " : "") + chance + "]";
     }
 
