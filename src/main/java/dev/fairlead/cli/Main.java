@@ -105,7 +105,9 @@ public final class Main {
 
     private static int failed(Console console, Exception e) {
         if (e instanceof Stop stop) {
-            console.err().println(stop.getMessage());
+            if (!stop.getMessage().isEmpty()) {
+                console.err().println(stop.getMessage());
+            }
             return stop.code;
         }
         if (e instanceof RulebaseException rules) {

@@ -17,7 +17,6 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** Writes the bench sheet of a case. */
 @Command(name = "sheet", mixinStandardHelpOptions = true, sortOptions = false,
@@ -25,8 +24,8 @@ import picocli.CommandLine.Parameters;
 final class SheetCommand implements Callable<Integer> {
     private final Console console;
 
-    @Parameters(arity = "1", paramLabel = "CASE", description = "A case file, JSON or YAML; - for standard input.")
-    private String name;
+    @Mixin
+    private CaseOption subject;
 
     @Option(names = {"-o", "--output"}, required = true, paramLabel = "FILE", description = "The sheet, FILE.pdf or FILE.svg; one that is there is replaced.")
     private Path output;
@@ -50,18 +49,14 @@ final class SheetCommand implements Callable<Integer> {
         if (!ending.equals(".pdf") && !ending.equals(".svg")) {
             throw new Main.Stop(ExitCode.USAGE, output + ": a sheet is a .pdf or an .svg; name the file so.");
         }
-        Named named = Named.read(name);
-        if (!named.reading().read()) {
-            named.refuse(console);
-            return ExitCode.UNREADABLE;
-        }
+        Named named = subject.read(console);
         Checker checker = new Checker(rules.load());
         Checked checked = checker.check(named.reading().value().get(), named.hash(), named.reading().problems(),
                 new CheckOptions(Optional.ofNullable(date), Optional.empty(), false, Doubting.NONE));
         BenchSheet sheet = new BenchSheet(checker.rulebase().catalogue());
         List<Missing> missing = sheet.refusal(checked);
         if (!missing.isEmpty()) {
-            console.err().println(name + ": no sheet, for nothing of the wire can be drawn. Missing:");
+            console.err().println(subject.name() + ": no sheet, for nothing of the wire can be drawn. Missing:");
             missing.forEach(m -> console.err().println("  " + m.words() + "  " + m.pointer()));
             return ExitCode.UNREADABLE;
         }

@@ -20,7 +20,6 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** Searches other plans of a case, or shows what a change of it does. */
 @Command(name = "whatif", mixinStandardHelpOptions = true, sortOptions = false,
@@ -28,8 +27,8 @@ import picocli.CommandLine.Parameters;
 final class WhatIfCommand implements Callable<Integer> {
     private final Console console;
 
-    @Parameters(arity = "1", paramLabel = "CASE", description = "A case file, JSON or YAML; - for standard input.")
-    private String name;
+    @Mixin
+    private CaseOption subject;
 
     @Option(names = "--set", paramLabel = "PATH=VALUE", arity = "1",
             description = "Show numbers and findings before and after this change, such as plan.standOff=1.5 or '/visits/0/left/gapOpened=0.8 mm'; may be"
@@ -55,11 +54,7 @@ final class WhatIfCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Named named = Named.read(name);
-        if (!named.reading().read()) {
-            named.refuse(console);
-            return ExitCode.UNREADABLE;
-        }
+        Named named = subject.read(console);
         Case c = named.reading().value().get();
         Rulebase rulebase = rules.load();
         CheckOptions options = new CheckOptions(Optional.ofNullable(date), Optional.ofNullable(stage), !sets.isEmpty(), Doubting.NONE);

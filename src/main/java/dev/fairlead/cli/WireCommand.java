@@ -20,7 +20,6 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** Prints where the marks of a case's wire fall, how its folds open, and what force it has as far as that can be known. */
 @Command(name = "wire", mixinStandardHelpOptions = true, sortOptions = false,
@@ -34,8 +33,8 @@ final class WireCommand implements Callable<Integer> {
 
     private final Console console;
 
-    @Parameters(arity = "1", paramLabel = "CASE", description = "A case file, JSON or YAML; - for standard input.")
-    private String name;
+    @Mixin
+    private CaseOption subject;
 
     @Option(names = "--format", paramLabel = "FORM", defaultValue = "text", description = "${COMPLETION-CANDIDATES} (default ${DEFAULT-VALUE}).")
     private PlainForm form;
@@ -60,12 +59,7 @@ final class WireCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         List<Double> others = sizes == null ? List.of() : Arrays.stream(sizes.split(sizes.contains(";") ? ";" : ",")).map(WireCommand::size).toList();
-        Named named = Named.read(name);
-        if (!named.reading().read()) {
-            named.refuse(console);
-            return ExitCode.UNREADABLE;
-        }
-        Case c = named.reading().value().get();
+        Case c = subject.readCase(console);
         WireReport report = WireReport.of(c, rules.load().catalogue(), index(c), others);
         console.out().print(form == PlainForm.json ? WireJson.of(report).toPrettyString() + "\n" : WireText.of(report));
         if (pictures != null) {

@@ -16,7 +16,6 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** Prints the worked numbers of a case. */
 @Command(name = "work", mixinStandardHelpOptions = true, sortOptions = false,
@@ -24,8 +23,8 @@ import picocli.CommandLine.Parameters;
 final class WorkCommand implements Callable<Integer> {
     private final Console console;
 
-    @Parameters(arity = "1", paramLabel = "CASE", description = "A case file, JSON or YAML; - for standard input.")
-    private String name;
+    @Mixin
+    private CaseOption subject;
 
     @Option(names = "--format", paramLabel = "FORM", defaultValue = "text", description = "${COMPLETION-CANDIDATES} (default ${DEFAULT-VALUE}).")
     private PlainForm form;
@@ -42,11 +41,7 @@ final class WorkCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Named named = Named.read(name);
-        if (!named.reading().read()) {
-            named.refuse(console);
-            return ExitCode.UNREADABLE;
-        }
+        Named named = subject.read(console);
         Checker checker = new Checker(rules.load());
         Checked checked = checker.check(named.reading().value().get(), named.hash(), named.reading().problems(),
                 new CheckOptions(Optional.ofNullable(date), Optional.empty(), true, Doubting.NONE));
