@@ -88,6 +88,11 @@
   }
   document.addEventListener('toggle', e => { if (e.target.matches('.finding') && e.target.open) body(e.target); }, true);
   document.addEventListener('htmx:config:request', e => {
+    // a look at what is being typed comes too late once the field was left
+    if (e.detail.ctx.request.action.includes('/preview?') && pending !== e.detail.ctx.sourceElement) {
+      e.preventDefault();
+      return;
+    }
     const form = e.detail.ctx.request.body;
     if (form && form.append) form.append('open', $$('#findings .finding[open]').map(d => d.id).join());
   });

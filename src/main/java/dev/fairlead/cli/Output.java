@@ -55,7 +55,7 @@ final class Output {
     /** Takes a case; what can be told at once goes out at once. */
     void add(Checked checked) throws IOException {
         if (folder) {
-            write(file.get().resolve(name(checked)), one(checked));
+            WholeFile.write(made(file.get()).resolve(name(checked)), one(checked));
         } else if (paged()) {
             kept.add(checked);
         } else {
@@ -106,20 +106,17 @@ final class Output {
 
     private void put(byte[] bytes) throws IOException {
         if (file.isPresent()) {
-            write(file.get(), bytes);
+            WholeFile.write(file.get(), bytes);
         } else {
             console.out().write(bytes);
         }
     }
 
-    private static void write(Path target, byte[] bytes) {
+    private static Path made(Path folder) {
         try {
-            if (target.getParent() != null) {
-                Files.createDirectories(target.getParent());
-            }
-            Files.write(target, bytes);
+            return Files.createDirectories(folder);
         } catch (IOException e) {
-            throw new Main.Stop(ExitCode.USAGE, target + ": cannot be written (" + e.getMessage() + ")");
+            throw new Main.Stop(ExitCode.USAGE, folder + ": the folder cannot be made (" + e.getMessage() + ").");
         }
     }
 

@@ -37,7 +37,7 @@ final class WhatIfCommand implements Callable<Integer> {
     private List<String> sets = List.of();
 
     @Option(names = "--format", paramLabel = "FORM", defaultValue = "text", description = "${COMPLETION-CANDIDATES} (default ${DEFAULT-VALUE}).")
-    private CheckCommand.Form form;
+    private PlainForm form;
 
     @Option(names = "--stage", paramLabel = "STAGE", converter = StageWord.class, completionCandidates = StageWord.class,
             description = "Judge as if the case stood at this stage: ${COMPLETION-CANDIDATES}.")
@@ -65,12 +65,12 @@ final class WhatIfCommand implements Callable<Integer> {
         CheckOptions options = new CheckOptions(Optional.ofNullable(date), Optional.ofNullable(stage), !sets.isEmpty(), Doubting.NONE);
         if (sets.isEmpty()) {
             WhatIf found = new Search(rulebase, Parts.full()).of(c, named.hash(), options);
-            console.out().print(form == CheckCommand.Form.json ? WhatIfJson.of(found).toPrettyString() + "\n" : WhatIfText.of(found));
+            console.out().print(form == PlainForm.json ? WhatIfJson.of(found).toPrettyString() + "\n" : WhatIfText.of(found));
             return ExitCode.CLEAN;
         }
         try {
             Difference d = Settings.difference(c, named.hash(), sets, new Checker(rulebase), options);
-            console.out().print(form == CheckCommand.Form.json ? WhatIfJson.of(d).toPrettyString() + "\n" : WhatIfText.of(d));
+            console.out().print(form == PlainForm.json ? WhatIfJson.of(d).toPrettyString() + "\n" : WhatIfText.of(d));
             return ExitCode.CLEAN;
         } catch (Settings.Refused e) {
             console.err().println("Nothing was tried:");

@@ -26,9 +26,6 @@ import picocli.CommandLine.Parameters;
 @Command(name = "wire", mixinStandardHelpOptions = true, sortOptions = false,
         description = "Print the wire of a case: marks, blank, folds, and the band of force and stress by the beam model.")
 final class WireCommand implements Callable<Integer> {
-    /** Forms of output. */
-    enum Form { text, json }
-
     /** Diameters of archwire, mm, as in the case format. */
     private static final double THINNEST = 0.3;
     private static final double THICKEST = 0.8;
@@ -41,7 +38,7 @@ final class WireCommand implements Callable<Integer> {
     private String name;
 
     @Option(names = "--format", paramLabel = "FORM", defaultValue = "text", description = "${COMPLETION-CANDIDATES} (default ${DEFAULT-VALUE}).")
-    private Form form;
+    private PlainForm form;
 
     @Option(names = "--visit", paramLabel = "N", description = "Take the stand-offs measured at this visit, from 1; else the planned stand-off.")
     private Integer visit;
@@ -70,7 +67,7 @@ final class WireCommand implements Callable<Integer> {
         }
         Case c = named.reading().value().get();
         WireReport report = WireReport.of(c, rules.load().catalogue(), index(c), others);
-        console.out().print(form == Form.json ? WireJson.of(report).toPrettyString() + "\n" : WireText.of(report));
+        console.out().print(form == PlainForm.json ? WireJson.of(report).toPrettyString() + "\n" : WireText.of(report));
         if (pictures != null) {
             WireForces forces = visit == null ? WireForces.planned(c) : WireForces.atVisit(c, visit - 1);
             List.of(WirePicture.of(c), FoldPicture.of(c), LoadPicture.of(forces)).forEach(p -> p.ifPresent(this::write));

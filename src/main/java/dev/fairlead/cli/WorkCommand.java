@@ -28,7 +28,7 @@ final class WorkCommand implements Callable<Integer> {
     private String name;
 
     @Option(names = "--format", paramLabel = "FORM", defaultValue = "text", description = "${COMPLETION-CANDIDATES} (default ${DEFAULT-VALUE}).")
-    private CheckCommand.Form form;
+    private PlainForm form;
 
     @Option(names = "--date", paramLabel = "DAY", description = "The day for which to work, such as 2026-10-01; else the day that the case names.")
     private LocalDate date;
@@ -51,7 +51,7 @@ final class WorkCommand implements Callable<Integer> {
         Checked checked = checker.check(named.reading().value().get(), named.hash(), named.reading().problems(),
                 new CheckOptions(Optional.ofNullable(date), Optional.empty(), true, Doubting.NONE));
         Report report = checked.report();
-        if (form == CheckCommand.Form.json) {
+        if (form == PlainForm.json) {
             ArrayNode workings = JsonNodeFactory.instance.arrayNode();
             report.workings().forEach(w -> workings.add(ReportJson.working(w)));
             console.out().println(workings.toPrettyString());

@@ -35,7 +35,7 @@ class OutputTest {
 
     @Test
     void htmlGoesToStandardOutputOrToAFileWithTheSameBytesAndTheSameExitCode() throws IOException {
-        Path file = folder.resolve("new/report.html");
+        Path file = folder.resolve("report.html");
         CasesTest.Run shown = CasesTest.run("check", "--format", "html", STOPS);
         CasesTest.Run written = CasesTest.run("check", "--format", "html", "-o", file.toString(), STOPS);
         assertThat(shown.code()).isEqualTo(4);
@@ -83,6 +83,7 @@ class OutputTest {
         Files.writeString(folder.resolve("plain"), "");
         CasesTest.Run run = CasesTest.run("check", "--format", "html", "-o", folder + "/plain/report.html", WAIVED);
         assertThat(run.code()).isEqualTo(2);
-        assertThat(run.err()).contains("cannot be written");
+        assertThat(run.err()).contains("the folder plain is not there");
+        assertThat(CasesTest.run("check", "--format", "html", "-o", folder + "/plain/", WAIVED).code()).isEqualTo(2);
     }
 }

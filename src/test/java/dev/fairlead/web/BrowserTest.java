@@ -174,6 +174,10 @@ class BrowserTest {
             page.getByText("Keep and show the list").tap();
             assertThat(page.locator(".checklist")).containsText("Answered by assistant qx");
             assertThat(page.locator(".checklist")).containsText("at 09:40");
+            page.locator("#q1 button[value=yes]").tap();
+            assertThat(page.locator("#q1 button[value=yes]")).hasAttribute("aria-pressed", "true");
+            org.assertj.core.api.Assertions.assertThat(read().insertion().left().cutEndCaught().yes()).isTrue();
+            page.locator("#q1 button[value=no]").tap();
             assertThat(page.locator(".stop-bar")).isVisible();
         }
     }

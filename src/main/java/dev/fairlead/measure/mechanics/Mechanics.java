@@ -7,6 +7,9 @@ import java.util.Optional;
 
 /** Solves a tied-in arch. */
 public final class Mechanics {
+    /** Stand-off taken up in one step of a solution with large rotations, mm, at most. */
+    private static final double LONGEST_STEP = 2;
+
     private Mechanics() {}
 
     /** Force, moments and stress as tied in. */
@@ -45,14 +48,33 @@ public final class Mechanics {
             }
             return out;
         }
-        Optional<String> failed = solver.follow(
-                model.imposed(1), model.noLoads(), fractions, (f, e) -> out.add(model.solution(f, e, solver.iterations())));
+        Optional<String> failed = solver.follow(model.imposed(1), model.noLoads(), steps(setup, fractions), (f, e) -> {
+            if (Arrays.binarySearch(fractions, f) >= 0) {
+                out.add(model.solution(f, e, solver.iterations()));
+            }
+        });
         failed.ifPresent(reason -> {
             while (out.size() < fractions.length) {
                 out.add(new Unsolved(reason, solver.iterations()));
             }
         });
         return out;
+    }
+
+    /** The wanted shares with others between them where a step would be so long that it might end in another state of balance. */
+    private static double[] steps(Setup setup, double... fractions) {
+        double standOff = Math.max(setup.standOffRight(), setup.standOffLeft());
+        List<Double> all = new ArrayList<>();
+        double before = 0;
+        for (double f : fractions) {
+            int n = (int) Math.max(1, Math.ceil((f - before) * standOff / LONGEST_STEP - 1e-9));
+            for (int i = 1; i < n; i++) {
+                all.add(before + (f - before) * i / n);
+            }
+            all.add(f);
+            before = f;
+        }
+        return all.stream().mapToDouble(f -> f).toArray();
     }
 
     /** How a passive tail has to move to sit in its tube, mm. */

@@ -45,13 +45,18 @@ public record FoldOpening(Side side, Measured radius, Measured leg, Measured hei
         Measured standOff = possible ? wanted : Measured.unknown(List.of("/plan/standOff"));
         Measured angle = Measured.function(Unit.DEGREE, x -> Math.toDegrees(opening(x)), standOff, leg, r);
         Measured gap = Measured.function(Unit.MM, x -> FoldKinematics.legGap(fold(x), opening(x)), standOff, leg, r);
-        Measured gain = Measured.function(Unit.RATIO, x -> x[0] <= 0 ? FoldKinematics.smallAngleForwardPerGap(fold(x))
-                : x[0] / FoldKinematics.legGap(fold(x), opening(x)), standOff, leg, r);
+        Measured gain = Measured.function(Unit.RATIO, FoldOpening::gain, standOff, leg, r);
         Measured first = Measured.function(Unit.RATIO, x -> FoldKinematics.smallAngleForwardPerGap(FoldShape.plane(x[0], x[1])), leg, r);
         Measured drop = Measured.function(Unit.MM, x -> FoldKinematics.gingival(fold(x), opening(x)) * Math.cos(Math.toRadians(x[3])),
                 standOff, leg, r, tip);
         return new FoldOpening(side, r, leg, r.times(4), wanted, angle, gap, gain, first, drop,
                 reach, reach.minus(c.plan().advance(side)));
+    }
+
+    /** Stand-off x[0] by the gap that gives it; where nothing is opened, what the very first of the gap would give. */
+    private static double gain(double[] x) {
+        double gap = FoldKinematics.legGap(fold(x), opening(x));
+        return gap > 0 ? x[0] / gap : FoldKinematics.smallAngleForwardPerGap(fold(x));
     }
 
     private static FoldSpec fold(double[] x) {

@@ -21,7 +21,7 @@ import java.util.stream.DoubleStream;
  * @param band the answer; empty when something is missing or the model found no balance
  * @param vertical total vertical force, N, least and most over both tube conditions, occlusal positive; empty unless both tubes' heights are measured
  * @param missing pointers to what an answer needs and the case does not say
- * @param failures why the model found no balance; empty when it did, or was not asked
+ * @param failures why the model found no balance, each cause once; empty when it did, or was not asked
  */
 public record WireForces(Measured standOffRight, Measured standOffLeft, boolean foldsMeasured, Optional<Elastic> modulus, Measured proof,
         Optional<ForceBand> band, Optional<Vertical> vertical, List<String> missing, List<String> failures) {
@@ -73,9 +73,14 @@ public record WireForces(Measured standOffRight, Measured standOffLeft, boolean 
         BandAsk ask = inputs.band(e.orElseThrow(), limits(proof, limits), right.value(), left.value());
         BandResult result = ANSWERS.of(ask);
         if (!(result instanceof ForceBand band)) {
-            return new WireForces(right, left, measured, e, proof, Optional.empty(), Optional.empty(), List.of(), ((NoBand) result).reasons());
+            return new WireForces(right, left, measured, e, proof, Optional.empty(), Optional.empty(), List.of(), causes(((NoBand) result).reasons()));
         }
         return new WireForces(right, left, measured, e, proof, Optional.of(band), vertical(c, ask, e.get()), List.of(), List.of());
+    }
+
+    /** Variants of tube and ties mostly fail for one cause, which stands behind the name of the variant. */
+    private static List<String> causes(List<String> reasons) {
+        return reasons.stream().map(r -> r.substring(r.indexOf(": ") + 2)).distinct().toList();
     }
 
     private static List<Double> limits(Measured proof, double[] others) {

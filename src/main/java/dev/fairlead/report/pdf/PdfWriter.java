@@ -50,6 +50,8 @@ public final class PdfWriter {
     private static final byte[] BOLD_FACE = font("DejaVuSans-Bold.ttf");
 
     static {
+        // no window is ever opened: without this, drawing would look for a display where one is named and not there
+        System.setProperty("java.awt.headless", System.getProperty("java.awt.headless", "true"));
         XRLog.setLoggerImpl(new Quiet());
     }
 

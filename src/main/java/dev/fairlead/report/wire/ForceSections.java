@@ -150,7 +150,7 @@ final class ForceSections {
                 .line("proof", "0.2 % proof strength", List.of(Cell.of(f.proof())), f.proof().known() ? new String[] {"from-memory"} : new String[0]);
         if (f.proof().known()) {
             t.note("The peak is " + Numbers.text(Math.abs(f.proof().value() - most), Unit.MPA) + (most <= f.proof().value() ? " below" : " over")
-                    + " the proof strength" + (most <= f.proof().value() ? "." : ": the wire takes a set."));
+                    + " the proof strength" + (most <= f.proof().value() ? "." : ": the wire takes a set. Its forces are then lower than those above, which are for a wire that does not yield."));
         }
         for (ForceBand.StressReach r : b.stress()) {
             t.line("reach" + Numbers.plain(r.limit(), 0), Numbers.text(r.limit(), Unit.MPA) + " is reached at a stand-off of",

@@ -58,6 +58,10 @@ final class ChairController extends Controller {
             Fields fields = fields(outcome.now());
             ask(ctx.status(422), outcome.now(), q, fields.at(outcome.refused().keySet().iterator().next()).note());
         } else {
+            if ("list".equals(ctx.queryParam("to"))) {
+                ctx.redirect(Urls.of(opened.name()) + "/chair/list?part=" + checklist.part() + "#q" + q, HttpStatus.SEE_OTHER);
+                return;
+            }
             boolean end = q >= checklist.questions().size();
             ctx.redirect(Urls.of(opened.name()) + (end ? "/chair/list?part=" + checklist.part() : "/chair?part=" + checklist.part() + "&q=" + (q + 1)), HttpStatus.SEE_OTHER);
         }

@@ -30,6 +30,11 @@ public record Checklist(String part, List<Question> questions) {
             return !field.value().isEmpty() || !field.state().isEmpty();
         }
 
+        /** True when that word is the answer given. */
+        public boolean gave(String word) {
+            return field.value().equals(word) || field.state().equals(word);
+        }
+
         public boolean yesOrNo() {
             return field.kind() == Kind.ANSWER;
         }

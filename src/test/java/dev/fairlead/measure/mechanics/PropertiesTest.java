@@ -129,7 +129,7 @@ class PropertiesTest {
         List<Result> r = Mechanics.follow(Bench.base(1.5).withFolds(huge, huge, 1.57, 1.57), 0.1, 1);
         assertThat(r.get(0)).isInstanceOf(Solution.class);
         assertThat(r.get(1)).isInstanceOfSatisfying(Unsolved.class, u -> {
-            assertThat(u.reason()).contains("no equilibrium found beyond").contains("% of the load");
+            assertThat(u.reason()).containsAnyOf("no equilibrium found beyond", "is not stable").contains("% of the load");
             assertThat(u.iterations()).isPositive();
         });
     }

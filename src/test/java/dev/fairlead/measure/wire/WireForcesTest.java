@@ -4,12 +4,19 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.fairlead.facts.VisitSeen;
+import dev.fairlead.intake.CaseReader;
+import dev.fairlead.intake.Format;
 import dev.fairlead.measure.CaseBuilder;
 import dev.fairlead.measure.Measures;
 import dev.fairlead.measure.Workbook;
 import dev.fairlead.measure.mechanics.ForceBand;
 import dev.fairlead.measure.part.Parts;
+import dev.fairlead.model.Case;
+import dev.fairlead.model.Measured;
 import dev.fairlead.model.Unit;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Optional;
 import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
@@ -77,7 +84,7 @@ class WireForcesTest {
 
     @Test
     void noBalanceIsAReason() {
-        WireForces tooFar = WireForces.of(base().build(), dev.fairlead.model.Measured.exact(8, Unit.MM), dev.fairlead.model.Measured.exact(8, Unit.MM));
+        WireForces tooFar = WireForces.of(base().build(), Measured.exact(8, Unit.MM), Measured.exact(8, Unit.MM));
         assertThat(tooFar.band()).isEmpty();
         assertThat(tooFar.missing()).isEmpty();
         assertThat(tooFar.failures()).isNotEmpty().allSatisfy(why -> assertThat(why).contains("cannot be opened far enough"));
@@ -105,5 +112,29 @@ class WireForcesTest {
         }
         assertThat(band(other).held().forward() / band(base()).held().forward()).isCloseTo(Math.pow(0.8, 4), within(0.01));
         assertThat(band(other).held().peak().bending() / band(base()).held().peak().bending()).isCloseTo(0.8, within(0.01));
+    }
+
+    /** A long step taken at once can end in another state of balance: the force of a demo case has to rise evenly with the stand-off. */
+    @Test
+    void forceRisesEvenlyWithTheStandOff() throws IOException {
+        Path file = Path.of("cases/heron-07-clean.yaml");
+        Case c = CaseReader.read(Files.readAllBytes(file), file.toString(), Format.BY_NAME).value().orElseThrow();
+        double[] low = new double[7];
+        for (int mm = 1; mm < low.length; mm++) {
+            Measured standOff = Measured.exact(mm, Unit.MM);
+            low[mm] = WireForces.of(c, standOff, standOff).band().orElseThrow().low();
+        }
+        for (int mm = 3; mm < low.length; mm++) {
+            assertThat(low[mm] - low[mm - 1]).as("from " + (mm - 1) + " to " + mm + " mm").isBetween(0.75 * (low[mm - 1] - low[mm - 2]), low[mm - 1] - low[mm - 2]);
+        }
+    }
+
+    /** Nothing opened: the gap gains 2 r / L per mm at first, and nothing divides by a gap of nothing. */
+    @Test
+    void standOffOfNothing() {
+        FoldOpening f = WireGeometry.of(base().set("/plan/standOff", 0).build()).plannedRight();
+        assertThat(f.gain().value()).isCloseTo(2 * f.radius().value() / 3, within(1e-12));
+        assertThat(f.gap().value()).isZero();
+        assertThat(f.drop().value()).isCloseTo(0, within(1e-12));
     }
 }
