@@ -11,25 +11,36 @@ import java.util.Optional;
  * @param stage judge as if the case stood at this stage; empty for the stage that it names
  * @param workings whether the report carries the worked numbers
  * @param doubting how chances of another outcome are worked out
+ * @param forces whether the beam model of the wire is solved, from activation on
  */
-public record CheckOptions(Optional<LocalDate> date, Optional<Stage> stage, boolean workings, Doubting doubting) {
+public record CheckOptions(Optional<LocalDate> date, Optional<Stage> stage, boolean workings, Doubting doubting, boolean forces) {
+    /** With the beam model of the wire. */
+    public CheckOptions(Optional<LocalDate> date, Optional<Stage> stage, boolean workings, Doubting doubting) {
+        this(date, stage, workings, doubting, true);
+    }
+
     /** The case's own day and stage, with worked numbers and with chances by first-order propagation. */
-    public static final CheckOptions USUAL = new CheckOptions(Optional.empty(), Optional.empty(), true, Doubting.FIRST_ORDER);
+    public static final CheckOptions USUAL = new CheckOptions(Optional.empty(), Optional.empty(), true, Doubting.FIRST_ORDER, true);
 
     public CheckOptions on(LocalDate day) {
-        return new CheckOptions(Optional.of(day), stage, workings, doubting);
+        return new CheckOptions(Optional.of(day), stage, workings, doubting, forces);
     }
 
     public CheckOptions at(Stage reached) {
-        return new CheckOptions(date, Optional.of(reached), workings, doubting);
+        return new CheckOptions(date, Optional.of(reached), workings, doubting, forces);
     }
 
     /** The verdicts alone, for many cases: no worked numbers, no chances. */
     public CheckOptions withoutWorkings() {
-        return new CheckOptions(date, stage, false, Doubting.NONE);
+        return new CheckOptions(date, stage, false, Doubting.NONE, forces);
     }
 
     public CheckOptions with(Doubting chances) {
-        return new CheckOptions(date, stage, workings, chances);
+        return new CheckOptions(date, stage, workings, chances, forces);
+    }
+
+    /** Without the beam model of the wire, which takes most of the time: what it alone can tell then ends as not assessed. */
+    public CheckOptions withoutForces() {
+        return new CheckOptions(date, stage, workings, doubting, false);
     }
 }

@@ -73,8 +73,7 @@ public final class Checker {
     /** Checks a case; {@code doubts} are what its reading left open. */
     public Checked check(Case c, String hash, List<Problem> doubts, CheckOptions options) {
         Stage reached = options.stage().orElse(c.stage());
-        // forces are judged from activation on; before, the beam model would work for nothing
-        Parts needed = reached.hasReached(Stage.ACTIVATION) ? parts : parts.withoutForces();
+        Parts needed = parts(reached, options);
         Worked worked = Measures.of(c, options.date(), options.workings() ? Workbook.kept() : Workbook.none(), needed);
         Ready with = ready();
         Judgement judgement = with.judge().judge(worked.facts(), reached);
@@ -107,8 +106,13 @@ public final class Checker {
 
     /** What the rules look at, for those who judge one case by several rulebases. */
     public List<CaseFact> facts(Case c, CheckOptions options) {
-        Parts needed = options.stage().orElse(c.stage()).hasReached(Stage.ACTIVATION) ? parts : parts.withoutForces();
+        Parts needed = parts(options.stage().orElse(c.stage()), options);
         return Measures.of(c, options.date(), Workbook.none(), needed).facts();
+    }
+
+    /** Forces are judged from activation on; before, the beam model would work for nothing. */
+    private Parts parts(Stage reached, CheckOptions options) {
+        return options.forces() && reached.hasReached(Stage.ACTIVATION) ? parts : parts.withoutForces();
     }
 
     private static List<InputNote> notes(List<Problem> problems) {

@@ -78,7 +78,7 @@ final class AuditCommand implements Callable<Integer> {
         AuditExtras extras = AuditExtras.read(truth, verdicts, checker.rulebase().catalogue());
         Tally tally = new Tally(checker.rulebase().catalogue(), looks);
         Optional<Path> journal = resume ? Optional.of(output.resolveSibling(output.getFileName() + ".journal")) : Optional.empty();
-        Heading heading = new Heading(Version.ofProgram(), RulebaseUsed.of(checker.rulebase()), checking.day(), checking.stage(),
+        Heading heading = new Heading(Version.ofProgram(), RulebaseUsed.of(checker.rulebase()), checking.day(), checking.stage(), checking.forces(),
                 paths.stream().map(Path::toString).toList(), sources.passedOver());
         Summary summary;
         try (AuditOutput to = new AuditOutput(console, form, output); Progress bar = source.progress(console, "Auditing", sources.size())) {

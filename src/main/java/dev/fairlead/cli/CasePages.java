@@ -20,7 +20,7 @@ final class CasePages {
     /** Writes one page a case, named by its pseudonym, and returns the link from the audit's page to the folder. */
     static String write(Path folder, Path page, Summary summary, Checker checker, CheckOptions options) throws IOException {
         Files.createDirectories(folder);
-        CheckOptions full = new CheckOptions(options.date(), options.stage(), true, Doubting.FIRST_ORDER);
+        CheckOptions full = new CheckOptions(options.date(), options.stage(), true, Doubting.FIRST_ORDER, options.forces());
         for (Look l : summary.looks()) {
             try {
                 Reading reading = l.item().read(l.item().text());

@@ -16,8 +16,15 @@ final class CheckingOptions {
     @Option(names = "--date", paramLabel = "DAY", description = "The day for which to judge, such as 2026-10-01; else the day that each case names.")
     private LocalDate date;
 
+    @Option(names = "--without-forces", description = "Leave the beam model of the wire out, for very many cases: much quicker, but what it alone can tell ends as not assessed.")
+    private boolean withoutForces;
+
     CheckOptions options() {
-        return new CheckOptions(Optional.ofNullable(date), Optional.ofNullable(stage), false, Doubting.NONE);
+        return new CheckOptions(Optional.ofNullable(date), Optional.ofNullable(stage), false, Doubting.NONE, !withoutForces);
+    }
+
+    boolean forces() {
+        return !withoutForces;
     }
 
     String day() {

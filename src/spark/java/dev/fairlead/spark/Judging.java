@@ -29,7 +29,7 @@ final class Judging implements MapPartitionsFunction<String, Row> {
     private record Rules(RowMaker maker, FindingRows rows) {
         static Rules of(SparkOptions o) {
             Rulebase rulebase = o.rules().isEmpty() ? Rulebase.builtIn() : Rulebase.load(Path.of(o.rules()));
-            CheckOptions check = new CheckOptions(o.day(), o.reached(), false, Doubting.NONE);
+            CheckOptions check = new CheckOptions(o.day(), o.reached(), false, Doubting.NONE, o.forces());
             return new Rules(new RowMaker(new Checker(rulebase), check), new FindingRows(rulebase.catalogue()));
         }
     }

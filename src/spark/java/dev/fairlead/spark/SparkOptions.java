@@ -17,11 +17,12 @@ import java.util.Optional;
  * @param column of a Parquet input, the column that holds the text of a case
  * @param rules folder of a rulebase or overlay, on every machine; empty for the built-in
  * @param date day for which to judge; empty for the day that each case names
+ * @param forces whether the beam model of the wire is solved; most of the time goes there
  * @param stage as of which to judge; empty for the stage that each case names
  */
-record SparkOptions(String in, String out, String column, String rules, String date, String stage) implements Serializable {
-    static final String USAGE = "usage: SparkAudit --in PATH --out FOLDER [--column NAME] [--rules FOLDER] [--date DAY] [--stage STAGE]";
-    private static final List<String> KNOWN = List.of("--in", "--out", "--column", "--rules", "--date", "--stage");
+record SparkOptions(String in, String out, String column, String rules, String date, String stage, boolean forces) implements Serializable {
+    static final String USAGE = "usage: SparkAudit --in PATH --out FOLDER [--column NAME] [--rules FOLDER] [--date DAY] [--stage STAGE] [--forces yes|no]";
+    private static final List<String> KNOWN = List.of("--in", "--out", "--column", "--rules", "--date", "--stage", "--forces");
 
     static SparkOptions of(String... args) {
         Map<String, String> given = new HashMap<>();
@@ -34,7 +35,7 @@ record SparkOptions(String in, String out, String column, String rules, String d
             throw new IllegalArgumentException(USAGE);
         }
         SparkOptions o = new SparkOptions(given.get("--in"), given.get("--out"), given.getOrDefault("--column", "case"), given.getOrDefault("--rules", ""),
-                given.getOrDefault("--date", ""), given.getOrDefault("--stage", ""));
+                given.getOrDefault("--date", ""), given.getOrDefault("--stage", ""), !given.getOrDefault("--forces", "yes").equals("no"));
         o.day();
         o.reached();
         return o;

@@ -75,7 +75,7 @@ class SparkAuditTest {
     private static Summary oneProcess(Path lines, Path parquet) throws IOException {
         Checker checker = new Checker(Rulebase.builtIn());
         Tally tally = new Tally(checker.rulebase().catalogue(), 0);
-        Heading heading = new Heading("test", RulebaseUsed.of(checker.rulebase()), "", "", List.of(), List.of());
+        Heading heading = new Heading("test", RulebaseUsed.of(checker.rulebase()), "", "", true, List.of(), List.of());
         try (ParquetSink sink = new ParquetSink(checker.rulebase().catalogue(), Files.newOutputStream(parquet), "test")) {
             new Audit(checker, Audit.Settings.USUAL).run(new Sources(List.of(lines), Mapping.NONE), done -> {
                 tally.add(done);

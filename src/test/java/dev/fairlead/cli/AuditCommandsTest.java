@@ -62,6 +62,17 @@ class AuditCommandsTest {
     }
 
     @Test
+    void forcesLeftOutAreSaidAndNeverAPass() throws IOException {
+        Path out = folder.resolve("quick.csv");
+        assertThat(CasesTest.run("audit", "--without-forces", CLEAN).out()).contains("The beam model of the wire was").contains("not assessed");
+        CasesTest.run("audit", "--without-forces", "--fail-on", "never", "--format", "csv", "-o", out.toString(), CLEAN);
+        assertThat(Files.readString(out)).containsPattern("no-permanent-set[^\n]*not-assessed").doesNotContainPattern("no-permanent-set[^\n]*,pass,");
+        Path with = folder.resolve("whole.csv");
+        CasesTest.run("audit", "--fail-on", "never", "--format", "csv", "-o", with.toString(), CLEAN);
+        assertThat(Files.readString(with)).containsPattern("no-permanent-set[^\\n]*,pass,");
+    }
+
+    @Test
     void tablesToBeginWithAreAuditedAsTheyAre() {
         for (String form : new String[] {"csv", "xlsx"}) {
             Path table = folder.resolve("t." + form);

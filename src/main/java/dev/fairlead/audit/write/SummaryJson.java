@@ -37,7 +37,7 @@ public final class SummaryJson {
         root.put("format", FORMAT).put("tool", h.tool());
         ObjectNode rules = root.putObject("rulebase").put("version", h.rulebase().version()).put("hash", h.rulebase().hash());
         rules.set("changed", JSON.valueToTree(h.rulebase().changed()));
-        root.put("day", h.day()).put("stage", h.stage());
+        root.put("day", h.day()).put("stage", h.stage()).put("forces", h.forces());
         root.set("paths", JSON.valueToTree(h.paths()));
         root.put("judged", s.judged()).put("withDoubts", s.withDoubts());
         ArrayNode stages = root.putArray("stages");

@@ -29,7 +29,8 @@ public final class SummaryText {
         out.append(Wrap.hanging("", "Of " + String.join(", ", h.paths()) + "."));
         out.append(Wrap.hanging("", "Fairlead " + h.tool() + ", rulebase " + h.rulebase().version() + " " + h.rulebase().hash().substring(0, 8)
                 + (h.rulebase().changed().isEmpty() ? "" : " with other thresholds " + h.rulebase().changed())
-                + (h.day().isEmpty() ? "" : ", for " + h.day()) + (h.stage().isEmpty() ? "" : ", judged as of stage " + h.stage()) + "."));
+                + (h.day().isEmpty() ? "" : ", for " + h.day()) + (h.stage().isEmpty() ? "" : ", judged as of stage " + h.stage()) + "."
+                + (h.forces() ? "" : " " + Heading.NO_FORCES)));
         stages(s, out);
         criteria(s, out);
         signals(s, out);

@@ -41,7 +41,7 @@ class AuditPageTest {
         Tally tally = new Tally(checker.rulebase().catalogue(), 20);
         new Audit(checker, Audit.Settings.USUAL).run(new Sources(List.of(lines), Mapping.NONE), tally::add, n -> { });
         summary = tally.summary();
-        page = AuditPage.of(checker, CheckOptions.USUAL, new Heading("test", RulebaseUsed.of(checker.rulebase()), "", "", List.of(lines.toString()), List.of()), summary,
+        page = AuditPage.of(checker, CheckOptions.USUAL, new Heading("test", RulebaseUsed.of(checker.rulebase()), "", "", true, List.of(lines.toString()), List.of()), summary,
                 Optional.empty(), Optional.empty(), "cases");
     }
 

@@ -39,7 +39,7 @@ import org.junit.jupiter.api.Test;
 class SinksTest {
     private static final Checker CHECKER = new Checker(Rulebase.builtIn());
     private static final Catalogue CATALOGUE = CHECKER.rulebase().catalogue();
-    private static final Heading HEADING = new Heading("0.1.0", RulebaseUsed.of(CHECKER.rulebase()), "", "", List.of("cases"), List.of());
+    private static final Heading HEADING = new Heading("0.1.0", RulebaseUsed.of(CHECKER.rulebase()), "", "", true, List.of("cases"), List.of());
     private static final List<CaseRow> ROWS = new ArrayList<>();
     private static final List<List<String>> LONG = new ArrayList<>();
     private static Summary summary;
