@@ -14,6 +14,7 @@ import dev.fairlead.model.Measured;
 import dev.fairlead.model.Tooth;
 import dev.fairlead.model.shape.FieldShape;
 import dev.fairlead.model.shape.RecordShape;
+import dev.fairlead.model.shape.Values;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
@@ -124,7 +125,7 @@ public final class CaseWriter {
 
     private static void quantity(JsonGenerator g, FieldShape f, Measured m) throws IOException {
         double[] repeats = m.repeats();
-        boolean usual = m.sd() == QuantityParts.defaultError(f.about(), m.value(), repeats.length);
+        boolean usual = m.sd() == Values.assumedError(f.about(), m.value(), repeats.length);
         if (!usual) {
             g.writeStartObject();
             g.writeFieldName(repeats.length > 0 ? "repeats" : "value");

@@ -38,14 +38,6 @@ final class QuantityParts {
         return (about.unit() == Unit.COUNT ? "a whole number from " : "a number from ") + Slips.range(about);
     }
 
-    /** The error of a quantity that states none, in the field's unit: that of one reading, or of the mean of {@code repeats} readings. */
-    static double defaultError(Field about, double value, int repeats) {
-        if (value == 0 && about.zeroIsNone()) {
-            return 0;
-        }
-        return about.error().defaultSd() / Math.sqrt(Math.max(1, repeats));
-    }
-
     /** True for a value within the range that needs a second look. */
     boolean odd(double v, Field about) {
         return about.unit() == Unit.COUNT && v != Math.rint(v) || v < 10 && v > 0 && (about.unit() == Unit.PERCENT || about.unit() == Unit.GF);

@@ -4,6 +4,7 @@ import dev.fairlead.model.Field;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Unit;
 import dev.fairlead.model.shape.FieldShape;
+import dev.fairlead.model.shape.Values;
 import java.io.IOException;
 
 /** Reads a quantity in any of its forms: a number, a text with a unit, a list of repeated readings, an object with a stated error. */
@@ -72,7 +73,7 @@ final class QuantityReader {
     }
 
     private static Measured made(double v, double[] repeats, double statedError, Field about, String pointer) {
-        double sd = Double.isNaN(statedError) ? QuantityParts.defaultError(about, v, repeats.length) : statedError;
+        double sd = Double.isNaN(statedError) ? Values.assumedError(about, v, repeats.length) : statedError;
         return sd == 0 && repeats.length == 0 ? Measured.exact(v, about.unit()) : Measured.of(v, about.unit(), pointer, sd, repeats);
     }
 }

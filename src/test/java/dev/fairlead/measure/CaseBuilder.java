@@ -3,13 +3,13 @@ package dev.fairlead.measure;
 import dev.fairlead.model.Answer;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Choice;
-import dev.fairlead.model.ErrorKind;
 import dev.fairlead.model.Fact;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Stage;
 import dev.fairlead.model.Tooth;
 import dev.fairlead.model.shape.FieldShape;
 import dev.fairlead.model.shape.RecordShape;
+import dev.fairlead.model.shape.Values;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -109,10 +109,9 @@ public final class CaseBuilder {
     }
 
     private static Measured quantity(FieldShape f, String at, Object v) {
-        ErrorKind kind = f.about().error();
         double[] readings = v instanceof double[] d ? d : new double[] {((Number) v).doubleValue()};
         double mean = java.util.Arrays.stream(readings).average().orElseThrow();
-        double sd = kind.defaultSd() / Math.sqrt(readings.length);
+        double sd = Values.assumedError(f.about(), mean, readings.length);
         return Measured.of(mean, f.about().unit(), at, sd, readings.length > 1 ? readings : new double[0]);
     }
 

@@ -46,7 +46,7 @@ class KeyboardTest {
             page.keyboard().press("Enter");
             page.waitForURL("**/cases/test.json/form/child");
             for (Section s : Section.ALL) {
-                page.waitForURL("**/form/" + s.key());
+                arrive(page, s);
                 entries(page, s);
                 fill(page);
                 if (s.next() != null) {
@@ -62,6 +62,14 @@ class KeyboardTest {
         }
         Case made = CaseReader.read(folder.resolve("test.json")).value().orElseThrow();
         assertThat(CaseWriter.json(made)).isEqualTo(CaseWriter.json(SampleCase.full().build()));
+    }
+
+    private static void arrive(Page page, Section s) {
+        try {
+            page.waitForURL("**/form/" + s.key(), new Page.WaitForURLOptions().setTimeout(20_000));
+        } catch (com.microsoft.playwright.TimeoutError e) {
+            throw new AssertionError("never came to " + s.key() + ", but stands on " + page.url() + ", which says: " + page.innerText("main"), e);
+        }
     }
 
     /** Opens as many entries of the lists of a section as the sample has: each is filled in before the next is opened. */

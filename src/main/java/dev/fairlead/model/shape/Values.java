@@ -1,5 +1,6 @@
 package dev.fairlead.model.shape;
 
+import dev.fairlead.model.Field;
 import dev.fairlead.model.Answer;
 import dev.fairlead.model.Choice;
 import dev.fairlead.model.Fact;
@@ -23,15 +24,22 @@ public final class Values {
     private Values() {}
 
     /**
-     * A quantity as the field describes it: its unit and its assumed error. Of several readings the mean counts, with the error of a mean
-     * of independent readings (standard deviation over the root of their number; GUM, JCGM 100:2008, 4.2.3), and the readings are kept.
+     * The error of a quantity that states none, in the field's unit: that of one reading, or of the mean of several independent ones
+     * (standard deviation over the root of their number; GUM, JCGM 100:2008, 4.2.3).
+     */
+    public static double assumedError(Field about, double value, int readings) {
+        return value == 0 && about.zeroIsNone() ? 0 : about.error().defaultSd() / Math.sqrt(Math.max(1, readings));
+    }
+
+    /**
+     * A quantity as the field describes it: its unit and its assumed error. Of several readings the mean counts, and they are kept.
      */
     public static Measured measured(FieldShape field, String pointer, double... readings) {
         if (readings.length == 0) {
             throw new IllegalArgumentException(pointer + " needs at least one reading");
         }
-        double sd = field.about().error().defaultSd();
         if (readings.length == 1) {
+            double sd = assumedError(field.about(), readings[0], 1);
             return sd == 0 ? Measured.exact(readings[0], field.about().unit()) : Measured.of(readings[0], field.about().unit(), pointer, sd);
         }
         double sum = 0;
@@ -40,7 +48,7 @@ public final class Values {
         }
         // nine decimals take off the binary dust of summing: 5.4 and 5.5 give 5.45
         double mean = Math.rint(sum / readings.length * 1e9) / 1e9;
-        return Measured.of(mean, field.about().unit(), pointer, sd / Math.sqrt(readings.length), readings);
+        return Measured.of(mean, field.about().unit(), pointer, assumedError(field.about(), mean, readings.length), readings);
     }
 
     /** What the component at {@code pointer} holds when it is given {@code value}; throws when the value does not suit it. */
