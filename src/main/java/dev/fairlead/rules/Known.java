@@ -77,11 +77,21 @@ final class Known {
                 if (here.size() > 1) {
                     here.sort(PlaceOrder.FACTS);
                 }
-                parts[i] = new Knowable[here.size()][];
-                for (int f = 0; f < parts[i].length; f++) {
-                    parts[i][f] = components[i].of(here.get(f));
-                }
             }
+        }
+
+        /** The components of all facts of one type; read when they are first asked for, since many ask about one criterion. */
+        private Knowable[][] parts(int type) {
+            Knowable[][] read = parts[type];
+            if (read == null) {
+                List<CaseFact> here = facts.get(type);
+                read = new Knowable[here.size()][];
+                for (int f = 0; f < read.length; f++) {
+                    read[f] = components[type].of(here.get(f));
+                }
+                parts[type] = read;
+            }
+            return read;
         }
 
         /** The judgement on these facts; null when something in it was not decided before. */
@@ -101,7 +111,7 @@ final class Known {
 
         private CriterionResult result(int criterion) {
             List<CaseFact> about = facts.get(typeOf[criterion]);
-            Knowable[][] read = parts[typeOf[criterion]];
+            Knowable[][] read = parts(typeOf[criterion]);
             if (about.isEmpty()) {
                 return new CriterionResult(criteria[criterion], Status.NOT_ASSESSED, List.of(absent[criterion]), false);
             }
@@ -120,7 +130,7 @@ final class Known {
         /** How a criterion ends over all places; null when that was not decided before. */
         Ending ending(int criterion) {
             Ending heaviest = Ending.FAILED;
-            Knowable[][] read = parts[typeOf[criterion]];
+            Knowable[][] read = parts(typeOf[criterion]);
             for (int p = 0; p < read.length; p++) {
                 Ruling ruling = ruling(criterion, read[p]);
                 if (ruling == null) {
@@ -130,6 +140,21 @@ final class Known {
             }
             return read.length == 0 ? Ending.NOT_ASSESSED : heaviest;
         }
+    }
+
+    /** How a criterion ends over the facts {@code sorted} when {@code by} stands for one of them; null when that was not decided before. */
+    Ending ending(Sorted sorted, int criterion, CaseFact one, CaseFact by) {
+        Ending heaviest = Ending.FAILED;
+        List<CaseFact> about = sorted.facts.get(typeOf[criterion]);
+        for (int p = 0; p < about.size(); p++) {
+            boolean here = about.get(p) == one;
+            Ruling ruling = ruling(criterion, here ? components[typeOf[criterion]].of(by) : sorted.parts(typeOf[criterion])[p]);
+            if (ruling == null) {
+                return null;
+            }
+            heaviest = ruling.ending().compareTo(heaviest) < 0 ? ruling.ending() : heaviest;
+        }
+        return about.isEmpty() ? Ending.NOT_ASSESSED : heaviest;
     }
 
     private Ruling ruling(int criterion, Knowable[] fact) {
