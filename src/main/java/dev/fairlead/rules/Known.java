@@ -5,6 +5,10 @@ import dev.fairlead.facts.Place;
 import dev.fairlead.facts.StandsAt;
 import dev.fairlead.model.Knowable;
 import dev.fairlead.model.Stage;
+import java.io.ByteArrayInputStream;
+import java.io.DataInputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -26,22 +30,26 @@ final class Known {
     private final Asked[] asked;
     private final int[] typeOf;
     private final PlaceResult[] absent;
+    private final Decided[] decided;
     private final List<Map<Object, Ruling>> kept = new ArrayList<>();
     private final Map<Class<?>, Integer> types = new HashMap<>();
     private final Components[] components;
     private final AtomicInteger size = new AtomicInteger();
 
-    Known(Catalogue catalogue, Limits limits, Map<String, List<Term>> terms) {
+    /** Begins with what was decided in the build, by criterion; empty for none. */
+    Known(Catalogue catalogue, Limits limits, Map<String, List<Term>> terms, Map<String, byte[]> decided) {
         this.limits = limits;
         this.criteria = catalogue.criteria().toArray(Criterion[]::new);
         this.asked = new Asked[criteria.length];
         this.typeOf = new int[criteria.length];
         this.absent = new PlaceResult[criteria.length];
+        this.decided = new Decided[criteria.length];
         for (int i = 0; i < criteria.length; i++) {
             Criterion c = criteria[i];
             asked[i] = new Asked(c, terms.get(c.id()), limits);
             typeOf[i] = types.computeIfAbsent(c.about(), t -> types.size());
             kept.add(new ConcurrentHashMap<>());
+            this.decided[i] = asked[i].answerable() && decided.containsKey(c.id()) ? read(decided.get(c.id()), c, limits) : null;
             String section = c.about().getAnnotation(StandsAt.class).value();
             absent[i] = new PlaceResult(new Place(section, ""), null, Status.NOT_ASSESSED, List.of(), List.of(section));
         }
@@ -69,11 +77,21 @@ final class Known {
                 if (here.size() > 1) {
                     here.sort(PlaceOrder.FACTS);
                 }
-                parts[i] = new Knowable[here.size()][];
-                for (int f = 0; f < parts[i].length; f++) {
-                    parts[i][f] = components[i].of(here.get(f));
-                }
             }
+        }
+
+        /** The components of all facts of one type; read when they are first asked for, since many ask about one criterion. */
+        private Knowable[][] parts(int type) {
+            Knowable[][] read = parts[type];
+            if (read == null) {
+                List<CaseFact> here = facts.get(type);
+                read = new Knowable[here.size()][];
+                for (int f = 0; f < read.length; f++) {
+                    read[f] = components[type].of(here.get(f));
+                }
+                parts[type] = read;
+            }
+            return read;
         }
 
         /** The judgement on these facts; null when something in it was not decided before. */
@@ -93,7 +111,7 @@ final class Known {
 
         private CriterionResult result(int criterion) {
             List<CaseFact> about = facts.get(typeOf[criterion]);
-            Knowable[][] read = parts[typeOf[criterion]];
+            Knowable[][] read = parts(typeOf[criterion]);
             if (about.isEmpty()) {
                 return new CriterionResult(criteria[criterion], Status.NOT_ASSESSED, List.of(absent[criterion]), false);
             }
@@ -112,7 +130,7 @@ final class Known {
         /** How a criterion ends over all places; null when that was not decided before. */
         Ending ending(int criterion) {
             Ending heaviest = Ending.FAILED;
-            Knowable[][] read = parts[typeOf[criterion]];
+            Knowable[][] read = parts(typeOf[criterion]);
             for (int p = 0; p < read.length; p++) {
                 Ruling ruling = ruling(criterion, read[p]);
                 if (ruling == null) {
@@ -124,11 +142,30 @@ final class Known {
         }
     }
 
+    /** How a criterion ends over the facts {@code sorted} when {@code by} stands for one of them; null when that was not decided before. */
+    Ending ending(Sorted sorted, int criterion, CaseFact one, CaseFact by) {
+        Ending heaviest = Ending.FAILED;
+        List<CaseFact> about = sorted.facts.get(typeOf[criterion]);
+        for (int p = 0; p < about.size(); p++) {
+            boolean here = about.get(p) == one;
+            Ruling ruling = ruling(criterion, here ? components[typeOf[criterion]].of(by) : sorted.parts(typeOf[criterion])[p]);
+            if (ruling == null) {
+                return null;
+            }
+            heaviest = ruling.ending().compareTo(heaviest) < 0 ? ruling.ending() : heaviest;
+        }
+        return about.isEmpty() ? Ending.NOT_ASSESSED : heaviest;
+    }
+
     private Ruling ruling(int criterion, Knowable[] fact) {
         if (!asked[criterion].answerable()) {
             return null;
         }
-        Ruling ruling = kept.get(criterion).get(asked[criterion].answers(fact));
+        Object answers = asked[criterion].answers(fact);
+        Ruling ruling = decided[criterion] != null && answers instanceof Long bits ? decided[criterion].of(bits) : null;
+        if (ruling == null) {
+            ruling = kept.get(criterion).get(answers);
+        }
         return ruling != null && ruling.fits(fact) ? ruling : null;
     }
 
@@ -153,7 +190,20 @@ final class Known {
         }
     }
 
-    /** How many rulings are kept. */
+    private static Decided read(byte[] bytes, Criterion criterion, Limits limits) {
+        try {
+            return Decided.read(new DataInputStream(new ByteArrayInputStream(bytes)), criterion, limits);
+        } catch (IOException e) {
+            throw new UncheckedIOException("what the build decided about " + criterion.id() + " is not whole", e);
+        }
+    }
+
+    /** What was kept about a criterion since, by its answers. */
+    Map<Object, Ruling> kept(int criterion) {
+        return Map.copyOf(kept.get(criterion));
+    }
+
+    /** How many rulings are kept, beside those of the build. */
     int size() {
         return size.get();
     }
