@@ -23,7 +23,7 @@ public final class QuickJudge {
     /** How every criterion ends; null for those of stages that are not reached, and for those left out of {@code wanted}. */
     public Ending[] endings(List<? extends CaseFact> facts, Stage reached, BitSet wanted) {
         Known known = judge.known();
-        Known.Sorted sorted = known.new Sorted(facts);
+        Known.Sorted sorted = known.new Sorted(facts, false);
         Ending[] endings = new Ending[criteria.size()];
         Judgement asked = null;
         for (int i = 0; i < endings.length; i++) {
