@@ -32,13 +32,11 @@ final class Decided {
         return at < 0 ? null : rulings[which[at]];
     }
 
-    /** As bytes; without answers that do not fit a {@code Long}. */
-    static byte[] bytes(Map<Object, Ruling> kept) throws IOException {
+    /** As bytes. */
+    static byte[] bytes(Map<Long, Ruling> kept) throws IOException {
         TreeMap<Long, byte[]> sorted = new TreeMap<>();
-        for (Map.Entry<Object, Ruling> one : kept.entrySet()) {
-            if (one.getKey() instanceof Long bits) {
-                sorted.put(bits, one.getValue().bytes());
-            }
+        for (Map.Entry<Long, Ruling> one : kept.entrySet()) {
+            sorted.put(one.getKey(), one.getValue().bytes());
         }
         List<ByteBuffer> different = new ArrayList<>(sorted.values().stream().map(ByteBuffer::wrap).distinct().toList());
         if (different.size() > MOST_RULINGS) {

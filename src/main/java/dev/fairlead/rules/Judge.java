@@ -44,13 +44,25 @@ public final class Judge {
             return judged;
         }
         Known before = known();
-        Judgement quick = before.new Sorted(facts).judgement(reached);
+        Judgement quick = before.new Sorted(facts, true).judgement(reached);
         if (quick != null) {
             return quick;
         }
         Judgement judged = byEngine(facts, reached);
         before.keep(judged);
         return judged;
+    }
+
+    /** How each criterion of all stages up to {@code reached} ends, for many cases one after another. */
+    public Endings endings(List<? extends CaseFact> facts, Stage reached) {
+        Known before = known();
+        Endings quick = before.new Sorted(facts, false).endings(reached);
+        if (quick != null) {
+            return quick;
+        }
+        Judgement judged = byEngine(facts, reached);
+        before.keep(judged);
+        return Endings.of(judged, catalogue.criteria());
     }
 
     /** What the engine has decided so far. */

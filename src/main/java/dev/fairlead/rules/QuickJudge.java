@@ -24,7 +24,7 @@ public final class QuickJudge {
     /** How every criterion ends; null for those of stages that are not reached, and for those left out of {@code wanted}. */
     public Ending[] endings(List<? extends CaseFact> facts, Stage reached, BitSet wanted) {
         Known known = judge.known();
-        Known.Sorted sorted = known.new Sorted(facts);
+        Known.Sorted sorted = known.new Sorted(facts, false);
         Ending[] endings = new Ending[criteria.size()];
         Judgement asked = null;
         for (int i = 0; i < endings.length; i++) {
@@ -50,12 +50,12 @@ public final class QuickJudge {
 
         private Around(List<? extends CaseFact> facts) {
             this.facts = facts;
-            this.sorted = judge.known().new Sorted(facts);
+            this.sorted = judge.known().new Sorted(facts, false);
         }
 
         /** How the criterion of that number would end if {@code by} stood for {@code one}; null when the engine has to be asked. */
         public Ending ending(int criterion, CaseFact one, CaseFact by) {
-            return judge.known().ending(sorted, criterion, one, by);
+            return sorted.ending(criterion, one, by);
         }
 
         /** The same, with the engine asked. */

@@ -134,7 +134,11 @@ final class Ruling {
         return verdict;
     }
 
-    private static List<String> missing(Knowable[] parts, int[] needs) {
+    /** What is missing at the place of a fact with these components; nothing where a rule has decided. */
+    List<String> missing(Knowable[] parts, int[] needs) {
+        if (said.length > 0) {
+            return List.of();
+        }
         List<String> first = null;
         List<String> all = null;
         for (int at : needs) {
