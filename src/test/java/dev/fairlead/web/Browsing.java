@@ -7,6 +7,7 @@ import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.options.ReducedMotion;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -31,8 +32,9 @@ final class Browsing implements AutoCloseable {
                 .setArgs(List.of("--disable-gpu", "--disable-dev-shm-usage", "--host-resolver-rules=MAP * ~NOTFOUND, EXCLUDE 127.0.0.1")));
     }
 
+    /** Without smooth scrolling: every step of it is a picture to draw, and with the keyboard each key scrolls. */
     BrowserContext context(Browser.NewContextOptions options) {
-        BrowserContext c = browser.newContext(options);
+        BrowserContext c = browser.newContext(options.setReducedMotion(ReducedMotion.REDUCE));
         c.setDefaultTimeout(PATIENCE_MS);
         c.setDefaultNavigationTimeout(PATIENCE_MS);
         c.onRequest(r -> {

@@ -13,8 +13,10 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
 
 /** The report as a file in a real browser: axe-core (Deque) finds nothing, nothing is fetched, nothing runs, it fits telephone and paper. */
+@ExtendWith(WithBrowser.class)
 class ReportPageTest {
     private static final String AXE = "async () => (await axe.run({ resultTypes: ['violations']%s })).violations.map(v => v.id + ': ' + v.nodes.slice(0, 3)"
             + ".map(n => n.html.slice(0, 160) + ' ' + n.failureSummary.replace(/\\s+/g, ' ').slice(0, 220)).join(' | '))";
@@ -22,9 +24,9 @@ class ReportPageTest {
     private static final String COLOURS = AXE.formatted(", runOnly: ['color-contrast', 'link-in-text-block']");
 
     @Test
-    void nothingStandsInTheWayOfAReader() throws IOException {
+    void nothingStandsInTheWayOfAReader(Browsing browsing) throws IOException {
         List<String> faults = new ArrayList<>();
-        try (Browsing browsing = new Browsing(); BrowserContext c = browsing.desktop()) {
+        try (BrowserContext c = browsing.desktop()) {
             for (String id : List.of("avocet-03", "turnstone-11")) {
                 Page page = c.newPage();
                 page.setContent(ReportHtml.of(Demo.checked(id), true));
@@ -53,8 +55,8 @@ class ReportPageTest {
     }
 
     @Test
-    void readsWithoutScriptsAndWarningsStandOpen() throws IOException {
-        try (Browsing browsing = new Browsing(); BrowserContext c = browsing.context(new Browser.NewContextOptions().setJavaScriptEnabled(false))) {
+    void readsWithoutScriptsAndWarningsStandOpen(Browsing browsing) throws IOException {
+        try (BrowserContext c = browsing.context(new Browser.NewContextOptions().setJavaScriptEnabled(false))) {
             Page page = c.newPage();
             page.setContent(ReportHtml.of(Demo.checked("avocet-03")));
             assertThat(page.locator("#f-gingiva-thickness .todo").isVisible()).isTrue();
@@ -65,8 +67,8 @@ class ReportPageTest {
     }
 
     @Test
-    void onPaperTheSummaryHasTheFirstSheetAndFoldedPartsAreUnfolded() throws IOException {
-        try (Browsing browsing = new Browsing(); BrowserContext c = browsing.desktop()) {
+    void onPaperTheSummaryHasTheFirstSheetAndFoldedPartsAreUnfolded(Browsing browsing) throws IOException {
+        try (BrowserContext c = browsing.desktop()) {
             Page page = c.newPage();
             page.setContent(ReportHtml.of(Demo.checked("knot-08")));
             page.emulateMedia(new Page.EmulateMediaOptions().setMedia(Media.PRINT));
