@@ -14,6 +14,9 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Queue;
+import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.concurrent.FutureTask;
 
 /** A real browser that may talk to this machine only, and whose every complaint is kept. */
 final class Browsing implements AutoCloseable {
@@ -21,6 +24,12 @@ final class Browsing implements AutoCloseable {
     /** Generous, since the machine may be busy; no test waits this long when all is well. */
     private static final double PATIENCE_MS = 45_000;
 
+    /** What is looked at by one browser; what it complains of is added to the list. */
+    interface Look<T> {
+        void at(Browsing browsing, T what, List<String> faults) throws Exception;
+    }
+
+    private Browsing second;
     private final Playwright playwright;
     private final Browser browser;
     private final List<String> complaints = Collections.synchronizedList(new ArrayList<>());
@@ -76,6 +85,29 @@ final class Browsing implements AutoCloseable {
         assertThat(said).as("complaints of the browser").isEmpty();
     }
 
+    /** Looks at many things by two browsers beside each other, this one and another that is kept for the next time; gives all complaints. */
+    <T> List<String> lookAt(List<T> all, Look<T> look) throws Exception {
+        List<String> faults = Collections.synchronizedList(new ArrayList<>());
+        Queue<T> queue = new ConcurrentLinkedQueue<>(all);
+        FutureTask<Void> beside = new FutureTask<>(() -> {
+            second = second == null ? new Browsing() : second;
+            second.drain(queue, look, faults);
+            return null;
+        });
+        Thread thread = new Thread(beside, "second browser");
+        thread.start();
+        drain(queue, look, faults);
+        beside.get();
+        return List.copyOf(faults);
+    }
+
+    private <T> void drain(Queue<T> queue, Look<T> look, List<String> faults) throws Exception {
+        for (T what; (what = queue.poll()) != null;) {
+            look.at(this, what, faults);
+        }
+        assertQuiet();
+    }
+
     static String axe() throws IOException {
         try (var in = Browsing.class.getResourceAsStream("/web/axe.min.js")) {
             return new String(in.readAllBytes(), java.nio.charset.StandardCharsets.UTF_8);
@@ -84,6 +116,9 @@ final class Browsing implements AutoCloseable {
 
     @Override
     public void close() {
+        if (second != null) {
+            second.close();
+        }
         browser.close();
         playwright.close();
     }

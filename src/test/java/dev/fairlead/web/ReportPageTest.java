@@ -10,7 +10,6 @@ import com.microsoft.playwright.options.Media;
 import dev.fairlead.report.Demo;
 import dev.fairlead.report.html.ReportHtml;
 import java.io.IOException;
-import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -24,30 +23,28 @@ class ReportPageTest {
     private static final String COLOURS = AXE.formatted(", runOnly: ['color-contrast', 'link-in-text-block']");
 
     @Test
-    void nothingStandsInTheWayOfAReader(Browsing browsing) throws IOException {
-        List<String> faults = new ArrayList<>();
+    void nothingStandsInTheWayOfAReader(Browsing browsing) throws Exception {
+        assertThat(browsing.lookAt(List.of("avocet-03", "turnstone-11"), ReportPageTest::look)).isEmpty();
+    }
+
+    private static void look(Browsing browsing, String id, List<String> faults) throws IOException {
         try (BrowserContext c = browsing.desktop()) {
-            for (String id : List.of("avocet-03", "turnstone-11")) {
-                Page page = c.newPage();
-                page.setContent(ReportHtml.of(Demo.checked(id), true));
-                page.evaluate("() => document.querySelectorAll('details').forEach((d, i) => { if (i % 5 == 0) d.open = true; })");
-                page.evaluate(Browsing.axe());
-                faults(page, id + " 1280 light", ALL, faults);
-                page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(ColorScheme.DARK));
-                faults(page, id + " 1280 dark", COLOURS, faults);
-                page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(ColorScheme.LIGHT));
-                for (int width : new int[] {820, 390}) {
-                    page.setViewportSize(width, 900);
-                    if (Boolean.TRUE.equals(page.evaluate("() => document.documentElement.scrollWidth > innerWidth + 1"))) {
-                        faults.add(id + " " + width + " scrolls sideways");
-                    }
+            Page page = c.newPage();
+            page.setContent(ReportHtml.of(Demo.checked(id), true));
+            page.evaluate("() => document.querySelectorAll('details').forEach((d, i) => { if (i % 5 == 0) d.open = true; })");
+            page.evaluate(Browsing.axe());
+            faults(page, id + " 1280 light", ALL, faults);
+            page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(ColorScheme.DARK));
+            faults(page, id + " 1280 dark", COLOURS, faults);
+            page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(ColorScheme.LIGHT));
+            for (int width : new int[] {820, 390}) {
+                page.setViewportSize(width, 900);
+                if (Boolean.TRUE.equals(page.evaluate("() => document.documentElement.scrollWidth > innerWidth + 1"))) {
+                    faults.add(id + " " + width + " scrolls sideways");
                 }
-                faults(page, id + " 390 light", ALL, faults);
-                page.close();
             }
-            browsing.assertQuiet();
+            faults(page, id + " 390 light", ALL, faults);
         }
-        assertThat(faults).isEmpty();
     }
 
     private static void faults(Page page, String where, String what, List<String> faults) {
