@@ -20,7 +20,7 @@ public final class Quantities {
     private static final Pattern QUANTITY = Pattern.compile(FORM);
     private static final Pattern THOUSANDS = Pattern.compile("[+\\-\u2212]?[1-9][0-9]{0,2},[0-9]{3}");
 
-    private static final Pattern WITH_ERROR = Pattern.compile("(±|\\+/?[-\u2212]).*");
+    private static final Pattern WITH_ERROR = Pattern.compile("([-+\u2212]?\\d+(?:[.,]\\d+)?)[^±]{0,6}(?:±|\\+/?[-\u2212])");
     private static final Pattern HEXADECIMAL = Pattern.compile("(?i)[+-]?0[xob][0-9a-f_]+");
 
     private Quantities() {}
@@ -55,16 +55,17 @@ public final class Quantities {
         if (text.isBlank()) {
             return Typed.refused("nothing", "", "write a number, or unknown");
         }
+        Matcher error = text.indexOf('±') > 0 || text.indexOf('+') > 0 ? WITH_ERROR.matcher(text) : null;
+        if (error != null && error.find()) {
+            return Typed.refused("an error behind the value", "", "write it in parts, such as {value: " + error.group(1).replace(',', '.')
+                    + ", error: 0.5}, with one standard deviation");
+        }
         Matcher m = QUANTITY.matcher(text.stripTrailing());
         if (!m.matches() || HEXADECIMAL.matcher(text.strip()).matches()) {
             return malformed(text.strip());
         }
         String number = m.group(1);
         UnitWords.Word word = m.group(2) == null ? new UnitWords.Word(unit, BigDecimal.ONE) : UnitWords.of(m.group(2));
-        if (word == null && WITH_ERROR.matcher(m.group(2).strip()).matches()) {
-            return Typed.refused("an error behind the value", "", "write it in parts, such as {value: " + number.replace(',', '.')
-                    + ", error: 0.5}, with one standard deviation");
-        }
         if (word == null) {
             return Typed.refused("the unit \"" + m.group(2).strip() + "\"", m.group(2).strip().equals("m") ? "\"m\" may be metres, minutes or months" : "",
                     "use " + UnitWords.usual(unit));

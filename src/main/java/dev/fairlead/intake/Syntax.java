@@ -49,7 +49,7 @@ final class Syntax {
         if (line.indexOf('{') >= 0 && line.indexOf('}') < 0 || message.contains("flow mapping") || message.contains("flow sequence")) {
             return "a bracket { or [ that is not closed, or a comma that is missing in it";
         }
-        return message.contains("mapping values are not allowed") ? "a colon without a blank behind it, or an indent that is off" : null;
+        return message.contains("mapping values are not allowed") ? "a colon in a text without quotation marks, a colon without a blank behind it just above, or an indent that is off" : null;
     }
 
     /** The first line from just before {@code line} on that is indented with a tab; 0 when there is none close by. */
@@ -73,6 +73,7 @@ final class Syntax {
             }
             line = "text that cannot be read on (" + (line.startsWith("while ") ? said[0] : line) + ")";
         }
+        line = line.replace("mapping values are not allowed here", "a colon where none can stand");
         // the parser repeats a piece of the file, which may hold anything; the place tells enough
         return line.replaceAll("'[^']{13,}'|\"[^\"]{13,}\"", "…").replaceAll(" \\(code \\d+\\)", "");
     }
