@@ -6,6 +6,10 @@ import dev.fairlead.facts.StandsAt;
 import dev.fairlead.model.Knowable;
 import dev.fairlead.model.Pointers;
 import dev.fairlead.model.Stage;
+import java.io.ByteArrayInputStream;
+import java.io.DataInputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -33,7 +37,8 @@ final class Known {
     private final Components[] components;
     private final AtomicInteger size = new AtomicInteger();
 
-    Known(Catalogue catalogue, Limits limits, Map<String, List<Term>> terms) {
+    /** Begins with what was decided in the build, by criterion; empty for none. */
+    Known(Catalogue catalogue, Limits limits, Map<String, List<Term>> terms, Map<String, byte[]> decided) {
         this.limits = limits;
         this.criteria = catalogue.criteria().toArray(Criterion[]::new);
         this.asked = new Asked[criteria.length];
@@ -44,7 +49,7 @@ final class Known {
             Criterion c = criteria[i];
             asked[i] = new Asked(c, terms.get(c.id()), limits);
             typeOf[i] = types.computeIfAbsent(c.about(), t -> types.size());
-            kept[i] = new Rulings();
+            kept[i] = new Rulings(asked[i].answerable() && decided.containsKey(c.id()) ? read(decided.get(c.id()), c, limits) : null);
             String section = c.about().getAnnotation(StandsAt.class).value();
             absent[i] = new PlaceResult(new Place(section, ""), null, Status.NOT_ASSESSED, List.of(), List.of(section));
         }
@@ -76,18 +81,27 @@ final class Known {
                     facts[type[i]][--count[type[i]]] = all.get(i);
                 }
             }
-            for (int i = 0; i < facts.length; i++) {
-                CaseFact[] here = facts[i];
+            for (CaseFact[] here : facts) {
                 if (inOrder && here.length > 1) {
                     Arrays.sort(here, PlaceOrder.FACTS);
                 }
-                parts[i] = new Knowable[here.length][];
-                states[i] = new byte[here.length][];
-                for (int f = 0; f < here.length; f++) {
-                    parts[i][f] = components[i].of(here[f]);
-                    states[i][f] = Asked.states(parts[i][f]);
-                }
             }
+        }
+
+        /** The components of all facts of one type; read when they are first asked for, since many ask about one criterion. */
+        private Knowable[][] parts(int type) {
+            Knowable[][] read = parts[type];
+            if (read == null) {
+                CaseFact[] here = facts[type];
+                read = new Knowable[here.length][];
+                states[type] = new byte[here.length][];
+                for (int f = 0; f < read.length; f++) {
+                    read[f] = components[type].of(here[f]);
+                    states[type][f] = Asked.states(read[f]);
+                }
+                parts[type] = read;
+            }
+            return read;
         }
 
         /** The judgement on these facts, which are in order; null when something in it was not decided before. */
@@ -107,7 +121,7 @@ final class Known {
 
         private CriterionResult result(int criterion) {
             CaseFact[] about = facts[typeOf[criterion]];
-            Knowable[][] read = parts[typeOf[criterion]];
+            Knowable[][] read = parts(typeOf[criterion]);
             if (about.length == 0) {
                 return new CriterionResult(criteria[criterion], Status.NOT_ASSESSED, List.of(absent[criterion]), false);
             }
@@ -142,7 +156,7 @@ final class Known {
         /** How a criterion ends over all places; null when that was not decided before. */
         Ending ending(int criterion) {
             Ending heaviest = Ending.FAILED;
-            int places = parts[typeOf[criterion]].length;
+            int places = facts[typeOf[criterion]].length;
             for (int p = 0; p < places; p++) {
                 Ruling ruling = ruling(criterion, p);
                 if (ruling == null) {
@@ -160,7 +174,7 @@ final class Known {
             }
             List<String> missing = List.of();
             for (int place : inOrder(about)) {
-                missing = Pointers.union(missing, ruling(criterion, place).missing(parts[typeOf[criterion]][place], asked[criterion].needs()));
+                missing = Pointers.union(missing, ruling(criterion, place).missing(parts(typeOf[criterion])[place], asked[criterion].needs()));
             }
             return missing;
         }
@@ -173,14 +187,38 @@ final class Known {
         }
 
         private Ruling ruling(int criterion, int place) {
-            Asked to = asked[criterion];
-            if (!to.answerable()) {
+            Knowable[] fact = parts(typeOf[criterion])[place];
+            return Known.this.ruling(criterion, fact, states[typeOf[criterion]][place]);
+        }
+    }
+
+    /** How a criterion ends over the facts {@code sorted} when {@code by} stands for one of them; null when that was not decided before. */
+    Ending ending(Sorted sorted, int criterion, CaseFact one, CaseFact by) {
+        Ending heaviest = Ending.FAILED;
+        CaseFact[] about = sorted.facts[typeOf[criterion]];
+        for (int p = 0; p < about.length; p++) {
+            Ruling ruling;
+            if (about[p] == one) {
+                Knowable[] fact = components[typeOf[criterion]].of(by);
+                ruling = ruling(criterion, fact, Asked.states(fact));
+            } else {
+                ruling = sorted.ruling(criterion, p);
+            }
+            if (ruling == null) {
                 return null;
             }
-            Knowable[] fact = parts[typeOf[criterion]][place];
-            Ruling ruling = to.wide() ? kept[criterion].of(to.manyAnswers(fact)) : kept[criterion].of(to.answers(fact, states[typeOf[criterion]][place]));
-            return ruling != null && ruling.fits(fact) ? ruling : null;
+            heaviest = ruling.ending().compareTo(heaviest) < 0 ? ruling.ending() : heaviest;
         }
+        return about.length == 0 ? Ending.NOT_ASSESSED : heaviest;
+    }
+
+    private Ruling ruling(int criterion, Knowable[] fact, byte[] states) {
+        Asked to = asked[criterion];
+        if (!to.answerable()) {
+            return null;
+        }
+        Ruling ruling = to.wide() ? kept[criterion].of(to.manyAnswers(fact)) : kept[criterion].of(to.answers(fact, states));
+        return ruling != null && ruling.fits(fact) ? ruling : null;
     }
 
     /** Keeps what the engine said, where nothing went wrong. */
@@ -208,7 +246,20 @@ final class Known {
         return to.wide() ? kept[criterion].keep(to.manyAnswers(fact), ruling) : kept[criterion].keep(to.answers(fact, Asked.states(fact)), ruling);
     }
 
-    /** How many rulings are kept. */
+    private static Decided read(byte[] bytes, Criterion criterion, Limits limits) {
+        try {
+            return Decided.read(new DataInputStream(new ByteArrayInputStream(bytes)), criterion, limits);
+        } catch (IOException e) {
+            throw new UncheckedIOException("what the build decided about " + criterion.id() + " is not whole", e);
+        }
+    }
+
+    /** What was kept about a criterion since, by its answers. */
+    Map<Object, Ruling> kept(int criterion) {
+        return kept[criterion].all();
+    }
+
+    /** How many rulings are kept, beside those of the build. */
     int size() {
         return size.get();
     }

@@ -1,6 +1,7 @@
 package dev.fairlead.rules;
 
 import java.util.BitSet;
+import java.util.HashMap;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 
@@ -12,8 +13,26 @@ final class Rulings {
     // an entry is whole from the moment that it can be seen, for its parts are final: whoever misses it meanwhile asks the engine once more
     private volatile Kept[] table = new Kept[16];
     private int used;
+    private final Decided before;
+
+    /** Begins with what was decided in the build; null for nothing. */
+    Rulings(Decided before) {
+        this.before = before;
+    }
 
     Ruling of(long answers) {
+        Ruling met = met(answers);
+        if (met == null && before != null) {
+            met = before.of(answers);
+            if (met != null) {
+                // of the many answers that can be given a few are: those are soon found at once
+                keep(answers, met);
+            }
+        }
+        return met;
+    }
+
+    private Ruling met(long answers) {
         Kept[] t = table;
         for (int i = slot(answers, t.length);; i = i + 1 & t.length - 1) {
             Kept k = t[i];
@@ -32,7 +51,7 @@ final class Rulings {
 
     /** False when there is one already. */
     synchronized boolean keep(long answers, Ruling ruling) {
-        if (of(answers) != null) {
+        if (met(answers) != null) {
             return false;
         }
         if (2 * ++used > table.length) {
@@ -50,6 +69,17 @@ final class Rulings {
 
     boolean keep(BitSet answers, Ruling ruling) {
         return wide.putIfAbsent(answers, ruling) == null;
+    }
+
+    /** All that was kept, by its answers: a {@code Long}, or a set where they are many. */
+    Map<Object, Ruling> all() {
+        Map<Object, Ruling> all = new HashMap<>(wide);
+        for (Kept k : table) {
+            if (k != null) {
+                all.put(k.answers, k.ruling);
+            }
+        }
+        return all;
     }
 
     private static void put(Kept[] table, Kept kept) {

@@ -47,6 +47,17 @@ public record SideMarks(Side side, Measured tube, Measured firstBend, Measured o
         Blank blank() {
             return Blank.of(new ArchGeometry(new WalkedPath(new ArchPath(curve)), fold.leg(), lateral / 2, lateral), fold, fold, TAIL);
         }
+
+        // written out: what Java makes of a record at the first call takes a start longer than all the geometry that is looked up by it
+        @Override
+        public boolean equals(Object o) {
+            return o instanceof Around a && curve.equals(a.curve) && fold.equals(a.fold) && Double.compare(lateral, a.lateral) == 0;
+        }
+
+        @Override
+        public int hashCode() {
+            return 31 * (31 * curve.hashCode() + fold.hashCode()) + Double.hashCode(lateral);
+        }
     }
 
     static SideMarks of(Case c, PatientArch arch, Side side) {
