@@ -63,8 +63,12 @@ public final class ArchPath implements ArchCurve {
         double h = along[i + 1] - along[i];
         double t = (s - along[i]) / h;
         double back = 1 - t;
-        return at[i].times(back * back * (1 + 2 * t)).plus(at[i + 1].times(t * t * (3 - 2 * t)))
-                .plus(heading[i].times(h * t * back * back)).minus(heading[i + 1].times(h * t * t * back));
+        double here = back * back * (1 + 2 * t);
+        double next = t * t * (3 - 2 * t);
+        double leave = h * t * back * back;
+        double arrive = h * t * t * back;
+        return new Point(at[i].x() * here + at[i + 1].x() * next + heading[i].x() * leave - heading[i + 1].x() * arrive,
+                at[i].y() * here + at[i + 1].y() * next + heading[i].y() * leave - heading[i + 1].y() * arrive);
     }
 
     @Override
