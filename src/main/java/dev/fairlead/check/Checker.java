@@ -61,6 +61,11 @@ public final class Checker {
         return r;
     }
 
+    /** What cases are measured with. */
+    public Parts parts() {
+        return parts;
+    }
+
     public Rulebase rulebase() {
         return ready().rulebase();
     }
