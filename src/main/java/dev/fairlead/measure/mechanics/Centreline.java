@@ -2,16 +2,12 @@ package dev.fairlead.measure.mechanics;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.DoubleUnaryOperator;
 
 /**
  * Passive shape of the wire: the front at the brackets, the tails where the opened folds leave them, as nodes from the distal end of the right
  * tube to that of the left.
  */
 final class Centreline {
-    /** Arc length over which the direction of an arch is read, mm. */
-    private static final double SLOPE_STEP = 1e-3;
-
     /** Nodes of one side, from the distal end of the tube to the midline. */
     private static final class Half {
         final List<double[]> points = new ArrayList<>();
@@ -157,11 +153,14 @@ final class Centreline {
             double fade = 1 - 3 * f * f + 2 * f * f * f;
             double faster = 6 * f * (f - 1);
             double s = start - f * length;
-            place[0] = x(curve, side, reach, s) + buccal * fade;
-            place[1] = y(curve, side, reach, s);
+            curve.at(side * Math.min(s, reach), place, change);
+            // behind the tube's mesial end the arch form goes straight on
+            boolean behind = s > reach;
+            place[0] += buccal * fade;
+            place[1] -= behind ? s - reach : 0;
             place[2] = level + vertical * fade;
-            change[0] = -length * slope(t -> x(curve, side, reach, t), s) + buccal * faster;
-            change[1] = -length * slope(t -> y(curve, side, reach, t), s);
+            change[0] = (behind ? 0 : -side * length * change[0]) + buccal * faster;
+            change[1] = behind ? length : -side * length * change[1];
             change[2] = vertical * faster;
         };
         pieces(h, setup, Part.RUN, run, length);
@@ -174,12 +173,11 @@ final class Centreline {
     private static void front(Half h, Setup setup, int side, double from, double to, double level) {
         ArchCurve curve = setup.arch().curve();
         pieces(h, setup, Part.FRONT, (f, place, change) -> {
-            double s = from + (to - from) * f;
-            place[0] = curve.x(side * s);
-            place[1] = curve.y(side * s);
+            double s = side * (from + (to - from) * f);
+            curve.at(s, place, change);
             place[2] = level;
-            change[0] = (to - from) * slope(t -> curve.x(side * t), s);
-            change[1] = (to - from) * slope(t -> curve.y(side * t), s);
+            change[0] *= side * (to - from);
+            change[1] *= side * (to - from);
             change[2] = 0;
         }, from - to);
     }
@@ -191,17 +189,9 @@ final class Centreline {
         }
     }
 
-    private static double slope(DoubleUnaryOperator f, double at) {
-        return (f.applyAsDouble(at + SLOPE_STEP) - f.applyAsDouble(at - SLOPE_STEP)) / (2 * SLOPE_STEP);
-    }
-
     /** The arch form goes on straight behind the tube's mesial end. */
     private static double x(ArchCurve curve, int side, double reach, double s) {
         return curve.x(side * Math.min(s, reach));
-    }
-
-    private static double y(ArchCurve curve, int side, double reach, double s) {
-        return curve.y(side * Math.min(s, reach)) - Math.max(0, s - reach);
     }
 
     /** Arc length from the midline at which the arch form first lies so far in front of the tube's mesial end. */
