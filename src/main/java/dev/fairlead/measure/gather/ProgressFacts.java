@@ -8,6 +8,8 @@ import dev.fairlead.measure.Say;
 import dev.fairlead.measure.Working;
 import dev.fairlead.measure.schedule.Response;
 import dev.fairlead.model.Case;
+import dev.fairlead.model.Choices.Sides;
+import dev.fairlead.model.Fact;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Pointers;
 import dev.fairlead.model.Side;
@@ -37,7 +39,15 @@ final class ProgressFacts {
                     "reach of the fold (4 r + L) - the larger of travel so far and planned advance", Say.num(reach(s, side)) + " - max("
                             + Say.num(done) + ", " + Say.num(planned) + ")", "At its full reach the leg stands upright.", "geometry"));
         }
-        out.add(new Progress(VISITS, left.minus(right).abs(), Answers.sided(c.plan()), s.activations().sinceRecheck()));
+        out.add(new Progress(VISITS, left.minus(right).abs(), Answers.sided(c.plan()), otherSideLeads(c.plan().moreOn(), left, right), s.activations().sinceRecheck()));
+    }
+
+    /** By how much the side that is to advance less was opened further; does not apply to a plan that names no side. */
+    private static Measured otherSideLeads(Fact<Sides> more, Measured left, Measured right) {
+        if (!more.known()) {
+            return more.applies() ? left.minus(right).plus(Measured.unknown(more.missing())) : Measured.notApplicable();
+        }
+        return more.is(Sides.LEFT) ? right.minus(left) : more.is(Sides.RIGHT) ? left.minus(right) : Measured.notApplicable();
     }
 
     /** Reach of the fold as it was made: what is left in it cannot be told from the planned beak. */
