@@ -84,7 +84,7 @@
     const from = place.dataset.body;
     delete place.dataset.body;
     const answer = await fetch(from, { headers: { 'HX-Request': 'true' } }).catch(() => null);
-    if (answer && answer.ok && place.isConnected) place.innerHTML = await answer.text();
+    if (answer && answer.ok && place.isConnected) { place.innerHTML = await answer.text(); if (window.htmx) window.htmx.process(place); }
   }
   document.addEventListener('toggle', e => { if (e.target.matches('.finding') && e.target.open) body(e.target); }, true);
   document.addEventListener('htmx:config:request', e => {

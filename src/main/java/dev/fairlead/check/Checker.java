@@ -13,6 +13,7 @@ import dev.fairlead.measure.Worked;
 import dev.fairlead.measure.part.Parts;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Stage;
+import dev.fairlead.rules.Endings;
 import dev.fairlead.rules.Judge;
 import dev.fairlead.rules.Judgement;
 import dev.fairlead.rules.Rulebase;
@@ -102,6 +103,11 @@ public final class Checker {
     /** The bare verdicts on a case, without words and workings: for audits of many cases. */
     public Judgement judge(Case c, CheckOptions options) {
         return ready().judge().judge(facts(c, options), options.stage().orElse(c.stage()));
+    }
+
+    /** How each criterion ends, and no more: for audits of many cases. */
+    public Endings endings(Case c, CheckOptions options) {
+        return ready().judge().endings(facts(c, options), options.stage().orElse(c.stage()));
     }
 
     /** What the rules look at, for those who judge one case by several rulebases. */

@@ -22,7 +22,6 @@ import dev.fairlead.rules.Rulebase;
 import dev.fairlead.rules.Term;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.BitSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -109,9 +108,21 @@ public final class Doubts {
                 }
             }
         }
-        // each rule looks at one fact: asked of all at once, the engine tells of each, and what it tells is kept
-        judge.endings(near.stream().map(Near::beyond).toList(), reached);
-        return near.stream().map(n -> n.compared().deciding(ending(facts, n, reached) != now[n.criterion()])).toList();
+        QuickJudge.Around around = judge.around(facts);
+        boolean askedAll = false;
+        List<Compared> compared = new ArrayList<>();
+        for (Near n : near) {
+            CaseFact fact = facts.get(n.at());
+            Ending then = around.ending(n.criterion(), fact, n.beyond());
+            if (then == null && !askedAll) {
+                // each rule looks at one fact: asked of all at once, the engine tells of each, and what it tells is kept
+                judge.endings(near.stream().map(Near::beyond).toList(), reached);
+                askedAll = true;
+                then = around.ending(n.criterion(), fact, n.beyond());
+            }
+            compared.add(n.compared().deciding((then != null ? then : around.asked(n.criterion(), fact, n.beyond(), reached)) != now[n.criterion()]));
+        }
+        return List.copyOf(compared);
     }
 
     private void near(List<CaseFact> facts, int at, int criterion, List<Near> near) {
@@ -140,13 +151,5 @@ public final class Doubts {
 
     private static boolean lower(Term t) {
         return t.kind() == Term.Kind.AT_LEAST || t.kind() == Term.Kind.BELOW;
-    }
-
-    private Ending ending(List<CaseFact> facts, Near n, Stage reached) {
-        List<CaseFact> variant = new ArrayList<>(facts);
-        variant.set(n.at(), n.beyond());
-        BitSet one = new BitSet();
-        one.set(n.criterion());
-        return judge.endings(variant, reached, one)[n.criterion()];
     }
 }

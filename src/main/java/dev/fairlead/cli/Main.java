@@ -6,10 +6,8 @@ import dev.fairlead.rules.RulebaseException;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
-import java.util.LinkedHashMap;
-import java.util.Map;
+import java.util.List;
 import java.util.Set;
-import java.util.function.Function;
 import java.util.stream.Stream;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -66,30 +64,35 @@ public final class Main {
         return code;
     }
 
-    /** All commands, in the order of the help; each is made only when it is needed, for that takes longer than most of them run. */
-    private static Map<String, Function<Console, Object>> commands() {
-        Map<String, Function<Console, Object>> commands = new LinkedHashMap<>();
-        commands.put("check", CheckCommand::new);
-        commands.put("work", WorkCommand::new);
-        commands.put("whatif", WhatIfCommand::new);
-        commands.put("wire", WireCommand::new);
-        commands.put("sheet", SheetCommand::new);
-        commands.put("criteria", CriteriaCommand::new);
-        commands.put("start", StartCommand::new);
-        commands.put("serve", ServeCommand::new);
-        commands.put("audit", AuditCommand::new);
-        commands.put("compare", CompareCommand::new);
-        commands.put("cohort", CohortCommand::new);
-        return commands;
+    /** All commands, in the order of the help. */
+    private static final List<String> COMMANDS =
+            List.of("check", "work", "whatif", "wire", "sheet", "criteria", "start", "serve", "audit", "compare", "cohort");
+
+    /** Each command is made only when it is needed, for that takes longer than most of them run. */
+    private static Object command(String name, Console console) {
+        return switch (name) {
+            case "check" -> new CheckCommand(console);
+            case "work" -> new WorkCommand(console);
+            case "whatif" -> new WhatIfCommand(console);
+            case "wire" -> new WireCommand(console);
+            case "sheet" -> new SheetCommand(console);
+            case "criteria" -> new CriteriaCommand(console);
+            case "start" -> new StartCommand(console);
+            case "serve" -> new ServeCommand(console);
+            case "audit" -> new AuditCommand(console);
+            case "compare" -> new CompareCommand(console);
+            case "cohort" -> new CohortCommand(console);
+            default -> throw new IllegalArgumentException(name);
+        };
     }
 
     /** The command line with the command that is called; with all where none is named, or one that is not known. */
     private static CommandLine commandLine(Console console, String called) {
         CommandLine line = new CommandLine(new Main());
-        Map<String, Function<Console, Object>> commands = commands();
-        if (!Set.of("--version", "-V").contains(called)) {
-            commands.keySet().removeIf(name -> commands.containsKey(called) && !name.equals(called));
-            commands.forEach((name, command) -> line.addSubcommand(name, command.apply(console)));
+        if (!called.equals("--version") && !called.equals("-V")) {
+            for (String name : COMMANDS.contains(called) ? List.of(called) : COMMANDS) {
+                line.addSubcommand(name, command(name, console));
+            }
         }
         for (CommandLine sub : line.getSubcommands().values()) {
             sub.getCommandSpec().versionProvider(new Versions());

@@ -22,8 +22,8 @@ final class Printing implements Prints {
     }
 
     @Override
-    public byte[] sheet(Checked checked) {
-        return new BenchSheet(checked.catalogue()).pdf(checked, Paper.A4);
+    public byte[] sheet(Checked checked, Paper paper) {
+        return new BenchSheet(checked.catalogue()).pdf(checked, paper);
     }
 
     @Override

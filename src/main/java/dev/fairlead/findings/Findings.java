@@ -2,11 +2,16 @@ package dev.fairlead.findings;
 
 import dev.fairlead.model.Waiver;
 import dev.fairlead.rules.Catalogue;
+import dev.fairlead.rules.CriterionResult;
+import dev.fairlead.rules.Ending;
 import dev.fairlead.rules.Judgement;
 import dev.fairlead.rules.Status;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -28,9 +33,16 @@ public record Findings(List<Finding> all, List<WaiverNote> waiverNotes) {
     /** Puts a judgement into findings. The catalogue is that of the rulebase that judged; waivers are weighed on {@code day}. */
     public static Findings of(Judgement judgement, Catalogue catalogue, List<Waiver> waivers, Optional<LocalDate> day) {
         FindingMaker maker = new FindingMaker(catalogue);
-        Waivers waived = new Waivers(catalogue, judgement.results().stream().map(maker::finding).toList(), day);
+        Map<String, Ending> endings = new HashMap<>();
+        judgement.results().forEach(r -> endings.put(r.criterion().id(), Ending.of(r)));
+        Waivers waived = new Waivers(catalogue, endings, day);
         waived.apply(waivers);
-        return new Findings(waived.findings(), waived.notes());
+        List<Finding> all = new ArrayList<>();
+        for (CriterionResult r : judgement.results()) {
+            AppliedWaiver by = waived.holding().get(r.criterion().id());
+            all.add(by == null ? maker.finding(r) : maker.finding(r).waivedBy(by));
+        }
+        return new Findings(all, waived.notes());
     }
 
     /** The findings in the order in which people read them. */

@@ -5,18 +5,18 @@ import dev.fairlead.model.Choices.Role;
 import dev.fairlead.model.Waiver;
 import dev.fairlead.rules.Catalogue;
 import dev.fairlead.rules.Criterion;
-import dev.fairlead.rules.Status;
+import dev.fairlead.rules.Ending;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumSet;
-import java.util.LinkedHashMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
-/** Lays the case's waivers over its findings; a waiver that does not hold is noted, never passed over in silence. */
+/** Lays the case's waivers over how its criteria end; a waiver that does not hold is noted, never passed over in silence. */
 final class Waivers {
     /** A reason shorter than this says nothing that a second reader could weigh; common practice, no source. */
     private static final int SUBSTANCE = 20;
@@ -25,13 +25,15 @@ final class Waivers {
 
     private final Catalogue catalogue;
     private final Optional<LocalDate> day;
-    private final Map<String, Finding> findings = new LinkedHashMap<>();
+    private final Map<String, Ending> endings;
+    private final Map<String, AppliedWaiver> holding = new HashMap<>();
     private final List<WaiverNote> notes = new ArrayList<>();
 
-    Waivers(Catalogue catalogue, List<Finding> findings, Optional<LocalDate> day) {
+    /** {@code endings} are those of the criteria that were judged. */
+    Waivers(Catalogue catalogue, Map<String, Ending> endings, Optional<LocalDate> day) {
         this.catalogue = catalogue;
         this.day = day;
-        findings.forEach(f -> this.findings.put(f.id(), f));
+        this.endings = endings;
     }
 
     void apply(List<Waiver> waivers) {
@@ -40,8 +42,9 @@ final class Waivers {
         }
     }
 
-    List<Finding> findings() {
-        return List.copyOf(findings.values());
+    /** The waivers that hold, by criterion. */
+    Map<String, AppliedWaiver> holding() {
+        return holding;
     }
 
     List<WaiverNote> notes() {
@@ -51,12 +54,12 @@ final class Waivers {
     private void apply(String pointer, Waiver w) {
         String id = w.criterion().value().orElse("");
         Criterion criterion = catalogue.criterion(id);
-        Finding finding = findings.get(id);
+        Ending ending = endings.get(id);
         if (!(w.criterion().known() && w.reason().known() && w.by().known() && w.date().known() && w.expires().known())) {
             note(pointer, id, Kind.INCOMPLETE, "a waiver needs criterion, reason, role, date and expiry");
         } else if (criterion == null) {
             note(pointer, id, Kind.UNKNOWN_CRITERION, "no criterion is called " + id);
-        } else if (finding == null) {
+        } else if (ending == null) {
             note(pointer, id, Kind.NOT_JUDGED, "not weighed: stage " + criterion.stage().word() + " was not judged in this check");
         } else if (day.isEmpty()) {
             note(pointer, id, Kind.UNDATED, "whether it holds cannot be told: neither the case nor the call names the day of the check");
@@ -64,18 +67,18 @@ final class Waivers {
             note(pointer, id, Kind.NOT_YET, "the waiver is dated " + w.date().get() + ", after the day of this check");
         } else if (w.expires().get().isBefore(day.get())) {
             note(pointer, id, Kind.EXPIRED, "the waiver expired on " + w.expires().get());
-        } else if (finding.outcome() == Status.PASS || finding.outcome() == Status.DOES_NOT_APPLY) {
+        } else if (ending == Ending.PASS || ending == Ending.DOES_NOT_APPLY) {
             note(pointer, id, Kind.NOTHING_TO_WAIVE, "there is nothing left to waive: take the waiver out");
-        } else if (finding.waiver().isPresent()) {
+        } else if (holding.containsKey(id)) {
             note(pointer, id, Kind.TWICE, "an earlier waiver already answers for it");
-        } else if (finding.weight() == Weight.STOP && !substance(w.reason().get(), criterion)) {
+        } else if (ending == Ending.STOP && !substance(w.reason().get(), criterion)) {
             note(pointer, id, Kind.NO_SUBSTANCE, "a stop is waived for a reason of substance: at least " + SUBSTANCE
                     + " characters that do not merely repeat the criterion");
-        } else if (finding.weight() == Weight.STOP && !ANSWERS_FOR_STOPS.contains(w.by().get())) {
+        } else if (ending == Ending.STOP && !ANSWERS_FOR_STOPS.contains(w.by().get())) {
             note(pointer, id, Kind.WRONG_ROLE, "a stop is answered for by a clinician, supervisor or director, not by the role "
                     + w.by().get().word());
         } else {
-            findings.put(id, finding.waivedBy(new AppliedWaiver(pointer, w.reason().get().strip(), w.by().get(), w.date().get(), w.expires().get())));
+            holding.put(id, new AppliedWaiver(pointer, w.reason().get().strip(), w.by().get(), w.date().get(), w.expires().get()));
         }
     }
 

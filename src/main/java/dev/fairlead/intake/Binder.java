@@ -51,14 +51,23 @@ final class Binder {
     private Object[] values(Place place) throws IOException {
         Object[] values = place.blanks();
         long seen = 0;
-        while (in.parser.nextToken() == JsonToken.FIELD_NAME) {
-            String key = in.parser.currentName();
-            FieldShape f = place.shape.field(key);
+        int next = 0;
+        while (true) {
+            // fields mostly come in the order of the format, and comparing with the one that is due is quicker than reading a name and looking it up;
+            // where problems are told this is not done, for the parser then says less well what is wrong
+            boolean guess = next < place.keys.length && !in.problems.kept();
+            boolean due = guess && in.parser.nextFieldName(place.keys[next]);
+            if (!due && (guess ? in.parser.currentToken() : in.parser.nextToken()) != JsonToken.FIELD_NAME) {
+                break;
+            }
+            String key = due ? place.keys[next].getValue() : in.parser.currentName();
+            FieldShape f = due ? place.shape.fields().get(next) : place.shape.field(key);
             if (f == null || (seen & 1L << f.index()) != 0) {
                 refuse(place, key, f != null);
                 continue;
             }
             seen |= 1L << f.index();
+            next = f.index() + 1;
             in.parser.nextToken();
             values[f.index()] = value(place, f);
         }

@@ -130,7 +130,8 @@ public final class BlankCase {
             case QUANTITY -> {
                 s.append(" [").append(a.unit() == Unit.COUNT ? "a count, " : "").append(Slips.range(a));
                 if (a.error() != ErrorKind.NONE) {
-                    s.append("; error of one reading when none is given ").append(Slips.number(a.error().defaultSd())).append(' ').append(a.unit().symbol());
+                    s.append("; error of one reading when none is given ").append(Slips.number(a.error().defaultSd())).append(' ').append(a.unit().symbol())
+                            .append(" (").append(a.error().source()).append(')');
                 }
                 s.append(']');
             }

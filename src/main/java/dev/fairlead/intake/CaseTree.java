@@ -61,10 +61,10 @@ public final class CaseTree {
         return new CaseTree(root.deepCopy());
     }
 
-    /** What stands at a JSON Pointer, as a person would type it; empty when nothing does. Lists of readings have semicolons between. */
+    /** What stands at a JSON Pointer, as a person would type it; empty when nothing does. Readings have semicolons between, a stated error stands behind ±. */
     public Optional<String> get(String pointer) {
         JsonNode node = root.at(JsonPointer.compile(pointer));
-        return node.isMissingNode() ? Optional.empty() : Optional.of(Typing.text(node));
+        return node.isMissingNode() ? Optional.empty() : Optional.of(Typing.text(node, CasePaths.field(pointer).map(FieldShape::about)));
     }
 
     /** The number of entries of the list, or of fields of the object, at a JSON Pointer; 0 when there is neither. */

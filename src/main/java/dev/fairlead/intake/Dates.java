@@ -1,5 +1,6 @@
 package dev.fairlead.intake;
 
+import java.time.LocalDate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -9,6 +10,33 @@ final class Dates {
     private static final Pattern SHORT = Pattern.compile("(\\d{4})[-./](\\d{1,2})[-./](\\d{1,2})");
 
     private Dates() {}
+
+    /** A date as ISO 8601 has it; throws when it is none. */
+    static LocalDate read(String text) {
+        if (text.length() == 10 && text.charAt(4) == '-' && text.charAt(7) == '-') {
+            int year = number(text, 0, 4);
+            int month = number(text, 5, 7);
+            int day = number(text, 8, 10);
+            // every month has these days: the rest is the library's to judge, which takes far longer
+            if (year > 0 && month >= 1 && month <= 12 && day >= 1 && day <= 28) {
+                return LocalDate.of(year, month, day);
+            }
+        }
+        return LocalDate.parse(text);
+    }
+
+    /** The whole number that stands there, or -1. */
+    private static int number(String text, int from, int to) {
+        int number = 0;
+        for (int i = from; i < to; i++) {
+            char c = text.charAt(i);
+            if (c < '0' || c > '9') {
+                return -1;
+            }
+            number = number * 10 + c - '0';
+        }
+        return number;
+    }
 
     static String slip(String text) {
         Matcher m = BACKWARDS.matcher(text);

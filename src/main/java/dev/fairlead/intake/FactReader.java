@@ -128,7 +128,7 @@ final class FactReader {
         }
         String text = in.parser.getText();
         try {
-            LocalDate date = text.length() == 10 ? LocalDate.parse(text) : null;
+            LocalDate date = text.length() == 10 ? Dates.read(text) : null;
             if (date != null && date.getYear() >= FIRST_YEAR && date.getYear() <= LAST_YEAR) {
                 return Fact.of(date);
             }

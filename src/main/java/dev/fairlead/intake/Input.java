@@ -12,10 +12,13 @@ final class Input {
     final Format format;
     final String text;
     final Problems problems;
+    /** Whether quantities are given their errors of measurement. */
+    final boolean errors;
     /** Where the problems of a value stand that is judged after it was read over; null while the current token is judged. */
     JsonLocation pinned;
 
-    Input(JsonParser parser, Format format, String text, Problems problems) {
+    Input(JsonParser parser, Format format, String text, Problems problems, boolean errors) {
+        this.errors = errors;
         this.parser = parser;
         this.format = format;
         this.text = text;
@@ -31,6 +34,9 @@ final class Input {
     }
 
     private void add(Severity severity, String pointer, String expected, String found, String slip, String mend) {
+        if (!problems.kept()) {
+            throw Problems.met();
+        }
         JsonLocation at = pinned != null ? pinned : parser.currentTokenLocation();
         problems.add(new Problem(severity, pointer, Math.max(0, at.getLineNr()), Math.max(0, at.getColumnNr()), expected, found,
                 slip.isEmpty() ? Optional.empty() : Optional.of(slip), mend));

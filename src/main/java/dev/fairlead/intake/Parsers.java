@@ -29,6 +29,11 @@ final class Parsers {
 
     private Parsers() {}
 
+    /** JSON straight from bytes that are known to be UTF-8. */
+    static JsonParser open(byte[] json) throws IOException {
+        return JSON.createParser(json);
+    }
+
     static JsonParser open(String text, Format format) throws IOException {
         if (format == Format.YAML) {
             int start = 0;

@@ -1,5 +1,7 @@
 package dev.fairlead.intake;
 
+import com.fasterxml.jackson.core.SerializableString;
+import com.fasterxml.jackson.core.io.SerializedString;
 import dev.fairlead.model.Tooth;
 import dev.fairlead.model.shape.FieldShape;
 import dev.fairlead.model.shape.RecordShape;
@@ -16,6 +18,8 @@ final class Place {
     final String pointer;
     /** True when a component of the record must be there. */
     final boolean demanding;
+    /** Keys of the fields, in their order. */
+    final SerializableString[] keys;
     private final String[] pointers;
     private final Object[] blanks;
     // filled as they are met; a race makes an equal place twice, which does no harm since places never change
@@ -25,6 +29,7 @@ final class Place {
         this.shape = shape;
         this.pointer = pointer;
         demanding = shape.fields().stream().anyMatch(f -> f.about().required());
+        keys = shape.fields().stream().map(f -> new SerializedString(f.key())).toArray(SerializableString[]::new);
         int n = shape.fields().size();
         pointers = new String[n];
         blanks = new Object[n];

@@ -13,12 +13,50 @@ final class Problems {
     /** Beyond this many, problems are counted and not kept: nobody mends a file line by line from so long a list. */
     static final int MOST = 100;
 
+    /** Ends a reading that keeps no problems: the text is then read once more, with their places. */
+    static final class Met extends RuntimeException {
+        private static final long serialVersionUID = 1L;
+
+        private Met() {
+            super("a problem", null, false, false);
+        }
+    }
+
+    private static final Met MET = new Met();
+
+    private final boolean kept;
     private final List<Problem> all = new ArrayList<>();
     private final Set<String> places = new HashSet<>();
     private int errors;
     private int left;
 
+    Problems() {
+        this(true);
+    }
+
+    private Problems(boolean kept) {
+        this.kept = kept;
+    }
+
+    /** Keeps nothing: the first problem ends the reading with {@link Met}. */
+    static Problems none() {
+        return new Problems(false);
+    }
+
+    /** False when the first problem ends the reading, so that no places need be noted for problems to come. */
+    boolean kept() {
+        return kept;
+    }
+
+    /** There is a problem; what it is and where is told where problems are kept. */
+    static Met met() {
+        return MET;
+    }
+
     void add(Problem p) {
+        if (!kept) {
+            throw MET;
+        }
         // the first problem of one value in one place explains it; what follows from it would only repeat it
         if (!places.add(p.pointer() + '@' + p.line() + ':' + p.column() + (p.line() == 0 ? p.expected() : ""))) {
             return;

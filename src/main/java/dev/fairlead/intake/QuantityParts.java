@@ -163,6 +163,11 @@ final class QuantityParts {
                     "write " + a + "." + b + " if one reading was meant, else [" + a + ", " + b + "] with a gap");
             return;
         }
+        apart(readings, about, pointer);
+    }
+
+    /** Tells readings that lie too far apart. */
+    void apart(double[] readings, Field about, String pointer) {
         double most = APART * about.error().defaultSd();
         double least = readings[0];
         double greatest = readings[0];

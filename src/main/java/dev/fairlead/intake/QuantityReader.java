@@ -1,11 +1,13 @@
 package dev.fairlead.intake;
 
+import com.fasterxml.jackson.core.JsonToken;
 import dev.fairlead.model.Field;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Unit;
 import dev.fairlead.model.shape.FieldShape;
 import dev.fairlead.model.shape.Values;
 import java.io.IOException;
+import java.util.Arrays;
 
 /** Reads a quantity in any of its forms: a number, a text with a unit, a list of repeated readings, an object with a stated error. */
 final class QuantityReader {
@@ -14,6 +16,7 @@ final class QuantityReader {
     private final Input in;
     private final FactReader facts;
     private final QuantityParts parts;
+    private final double[] readings = new double[QuantityParts.MOST_REPEATS];
 
     QuantityReader(Input in, FactReader facts) {
         this.in = in;
@@ -39,7 +42,7 @@ final class QuantityReader {
                 return single(parts.scalar(new Scalar(text, false, null), about, pointer, null), about, pointer, blank);
             }
             case START_ARRAY -> {
-                double[] repeats = parts.repeats(parts.list(about, pointer), about, pointer, null);
+                double[] repeats = in.problems.kept() ? parts.repeats(parts.list(about, pointer), about, pointer, null) : clean(about, pointer);
                 return repeats == null ? blank : made(QuantityParts.mean(repeats), repeats, Double.NaN, about, pointer);
             }
             case START_OBJECT -> {
@@ -60,7 +63,7 @@ final class QuantityReader {
     /** The quick way for a plain JSON number; YAML numbers have spellings that must be seen first. */
     private double number(Field about, String pointer) throws IOException {
         if (in.format == Format.JSON) {
-            double v = in.parser.getDoubleValue() + 0.0;
+            double v = Decimals.read(in.parser) + 0.0;
             if (v >= about.low() && v <= about.high() && !parts.odd(v, about)) {
                 return v;
             }
@@ -68,12 +71,29 @@ final class QuantityReader {
         return parts.scalar(new Scalar(in.parser.getText(), true, null), about, pointer, null);
     }
 
-    private static Object single(double v, Field about, String pointer, Object blank) {
+    /** A list of readings without a problem; the first one ends this reading, and the next tells all of a list together. */
+    private double[] clean(Field about, String pointer) throws IOException {
+        int n = 0;
+        for (JsonToken t = in.parser.nextToken(); t != JsonToken.END_ARRAY; t = in.parser.nextToken()) {
+            if (n == readings.length || t == null || !t.isNumeric()) {
+                throw Problems.met();
+            }
+            readings[n++] = number(about, pointer);
+        }
+        if (n == 0 || about.unit() == Unit.COUNT) {
+            throw Problems.met();
+        }
+        double[] all = Arrays.copyOf(readings, n);
+        parts.apart(all, about, pointer);
+        return all;
+    }
+
+    private Object single(double v, Field about, String pointer, Object blank) {
         return Double.isNaN(v) ? blank : made(v, NONE, Double.NaN, about, pointer);
     }
 
-    private static Measured made(double v, double[] repeats, double statedError, Field about, String pointer) {
-        double sd = Double.isNaN(statedError) ? Values.assumedError(about, v, repeats.length) : statedError;
+    private Measured made(double v, double[] repeats, double statedError, Field about, String pointer) {
+        double sd = !in.errors ? 0 : Double.isNaN(statedError) ? Values.assumedError(about, v, repeats.length) : statedError;
         return sd == 0 && repeats.length == 0 ? Measured.exact(v, about.unit()) : Measured.of(v, about.unit(), pointer, sd, repeats);
     }
 }

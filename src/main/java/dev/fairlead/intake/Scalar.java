@@ -8,10 +8,14 @@ record Scalar(String text, boolean numeric, JsonLocation at) {
     /** The current token, or null when it is neither. */
     static Scalar of(Input in) throws IOException {
         return switch (in.parser.currentToken()) {
-            case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> new Scalar(in.parser.getText(), true, in.parser.currentTokenLocation());
-            case VALUE_STRING -> new Scalar(in.parser.getText(), false, in.parser.currentTokenLocation());
+            case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> new Scalar(in.parser.getText(), true, place(in));
+            case VALUE_STRING -> new Scalar(in.parser.getText(), false, place(in));
             default -> null;
         };
+    }
+
+    private static JsonLocation place(Input in) {
+        return in.problems.kept() ? in.parser.currentTokenLocation() : null;
     }
 
     String found() {

@@ -3,6 +3,7 @@ package dev.fairlead.intake;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import dev.fairlead.model.Field;
 import dev.fairlead.model.shape.FieldShape;
 import dev.fairlead.model.shape.Kind;
 import java.math.BigDecimal;
@@ -20,6 +21,10 @@ final class Typing {
         Kind kind = field.map(FieldShape::kind).orElse(Kind.TEXT);
         switch (kind) {
             case QUANTITY:
+                Optional<JsonNode> stated = StatedError.node(text, field.get().about(), NODES);
+                if (stated.isPresent()) {
+                    return stated.get();
+                }
                 if (text.startsWith("{") || !text.contains(";")) {
                     return number(text);
                 }
@@ -43,16 +48,16 @@ final class Typing {
         return QuantityParts.plain(text) && text.length() <= 40 ? NODES.numberNode(new BigDecimal(text)) : NODES.textNode(text);
     }
 
-    /** What stands in a form for a node: readings with semicolons between, yes and no for answers. */
-    static String text(JsonNode node) {
+    /** What stands in a form for a node: readings with semicolons between, an error behind ±, yes and no for answers. */
+    static String text(JsonNode node, Optional<Field> about) {
         if (node.isArray()) {
             StringBuilder all = new StringBuilder();
-            node.forEach(n -> all.append(all.length() > 0 ? "; " : "").append(text(n)));
+            node.forEach(n -> all.append(all.length() > 0 ? "; " : "").append(text(n, about)));
             return all.toString();
         }
         if (node.isNumber()) {
             return node.decimalValue().abs().compareTo(BigDecimal.valueOf(1e15)) > 0 ? node.asText() : node.decimalValue().toPlainString();
         }
-        return node.isBoolean() ? node.booleanValue() ? "yes" : "no" : node.isObject() ? node.toString() : node.asText();
+        return node.isBoolean() ? node.booleanValue() ? "yes" : "no" : node.isObject() ? StatedError.text(node, about).orElseGet(node::toString) : node.asText();
     }
 }

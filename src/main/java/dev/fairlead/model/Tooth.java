@@ -26,6 +26,17 @@ public record Tooth(int number) implements Comparable<Tooth> {
         return quadrant >= 1 && quadrant <= 8 && position >= 1 && position <= (quadrant <= 4 ? 8 : 5);
     }
 
+    // written out: what Java makes of a record at the first call takes a start longer than reading all teeth of a case
+    @Override
+    public boolean equals(Object o) {
+        return o instanceof Tooth t && number == t.number;
+    }
+
+    @Override
+    public int hashCode() {
+        return number;
+    }
+
     public static Tooth of(int number) {
         return new Tooth(number);
     }

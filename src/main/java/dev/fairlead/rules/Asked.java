@@ -39,23 +39,25 @@ final class Asked {
         return needAt;
     }
 
-    /** The answers for one fact as bits: a {@code Long}, or a set where they are many. */
-    Object answers(Knowable[] fact) {
-        int bits = kinds.length + 2 * needAt.length;
-        if (bits > Long.SIZE) {
-            return wide(fact);
-        }
+    /** True where the answers do not fit into 64 bits. */
+    boolean wide() {
+        return kinds.length + 2 * needAt.length > Long.SIZE;
+    }
+
+    /** The answers for one fact as bits; {@code states} are those of its components. */
+    long answers(Knowable[] fact, byte[] states) {
         long mask = 0;
         for (int i = 0; i < kinds.length; i++) {
             mask = mask << 1 | (Term.holds(kinds[i], fact[conditionAt[i]], limits[i]) ? 1 : 0);
         }
         for (int at : needAt) {
-            mask = mask << 2 | (fact[at].known() ? 2 : 0) | (fact[at].applies() ? 1 : 0);
+            mask = mask << 2 | states[at];
         }
         return mask;
     }
 
-    private BitSet wide(Knowable[] fact) {
+    /** The same where the answers are many. */
+    BitSet manyAnswers(Knowable[] fact) {
         BitSet mask = new BitSet();
         int bit = 0;
         for (int i = 0; i < kinds.length; i++) {
@@ -66,5 +68,14 @@ final class Asked {
             mask.set(bit++, fact[at].applies());
         }
         return mask;
+    }
+
+    /** What needs ask of each component, two bits: known, applies. */
+    static byte[] states(Knowable[] fact) {
+        byte[] states = new byte[fact.length];
+        for (int i = 0; i < states.length; i++) {
+            states[i] = (byte) ((fact[i].known() ? 2 : 0) | (fact[i].applies() ? 1 : 0));
+        }
+        return states;
     }
 }

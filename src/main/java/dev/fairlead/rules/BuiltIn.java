@@ -24,6 +24,8 @@ public record BuiltIn(String hash, long crc, Map<String, Integer> files, Map<Str
     public static final String FOLDER = "dev/fairlead/rulebase/";
     public static final String INDEX = FOLDER + "index.json";
     public static final String TEXTS = FOLDER + "texts.txt";
+    /** What a start reads in place of both. */
+    public static final String PREPARED = FOLDER + "prepared.bin";
 
     /**
      * What was made of one DRL file.
@@ -84,7 +86,7 @@ public record BuiltIn(String hash, long crc, Map<String, Integer> files, Map<Str
         return new RuleFiles(texts);
     }
 
-    private static byte[] resource(String name) {
+    static byte[] resource(String name) {
         try (InputStream in = BuiltIn.class.getClassLoader().getResourceAsStream(name)) {
             return in == null ? null : in.readAllBytes();
         } catch (IOException e) {

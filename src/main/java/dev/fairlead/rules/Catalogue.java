@@ -63,6 +63,9 @@ public final class Catalogue {
 
     /** The same catalogue with other threshold values (full name to value in the threshold's unit); every wrong one is named at once. */
     Catalogue with(Map<String, Double> values) {
+        if (values.isEmpty()) {
+            return this;
+        }
         List<String> problems = new ArrayList<>();
         values.forEach((name, value) -> {
             Threshold t = thresholds.get(name);

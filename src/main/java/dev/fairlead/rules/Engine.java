@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Supplier;
 import org.drools.model.Model;
 import org.drools.modelcompiler.KieBaseBuilder;
 import org.kie.api.KieBase;
@@ -25,9 +26,33 @@ final class Engine {
         List<Model> models = new ArrayList<>();
         models.add(PlainModel.of(PACKAGE, this.plain.values()));
         models.addAll(this.compiled.values());
-        this.all = KieBaseBuilder.createKieBaseFromModel(models);
-        // the engine finds its own parts by the class loader of whoever opens the first session: that is better not left to a pool's thread
-        this.all.newKieSession().dispose();
+        // the engine finds its own parts by the class loader of whoever asks first: that is better not left to a pool's thread
+        Thread thread = Thread.currentThread();
+        ClassLoader before = thread.getContextClassLoader();
+        thread.setContextClassLoader(Engine.class.getClassLoader());
+        try {
+            this.all = KieBaseBuilder.createKieBaseFromModel(models);
+            this.all.newKieSession().dispose();
+        } finally {
+            thread.setContextClassLoader(before);
+        }
+    }
+
+    /** An engine that is made when it is first asked: it takes long, and most cases hold nothing that was not put to it in the build. */
+    static final class Later {
+        private final Supplier<Engine> making;
+        private Engine made;
+
+        Later(Supplier<Engine> making) {
+            this.making = making;
+        }
+
+        synchronized Engine get() {
+            if (made == null) {
+                made = making.get();
+            }
+            return made;
+        }
     }
 
     KieBase all() {

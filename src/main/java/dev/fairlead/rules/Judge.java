@@ -10,19 +10,20 @@ import org.kie.api.runtime.KieSession;
 
 /**
  * Judges the facts of one case by a rulebase. What the engine has decided for one fact it has decided for every fact that its conditions
- * cannot tell from that one, so from the second case on it is asked only what is new. Safe to share between threads; the order of facts
+ * cannot tell from that one, so it is asked only what it was not asked before; for the rulebase that comes with the program the build has
+ * asked it everything. Safe to share between threads; the order of facts
  * does not matter.
  */
 public final class Judge {
     private final Catalogue catalogue;
     private final Limits limits;
-    private final Engine engine;
+    private final Engine.Later engine;
     private final Terms terms;
     private final AtomicBoolean asked = new AtomicBoolean();
     private volatile Judgement first;
     private volatile Known known;
 
-    Judge(Catalogue catalogue, Limits limits, Engine engine, Terms terms) {
+    Judge(Catalogue catalogue, Limits limits, Engine.Later engine, Terms terms) {
         this.catalogue = catalogue;
         this.limits = limits;
         this.engine = engine;
@@ -36,14 +37,14 @@ public final class Judge {
 
     /** Judges by the criteria of all stages up to {@code reached}. */
     public Judgement judge(List<? extends CaseFact> facts, Stage reached) {
-        if (!asked.getAndSet(true)) {
+        if (!asked.getAndSet(true) && terms.decided().isEmpty()) {
             // a single case has nothing to gain from what is learned: that begins when more is asked
             Judgement judged = byEngine(facts, reached);
             first = judged;
             return judged;
         }
         Known before = known();
-        Judgement quick = before.new Sorted(facts).judgement(reached);
+        Judgement quick = before.new Sorted(facts, true).judgement(reached);
         if (quick != null) {
             return quick;
         }
@@ -52,12 +53,24 @@ public final class Judge {
         return judged;
     }
 
+    /** How each criterion of all stages up to {@code reached} ends, for many cases one after another. */
+    public Endings endings(List<? extends CaseFact> facts, Stage reached) {
+        Known before = known();
+        Endings quick = before.new Sorted(facts, false).endings(reached);
+        if (quick != null) {
+            return quick;
+        }
+        Judgement judged = byEngine(facts, reached);
+        before.keep(judged);
+        return Endings.of(judged, catalogue.criteria());
+    }
+
     /** What the engine has decided so far. */
     Known known() {
         Known now = known;
         if (now == null) {
             synchronized (this) {
-                now = known == null ? new Known(catalogue, limits, terms.all()) : known;
+                now = known == null ? new Known(catalogue, limits, terms.all(), terms.decided()) : known;
                 known = now;
             }
         }
@@ -80,7 +93,7 @@ public final class Judge {
         List<OwnError> errors = new ArrayList<>();
         List<Verdict> verdicts;
         try {
-            verdicts = fire(engine.all(), sorted);
+            verdicts = fire(engine.get().all(), sorted);
         } catch (RuntimeException e) {
             // one failing condition stops the whole session: find the criterion that fails, and judge by all others
             verdicts = fireEach(sorted, errors);
@@ -92,7 +105,7 @@ public final class Judge {
         List<Verdict> verdicts = new ArrayList<>();
         for (Criterion c : catalogue.criteria()) {
             try {
-                verdicts.addAll(fire(engine.only(c.id()), facts));
+                verdicts.addAll(fire(engine.get().only(c.id()), facts));
             } catch (RuntimeException e) {
                 errors.add(new OwnError(c.id(), "a rule failed: " + rootCause(e)));
             }

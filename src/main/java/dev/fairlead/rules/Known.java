@@ -4,13 +4,19 @@ import dev.fairlead.facts.CaseFact;
 import dev.fairlead.facts.Place;
 import dev.fairlead.facts.StandsAt;
 import dev.fairlead.model.Knowable;
+import dev.fairlead.model.Pointers;
 import dev.fairlead.model.Stage;
+import java.io.ByteArrayInputStream;
+import java.io.DataInputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.IntStream;
 
 /**
  * What the engine has said so far. A rule looks at one fact through a few plain conditions, so how a criterion ends at a place depends on
@@ -26,22 +32,24 @@ final class Known {
     private final Asked[] asked;
     private final int[] typeOf;
     private final PlaceResult[] absent;
-    private final List<Map<Object, Ruling>> kept = new ArrayList<>();
+    private final Rulings[] kept;
     private final Map<Class<?>, Integer> types = new HashMap<>();
     private final Components[] components;
     private final AtomicInteger size = new AtomicInteger();
 
-    Known(Catalogue catalogue, Limits limits, Map<String, List<Term>> terms) {
+    /** Begins with what was decided in the build, by criterion; empty for none. */
+    Known(Catalogue catalogue, Limits limits, Map<String, List<Term>> terms, Map<String, byte[]> decided) {
         this.limits = limits;
         this.criteria = catalogue.criteria().toArray(Criterion[]::new);
         this.asked = new Asked[criteria.length];
         this.typeOf = new int[criteria.length];
         this.absent = new PlaceResult[criteria.length];
+        this.kept = new Rulings[criteria.length];
         for (int i = 0; i < criteria.length; i++) {
             Criterion c = criteria[i];
             asked[i] = new Asked(c, terms.get(c.id()), limits);
             typeOf[i] = types.computeIfAbsent(c.about(), t -> types.size());
-            kept.add(new ConcurrentHashMap<>());
+            kept[i] = new Rulings(asked[i].answerable() && decided.containsKey(c.id()) ? read(decided.get(c.id()), c, limits) : null);
             String section = c.about().getAnnotation(StandsAt.class).value();
             absent[i] = new PlaceResult(new Place(section, ""), null, Status.NOT_ASSESSED, List.of(), List.of(section));
         }
@@ -49,34 +57,54 @@ final class Known {
         types.forEach((type, number) -> components[number] = Components.of(type));
     }
 
-    /** Facts of one case, by type and in the order of their places, each read once. */
+    /** Facts of one case by type, each read once. */
     final class Sorted {
-        private final List<List<CaseFact>> facts = new ArrayList<>(types.size());
-        private final Knowable[][][] parts = new Knowable[types.size()][][];
+        private final CaseFact[][] facts = new CaseFact[components.length][];
+        private final Knowable[][][] parts = new Knowable[components.length][][];
+        private final byte[][][] states = new byte[components.length][][];
 
-        Sorted(List<? extends CaseFact> all) {
-            for (int i = 0; i < types.size(); i++) {
-                facts.add(new ArrayList<>(4));
-            }
-            for (CaseFact fact : all) {
-                Integer type = types.get(fact.getClass());
-                if (type != null) {
-                    facts.get(type).add(fact);
+        /** With {@code inOrder} facts of one type are put in the order of their places, on which endings do not depend. */
+        Sorted(List<? extends CaseFact> all, boolean inOrder) {
+            int[] type = new int[all.size()];
+            int[] count = new int[components.length];
+            for (int i = 0; i < type.length; i++) {
+                type[i] = types.getOrDefault(all.get(i).getClass(), -1);
+                if (type[i] >= 0) {
+                    count[type[i]]++;
                 }
             }
-            for (int i = 0; i < facts.size(); i++) {
-                List<CaseFact> here = facts.get(i);
-                if (here.size() > 1) {
-                    here.sort(PlaceOrder.FACTS);
+            for (int i = 0; i < facts.length; i++) {
+                facts[i] = new CaseFact[count[i]];
+            }
+            for (int i = type.length - 1; i >= 0; i--) {
+                if (type[i] >= 0) {
+                    facts[type[i]][--count[type[i]]] = all.get(i);
                 }
-                parts[i] = new Knowable[here.size()][];
-                for (int f = 0; f < parts[i].length; f++) {
-                    parts[i][f] = components[i].of(here.get(f));
+            }
+            for (CaseFact[] here : facts) {
+                if (inOrder && here.length > 1) {
+                    Arrays.sort(here, PlaceOrder.FACTS);
                 }
             }
         }
 
-        /** The judgement on these facts; null when something in it was not decided before. */
+        /** The components of all facts of one type; read when they are first asked for, since many ask about one criterion. */
+        private Knowable[][] parts(int type) {
+            Knowable[][] read = parts[type];
+            if (read == null) {
+                CaseFact[] here = facts[type];
+                read = new Knowable[here.length][];
+                states[type] = new byte[here.length][];
+                for (int f = 0; f < here.length; f++) {
+                    read[f] = components[type].of(here[f]);
+                    states[type][f] = Asked.states(read[f]);
+                }
+                parts[type] = read;
+            }
+            return read;
+        }
+
+        /** The judgement on these facts, which are in order; null when something in it was not decided before. */
         Judgement judgement(Stage reached) {
             List<CriterionResult> results = new ArrayList<>(criteria.length);
             for (int i = 0; i < criteria.length; i++) {
@@ -92,43 +120,103 @@ final class Known {
         }
 
         private CriterionResult result(int criterion) {
-            List<CaseFact> about = facts.get(typeOf[criterion]);
-            Knowable[][] read = parts[typeOf[criterion]];
-            if (about.isEmpty()) {
+            CaseFact[] about = facts[typeOf[criterion]];
+            Knowable[][] read = parts(typeOf[criterion]);
+            if (about.length == 0) {
                 return new CriterionResult(criteria[criterion], Status.NOT_ASSESSED, List.of(absent[criterion]), false);
             }
-            PlaceResult[] places = new PlaceResult[about.size()];
+            PlaceResult[] places = new PlaceResult[about.length];
             for (int p = 0; p < places.length; p++) {
-                Ruling ruling = ruling(criterion, read[p]);
+                Ruling ruling = ruling(criterion, p);
                 if (ruling == null) {
                     return null;
                 }
-                places[p] = ruling.at(about.get(p), read[p], asked[criterion].needs());
+                places[p] = ruling.at(about[p], read[p], asked[criterion].needs());
             }
             List<PlaceResult> all = List.of(places);
             return new CriterionResult(criteria[criterion], CriterionResult.overall(all), all, false);
         }
 
+        /** How every criterion of the stages reached ends; null when something in it was not decided before. */
+        Endings endings(Stage reached) {
+            Ending[] endings = new Ending[criteria.length];
+            List<List<String>> missing = new ArrayList<>(criteria.length);
+            for (int i = 0; i < criteria.length; i++) {
+                if (reached.hasReached(criteria[i].stage())) {
+                    endings[i] = ending(i);
+                    if (endings[i] == null) {
+                        return null;
+                    }
+                }
+                missing.add(endings[i] == Ending.NOT_ASSESSED ? missing(i) : List.of());
+            }
+            return new Endings(Arrays.asList(endings), missing, List.of());
+        }
+
         /** How a criterion ends over all places; null when that was not decided before. */
         Ending ending(int criterion) {
             Ending heaviest = Ending.FAILED;
-            Knowable[][] read = parts[typeOf[criterion]];
-            for (int p = 0; p < read.length; p++) {
-                Ruling ruling = ruling(criterion, read[p]);
+            int places = facts[typeOf[criterion]].length;
+            for (int p = 0; p < places; p++) {
+                Ruling ruling = ruling(criterion, p);
                 if (ruling == null) {
                     return null;
                 }
                 heaviest = ruling.ending().compareTo(heaviest) < 0 ? ruling.ending() : heaviest;
             }
-            return read.length == 0 ? Ending.NOT_ASSESSED : heaviest;
+            return places == 0 ? Ending.NOT_ASSESSED : heaviest;
+        }
+
+        private List<String> missing(int criterion) {
+            CaseFact[] about = facts[typeOf[criterion]];
+            if (about.length == 0) {
+                return absent[criterion].missing();
+            }
+            List<String> missing = List.of();
+            for (int place : inOrder(about)) {
+                missing = Pointers.union(missing, ruling(criterion, place).missing(parts(typeOf[criterion])[place], asked[criterion].needs()));
+            }
+            return missing;
+        }
+
+        private static int[] inOrder(CaseFact[] facts) {
+            if (facts.length == 1) {
+                return new int[] {0};
+            }
+            return IntStream.range(0, facts.length).boxed().sorted((a, b) -> PlaceOrder.FACTS.compare(facts[a], facts[b])).mapToInt(i -> i).toArray();
+        }
+
+        /** How a criterion ends when {@code by} stands for {@code one} of these facts; null when that was not decided before. */
+        Ending ending(int criterion, CaseFact one, CaseFact by) {
+            Ending heaviest = Ending.FAILED;
+            CaseFact[] about = facts[typeOf[criterion]];
+            for (int p = 0; p < about.length; p++) {
+                Ruling ruling = about[p] == one ? ruled(criterion, components[typeOf[criterion]].of(by)) : ruling(criterion, p);
+                if (ruling == null) {
+                    return null;
+                }
+                heaviest = ruling.ending().compareTo(heaviest) < 0 ? ruling.ending() : heaviest;
+            }
+            return about.length == 0 ? Ending.NOT_ASSESSED : heaviest;
+        }
+
+        private Ruling ruling(int criterion, int place) {
+            int type = typeOf[criterion];
+            Knowable[] fact = parts(type)[place];
+            return ruled(criterion, fact, states[type][place]);
         }
     }
 
-    private Ruling ruling(int criterion, Knowable[] fact) {
-        if (!asked[criterion].answerable()) {
+    private Ruling ruled(int criterion, Knowable[] fact) {
+        return ruled(criterion, fact, Asked.states(fact));
+    }
+
+    private Ruling ruled(int criterion, Knowable[] fact, byte[] states) {
+        Asked to = asked[criterion];
+        if (!to.answerable()) {
             return null;
         }
-        Ruling ruling = kept.get(criterion).get(asked[criterion].answers(fact));
+        Ruling ruling = to.wide() ? kept[criterion].of(to.manyAnswers(fact)) : kept[criterion].of(to.answers(fact, states));
         return ruling != null && ruling.fits(fact) ? ruling : null;
     }
 
@@ -143,9 +231,8 @@ final class Known {
             }
             for (PlaceResult place : result.places()) {
                 if (place.fact() != null && size.get() < MOST_KEPT) {
-                    Object answers = asked[i].answers(Components.of(place.fact().getClass()).of(place.fact()));
-                    Ruling ruling = kept.get(i).containsKey(answers) ? null : Ruling.of(criteria[i], place, limits);
-                    if (ruling != null && kept.get(i).putIfAbsent(answers, ruling) == null) {
+                    Ruling ruling = Ruling.of(criteria[i], place, limits);
+                    if (ruling != null && keep(i, Components.of(place.fact().getClass()).of(place.fact()), ruling)) {
                         size.incrementAndGet();
                     }
                 }
@@ -153,7 +240,25 @@ final class Known {
         }
     }
 
-    /** How many rulings are kept. */
+    private boolean keep(int criterion, Knowable[] fact, Ruling ruling) {
+        Asked to = asked[criterion];
+        return to.wide() ? kept[criterion].keep(to.manyAnswers(fact), ruling) : kept[criterion].keep(to.answers(fact, Asked.states(fact)), ruling);
+    }
+
+    private static Decided read(byte[] bytes, Criterion criterion, Limits limits) {
+        try {
+            return Decided.read(new DataInputStream(new ByteArrayInputStream(bytes)), criterion, limits);
+        } catch (IOException e) {
+            throw new UncheckedIOException("what the build decided about " + criterion.id() + " is not whole", e);
+        }
+    }
+
+    /** What was kept about a criterion since, by its answers. */
+    Map<Long, Ruling> kept(int criterion) {
+        return kept[criterion].all();
+    }
+
+    /** How many rulings are kept, beside those of the build. */
     int size() {
         return size.get();
     }

@@ -2,13 +2,16 @@ package dev.fairlead.rules;
 
 import dev.fairlead.facts.CaseFact;
 import dev.fairlead.model.Knowable;
+import java.lang.invoke.LambdaMetafactory;
 import java.lang.invoke.MethodHandle;
 import java.lang.invoke.MethodHandles;
 import java.lang.invoke.MethodType;
+import java.lang.reflect.Method;
 import java.lang.reflect.RecordComponent;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 
 /** A component of a fact without which a criterion cannot be judged. */
 public final class Need {
@@ -20,14 +23,17 @@ public final class Need {
         }
     };
 
-    private final String component;
-    private final Class<?> type;
-    private final MethodHandle accessor;
+    /** So often a component is read by reflection before a function of its own is made, which takes as long as some hundred such reads. */
+    private static final int FEW = 12;
 
-    private Need(String component, Class<?> type, MethodHandle accessor) {
-        this.component = component;
-        this.type = type;
-        this.accessor = accessor;
+    private final String component;
+    private final Method accessor;
+    private Function<CaseFact, Knowable> reader;
+    private int times;
+
+    private Need(RecordComponent component) {
+        this.component = component.getName();
+        this.accessor = component.getAccessor();
     }
 
     /** The component of {@code type} with that name; null when there is none that can be known or unknown. */
@@ -44,12 +50,7 @@ public final class Need {
         Map<String, Need> needs = new LinkedHashMap<>();
         for (RecordComponent c : type.getRecordComponents()) {
             if (Knowable.class.isAssignableFrom(c.getType())) {
-                try {
-                    needs.put(c.getName(), new Need(c.getName(), c.getType(), MethodHandles.publicLookup().unreflect(c.getAccessor())
-                            .asType(MethodType.methodType(Knowable.class, CaseFact.class))));
-                } catch (IllegalAccessException e) {
-                    throw new IllegalStateException("cannot read " + c.getName() + " of " + type, e);
-                }
+                needs.put(c.getName(), new Need(c));
             }
         }
         return needs;
@@ -61,15 +62,34 @@ public final class Need {
 
     /** {@code Measured}, {@code Answer} or {@code Fact}. */
     public Class<?> type() {
-        return type;
+        return accessor.getReturnType();
     }
 
     /** What {@code fact} says of it. */
     public Knowable of(CaseFact fact) {
+        Function<CaseFact, Knowable> quick = reader;
+        if (quick != null) {
+            return quick.apply(fact);
+        }
+        // threads that count at once only make it a little later, or twice
+        if (times++ > FEW) {
+            reader = reader();
+        }
         try {
-            return (Knowable) accessor.invokeExact(fact);
-        } catch (RuntimeException | Error e) {
-            throw e;
+            return (Knowable) accessor.invoke(fact);
+        } catch (ReflectiveOperationException e) {
+            throw new IllegalStateException("cannot read " + component, e);
+        }
+    }
+
+    /** A method handle that is not a constant costs tens of nanoseconds a call; a function made of it costs one. */
+    @SuppressWarnings("unchecked")
+    private Function<CaseFact, Knowable> reader() {
+        MethodHandles.Lookup lookup = MethodHandles.lookup();
+        try {
+            MethodHandle handle = lookup.unreflect(accessor);
+            return (Function<CaseFact, Knowable>) LambdaMetafactory.metafactory(lookup, "apply", MethodType.methodType(Function.class),
+                    MethodType.methodType(Object.class, Object.class), handle, handle.type()).getTarget().invoke();
         } catch (Throwable t) {
             throw new IllegalStateException("cannot read " + component, t);
         }

@@ -2,6 +2,7 @@ package dev.fairlead.rules;
 
 import dev.fairlead.facts.CaseFact;
 import dev.fairlead.model.Stage;
+import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 
@@ -23,7 +24,7 @@ public final class QuickJudge {
     /** How every criterion ends; null for those of stages that are not reached, and for those left out of {@code wanted}. */
     public Ending[] endings(List<? extends CaseFact> facts, Stage reached, BitSet wanted) {
         Known known = judge.known();
-        Known.Sorted sorted = known.new Sorted(facts);
+        Known.Sorted sorted = known.new Sorted(facts, false);
         Ending[] endings = new Ending[criteria.size()];
         Judgement asked = null;
         for (int i = 0; i < endings.length; i++) {
@@ -40,6 +41,35 @@ public final class QuickJudge {
             }
         }
         return endings;
+    }
+
+    /** Asks of one set of facts what would become of it if single facts were others. Not shared between threads. */
+    public final class Around {
+        private final List<? extends CaseFact> facts;
+        private final Known.Sorted sorted;
+
+        private Around(List<? extends CaseFact> facts) {
+            this.facts = facts;
+            this.sorted = judge.known().new Sorted(facts, false);
+        }
+
+        /** How the criterion of that number would end if {@code by} stood for {@code one}; null when the engine has to be asked. */
+        public Ending ending(int criterion, CaseFact one, CaseFact by) {
+            return sorted.ending(criterion, one, by);
+        }
+
+        /** The same, with the engine asked. */
+        public Ending asked(int criterion, CaseFact one, CaseFact by, Stage reached) {
+            List<CaseFact> variant = new ArrayList<>(facts);
+            variant.replaceAll(f -> f == one ? by : f);
+            BitSet wanted = new BitSet();
+            wanted.set(criterion);
+            return endings(variant, reached, wanted)[criterion];
+        }
+    }
+
+    public Around around(List<? extends CaseFact> facts) {
+        return new Around(facts);
     }
 
     /** How every criterion of the stages reached ends. */

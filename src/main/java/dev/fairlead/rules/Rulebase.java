@@ -12,14 +12,14 @@ public final class Rulebase {
     private static Rulebase builtIn;
 
     private final Catalogue catalogue;
-    private final Engine engine;
+    private final Engine.Later engine;
     private final String filesHash;
     private final Map<String, Double> changed;
     private final Limits limits;
     private final Terms terms;
     private final Judge judge;
 
-    Rulebase(Catalogue catalogue, Engine engine, String filesHash, Map<String, Double> changed, Terms terms) {
+    Rulebase(Catalogue catalogue, Engine.Later engine, String filesHash, Map<String, Double> changed, Terms terms) {
         this.catalogue = catalogue.with(changed);
         this.engine = engine;
         this.filesHash = filesHash;
@@ -117,7 +117,11 @@ public final class Rulebase {
         return new Judge(catalogue, others, engine, terms);
     }
 
+    Engine engine() {
+        return engine.get();
+    }
+
     int ruleCount() {
-        return engine.rules();
+        return engine.get().rules();
     }
 }

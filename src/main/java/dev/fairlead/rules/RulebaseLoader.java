@@ -24,14 +24,28 @@ final class RulebaseLoader {
 
     static Rulebase builtIn() {
         RulebaseLoader loader = new RulebaseLoader(RuleCache.ofUser());
-        Packaged packaged = Packaged.onClassPath();
-        if (packaged != null) {
-            return loader.load(packaged.texts(), Map.of(), packaged);
+        Prepared prepared = Prepared.onClassPath();
+        if (prepared != null) {
+            return loader.load(prepared);
         }
         if (Files.exists(WORKING_RULES.resolve(RuleFiles.RULEBASE))) {
             return loader.fromFolder(WORKING_RULES);
         }
         throw new RulebaseException(List.of("this program holds no compiled rulebase, and there is no rules/ in the working folder"));
+    }
+
+    private Rulebase load(Prepared prepared) {
+        return new Rulebase(prepared.catalogue(), new Engine.Later(() -> {
+            Packaged packaged = Packaged.onClassPath();
+            if (packaged == null || !packaged.index().hash().equals(prepared.hash())) {
+                throw new RulebaseException(List.of("the built-in rules are not what was compiled: build again"));
+            }
+            Engine engine = load(packaged.texts(), Map.of(), packaged).engine();
+            if (engine.rules() != prepared.rules()) {
+                throw new RulebaseException(List.of("the engine holds " + engine.rules() + " rules where the build had " + prepared.rules()));
+            }
+            return engine;
+        }), prepared.hash(), Map.of(), new Terms(prepared.terms(), prepared.decided()));
     }
 
     /** The built-in rulebase with its texts. */
@@ -109,7 +123,7 @@ final class RulebaseLoader {
             throw new RulebaseException(List.of("the engine holds " + engine.rules() + " rules where the files of "
                     + catalogue.criteria().size() + " criteria hold " + expected + ": the rulebase is not whole, and nothing is judged by it"));
         }
-        return new Rulebase(catalogue, engine, whole ? packaged.index().hash() : files.hash(), thresholds, new Terms(catalogue, files));
+        return new Rulebase(catalogue, new Engine.Later(() -> engine), whole ? packaged.index().hash() : files.hash(), thresholds, new Terms(catalogue, files));
     }
 
     private static Map<String, Model> models(Catalogue catalogue, Map<String, String> modelClass, ClassLoader loader) {

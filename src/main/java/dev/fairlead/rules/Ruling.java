@@ -4,6 +4,10 @@ import dev.fairlead.facts.CaseFact;
 import dev.fairlead.model.Knowable;
 import dev.fairlead.model.Limit;
 import dev.fairlead.model.Measured;
+import java.io.ByteArrayOutputStream;
+import java.io.DataInput;
+import java.io.DataOutputStream;
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -42,6 +46,43 @@ final class Ruling {
             all.add(new Said(v.outcome(), v.reason(), held, at));
         }
         return new Ruling(criterion, result.status(), Ending.of(result), all.toArray(Said[]::new));
+    }
+
+    /** Without the values of thresholds, which are looked up again by {@link #read}. */
+    byte[] bytes() throws IOException {
+        ByteArrayOutputStream all = new ByteArrayOutputStream();
+        DataOutputStream out = new DataOutputStream(all);
+        out.writeByte(status.ordinal());
+        out.writeByte(ending.ordinal());
+        out.writeByte(said.length);
+        for (Said s : said) {
+            out.writeByte(s.outcome.ordinal());
+            out.writeUTF(s.reason);
+            out.writeByte(s.limits.length);
+            for (int i = 0; i < s.limits.length; i++) {
+                out.writeUTF(s.limits[i].name());
+                out.writeByte(s.components[i]);
+            }
+        }
+        return all.toByteArray();
+    }
+
+    static Ruling read(DataInput in, Criterion criterion, Limits limits) throws IOException {
+        Status status = Status.values()[in.readByte()];
+        Ending ending = Ending.values()[in.readByte()];
+        Said[] said = new Said[in.readByte()];
+        for (int k = 0; k < said.length; k++) {
+            Outcome outcome = Outcome.values()[in.readByte()];
+            String reason = in.readUTF();
+            Limit[] held = new Limit[in.readByte()];
+            int[] at = new int[held.length];
+            for (int i = 0; i < held.length; i++) {
+                held[i] = limits.of(in.readUTF());
+                at[i] = in.readByte();
+            }
+            said[k] = new Said(outcome, reason, held, at);
+        }
+        return new Ruling(criterion, status, ending, said);
     }
 
     private static int only(Measured value, Knowable[] fact) {
@@ -93,7 +134,11 @@ final class Ruling {
         return verdict;
     }
 
-    private static List<String> missing(Knowable[] parts, int[] needs) {
+    /** What is missing at the place of a fact with these components; nothing where a rule has decided. */
+    List<String> missing(Knowable[] parts, int[] needs) {
+        if (said.length > 0) {
+            return List.of();
+        }
         List<String> first = null;
         List<String> all = null;
         for (int at : needs) {

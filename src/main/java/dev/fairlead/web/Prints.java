@@ -2,6 +2,7 @@ package dev.fairlead.web;
 
 import dev.fairlead.check.Checked;
 import dev.fairlead.findings.Missing;
+import dev.fairlead.report.sheet.Paper;
 import java.util.List;
 
 /** How reports and sheets of a checked case are made. */
@@ -12,8 +13,8 @@ public interface Prints {
     /** The same as PDF. */
     byte[] pdf(Checked checked);
 
-    /** The bench sheet at 1:1 as PDF. */
-    byte[] sheet(Checked checked);
+    /** The bench sheet at 1:1 as PDF, on pages of that paper. */
+    byte[] sheet(Checked checked, Paper paper);
 
     /** What is missing when nothing of the wire can be drawn, so that there is no sheet; empty when there is one. */
     List<Missing> noSheet(Checked checked);

@@ -1,5 +1,6 @@
 package dev.fairlead.spark;
 
+import dev.fairlead.audit.run.CaseRow;
 import dev.fairlead.audit.run.RowMaker;
 import dev.fairlead.audit.source.Item;
 import dev.fairlead.audit.write.FindingRows;
@@ -14,14 +15,23 @@ import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
+import java.util.NoSuchElementException;
 import java.util.concurrent.ConcurrentHashMap;
 import org.apache.spark.api.java.function.MapPartitionsFunction;
 import org.apache.spark.sql.Row;
 import org.apache.spark.sql.RowFactory;
+import org.apache.spark.sql.types.DataTypes;
+import org.apache.spark.sql.types.StructType;
 
-/** Judges the cases of one partition; rules are loaded once a process. */
-final class Judging implements MapPartitionsFunction<String, Row> {
-    private static final long serialVersionUID = 1L;
+/** Judges the cases of one partition, given with the place where each stands; rules are loaded once a process. */
+final class Judging implements MapPartitionsFunction<Row, Row> {
+    /** A finding: the columns of every audit, all of text. */
+    static final StructType FINDING = finding();
+    /** A case: where it stands (file, start of the block, number that grows within it), its pseudonym, empty when it was not judged, and its findings. */
+    static final StructType CASE = new StructType().add("file", DataTypes.StringType).add("block", DataTypes.LongType).add("at", DataTypes.LongType)
+            .add("id", DataTypes.StringType, false).add("findings", DataTypes.createArrayType(FINDING, false), false);
+
+    private static final long serialVersionUID = 2L;
     private static final Map<SparkOptions, Judging.Rules> LOADED = new ConcurrentHashMap<>();
 
     private final SparkOptions options;
@@ -32,39 +42,55 @@ final class Judging implements MapPartitionsFunction<String, Row> {
             CheckOptions check = new CheckOptions(o.day(), o.reached(), false, Doubting.NONE, o.forces());
             return new Rules(new RowMaker(new Checker(rulebase), check), new FindingRows(rulebase.catalogue()));
         }
+
+        Row judged(Row in) {
+            String file = in.getString(1) == null ? "" : in.getString(1);
+            Item item = new Item(file.substring(file.lastIndexOf('/') + 1), new Item.Text(in.getString(0).getBytes(StandardCharsets.UTF_8), Format.JSON), 0);
+            CaseRow row = maker.row(item);
+            List<Row> findings = new ArrayList<>();
+            rows.of(row, cells -> findings.add(RowFactory.create((Object[]) cells)));
+            return RowFactory.create(file, in.get(2), in.get(3), row.judged() ? row.id() : "", findings.toArray(Row[]::new));
+        }
     }
 
     Judging(SparkOptions options) {
         this.options = options;
     }
 
+    private static StructType finding() {
+        StructType schema = new StructType();
+        for (String name : FindingRows.COLUMNS) {
+            schema = schema.add(name, DataTypes.StringType, false);
+        }
+        return schema;
+    }
+
+    /** Takes rows of text, file, block and number; lines without text are passed over. */
     @Override
-    public Iterator<Row> call(Iterator<String> cases) {
+    public Iterator<Row> call(Iterator<Row> cases) {
         Rules rules = LOADED.computeIfAbsent(options, Rules::of);
         return new Iterator<>() {
-            private final List<Row> open = new ArrayList<>();
-            private int at;
+            private Row next;
 
             @Override
             public boolean hasNext() {
-                while (at == open.size() && cases.hasNext()) {
-                    open.clear();
-                    at = 0;
-                    String text = cases.next();
-                    if (text != null && !text.isBlank()) {
-                        Item item = new Item("", new Item.Text(text.getBytes(StandardCharsets.UTF_8), Format.JSON), 0);
-                        rules.rows().of(rules.maker().row(item), cells -> open.add(RowFactory.create((Object[]) cells)));
+                while (next == null && cases.hasNext()) {
+                    Row in = cases.next();
+                    if (!in.isNullAt(0) && !in.getString(0).isBlank()) {
+                        next = rules.judged(in);
                     }
                 }
-                return at < open.size();
+                return next != null;
             }
 
             @Override
             public Row next() {
                 if (!hasNext()) {
-                    throw new java.util.NoSuchElementException();
+                    throw new NoSuchElementException();
                 }
-                return open.get(at++);
+                Row given = next;
+                next = null;
+                return given;
             }
         };
     }

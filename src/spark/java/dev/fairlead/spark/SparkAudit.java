@@ -1,19 +1,26 @@
 package dev.fairlead.spark;
 
+import static org.apache.spark.sql.functions.broadcast;
+import static org.apache.spark.sql.functions.coalesce;
 import static org.apache.spark.sql.functions.col;
 import static org.apache.spark.sql.functions.count;
+import static org.apache.spark.sql.functions.explode;
 import static org.apache.spark.sql.functions.lit;
 import static org.apache.spark.sql.functions.min;
+import static org.apache.spark.sql.functions.monotonically_increasing_id;
+import static org.apache.spark.sql.functions.struct;
+import static org.apache.spark.sql.functions.when;
 
 import dev.fairlead.audit.write.FindingRows;
 import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.spark.sql.Column;
 import org.apache.spark.sql.Dataset;
 import org.apache.spark.sql.Encoders;
 import org.apache.spark.sql.Row;
 import org.apache.spark.sql.SparkSession;
-import org.apache.spark.sql.expressions.Window;
-import org.apache.spark.sql.types.DataTypes;
-import org.apache.spark.sql.types.StructType;
+import org.apache.spark.storage.StorageLevel;
 
 /**
  * Audits a registry: reads cases as lines of JSON or from Parquet, judges each as {@code audit} does, and writes one finding a row, how
@@ -30,23 +37,33 @@ public final class SparkAudit {
     }
 
     static void run(SparkSession spark, SparkOptions o) {
-        Dataset<String> cases = o.in().endsWith(".parquet") ? spark.read().parquet(o.in()).select(col(o.column())).as(Encoders.STRING()) : spark.read().textFile(o.in());
-        StructType schema = new StructType();
-        for (String name : FindingRows.COLUMNS) {
-            schema = schema.add(name, DataTypes.StringType, false);
-        }
-        cases.mapPartitions(new Judging(o), Encoders.row(schema)).write().parquet(o.out() + "/findings");
-        Dataset<Row> findings = counted(spark.read().parquet(o.out() + "/findings"));
+        Dataset<Row> texts = o.in().endsWith(".parquet") ? spark.read().parquet(o.in()).withColumnRenamed(o.column(), "value") : spark.read().text(o.in());
+        Dataset<Row> cases = texts.select(col("value"), col("_metadata.file_path"), col("_metadata.file_block_start"), monotonically_increasing_id())
+                .mapPartitions(new Judging(o), Encoders.row(Judging.CASE)).persist(StorageLevel.DISK_ONLY());
+        findings(cases).write().parquet(o.out() + "/findings");
+        cases.unpersist();
+        Dataset<Row> findings = spark.read().parquet(o.out() + "/findings").filter(col("case").notEqual("").and(col("note").notEqual(FindingRows.DUPLICATE)));
         findings.groupBy("criterion", "criterionStage", "outcome", "weight", "waived").agg(count(lit(1)).as("cases"))
                 .orderBy("criterion", "outcome", "weight", "waived").coalesce(1).write().parquet(o.out() + "/summary");
         findings.groupBy("resident", "criterion", "outcome").agg(count(lit(1)).as("cases"))
                 .orderBy("resident", "criterion", "outcome").coalesce(1).write().parquet(o.out() + "/residents");
     }
 
-    /** What is counted: judged cases, and of several with one pseudonym the one whose text has the smallest hash, since a cluster knows no first. */
-    private static Dataset<Row> counted(Dataset<Row> findings) {
-        Dataset<Row> judged = findings.filter(col("case").notEqual(""));
-        return judged.withColumn("first", min(col("hash")).over(Window.partitionBy("case"))).filter(col("hash").equalTo(col("first"))).drop("first")
-                .dropDuplicates("case", "criterion");
+    /** One finding a row. Of several cases with one pseudonym the first in order of files and lines counts, and the others are marked, as in one process. */
+    private static Dataset<Row> findings(Dataset<Row> cases) {
+        Dataset<Row> repeated = cases.filter(col("id").notEqual("")).groupBy("id").agg(min(place()).as("first"), count(lit(1)).as("times"))
+                .filter(col("times").gt(1)).drop("times");
+        Dataset<Row> each = cases.join(broadcast(repeated), cases.col("id").equalTo(repeated.col("id")), "left")
+                .select(coalesce(place().notEqual(col("first")), lit(false)).as("again"), explode(col("findings")).as("finding"));
+        List<Column> columns = new ArrayList<>();
+        for (String name : FindingRows.COLUMNS) {
+            Column cell = col("finding." + name);
+            columns.add((name.equals("note") ? when(col("again"), FindingRows.DUPLICATE).otherwise(cell) : cell).as(name));
+        }
+        return each.select(columns.toArray(Column[]::new));
+    }
+
+    private static Column place() {
+        return struct(col("file"), col("block"), col("at"));
     }
 }

@@ -100,6 +100,30 @@ class FormTest {
     }
 
     @Test
+    void aStatedErrorHasABoxOfItsOwnAndStaysWhenTheValueChanges() throws Exception {
+        pages.post(ARCH, Map.of("version", pages.version(ARCH), "/space/left", "21,4 ± 0,5 mm"));
+        assertThat(read("sample.json").space().left()).satisfies(m -> {
+            assertThat(m.value()).isEqualTo(21.4);
+            assertThat(m.sd()).isEqualTo(0.5);
+        });
+        String page = pages.get(ARCH).body();
+        assertThat(page).contains("name=\"/space/left\" id=\"f_space_left\" value=\"21.4 mm\"", "name=\"error:/space/left\"", "value=\"0.5 mm\"",
+                "21.4 mm ± 0.5: one standard deviation, stated with this value.").doesNotContain("{&#34;value", "{\"value");
+        String before = pages.file("sample.json");
+        pages.post(ARCH, Map.of("version", pages.version(ARCH), "/space/left", "21.4 mm", "error:/space/left", "0.5 mm"));
+        assertThat(pages.file("sample.json")).as("sent as it stands").isEqualTo(before);
+        pages.post(ARCH + "?changed=/space/left", Map.of("version", pages.version(ARCH), "/space/left", "22", "error:/space/left", "0.5 mm"));
+        assertThat(read("sample.json").space().left().value()).isEqualTo(22);
+        assertThat(read("sample.json").space().left().sd()).isEqualTo(0.5);
+        pages.post(ARCH + "?changed=/space/left", Map.of("version", pages.version(ARCH), "/space/left", "22 ± 0.1", "error:/space/left", "0.5"));
+        assertThat(read("sample.json").space().left().sd()).isEqualTo(0.1);
+        pages.post(ARCH + "?changed=/space/left", Map.of("version", pages.version(ARCH), "/space/left", "22", "error:/space/left", ""));
+        assertThat(read("sample.json").space().left().sd()).as("the usual one").isEqualTo(SampleCase.full().set("/space/left", 22).build().space().left().sd());
+        HttpResponse<String> r = pages.post(ARCH + "?changed=/space/left", Map.of("version", pages.version(ARCH), "/space/left", "22", "error:/space/left", "-1"), "HX-Request", "true");
+        assertThat(r.body()).contains("note error");
+    }
+
+    @Test
     void whatCannotBeTrueIsNotWrittenAndStaysBesideItsField() throws Exception {
         String before = pages.file("sample.json");
         HttpResponse<String> r = pages.post(ARCH + "?changed=/space/left", Map.of("version", pages.version(ARCH), "/space/left", "210"), "HX-Request", "true");
@@ -183,13 +207,20 @@ class FormTest {
         pages.post("/cases/sample.json/form/mouth?changed=/bite/overjet", Map.of("version", pages.version("/cases/sample.json/form/mouth"), "/bite/overjet", "1"));
         String page = "/cases/sample.json/waive/overjet-after";
         Map<String, String> form = new HashMap<>(Map.of("version", pages.version(page), "reason", "", "by", "supervisor", "date", "2026-03-01", "expires", "2026-06-01"));
-        assertThat(pages.post(page, form).statusCode()).isEqualTo(422);
+        assertThat(pages.post(page, form)).satisfies(r -> {
+            assertThat(r.statusCode()).isEqualTo(422);
+            assertThat(r.body()).containsPattern("id=\"reason-said\"><span class=\"note error\">Say why").containsPattern("id=\"expires-said\"><span class=\"note error\"></span>");
+        });
+        form.put("reason", "the overjet was measured again and is well enough");
+        form.put("expires", "2026-02-01");
+        assertThat(pages.post(page, form).body()).containsPattern("id=\"expires-said\"><span class=\"note error\">[^<]+").containsPattern("id=\"reason-said\"><span class=\"note error\"></span>");
+        form.put("expires", "2026-06-01");
         form.put("reason", "the overjet was measured again on a new model and discussed with the guardian");
         assertThat(pages.post(page, form).statusCode()).isEqualTo(303);
         assertThat(read("sample.json").waivers()).hasSize(SampleCase.full().build().waivers().size() + 1);
         assertThat(pages.get("/cases/sample.json/findings").body()).contains("Waived", "measured again on a new model");
         int waivers = read("sample.json").waivers().size();
-        assertThat(pages.get(page).body()).contains("Take it back");
+        assertThat(pages.get(page).body()).contains("Take it back").doesNotContain("name=\"reason\"");
         assertThat(pages.post("/cases/sample.json/remove?entry=/waivers/" + (waivers - 1), Map.of("version", pages.version(page))).headers().firstValue("Location")).hasValueSatisfying(l -> assertThat(l).endsWith("/findings"));
         assertThat(read("sample.json").waivers()).hasSize(waivers - 1);
     }

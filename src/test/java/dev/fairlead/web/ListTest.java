@@ -75,7 +75,14 @@ class ListTest {
             assertThat(pages.get("/cases/sample.json/report").body()).contains("report.pdf", "report.html", "sheet.pdf");
             assertThat(pages.get("/cases/sample.json/report.html").headers().firstValue("Content-Disposition")).hasValueSatisfying(d -> assertThat(d).startsWith("attachment"));
             assertThat(pages.get("/cases/sample.json/sheet.pdf").body()).startsWith("%PDF");
-            assertThat(pages.get("/cases/early.yaml/report").body()).contains("There is no bench sheet yet").doesNotContain("sheet.pdf\"");
+            assertThat(pages.get("/cases/sample.json/report").body()).as("without a country").contains("Bench sheet at 1:1, A4", "or Letter");
+            assertThat(pages.get("/cases/sample.json/sheet.pdf").body()).contains("A4");
+            assertThat(pages.send(java.net.http.HttpRequest.newBuilder(pages.at("/cases/sample.json/report")).header("Accept-Language", "es-MX,es;q=0.8").build()).body())
+                    .contains("Bench sheet at 1:1, Letter", "or A4");
+            assertThat(pages.get("/cases/sample.json/sheet.pdf?paper=LETTER").body()).contains("LETTER");
+            assertThat(pages.get("/cases/sample.json/report").body()).as("what was asked for last").contains("Bench sheet at 1:1, Letter");
+            assertThat(pages.get("/cases/sample.json/sheet.pdf?paper=A3").body()).contains("LETTER");
+            assertThat(pages.get("/cases/early.yaml/report").body()).contains("There is no bench sheet yet").doesNotContain("sheet.pdf");
             assertThat(pages.get("/cases/early.yaml/sheet.pdf").statusCode()).isEqualTo(409);
             assertThat(pages.get("/cases/sample.json/pictures").body()).contains("<svg", "The numbers as a table", "id=\"picture-");
             assertThat(pages.get("/cases/early.yaml/pictures").body()).contains("Cannot be drawn yet. Missing:");

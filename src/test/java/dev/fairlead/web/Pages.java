@@ -38,8 +38,8 @@ final class Pages implements AutoCloseable {
         }
 
         @Override
-        public byte[] sheet(dev.fairlead.check.Checked checked) {
-            return "%PDF-sheet".getBytes(java.nio.charset.StandardCharsets.UTF_8);
+        public byte[] sheet(dev.fairlead.check.Checked checked, dev.fairlead.report.sheet.Paper paper) {
+            return ("%PDF-sheet " + paper).getBytes(java.nio.charset.StandardCharsets.UTF_8);
         }
 
         @Override

@@ -4,6 +4,7 @@ import dev.fairlead.audit.cohort.Truth;
 import dev.fairlead.audit.run.CaseRow;
 import dev.fairlead.audit.source.TableException;
 import dev.fairlead.audit.statistics.Rate;
+import dev.fairlead.measure.part.ForcePart;
 import dev.fairlead.rules.Catalogue;
 import dev.fairlead.rules.Criterion;
 import dev.fairlead.rules.Ending;
@@ -16,6 +17,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 
 /** Compares an audit of invented cases with what was planted in them: how many faults each criterion finds, and how many it finds where there is none. */
@@ -29,14 +31,19 @@ public final class Detection {
      * @param specificity no warnings among the cases in which it must not
      * @param open not assessed among the cases in which facts that it needs were left out
      * @param openSpecificity assessed among all others to which it applies
+     * @param leftOut verdicts that only the beam model of the wire could give, which was left out: they count nowhere
+     * @param reasons how often it ended otherwise than planted, by what was planted and found
      */
-    public record Line(String criterion, Rate sensitivity, Rate specificity, Rate open, Rate openSpecificity) {
+    public record Line(String criterion, Rate sensitivity, Rate specificity, Rate open, Rate openSpecificity, long leftOut, List<Reason> reasons) {
         /** True when everything planted was found, and nothing else. */
         public boolean exact() {
             return sensitivity.count() == sensitivity.of() && specificity.count() == specificity.of() && open.count() == open.of()
                     && openSpecificity.count() == openSpecificity.of();
         }
     }
+
+    /** What was planted and what was found instead, how often, and the first of them. */
+    public record Reason(String planted, String found, long cases, Miss first) {}
 
     /**
      * A case and criterion that ended otherwise than planted.
@@ -58,6 +65,7 @@ public final class Detection {
     private final List<String> ids;
     private final long[][] counts;
     private final List<Miss> misses = new ArrayList<>();
+    private final Map<String, Map<String, Reason>> reasons = new HashMap<>();
     private long missed;
     private long cases;
     private long without;
@@ -65,7 +73,7 @@ public final class Detection {
     private Detection(Map<String, Known> truths, Catalogue catalogue) {
         this.truths = truths;
         this.ids = catalogue.criteria().stream().map(Criterion::id).toList();
-        this.counts = new long[ids.size()][8];
+        this.counts = new long[ids.size()][9];
     }
 
     /** Reads the truth, one case a line; it is held in memory. */
@@ -105,6 +113,10 @@ public final class Detection {
                 continue;
             }
             String id = ids.get(i);
+            if (e == Ending.NOT_ASSESSED && ForcePart.leftOut(row.missing().getOrDefault(id, List.of()))) {
+                counts[i][8]++;
+                continue;
+            }
             boolean warns = truth.warns().contains(id);
             boolean waits = truth.open().contains(id);
             boolean open = e == Ending.NOT_ASSESSED || e == Ending.FAILED;
@@ -121,19 +133,28 @@ public final class Detection {
 
     private void miss(CaseRow row, String id, String planted, Ending e, Known truth) {
         missed++;
-        if (misses.size() < MOST_TOLD) {
+        String found = e.name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ');
+        Map<String, Reason> so = reasons.computeIfAbsent(id, k -> new TreeMap<>());
+        Reason before = so.get(planted + found);
+        if (before == null || misses.size() < MOST_TOLD) {
             String why = row.missing().containsKey(id) ? "waits for " + String.join(" ", row.missing().get(id))
                     : truth.told().isEmpty() ? "nothing was planted"
                     : "planted: " + truth.told().stream().map(t -> t.criterion() + " (" + t.says() + ")").collect(Collectors.joining("; "));
-            misses.add(new Miss(row.id(), row.source(), id, planted, e.name().toLowerCase(java.util.Locale.ROOT).replace('_', ' '), why));
+            Miss miss = new Miss(row.id(), row.source(), id, planted, found, why);
+            so.putIfAbsent(planted + found, new Reason(planted, found, 0, miss));
+            if (misses.size() < MOST_TOLD) {
+                misses.add(miss);
+            }
         }
+        so.computeIfPresent(planted + found, (k, r) -> new Reason(planted, found, r.cases() + 1, r.first()));
     }
 
     public Result result() {
         List<Line> lines = new ArrayList<>();
         for (int i = 0; i < ids.size(); i++) {
             long[] n = counts[i];
-            lines.add(new Line(ids.get(i), new Rate(n[0], n[1]), new Rate(n[2], n[3]), new Rate(n[4], n[5]), new Rate(n[6], n[7])));
+            lines.add(new Line(ids.get(i), new Rate(n[0], n[1]), new Rate(n[2], n[3]), new Rate(n[4], n[5]), new Rate(n[6], n[7]), n[8],
+                    List.copyOf(reasons.getOrDefault(ids.get(i), Map.of()).values())));
         }
         return new Result(lines, List.copyOf(misses), missed, cases, without);
     }

@@ -8,6 +8,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Function;
+import java.util.function.Predicate;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
@@ -29,6 +31,8 @@ public final class Cohort {
             Stream.of(RecordFaults.ALL, IndicationFaults.ALL, WireFaults.ALL, CourseFaults.ALL).flatMap(List::stream).toList();
     private static final Map<String, List<Fault>> BY_AREA =
             FAULTS.stream().collect(Collectors.groupingBy(Fault::area, LinkedHashMap::new, Collectors.toList()));
+    private static final Map<String, List<Gap>> GAPS_BY_AREA =
+            Gaps.ALL.stream().collect(Collectors.groupingBy(Gap::area, LinkedHashMap::new, Collectors.toList()));
 
     private Cohort() {}
 
@@ -74,25 +78,29 @@ public final class Cohort {
     }
 
     private static PlantedCase withGaps(Case baseline, Draws draws) {
-        return plant(baseline, Gaps.ALL.stream().filter(g -> draws.chance(GAP_RATE) && g.fits(baseline)).toList(), Gap::in, g -> g.planted(baseline));
+        return plant(baseline, chosen(GAPS_BY_AREA, g -> GAP_RATE, g -> g.fits(baseline), draws), Gap::in, g -> g.planted(baseline));
     }
 
     private static PlantedCase withFaults(Case baseline, Draws draws) {
-        List<Fault> chosen = new ArrayList<>();
-        // one number per area picks at most one of its faults, so that each keeps its stated rate
-        for (List<Fault> area : BY_AREA.values()) {
+        return plant(baseline, chosen(BY_AREA, Fault::rate, f -> f.fits(baseline), draws), (f, c) -> f.in(c, draws), f -> f.planted(baseline));
+    }
+
+    /** One number per area picks at most one of its entries, so that each keeps its stated rate. */
+    private static <T> List<T> chosen(Map<String, List<T>> byArea, ToDoubleFunction<T> rate, Predicate<T> fits, Draws draws) {
+        List<T> chosen = new ArrayList<>();
+        for (List<T> area : byArea.values()) {
             double u = draws.uniform(0, 1);
-            for (Fault f : area) {
-                u -= f.rate();
+            for (T t : area) {
+                u -= rate.applyAsDouble(t);
                 if (u < 0) {
-                    if (f.fits(baseline)) {
-                        chosen.add(f);
+                    if (fits.test(t)) {
+                        chosen.add(t);
                     }
                     break;
                 }
             }
         }
-        return plant(baseline, chosen, (f, c) -> f.in(c, draws), f -> f.planted(baseline));
+        return chosen;
     }
 
     private static <T> PlantedCase plant(Case baseline, List<T> chosen, BiFunction<T, Case, Case> change, Function<T, Planted> says) {

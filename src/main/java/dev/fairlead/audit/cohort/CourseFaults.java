@@ -16,25 +16,25 @@ final class CourseFaults {
     private static final String BEFORE_TARGET = "target-before-holding-arch";
 
     private static final List<Fault> ACTIVATION = List.of(
-            visit("stand-off-in-range", "stand-off", "activated too little to matter", w -> new Object[] {w.last() + "/left/standOff", 0.2, w.last() + "/right/standOff", 0.2}),
+            visit("stand-off-in-range", Fault.STEEL, "activated too little to matter", w -> new Object[] {w.last() + "/left/standOff", 0.2, w.last() + "/right/standOff", 0.2}),
             visit("visit-interval", "interval", "activated again too early", w -> new Object[] {"/visits/1/date", w.made().visits().get(0).date().get().plusDays(w.draws().whole(10, 24))})
                     .when(c -> c.visits().size() > 1).at(0.04),
-            visit("sides-balanced", "stand-off", "one side never activated", CourseFaults::leftOnly).when(c -> cumulative(c) > 2.2 && c.stage() == Stage.ACTIVATION).at(0.1),
+            visit("sides-balanced", Fault.STEEL, "one side never activated", CourseFaults::leftOnly).when(c -> cumulative(c) > 2.2 && c.stage() == Stage.ACTIVATION).at(0.1),
             visit("total-force-band", "gauge", "gauge far above the tipping range", w -> new Object[] {w.last() + "/gauge", w.draws().whole(290, 460)}).at(0.04),
-            visit("no-permanent-set", "proof", "a wire too soft for its load", w -> new Object[] {"/wire/proofStrength", 300})
+            visit("no-permanent-set", Fault.STEEL, "a wire too soft for its load", w -> new Object[] {"/wire/proofStrength", 300})
                     .when(c -> c.visits().get(0).left().standOff().value() > 0.9),
             visit("legs-parallel-after", "legs-after", "legs not parallel after opening", w -> new Object[] {w.last() + "/left/legsOutOfParallel", w.draws().whole(10, 20)}),
-            visit("fold-wire-left", "fold", "a fold with hardly any wire in it", CourseFaults::tinyFold).when(c -> c.plan().advanceLeft().value() >= 2.5 && c.visits().size() == 1).at(0.1)
+            visit("fold-wire-left", Fault.STEEL, "a fold with hardly any wire in it", CourseFaults::tinyFold).when(c -> c.plan().advanceLeft().value() >= 2.5 && c.visits().size() == 1).at(0.1)
                     .alsoWarns("fold-length-is-tube-length", Stage.BENCH).alsoWarns("sides-match", Stage.BENCH),
-            visit("vertical-force", "stand-off", "tubes far above the brackets", w -> new Object[] {"/hardware/left/aboveBrackets", 10, "/hardware/right/aboveBrackets", 10,
+            visit("vertical-force", Fault.STEEL, "tubes far above the brackets", w -> new Object[] {"/hardware/left/aboveBrackets", 10, "/hardware/right/aboveBrackets", 10,
                 w.last() + "/left/standOff", 1.6, w.last() + "/right/standOff", 1.6}),
-            visit("response-seen", "response", "no room gained", CourseFaults::noGain).when(c -> c.visits().size() > 2).at(0.04),
+            visit("response-seen", Fault.STEEL, "no room gained", CourseFaults::noGain).when(c -> c.visits().size() > 2).at(0.04),
             visit("molars-hold", "molars", "a first molar driven back", w -> new Object[] {w.last() + "/left/molarDistal", w.draws().tenth(1.5, 2.5)}),
             visit("tissue-and-root-signs", "tissue", "a sign in gingiva, tooth or root", w -> w.draws().one(new Object[] {w.last() + "/newRecession", true},
                     new Object[] {w.last() + "/mobility", "grade-ii"}, new Object[] {w.last() + "/blanching", true},
                     new Object[] {w.last() + "/lastingPain", true}, new Object[] {w.last() + "/resorption", true})).at(0.05),
-            visit("inclination-rechecked", "moved", "moved more than 3 mm and not looked at again", CourseFaults::notRechecked).when(c -> c.plan().advanceLeft().value() == 3).at(0.1),
-            visit("not-past-plan", "moved", "moved further than planned", CourseFaults::pastPlan));
+            visit("inclination-rechecked", Fault.STEEL, "moved more than 3 mm and not looked at again", CourseFaults::notRechecked).when(c -> c.plan().advanceLeft().value() == 3).at(0.1),
+            visit("not-past-plan", Fault.STEEL, "moved further than planned", CourseFaults::pastPlan));
 
     private static final List<Fault> HOLDING = List.of(
             hold(TARGET, "target", "one side too short when the arch went in", w -> shorter(w, Side.LEFT)).alsoWarns(BEFORE_TARGET, Stage.HOLDING).at(0.04),

@@ -12,13 +12,14 @@ import java.util.function.Predicate;
  *
  * @param criterion the criterion
  * @param stage its stage
+ * @param area gaps of one area leave out facts that stand in for each other: a case gets one of them at most
  * @param pointers the facts to leave out, all of them; {@code {last}} stands for the last visit
  * @param follows other criteria that cannot be assessed either, from their stage on
  * @param fits further condition on the case
  */
-public record Gap(String criterion, Stage stage, List<String> pointers, List<Fault.Follower> follows, Predicate<Case> fits) {
+public record Gap(String criterion, Stage stage, String area, List<String> pointers, List<Fault.Follower> follows, Predicate<Case> fits) {
     static Gap of(Stage stage, String criterion, String... pointers) {
-        return new Gap(criterion, stage, List.of(pointers), List.of(), c -> true);
+        return new Gap(criterion, stage, criterion, List.of(pointers), List.of(), c -> true);
     }
 
     Gap also(Stage from, String... others) {
@@ -26,11 +27,15 @@ public record Gap(String criterion, Stage stage, List<String> pointers, List<Fau
         for (String o : others) {
             more.add(new Fault.Follower(o, from));
         }
-        return new Gap(criterion, stage, pointers, List.copyOf(more), fits);
+        return new Gap(criterion, stage, area, pointers, List.copyOf(more), fits);
     }
 
     Gap when(Predicate<Case> condition) {
-        return new Gap(criterion, stage, pointers, follows, condition);
+        return new Gap(criterion, stage, area, pointers, follows, condition);
+    }
+
+    Gap in(String otherArea) {
+        return new Gap(criterion, stage, otherArea, pointers, follows, fits);
     }
 
     /** True when the gap can be made in this case. */

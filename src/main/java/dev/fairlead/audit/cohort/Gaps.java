@@ -15,6 +15,9 @@ final class Gaps {
     /** What only the beam model of the wire can tell; the total force is read on a gauge in all of these cases. */
     private static final String[] BY_BEAM_MODEL = {"no-permanent-set", "vertical-force"};
 
+    /** What one segment lacks can be told from the perimeter and the others: two gaps among them leave more open than each alone. */
+    private static final String SPACE = "space";
+
     static final List<Gap> ALL = List.of(
             Gap.of(RECORDS, "ratio-of-widths", "/teeth/13/width", "/teeth/23/width"),
             Gap.of(RECORDS, "tooth-widths-plausible", "/teeth/41/width").also(RECORDS, "antimeres-agree", "measurements-repeated", "ratio-of-widths")
@@ -23,7 +26,7 @@ final class Gaps {
             Gap.of(INDICATION, "incisor-inclination-after", "/plan/advanceLeft")
                     .also(INDICATION, "gingiva-thickness", "incisor-to-a-pog-after", "inclination-relative-to-divergence", "overbite-after", "overjet-after")
                     .also(ACTIVATION, "fold-wire-left", "not-past-plan"),
-            Gap.of(INDICATION, "shortage-within-reach", "/space/incisors", "/space/perimeter")
+            Gap.of(INDICATION, "shortage-within-reach", "/space/incisors", "/space/perimeter").in(SPACE)
                     .also(INDICATION, "advancement-needed").also(RECORDS, "space-adds-up", "measurements-repeated"),
             Gap.of(BENCH, "fold-length-is-tube-length", "/hardware/left/length").also(BENCH, "blank-long-enough").also(ACTIVATION, BY_BEAM_MODEL),
             Gap.of(BENCH, "bends-small", "/bench/left/bendRadius").also(ACTIVATION, BY_BEAM_MODEL),
@@ -34,12 +37,12 @@ final class Gaps {
             Gap.of(ACTIVATION, "response-seen", "{last}/left/space").when(c -> c.visits().size() > 1),
             Gap.of(ACTIVATION, "no-permanent-set", "/wire/proofStrength"),
             Gap.of(ACTIVATION, "inclination-rechecked", "{last}/incisorAdvance"),
-            Gap.of(RECORDS, "space-adds-up", "/space/perimeter"),
+            Gap.of(RECORDS, "space-adds-up", "/space/perimeter").in(SPACE),
             Gap.of(RECORDS, "panoramic-seen", "/films/ectopic"),
             Gap.of(INDICATION, "permanent-incisors-erupted", "/teeth/32/state").also(HOLDING, "incisors-in-before-arch"),
             Gap.of(INDICATION, "first-molars-erupted", "/teeth/36/state"),
             Gap.of(INDICATION, "buccal-window-open", "/teeth/35/state"),
-            Gap.of(INDICATION, "advancement-needed", "/space/left").also(RECORDS, "space-adds-up", "measurements-repeated"),
+            Gap.of(INDICATION, "advancement-needed", "/space/left").in(SPACE).also(RECORDS, "space-adds-up", "measurements-repeated"),
             Gap.of(INDICATION, "incisor-inclination-before", "/headFilm/incisorMandibular")
                     .also(INDICATION, "incisor-inclination-after", "inclination-relative-to-divergence", "overbite-after").also(RECORDS, "measurements-repeated"),
             Gap.of(INDICATION, "incisor-to-a-pog-after", "/headFilm/incisorToAPog"),

@@ -1,7 +1,9 @@
 package dev.fairlead.audit.cohort;
 
+import dev.fairlead.model.Case;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Stage;
+import dev.fairlead.model.Tooth;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
@@ -18,7 +20,7 @@ final class IndicationFaults {
             fault("buccal-window-open", "window", "both premolars of one side are in", w -> new Object[] {"/teeth/34/state", "erupted", "/teeth/35/state", "erupted"}),
             fault("advancement-needed", "space", "no side lacks room", w -> roomier(w, w.draws().tenth(2.4, 2.8))).when(RecordFaults::untouched).at(0.06),
             fault("shortage-within-reach", "space", "far more room is lacking than an advancement can give", w -> roomier(w, -w.draws().tenth(2.4, 4))).when(RecordFaults::untouched).at(0.06),
-            fault("prediction-agrees", "percentile", "the table read at a percentile far from the usual one", w -> new Object[] {"/plan/percentile", 5}),
+            fault("prediction-agrees", "percentile", "the table read at a percentile far from the usual one", w -> new Object[] {"/plan/percentile", 5}).when(IndicationFaults::inTable),
             fault("incisor-inclination-before", "inclination", "incisors steep before treatment", w -> new Object[] {"/headFilm/incisorMandibular", twice(w.draws().tenth(97, 99)), "/headFilm/mandibularPlane", 26})
                     .alsoWarns(AFTER, Stage.INDICATION).alsoWarns(DIVERGENCE, Stage.INDICATION),
             fault(AFTER, "inclination", "incisors that the plan makes steep", w -> new Object[] {"/headFilm/incisorMandibular", twice(w.draws().tenth(93.2, 94.2)), "/headFilm/mandibularPlane", 26})
@@ -43,6 +45,11 @@ final class IndicationFaults {
 
     private static Fault fault(String criterion, String area, String says, Function<Fault.Work, Object[]> changes) {
         return Fault.of(criterion, Stage.INDICATION, area, says, changes);
+    }
+
+    /** Off its usual row the table of Moyers 1973 ends at an incisor sum of 25 mm. */
+    private static boolean inTable(Case c) {
+        return Tooth.LOWER_INCISORS.stream().mapToDouble(t -> c.tooth(t).width().value()).sum() <= 25;
     }
 
     /** Both segments longer by so much, and the perimeter with them; the spread of the readings stays. */

@@ -32,17 +32,21 @@ record Sketch(
     /** First day of the two years over which the cases are spread. */
     static final LocalDate FIRST_DAY = LocalDate.of(2024, 7, 1);
     private static final int DAYS = 730;
+    /** Sum of the incisors between which a child is kept, mm: there the two usual predictions agree within half a millimetre. */
+    static final double LEAST_INCISORS = 20.5;
+    static final double MOST_INCISORS = 25;
+    /** The most unusual width of a child, in standard deviations, and the largest difference of antimeres, mm. */
+    static final double MOST_UNUSUAL = 2.3;
+    static final double MOST_APART = 0.25;
 
     static Sketch draw(Draws d) {
         boolean male = d.chance(0.5);
         Odontometry.Teeth teeth = null;
         double sum = 0;
-        // the span in which the two usual predictions agree within half a millimetre
-        while (sum < 20.5 || sum > 25 || teeth.farthest(male) > 2.3) {
-            teeth = Odontometry.draw(d.random(), male);
+        while (sum < LEAST_INCISORS || sum > MOST_INCISORS || teeth.farthest(male) > MOST_UNUSUAL) {
+            teeth = closer(Odontometry.draw(d.random(), male));
             sum = teeth.incisors();
         }
-        teeth = closer(teeth);
         double required = sum / 2 + 10.5;
         double mean = d.uniform(1.1, 2.1);
         double skew = d.uniform(-0.15, 0.15);
@@ -59,7 +63,7 @@ record Sketch(
     private static Odontometry.Teeth closer(Odontometry.Teeth t) {
         double[] right = t.right().clone();
         for (int i = 0; i < right.length; i++) {
-            right[i] = t.left()[i] + Math.max(-0.25, Math.min(0.25, right[i] - t.left()[i]));
+            right[i] = t.left()[i] + Math.max(-MOST_APART, Math.min(MOST_APART, right[i] - t.left()[i]));
         }
         return new Odontometry.Teeth(t.left(), right);
     }

@@ -14,7 +14,7 @@ final class WireFaults {
             ready("alignment-before-steel", "alignment", "steel before the incisors are aligned", w -> w.draws().one(
                     new Object[] {"/hardware/flexibleWireFirst", false}, new Object[] {"/hardware/contactsNow/42-41", w.draws().tenth(1.3, 2.4)})).at(0.06),
             ready("slot-takes-wire", "slots", "a slot too small for the wire", w -> new Object[] {"/hardware/brackets/41/slot", 0.457}),
-            ready("tube-takes-wire", "tubes", "a tube too small for the wire", w -> new Object[] {"/hardware/left/height", 0.51}),
+            ready("tube-takes-wire", Fault.STEEL, "a tube too small for the wire", w -> new Object[] {"/hardware/left/height", 0.51}),
             ready("brackets-on", "brackets", "a bracket loose or missing", w -> w.draws().one(new Object[] {"/hardware/brackets/42/loose", true}, new Object[] {"/hardware/brackets/32/bonded", false})).at(0.04),
             ready("molar-bands-sound", "bands", "a band loose, or no hook", w -> w.draws().one(new Object[] {"/hardware/right/loose", true},
                     new Object[] {"/hardware/right/cemented", false}, new Object[] {"/hardware/left/hook", false})),
@@ -22,14 +22,14 @@ final class WireFaults {
             ready("rest-of-arch-free", "buccal-segments", "another appliance binds the buccal segments", w -> new Object[] {"/hardware/buccalSegmentsFree", false}));
 
     private static final List<Fault> BENCH = List.of(
-            bench("wire-is-as-planned", "wire-size", "0.018 in wire taken for 0.020 in", w -> new Object[] {"/wire/size", 0.457}),
+            bench("wire-is-as-planned", Fault.STEEL, "0.018 in wire taken for 0.020 in", w -> new Object[] {"/wire/size", 0.457}),
             bench("arch-form-fits", "arch-form", "a preform of the wrong size", w -> new Object[] {"/bench/misfitRms", w.draws().tenth(1.4, 2), "/bench/misfitWorst", w.draws().tenth(3, 4),
                 "/wire/formMolarWidth", w.value("/wire/formMolarWidth") + 5, "/wire/formCanineWidth", w.value("/wire/formCanineWidth") + 3}),
             bench("midline-marked", "midline-mark", "midline not marked", w -> new Object[] {"/bench/midlineMarked", false}),
             bench("first-bend-offset", "marks", "first bends marked too far back on both sides", w -> new Object[] {"/bench/left/firstBendOffset", 3.4, "/bench/right/firstBendOffset", 3.5,
                 "/bench/left/firstMark", w.value("/bench/left/firstMark") + 1.4, "/bench/right/firstMark", w.value("/bench/right/firstMark") + 1.4}),
-            bench("fold-length-is-tube-length", "fold", "folds longer than the tubes", w -> new Object[] {"/bench/left/length", 4.2, "/bench/right/length", 4.3}),
-            bench("bends-small", "fold", "bends made too far down the beak", WireFaults::largeBends),
+            bench("fold-length-is-tube-length", Fault.STEEL, "folds longer than the tubes", w -> opened(w, 1.32, "/bench/left/length", 4.2, "/bench/right/length", 4.3)),
+            bench("bends-small", Fault.STEEL, "bends made too far down the beak", w -> opened(w, 0.6, "/bench/left/bendRadius", 1.45, "/bench/right/bendRadius", 1.45)),
             bench("bends-square", "square", "a fold out of square", w -> new Object[] {"/bench/left/outOfSquare", w.draws().whole(10, 20)}),
             bench("legs-parallel", "legs", "legs of a fold not parallel", w -> new Object[] {"/bench/right/legsOutOfParallel", w.draws().whole(10, 20)}),
             bench("exit-clears-gingiva", "clearance", "a fold that digs into gingiva or cheek", w -> new Object[] {w.draws().one("/bench/left/clearGingiva", "/bench/right/clearCheek"), 0.3}),
@@ -56,13 +56,13 @@ final class WireFaults {
 
     private WireFaults() {}
 
-    /** Larger bends travel further for the same gap; the gaps are smaller by as much, so that the front moves as planned. */
-    private static Object[] largeBends(Fault.Work w) {
-        List<Object> changes = new ArrayList<>(List.of("/bench/left/bendRadius", 1.45, "/bench/right/bendRadius", 1.45));
+    /** Larger bends travel further for the same gap, longer legs less far: the gaps are other by as much, so that the front moves as planned. */
+    private static Object[] opened(Fault.Work w, double times, Object... folds) {
+        List<Object> changes = new ArrayList<>(List.of(folds));
         for (int i = 0; i < w.made().visits().size(); i++) {
             for (String side : List.of("/left/gapOpened", "/right/gapOpened")) {
                 changes.add("/visits/" + i + side);
-                changes.add(tenth(0.6 * w.value("/visits/" + i + side)));
+                changes.add(tenth(times * w.value("/visits/" + i + side)));
             }
         }
         return changes.toArray();

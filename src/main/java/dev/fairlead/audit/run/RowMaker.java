@@ -3,39 +3,38 @@ package dev.fairlead.audit.run;
 import dev.fairlead.audit.source.Item;
 import dev.fairlead.audit.source.TableException;
 import dev.fairlead.check.CheckOptions;
-import dev.fairlead.check.Checked;
 import dev.fairlead.check.Checker;
-import dev.fairlead.findings.Finding;
+import dev.fairlead.findings.Waived;
 import dev.fairlead.intake.Problem;
 import dev.fairlead.intake.Reading;
 import dev.fairlead.model.Case;
-import dev.fairlead.model.Stage;
 import dev.fairlead.rules.Criterion;
-import dev.fairlead.rules.CriterionResult;
 import dev.fairlead.rules.Ending;
+import dev.fairlead.rules.Endings;
 import dev.fairlead.rules.Hash;
-import dev.fairlead.rules.Judgement;
-import dev.fairlead.rules.Status;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 
 /** Reads and judges one case of an audit; a case that fails becomes a row with the reason. Safe to share between threads. */
 public final class RowMaker {
+    private static final Waived NO_WAIVERS = new Waived(Set.of(), List.of());
+
     private final Checker checker;
     private final CheckOptions options;
-    private final Map<String, Integer> index = new HashMap<>();
+    private final String[] ids;
 
     /** Judges by that checker; {@code options} are without workings. */
     public RowMaker(Checker checker, CheckOptions options) {
         this.checker = checker;
         this.options = options.withoutWorkings();
-        for (Criterion c : checker.rulebase().catalogue().criteria()) {
-            index.put(c.id(), index.size());
-        }
+        ids = checker.rulebase().catalogue().criteria().stream().map(Criterion::id).toArray(String[]::new);
     }
 
     /** The row of a case. */
@@ -44,7 +43,7 @@ public final class RowMaker {
         try {
             byte[] text = item.text();
             hash = Hash.of(text);
-            Reading reading = item.read(text);
+            Reading reading = item.readExact(text);
             return reading.read() ? judged(item.source(), hash, reading) : CaseRow.not(CaseRow.Kind.UNREADABLE, item.source(), hash, problems(item, reading));
         } catch (TableException e) {
             return CaseRow.not(CaseRow.Kind.UNREADABLE, item.source(), "", e.getMessage());
@@ -55,30 +54,32 @@ public final class RowMaker {
 
     private CaseRow judged(String source, String hash, Reading reading) {
         Case c = reading.value().orElseThrow();
-        List<String> waived = List.of();
-        List<CaseRow.Note> notes = List.of();
-        Judgement judgement;
-        if (c.waivers().isEmpty()) {
-            judgement = checker.judge(c, options);
-        } else {
-            Checked checked = checker.check(c, hash, options);
-            judgement = checked.judgement();
-            waived = checked.report().findings().all().stream().filter(f -> f.waiver().isPresent()).map(Finding::id).toList();
-            notes = checked.report().findings().waiverNotes().stream().map(n -> new CaseRow.Note(n.criterion(), n.kind().word(), n.text())).toList();
-        }
-        Stage reached = options.stage().orElse(c.stage());
-        byte[] endings = new byte[index.size()];
-        Arrays.fill(endings, (byte) -1);
+        Optional<LocalDate> day = options.date().or(() -> c.date().value());
+        Endings judged = checker.endings(c, options);
+        byte[] endings = new byte[ids.length];
         Map<String, List<String>> missing = new LinkedHashMap<>();
-        for (CriterionResult r : judgement.results()) {
-            endings[index.get(r.criterion().id())] = (byte) Ending.of(r).ordinal();
-            if (r.status() == Status.NOT_ASSESSED && !r.failed()) {
-                missing.put(r.criterion().id(), r.missing());
+        for (int i = 0; i < ids.length; i++) {
+            Ending e = judged.endings().get(i);
+            endings[i] = (byte) (e == null ? -1 : e.ordinal());
+            if (e == Ending.NOT_ASSESSED) {
+                missing.put(ids[i], judged.missing().get(i));
             }
         }
-        String day = options.date().or(() -> c.date().value()).map(Object::toString).orElse("");
-        return new CaseRow(source, CaseRow.Kind.JUDGED, "", c.id(), hash, reached, c.resident().value().orElse(""), day, endings, waived, missing, notes,
-                judgement.errors().stream().map(Object::toString).toList(), reading.problems().size(), false);
+        Waived waived = c.waivers().isEmpty() ? NO_WAIVERS : waived(c, judged, day);
+        return new CaseRow(source, CaseRow.Kind.JUDGED, "", c.id(), hash, options.stage().orElse(c.stage()), c.resident().value().orElse(""),
+                day.map(Object::toString).orElse(""), endings, Arrays.stream(ids).filter(waived.criteria()::contains).toList(), missing,
+                waived.notes().stream().map(n -> new CaseRow.Note(n.criterion(), n.kind().word(), n.text())).toList(),
+                judged.errors().stream().map(Object::toString).toList(), reading.problems().size(), false);
+    }
+
+    private Waived waived(Case c, Endings judged, Optional<LocalDate> day) {
+        Map<String, Ending> byId = new HashMap<>();
+        for (int i = 0; i < ids.length; i++) {
+            if (judged.endings().get(i) != null) {
+                byId.put(ids[i], judged.endings().get(i));
+            }
+        }
+        return Waived.of(byId, checker.rulebase().catalogue(), c.waivers(), day);
     }
 
     private static String problems(Item item, Reading reading) {

@@ -42,7 +42,16 @@ public record Item(String source, Content content, long reached) {
 
     /** Reads the case from its text. */
     public Reading read(byte[] text) {
-        return CaseReader.read(text, source, content instanceof Text t ? t.format() : Format.JSON);
+        return CaseReader.read(text, source, format());
+    }
+
+    /** Reads the case for its verdicts alone, without errors of measurement. */
+    public Reading readExact(byte[] text) {
+        return CaseReader.readExact(text, source, format());
+    }
+
+    private Format format() {
+        return content instanceof Text t ? t.format() : Format.JSON;
     }
 
     /** True when lines and columns of problems are those of a file that people can open. */

@@ -13,6 +13,9 @@ public final class FindingRows {
     public static final List<String> COLUMNS = List.of("source", "case", "hash", "stage", "resident", "day", "criterion", "criterionStage", "outcome", "weight",
             "waived", "missing", "note");
 
+    /** What the last column says of a case whose pseudonym an earlier case of the same audit has. */
+    public static final String DUPLICATE = "duplicate";
+
     private final List<Criterion> criteria;
 
     public FindingRows(Catalogue catalogue) {
@@ -30,7 +33,7 @@ public final class FindingRows {
             if (e != null) {
                 Criterion c = criteria.get(i);
                 to.accept(new String[] {row.source(), row.id(), row.hash(), row.stage().word(), row.resident(), row.day(), c.id(), c.stage().word(), outcome(e), weight(e),
-                    row.waived().contains(c.id()) ? "yes" : "no", String.join(" ", row.missing().getOrDefault(c.id(), List.of())), row.duplicate() ? "duplicate" : ""});
+                    row.waived().contains(c.id()) ? "yes" : "no", String.join(" ", row.missing().getOrDefault(c.id(), List.of())), row.duplicate() ? DUPLICATE : ""});
             }
         }
     }

@@ -1,5 +1,7 @@
 package dev.fairlead.measure.archform;
 
+import java.util.Arrays;
+
 /**
  * The polynomial Y = A X^6 + B X^2 with Y the distance behind the front (Noroozi, Nik & Saeeda, Angle Orthod 2001;71:386),
  * cut off at the posterior ends.
@@ -17,6 +19,21 @@ public record SixthDegreeArch(double width, double a, double b) implements ArchC
             throw new IllegalArgumentException(
                     "no arch: the polynomial with A " + a + " and B " + b + " turns back before the posterior ends");
         }
+    }
+
+    // written out: what Java makes of a record at the first call takes a start longer than all the geometry that is looked up by it
+    private double[] parts() {
+        return new double[] {width, a, b};
+    }
+
+    @Override
+    public boolean equals(Object o) {
+        return o instanceof SixthDegreeArch c && Arrays.equals(parts(), c.parts());
+    }
+
+    @Override
+    public int hashCode() {
+        return Arrays.hashCode(parts());
     }
 
     /** The polynomial through the front, both canine points and both posterior points. */

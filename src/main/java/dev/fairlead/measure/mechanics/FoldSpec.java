@@ -1,5 +1,7 @@
 package dev.fairlead.measure.mechanics;
 
+import java.util.Arrays;
+
 /**
  * Z-shaped fold in front of one molar tube, as bent and closed (legs parallel).
  *
@@ -19,6 +21,21 @@ public record FoldSpec(double r, double leg, double leg3, double gap, double tip
         if (!(Math.abs(tipDeg) < 90)) {
             throw new IllegalArgumentException("buccal tip must lie between -90 and 90 degrees: " + tipDeg);
         }
+    }
+
+    // written out: what Java makes of a record at the first call takes a start longer than all the geometry that is looked up by it
+    private double[] parts() {
+        return new double[] {r, leg, leg3, gap, tipDeg};
+    }
+
+    @Override
+    public boolean equals(Object o) {
+        return o instanceof FoldSpec f && Arrays.equals(parts(), f.parts());
+    }
+
+    @Override
+    public int hashCode() {
+        return Arrays.hashCode(parts());
     }
 
     /** Wire used by the fold, mm: two half circles, both legs and the gap; opening does not change it. */

@@ -6,12 +6,15 @@ import dev.fairlead.model.Measured;
 import dev.fairlead.model.Pointers;
 import java.util.List;
 
-/** Stands where no beam model of the wire is at hand: only a gauge can tell the force, and nothing the stress. */
+/** Stands where the beam model of the wire is left out: only a gauge can tell the force, and nothing the stress. */
 final class NoForceModel implements ForcePart {
     @Override
     public Forces at(Case c, int index, Workbook book) {
-        Measured gauge = Measured.unknown("/visits/" + index + "/gauge");
+        String leftOut = ForcePart.leftOut(index);
         List<String> heights = Pointers.union(c.hardware().left().aboveBrackets().missing(), c.hardware().right().aboveBrackets().missing());
-        return new Forces(gauge, gauge, gauge, heights.isEmpty() ? gauge : Measured.unknown(heights));
+        boolean asked = !heights.isEmpty() || c.hardware().left().aboveBrackets().known() && c.hardware().right().aboveBrackets().known();
+        Measured total = Measured.unknown(List.of("/visits/" + index + "/gauge", leftOut));
+        return new Forces(total, total, Measured.unknown(leftOut),
+                asked ? Measured.unknown(Pointers.union(heights, List.of(leftOut))) : Measured.notApplicable());
     }
 }

@@ -11,7 +11,8 @@ public final class CrownWidths {
     private static final Row[] BY_NUMBER = new Row[100];
 
     static {
-        for (Row row : Resource.read(CrownWidths.class, "crown-widths.json", Row[].class)) {
+        for (Resource.Entry e : Resource.read(CrownWidths.class, "crown-widths.json")) {
+            Row row = new Row(e.text("arch"), e.flag("primary"), (int) e.number("position"), e.number("mean"), e.number("sd"), e.texts("sources"), e.text("note"));
             boolean lower = row.arch.equals("lower");
             int first = (row.primary ? 5 : 1) + (lower ? 2 : 0);
             BY_NUMBER[first * 10 + row.position] = row;

@@ -4,6 +4,7 @@ import dev.fairlead.measure.Say;
 import dev.fairlead.measure.Workbook;
 import dev.fairlead.measure.Working;
 import dev.fairlead.model.Case;
+import dev.fairlead.model.ErrorKind;
 import dev.fairlead.model.Fact;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Pointers;
@@ -74,7 +75,7 @@ public record RecordChecks(Measured duplicateLength, Measured duplicateAngle, Me
     public void write(Readings readings, Workbook book) {
         book.add(() -> Working.of("records.duplicate-length", GROUP, "duplicate error of lengths", duplicateLength,
                 "s = sqrt(sum d² / 2n) over n pairs of readings", pairs(readings.lengths()),
-                "Crown widths and arch segments. " + replaced(readings.widths(), "crown widths") + " " + replaced(readings.segments(), "segments"),
+                "Crown widths and arch segments. " + replaced(readings.widths(), "crown widths", ErrorKind.TOOTH_WIDTH) + " " + replaced(readings.segments(), "segments", ErrorKind.SEGMENT),
                 "dahlberg-1940", "houston-1983"));
         book.add(() -> Working.of("records.duplicate-angle", GROUP, "duplicate error of angles", duplicateAngle,
                 "s = sqrt(sum d² / 2n) over n pairs of readings", pairs(readings.angles()), "Angles on the head film.", "dahlberg-1940"));
@@ -92,9 +93,10 @@ public record RecordChecks(Measured duplicateLength, Measured duplicateAngle, Me
         return "n = " + d.pairs() + ", s = " + (d.pairs() == 0 ? "?" : Say.num(d.error()));
     }
 
-    private static String replaced(Duplicates d, String what) {
+    private static String replaced(Duplicates d, String what, ErrorKind kind) {
         return d.enough()
                 ? "The case's own error of " + what + " (" + Say.num(d.error()) + " mm) stands in place of the assumed one."
-                : "The assumed error of " + what + " stands: " + d.pairs() + " pairs, " + Duplicates.ENOUGH + " are needed to replace it.";
+                : "The assumed error of " + what + " stands (" + Say.num(kind.defaultSd()) + " mm; " + kind.source() + "): " + d.pairs() + " pairs, " + Duplicates.ENOUGH
+                        + " are needed to replace it.";
     }
 }

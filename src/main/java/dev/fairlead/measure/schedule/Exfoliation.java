@@ -2,7 +2,6 @@ package dev.fairlead.measure.schedule;
 
 import dev.fairlead.measure.Resource;
 import dev.fairlead.model.Choices.Sex;
-import java.util.Arrays;
 import java.util.List;
 import org.hipparchus.distribution.continuous.NormalDistribution;
 
@@ -12,14 +11,12 @@ import org.hipparchus.distribution.continuous.NormalDistribution;
  * @param source key of the bibliography
  */
 public record Exfoliation(PrimaryTooth tooth, Sex sex, double mean, double sd, String source) {
-    private record Row(String tooth, Sex sex, double mean, double sd, String source) {}
-
     private static final List<Exfoliation> TABLE = read();
 
     private static List<Exfoliation> read() {
-        return Arrays.stream(Resource.read(Exfoliation.class, "exfoliation.json", Row[].class))
-                .map(r -> new Exfoliation(PrimaryTooth.valueOf(r.tooth().toUpperCase(java.util.Locale.ROOT).replace('-', '_')), r.sex(),
-                        r.mean(), r.sd(), r.source()))
+        return Resource.read(Exfoliation.class, "exfoliation.json").stream()
+                .map(r -> new Exfoliation(PrimaryTooth.valueOf(r.text("tooth").toUpperCase(java.util.Locale.ROOT).replace('-', '_')),
+                        Sex.valueOf(r.text("sex")), r.number("mean"), r.number("sd"), r.text("source")))
                 .toList();
     }
 

@@ -3,7 +3,6 @@ package dev.fairlead.measure.space;
 import dev.fairlead.measure.Resource;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Unit;
-import java.util.Map;
 import java.util.NavigableMap;
 import java.util.TreeMap;
 
@@ -15,18 +14,17 @@ public final class ProbabilityTable {
     /** The percentile that is read when a case names none. */
     public static final double USUAL = 75;
 
-    private static final ProbabilityTable TABLE = new ProbabilityTable(Resource.read(ProbabilityTable.class, "probability-table.json", Raw.class));
+    private static final ProbabilityTable TABLE = new ProbabilityTable(Resource.read(ProbabilityTable.class, "probability-table.json").get(0));
 
     private final double first;
     private final double step;
     private final NavigableMap<Double, double[]> rows = new TreeMap<>();
 
-    record Raw(String source, String note, double first, double step, Map<String, double[]> rows) {}
-
-    private ProbabilityTable(Raw raw) {
-        first = raw.first;
-        step = raw.step;
-        raw.rows.forEach((percentile, values) -> rows.put(Double.valueOf(percentile), values));
+    private ProbabilityTable(Resource.Entry raw) {
+        first = raw.number("first");
+        step = raw.number("step");
+        Resource.Entry printed = raw.inner("rows");
+        printed.fields().keySet().forEach(percentile -> rows.put(Double.valueOf(percentile), printed.numbers(percentile)));
     }
 
     public static ProbabilityTable table() {

@@ -9,7 +9,8 @@ public final class Regressions {
     private static final Line[][] LINES = new Line[Population.values().length][Sex.values().length];
 
     static {
-        for (Line line : Resource.read(Regressions.class, "regressions.json", Line[].class)) {
+        for (Resource.Entry e : Resource.read(Regressions.class, "regressions.json")) {
+            Line line = new Line(Population.valueOf(e.text("population")), Sex.valueOf(e.text("sex")), e.number("intercept"), e.number("slope"), e.text("source"));
             LINES[line.population.ordinal()][line.sex.ordinal()] = line;
         }
     }

@@ -12,6 +12,7 @@ import dev.fairlead.measure.mechanics.Theory;
 import dev.fairlead.measure.mechanics.Ties;
 import dev.fairlead.measure.mechanics.Tube;
 import dev.fairlead.measure.mechanics.WireSpec;
+import java.util.Arrays;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -31,6 +32,22 @@ record BeamCase(double d, ArchCurve curve, double tubeLength, double central, do
     static final double E = 180_000;
     /** Poisson's ratio of steel, 0.28 to 0.30; from memory. */
     static final double NU = 0.3;
+
+    // written out: what Java makes of a record at the first call takes a start longer than all the geometry that is looked up by it
+    private double[] parts() {
+        return new double[] {d, tubeLength, central, lateral, standOffRight, standOffLeft};
+    }
+
+    @Override
+    public boolean equals(Object o) {
+        return o instanceof BeamCase b && Arrays.equals(parts(), b.parts()) && curve.equals(b.curve) && right.equals(b.right) && left.equals(b.left)
+                && above.equals(b.above);
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * (31 * (31 * (31 * Arrays.hashCode(parts()) + curve.hashCode()) + right.hashCode()) + left.hashCode()) + above.hashCode();
+    }
 
     static double round(double value, double step) {
         return Math.rint(value / step) * step;

@@ -2,7 +2,8 @@ package dev.fairlead.model.shape;
 
 import dev.fairlead.model.Choice;
 import dev.fairlead.model.Field;
-import java.lang.invoke.MethodHandle;
+import java.lang.reflect.InvocationTargetException;
+import java.lang.reflect.Method;
 import java.util.List;
 
 /**
@@ -14,7 +15,7 @@ import java.util.List;
  * @param element the record class of a {@code RECORD}, {@code LIST} or {@code TOOTH_MAP}, the enum of a choice, else null
  * @param index position among the record's components
  */
-public record FieldShape(String key, Kind kind, Field about, Class<?> element, int index, MethodHandle accessor) {
+public record FieldShape(String key, Kind kind, Field about, Class<?> element, int index, Method accessor) {
     /** The shape of the nested record. */
     public RecordShape nested() {
         return RecordShape.of(element.asSubclass(Record.class));
@@ -45,10 +46,10 @@ public record FieldShape(String key, Kind kind, Field about, Class<?> element, i
     public Object get(Record record) {
         try {
             return accessor.invoke(record);
-        } catch (RuntimeException | Error e) {
-            throw e;
-        } catch (Throwable t) {
-            throw new IllegalStateException("cannot read " + key, t);
+        } catch (InvocationTargetException e) {
+            throw new IllegalStateException("cannot read " + key, e.getCause());
+        } catch (IllegalAccessException e) {
+            throw new IllegalStateException("cannot read " + key, e);
         }
     }
 }

@@ -10,6 +10,8 @@ import dev.fairlead.model.Tooth;
 import java.lang.invoke.MethodHandle;
 import java.lang.invoke.MethodHandles;
 import java.lang.invoke.MethodType;
+import java.lang.reflect.Constructor;
+import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
@@ -22,12 +24,16 @@ import java.util.concurrent.ConcurrentHashMap;
 
 /** The components of one case record, and how to make the record. */
 public final class RecordShape {
+    /** So many records are made by reflection before a method handle is made, which is quicker but takes as long as some hundred of them. */
+    private static final int FEW = 12;
     private static final Map<Class<?>, RecordShape> SHAPES = new ConcurrentHashMap<>();
 
     private final Class<? extends Record> type;
     private final List<FieldShape> fields;
     private final Map<String, FieldShape> byKey = new LinkedHashMap<>();
-    private final MethodHandle constructor;
+    private final Constructor<? extends Record> constructor;
+    private MethodHandle quick;
+    private int made;
     private final Map<String, Record> blanks = new ConcurrentHashMap<>();
 
     private RecordShape(Class<? extends Record> type) {
@@ -36,14 +42,11 @@ public final class RecordShape {
         RecordComponent[] components = type.getRecordComponents();
         Class<?>[] parameters = new Class<?>[components.length];
         try {
-            MethodHandles.Lookup lookup = MethodHandles.lookup();
             for (int i = 0; i < components.length; i++) {
                 parameters[i] = components[i].getType();
-                all.add(field(components[i], i, lookup));
+                all.add(field(components[i], i));
             }
-            constructor = lookup.findConstructor(type, MethodType.methodType(void.class, parameters))
-                    .asSpreader(Object[].class, components.length)
-                    .asType(MethodType.methodType(Record.class, Object[].class));
+            constructor = type.getDeclaredConstructor(parameters);
         } catch (ReflectiveOperationException e) {
             throw new IllegalStateException("cannot read the shape of " + type, e);
         }
@@ -82,12 +85,30 @@ public final class RecordShape {
     /** Makes the record of its component values in order. */
     public Record make(Object[] values) {
         try {
-            return (Record) constructor.invokeExact(values);
+            MethodHandle handle = quick;
+            if (handle != null) {
+                return (Record) handle.invokeExact(values);
+            }
+            // threads that count at once only make it a little later, or twice
+            if (made++ > FEW) {
+                quick = handle();
+            }
+            return constructor.newInstance(values);
+        } catch (InvocationTargetException e) {
+            if (e.getCause() instanceof RuntimeException own) {
+                throw own;
+            }
+            throw new IllegalStateException("cannot make " + type, e.getCause());
         } catch (RuntimeException | Error e) {
             throw e;
         } catch (Throwable t) {
             throw new IllegalStateException("cannot make " + type, t);
         }
+    }
+
+    private MethodHandle handle() throws IllegalAccessException {
+        return MethodHandles.lookup().unreflectConstructor(constructor).asSpreader(Object[].class, fields.size())
+                .asType(MethodType.methodType(Record.class, Object[].class));
     }
 
     /** A record of which every fact is unknown; {@code pointer} says where it would stand. Required bare values are null. */
@@ -125,7 +146,7 @@ public final class RecordShape {
         return key.indexOf('~') < 0 && key.indexOf('/') < 0 ? key : key.replace("~", "~0").replace("/", "~1");
     }
 
-    private static FieldShape field(RecordComponent c, int index, MethodHandles.Lookup lookup) throws IllegalAccessException {
+    private static FieldShape field(RecordComponent c, int index) {
         Field about = c.getAnnotation(Field.class);
         if (about == null) {
             throw new IllegalStateException(c + " of " + c.getDeclaringRecord() + " says not what it means (@Field)");
@@ -167,7 +188,6 @@ public final class RecordShape {
         } else {
             throw new IllegalStateException(c + " has a type that the case model does not know");
         }
-        MethodHandle accessor = lookup.unreflect(c.getAccessor()).asType(MethodType.methodType(Object.class, Record.class));
-        return new FieldShape(about.key().isEmpty() ? c.getName() : about.key(), kind, PlainField.of(about), element, index, accessor);
+        return new FieldShape(about.key().isEmpty() ? c.getName() : about.key(), kind, PlainField.of(about), element, index, c.getAccessor());
     }
 }

@@ -1,6 +1,8 @@
 package dev.fairlead.report.html;
 
 import dev.fairlead.check.Checked;
+import dev.fairlead.findings.AssumedError;
+import dev.fairlead.findings.RepeatAdvice;
 import dev.fairlead.findings.Certainty;
 import dev.fairlead.findings.Counts;
 import dev.fairlead.findings.Finding;
@@ -146,6 +148,7 @@ public final class CaseView {
     }
 
     public String meaning() {
-        return Certainty.MEANING;
+        String assumed = AssumedError.sentence(report().repeats().stream().map(RepeatAdvice::pointer).toList());
+        return Certainty.MEANING + (assumed.isEmpty() ? "" : " " + assumed);
     }
 }

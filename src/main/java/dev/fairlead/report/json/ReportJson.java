@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.core.JsonProcessingException;
+import dev.fairlead.findings.AssumedError;
 import dev.fairlead.findings.Certainty;
 import dev.fairlead.findings.Counts;
 import dev.fairlead.findings.Finding;
@@ -74,6 +75,7 @@ public final class ReportJson {
             one.set("fewerFlips", number(r.fewerFlips()));
             ArrayNode criteria = one.putArray("criteria");
             r.criteria().forEach(criteria::add);
+            AssumedError.of(r.pointer()).ifPresent(e -> one.putObject("assumedError").put("sd", e.sd()).put("unit", e.unit().symbol()).put("source", e.source()));
         }
         return out.put("meaning", Certainty.MEANING);
     }

@@ -1,5 +1,6 @@
 package dev.fairlead.report.text;
 
+import dev.fairlead.findings.AssumedError;
 import dev.fairlead.findings.Certainty;
 import dev.fairlead.findings.RepeatAdvice;
 import java.math.BigDecimal;
@@ -28,7 +29,8 @@ final class RepeatText {
         for (RepeatAdvice r : worth.subList(0, Math.min(MOST, worth.size()))) {
             out.append(Wrap.hanging("  " + hundredths(r.fewerFlips()) + "  ", r.words() + " (" + criteria(r.criteria()) + ")"));
         }
-        return out.toString();
+        List<String> told = worth.stream().limit(MOST).map(RepeatAdvice::pointer).toList();
+        return out.append(AssumedError.sentence(told).isEmpty() ? "" : Wrap.hanging("  ", AssumedError.sentence(told))).toString();
     }
 
     private static String how(Certainty c) {

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import dev.fairlead.facts.CaseFact;
 import dev.fairlead.rules.BuiltIn;
 import dev.fairlead.rules.PlainRule;
+import dev.fairlead.rules.Preparation;
 import dev.fairlead.rules.RuleFiles;
 import dev.fairlead.rules.RulebaseCheck;
 import dev.fairlead.rules.RulebaseException;
@@ -43,11 +44,12 @@ public final class CompileRulebase {
     }
 
     private void run() throws IOException {
+        Path cache = classes.resolveSibling("rule-cache");
         Map<String, Class<? extends CaseFact>> about = new HashMap<>();
         RulebaseCheck.check(files).criteria().forEach(c -> about.put(c.folder() + "/" + RuleFiles.DRL, c.about()));
         Map<String, String> texts = new TreeMap<>();
         files.rules().forEach(path -> texts.put(path, files.text(path)));
-        List<CompiledRules> compiled = new RuleCache(classes.resolveSibling("rule-cache")).compile(texts);
+        List<CompiledRules> compiled = new RuleCache(cache).compile(texts);
         removeOld();
         Map<String, BuiltIn.Entry> entries = new TreeMap<>();
         for (CompiledRules c : compiled) {
@@ -61,7 +63,9 @@ public final class CompileRulebase {
             }
         }
         write(BuiltIn.TEXTS, BuiltIn.inOnePiece(files));
-        write(BuiltIn.INDEX, JSON.writeValueAsBytes(BuiltIn.of(files, entries)));
+        BuiltIn index = BuiltIn.of(files, entries);
+        write(BuiltIn.INDEX, JSON.writeValueAsBytes(index));
+        write(BuiltIn.PREPARED, Preparation.of(files, index, cache));
     }
 
     /** Takes away everything of the build before, so that the jar holds nothing else. */

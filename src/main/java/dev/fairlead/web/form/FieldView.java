@@ -71,7 +71,13 @@ public record FieldView(String pointer, FieldShape shape, String label, String v
 
     /** The single readings; one empty one when there is none. */
     public List<String> readings() {
-        return value.isEmpty() || stated() ? List.of("") : List.of(value.split("; "));
+        String all = stated() ? value.substring(0, value.lastIndexOf(Typed.PLUS_MINUS)) : value;
+        return all.isEmpty() ? List.of("") : List.of(all.split("; "));
+    }
+
+    /** The error that the value states, as typed; empty where it has the usual one. */
+    public String error() {
+        return stated() ? value.substring(value.lastIndexOf(Typed.PLUS_MINUS) + Typed.PLUS_MINUS.length()) : "";
     }
 
     /** What stands in the boxes of the field; with {@code again}, an empty box for one more reading where that makes sense. */
@@ -83,9 +89,9 @@ public record FieldView(String pointer, FieldShape shape, String label, String v
         return all;
     }
 
-    /** A value that states its own error, which a form cannot show in one box. */
+    /** A value that states an error of its own, which has a box of its own. */
     public boolean stated() {
-        return value.startsWith("{");
+        return kind() == Kind.QUANTITY && value.contains(Typed.PLUS_MINUS);
     }
 
     /** Keys on a telephone or tablet: digits with a separator, unless a minus or an inch sign may be needed. */

@@ -61,11 +61,21 @@ public final class Fields {
         Optional<Case> read = opened.reading().value();
         if (read.isPresent() && Edit.get(read.get(), pointer) instanceof Measured m && m.known()) {
             String echo = Words.quantity(m, shape);
+            if (typed.contains(Typed.PLUS_MINUS)) {
+                return new FieldView.Note("echo", echo + " ± " + Words.number(m.unit().to(shape.about().unit(), m.sd())) + ": one standard deviation, stated with this value.",
+                        "Empty the second box to take the usual one, " + usual(shape) + ".");
+            }
             // a plain number needs no echo; a comma, an inch, or several readings do
             boolean plain = typed.matches("-?[0-9.]+( ?" + java.util.regex.Pattern.quote(shape.about().unit().symbol()) + ")?") && !echo.contains("=");
             return plain ? FieldView.Note.NONE : new FieldView.Note("echo", echo, "");
         }
         return FieldView.Note.NONE;
+    }
+
+    /** The error that is assumed where none is stated. */
+    private static String usual(FieldShape shape) {
+        double sd = shape.about().error().defaultSd();
+        return sd == 0 ? "none" : Words.number(sd) + (shape.about().unit().symbol().isEmpty() ? "" : " " + shape.about().unit().symbol());
     }
 
     private static FieldView.Note said(String tone, Problem p, String before) {

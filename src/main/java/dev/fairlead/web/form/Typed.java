@@ -14,10 +14,16 @@ public final class Typed {
     /** Before the pointer of a fact, for the choice between a value, unknown and inapplicable. */
     public static final String STATE = "state:";
 
+    /** Before the pointer of a quantity, for the error that it states itself. */
+    public static final String ERROR = "error:";
+    /** Between a quantity and its error. */
+    static final String PLUS_MINUS = " ± ";
+
     private Typed() {}
 
     /**
-     * What was typed, by pointer; several readings of one quantity have semicolons between. {@code only}, unless empty, takes that fact alone.
+     * What was typed, by pointer; several readings of one quantity have semicolons between, a stated
+     * error stands behind ±. {@code only}, unless empty, takes that fact alone.
      */
     public static Map<String, String> of(Map<String, List<String>> sent, String only) {
         Map<String, String> typed = new LinkedHashMap<>();
@@ -28,10 +34,17 @@ public final class Typed {
                 String state = sent.getOrDefault(STATE + pointer, List.of()).stream().filter(v -> !v.isEmpty()).findFirst().orElse("");
                 String value = sent.getOrDefault(pointer, List.of()).stream().map(String::strip).filter(v -> !v.isEmpty()).collect(Collectors.joining("; "));
                 // a value that somebody typed outweighs a mark that was left standing
-                typed.put(pointer, value.isEmpty() ? state : word(value));
+                typed.put(pointer, value.isEmpty() ? state : word(value) + error(sent, pointer, word(value)));
             }
         });
         return typed;
+    }
+
+    /** An error that was stated stays with the value when only that is changed; an error that is typed behind the value outweighs it. */
+    private static String error(Map<String, List<String>> sent, String pointer, String value) {
+        String error = sent.getOrDefault(ERROR + pointer, List.of()).stream().map(String::strip).filter(v -> !v.isEmpty()).findFirst().orElse("");
+        boolean none = error.isEmpty() || value.equals("unknown") || value.equals("does-not-apply") || value.matches(".*(±|\\+/?-).*");
+        return none ? "" : PLUS_MINUS + error;
     }
 
     private static boolean single(FieldShape f) {

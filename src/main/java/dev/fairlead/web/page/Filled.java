@@ -1,5 +1,6 @@
 package dev.fairlead.web.page;
 
+import dev.fairlead.intake.CasePaths;
 import dev.fairlead.intake.CaseTree;
 
 /** Counts the values that stand in a part of a case. */
@@ -8,7 +9,8 @@ final class Filled {
 
     static int count(CaseTree tree, String pointer) {
         int size = tree.size(pointer);
-        if (size == 0) {
+        boolean fact = CasePaths.field(pointer).map(f -> f.kind().fact()).orElse(false);
+        if (size == 0 || fact) {
             return tree.get(pointer).isPresent() ? 1 : 0;
         }
         int all = 0;

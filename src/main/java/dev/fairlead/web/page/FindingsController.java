@@ -35,6 +35,7 @@ final class FindingsController extends Controller {
 
     private void numbers(Context ctx) {
         Opened opened = opened(ctx);
-        page(ctx, opened, "web/numbers.jte", "numbers", "Worked numbers", Map.of());
+        page(ctx, opened, "web/numbers.jte", "numbers", "Worked numbers",
+                Map.of("cited", Numbers.cited(site.reports().panel(opened), site.reports().checks().catalogue().sources())));
     }
 }

@@ -36,7 +36,9 @@ final class FormController extends Controller {
     }
 
     private void show(Context ctx) {
-        show(ctx, editable(ctx), Map.of());
+        String taken = query(ctx, "taken");
+        show(ctx, editable(ctx), !taken.matches("[1-9]") ? Map.of() : Map.of("said", "The suggestion is in the case: " + taken + (taken.equals("1") ? " value was" : " values were")
+                + " changed. Undo takes it back in one step."));
     }
 
     private void show(Context ctx, Opened opened, Map<String, Object> more) {

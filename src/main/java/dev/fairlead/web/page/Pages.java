@@ -14,6 +14,7 @@ public final class Pages {
         new CasesController(site, cases).install(routes);
         new FormController(site).install(routes);
         new FindingsController(site).install(routes);
+        new PlanController(site).install(routes);
         new WaiveController(site).install(routes);
         new VisitsController(site).install(routes);
         new ChairController(site).install(routes);

@@ -66,6 +66,21 @@ public record Panel(Optional<Report> report, List<Problem> problems, boolean typ
         return report.flatMap(r -> r.findings().all().stream().filter(f -> f.id().equals(id)).findFirst());
     }
 
+    /** Titles of criteria by their identifiers, without one. */
+    public String titles(List<String> ids, String without) {
+        return ids.stream().filter(id -> !id.equals(without)).map(this::title).collect(Collectors.joining("; "));
+    }
+
+    /** The title of a criterion's finding; its identifier when the case has none. */
+    public String title(String id) {
+        return finding(id).map(Finding::title).orElse(id);
+    }
+
+    /** What a criterion's finding shows of this case. */
+    public String seen(String id) {
+        return finding(id).map(Finding::seen).orElse("");
+    }
+
     private void add(List<Group> groups, String mark, String word, Predicate<Finding> which, boolean open) {
         List<Finding> found = report.map(r -> r.findings().forReading().stream().filter(which).toList()).orElse(List.of());
         if (!found.isEmpty()) {

@@ -2,6 +2,7 @@ package dev.fairlead.web.page;
 
 import dev.fairlead.check.Checked;
 import dev.fairlead.findings.Missing;
+import dev.fairlead.report.sheet.Paper;
 import dev.fairlead.web.PageError;
 import dev.fairlead.web.Prints;
 import dev.fairlead.web.Site;
@@ -13,7 +14,12 @@ import java.util.Map;
 import java.util.function.BiFunction;
 
 /** What can be printed or taken away of a case. */
-final class PrintController extends Controller {
+public final class PrintController extends Controller {
+    private final PaperChoice papers = new PaperChoice();
+
+    /** One paper that a sheet can be had on. */
+    public record Sheet(String paper, String words) {}
+
     PrintController(Site site) {
         super(site);
     }
@@ -23,23 +29,25 @@ final class PrintController extends Controller {
         if (site.prints().isPresent()) {
             routes.get("/cases/{name}/report.html", ctx -> send(ctx, "text/html; charset=utf-8", "report.html", (p, c) -> p.html(c)));
             routes.get("/cases/{name}/report.pdf", ctx -> send(ctx, "application/pdf", "report.pdf", (p, c) -> p.pdf(c)));
-            routes.get("/cases/{name}/sheet.pdf", ctx -> send(ctx, "application/pdf", "sheet.pdf", PrintController::sheet));
+            routes.get("/cases/{name}/sheet.pdf", ctx -> send(ctx, "application/pdf", "sheet.pdf",
+                    (p, c) -> sheet(p, c, papers.asked(ctx.queryParam("paper"), ctx.header("Accept-Language")))));
         }
     }
 
     private void show(Context ctx) {
         Opened opened = opened(ctx);
         List<Missing> lacks = site.prints().flatMap(p -> site.reports().checked(opened).map(p::noSheet)).orElse(List.of());
-        page(ctx, opened, "web/report.jte", "report", "Report", Map.of("prints", site.prints().isPresent(), "noSheet", lacks, "panel", site.reports().surePanel(opened)));
+        page(ctx, opened, "web/report.jte", "report", "Report", Map.of("prints", site.prints().isPresent(), "noSheet", lacks,
+                "sheets", papers.all(ctx.header("Accept-Language")).stream().map(p -> new Sheet(p.name(), PaperChoice.words(p))).toList(), "panel", site.reports().surePanel(opened)));
     }
 
-    private static byte[] sheet(Prints prints, Checked checked) {
+    private static byte[] sheet(Prints prints, Checked checked, Paper paper) {
         List<Missing> lacks = prints.noSheet(checked);
         if (!lacks.isEmpty()) {
             throw new PageError(409, "There is no bench sheet yet, for nothing of the wire can be drawn",
                     "Fill in what is missing: " + String.join(", ", lacks.stream().map(Missing::words).toList()) + ".");
         }
-        return prints.sheet(checked);
+        return prints.sheet(checked, paper);
     }
 
     private void send(Context ctx, String type, String what, BiFunction<Prints, Checked, Object> make) {

@@ -23,31 +23,37 @@ import java.util.stream.IntStream;
 /** A person answers for a finding, with reason and expiry; a waiver that would not hold is not written. */
 public final class WaiveController extends Controller {
     private static final int WEEKS = 12;
+    private static final Map<String, String> EMPTY = Map.of("reason", "Say why the finding is accepted.", "by", "Say who answers for it.", "date", "Give the day of the waiver.",
+            "expires", "Give the day after which it no longer holds.");
 
     WaiveController(Site site) {
         super(site);
     }
 
     void install(RoutesConfig routes) {
-        routes.get("/cases/{name}/waive/{id}", ctx -> show(ctx, editable(ctx), "", Map.of()));
+        routes.get("/cases/{name}/waive/{id}", ctx -> show(ctx, editable(ctx), Map.of(), Map.of()));
         routes.post("/cases/{name}/waive/{id}", this::waive);
     }
 
-    private void show(Context ctx, Opened opened, String complaint, Map<String, String> typed) {
+    private void show(Context ctx, Opened opened, Map<String, String> complaints, Map<String, String> typed) {
         LocalDate day = opened.reading().value().flatMap(c -> c.date().value()).orElse(site.today().get());
         Map<String, String> values = new LinkedHashMap<>(Map.of("reason", "", "by", "", "date", day.toString(), "expires", day.plusWeeks(WEEKS).toString()));
         values.putAll(typed);
-        page(ctx, opened, "web/waive.jte", "findings", "Waive a finding", Map.of("finding", finding(ctx, opened), "values", values, "complaint", complaint, "there", there(opened, ctx.pathParam("id")),
+        page(ctx, opened, "web/waive.jte", "findings", "Waive a finding", Map.of("finding", finding(ctx, opened), "values", values, "complaints", complaints, "there", there(opened, ctx.pathParam("id")),
                 "roles", Arrays.stream(Role.values()).map(Role::word).toList()));
     }
 
-    /** A waiver of a finding that stands in the case, whether it holds or not. */
-    public record Entry(String pointer, String reason, String by, String expires) {}
+    /**
+     * A waiver of a finding that stands in the case.
+     *
+     * @param lapsed why it does not hold; empty when it does
+     */
+    public record Entry(String pointer, String reason, String by, String expires, String lapsed) {}
 
-    private static List<Entry> there(Opened opened, String criterion) {
+    private List<Entry> there(Opened opened, String criterion) {
         CaseTree tree = opened.tree().orElseThrow();
         return IntStream.range(0, tree.size("/waivers")).mapToObj(i -> "/waivers/" + i).filter(at -> opened.typed(at + "/criterion").equals(criterion))
-                .map(at -> new Entry(at, opened.typed(at + "/reason"), opened.typed(at + "/by"), opened.typed(at + "/expires"))).toList();
+                .map(at -> new Entry(at, opened.typed(at + "/reason"), opened.typed(at + "/by"), opened.typed(at + "/expires"), lapsed(opened, at))).toList();
     }
 
     private void waive(Context ctx) {
@@ -60,9 +66,9 @@ public final class WaiveController extends Controller {
         CaseTree tree = opened.tree().orElseThrow().copy();
         int n = tree.size("/waivers");
         write(tree, n, finding.id(), typed);
-        String complaint = complaint(tree.read(opened.name()), n);
-        if (!complaint.isEmpty()) {
-            show(ctx.status(422), opened, complaint, typed);
+        Map<String, String> complaints = complaints(tree.read(opened.name()), n, typed);
+        if (!complaints.isEmpty()) {
+            show(ctx.status(422), opened, complaints, typed);
             return;
         }
         site.desk().rework(opened.name(), version(ctx), t -> write(t, n, finding.id(), typed));
@@ -75,19 +81,43 @@ public final class WaiveController extends Controller {
         typed.forEach((key, value) -> tree.set(at + "/" + key, value));
     }
 
-    /** Why the waiver would not be read or would not hold; empty when it would. */
-    private String complaint(Reading reading, int n) {
+    private String lapsed(Opened opened, String at) {
+        return site.reports().report(opened).flatMap(r -> r.findings().waiverNotes().stream().filter(w -> w.pointer().equals(at)).findFirst())
+                .map(w -> dev.fairlead.web.form.Words.capital(w.text()) + ".").orElse("");
+    }
+
+    /** Why the waiver would not be read or would not hold, by the field that it is about, or by no field; nothing when it would. */
+    private Map<String, String> complaints(Reading reading, int n, Map<String, String> typed) {
+        Map<String, String> all = new LinkedHashMap<>();
+        typed.forEach((key, value) -> {
+            if (value.isEmpty()) {
+                all.put(key, EMPTY.get(key));
+            }
+        });
         String at = "/waivers/" + n;
         for (Problem p : reading.errors()) {
             if (p.pointer().startsWith(at)) {
-                return "Expected " + p.expected() + ", found " + p.found() + ". " + p.mend();
+                String key = p.pointer().substring(Math.min(p.pointer().length(), at.length() + 1));
+                all.put(typed.containsKey(key) ? key : "", "Expected " + p.expected() + ", found " + p.found() + "." + (p.mend().isEmpty() ? "" : " " + dev.fairlead.web.form.Words.capital(p.mend()) + "."));
             }
         }
-        if (!reading.read()) {
-            return "The case cannot be read as it stands, so nothing can be waived. Mend what is listed under findings first.";
+        if (all.isEmpty() && !reading.read()) {
+            all.put("", "The case cannot be read as it stands, so nothing can be waived. Mend what is listed under findings first.");
         }
-        return site.reports().checks().check(reading, "", site.today().get(), false).report().findings().waiverNotes().stream()
-                .filter(w -> w.pointer().equals(at)).map(WaiverNote::text).findFirst().map(dev.fairlead.web.form.Words::capital).orElse("");
+        if (all.isEmpty()) {
+            site.reports().checks().check(reading, "", site.today().get(), false).report().findings().waiverNotes().stream().filter(w -> w.pointer().equals(at)).findFirst()
+                    .ifPresent(w -> all.put(about(w), dev.fairlead.web.form.Words.capital(w.text()) + "."));
+        }
+        return all;
+    }
+
+    private static String about(WaiverNote note) {
+        return switch (note.kind()) {
+            case NO_SUBSTANCE -> "reason";
+            case EXPIRED -> "expires";
+            case NOT_YET -> "date";
+            default -> "";
+        };
     }
 
     private Finding finding(Context ctx, Opened opened) {

@@ -6,6 +6,8 @@ import dev.fairlead.measure.Measures;
 import dev.fairlead.measure.Workbook;
 import dev.fairlead.measure.part.Parts;
 import dev.fairlead.model.Case;
+import dev.fairlead.rules.QuickJudge;
+import dev.fairlead.rules.Ending;
 import dev.fairlead.rules.CriterionResult;
 import dev.fairlead.rules.Judge;
 import dev.fairlead.rules.Judgement;
@@ -26,6 +28,7 @@ import org.junit.jupiter.api.Test;
 class TruthTest {
     private static final long SEED = 11;
     private static final int EACH = 3;
+    private static final Set<String> BY_BEAM_MODEL = Set.of("no-permanent-set", "vertical-force");
 
     private static final Rulebase RULES = Rulebase.builtIn();
     private static final Judge JUDGE = RULES.judge();
@@ -54,6 +57,25 @@ class TruthTest {
     @Test
     void mixedCasesAreFoundAsPlanted() {
         Cohort.generate(250, SEED).forEach(c -> check(c, c.made().id() + " " + c.planted()));
+    }
+
+    /** Without the beam model, so that there are enough for any two faults or gaps to meet. */
+    @Test
+    void faultsAndGapsThatMeetDoNotHideEachOther() {
+        QuickJudge judge = RULES.quickJudge();
+        List<String> ids = judge.criteria();
+        Cohort.generate(4_000, SEED + 1).parallel().forEach(c -> {
+            Ending[] ends = judge.endings(Measures.of(c.made(), Optional.empty(), Workbook.none(), Parts.full().withoutForces()).facts(), c.made().stage());
+            Set<String> warns = new TreeSet<>(c.warns());
+            Set<String> open = new TreeSet<>(c.notAssessed());
+            for (int i = 0; i < ends.length; i++) {
+                String id = ids.get(i);
+                if (ends[i] != null && !BY_BEAM_MODEL.contains(id)) {
+                    assertThat(ends[i].warns()).as(c.made().id() + " " + id + " " + c.planted()).isEqualTo(warns.contains(id));
+                    assertThat(ends[i] == Ending.NOT_ASSESSED).as(c.made().id() + " " + id + " " + c.planted()).isEqualTo(open.contains(id));
+                }
+            }
+        });
     }
 
     @Test

@@ -1,0 +1,42 @@
+package dev.fairlead.web.plan;
+
+import dev.fairlead.check.whatif.Outlook;
+import dev.fairlead.check.whatif.WhatIf;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What a search for other plans has come to.
+ *
+ * @param state whether it is still under way
+ * @param found what it found; empty unless it is done
+ * @param warnings each open warning with what would clear it
+ * @param together one plan for all that can be cleared without harm; empty when there is none
+ */
+public record Answer(State state, Optional<WhatIf> found, List<Warning> warnings, Optional<Offer> together) {
+    static final Answer SEARCHING = new Answer(State.SEARCHING, Optional.empty(), List.of(), Optional.empty());
+    static final Answer ENDED = new Answer(State.ENDED, Optional.empty(), List.of(), Optional.empty());
+
+    /** Under way, done, or ended because it took too long. */
+    public enum State { SEARCHING, DONE, ENDED }
+
+    /**
+     * One open warning.
+     *
+     * @param offers the smallest single change, and the smallest set without harm to others where the single one does harm
+     */
+    public record Warning(Outlook outlook, List<Offer> offers) {}
+
+    public Answer {
+        warnings = List.copyOf(warnings);
+    }
+
+    /** The same for one warning alone; its list is empty when that criterion does not warn. */
+    public Answer about(String criterion) {
+        return new Answer(state, found, warnings.stream().filter(w -> w.outlook().finding().id().equals(criterion)).toList(), Optional.empty());
+    }
+
+    public boolean searching() {
+        return state == State.SEARCHING;
+    }
+}

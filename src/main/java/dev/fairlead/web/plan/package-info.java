@@ -1,0 +1,2 @@
+/** Other plans of a case, searched beside the pages: what would clear a warning, and what that would change. */
+package dev.fairlead.web.plan;

@@ -1,0 +1,74 @@
+package dev.fairlead.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.fairlead.intake.CaseReader;
+import java.net.http.HttpResponse;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What would clear a warning, without any script: the page, and taking a suggestion over. */
+class PlanPageTest {
+    private static final String BASE = "/cases/sample.json";
+
+    @TempDir
+    Path folder;
+
+    private static String settled(Pages pages, String path) throws Exception {
+        for (int i = 0; i < 200; i++) {
+            HttpResponse<String> r = pages.get(path);
+            assertThat(r.statusCode()).isEqualTo(200);
+            if (!r.body().contains("plans searching")) {
+                return r.body();
+            }
+        }
+        throw new AssertionError("the search never ended");
+    }
+
+    @Test
+    void aSuggestionIsTakenOverInOneStepAndUndoneInOne() throws Exception {
+        try (Pages pages = Pages.withSample(folder)) {
+            Map<String, String> form = new HashMap<>(Map.of("version", pages.version(BASE + "/form/mouth"), "/bite/overjet", "1.5", "/stage", "indication", "/plan/advanceLeft", "2",
+                    "/plan/advanceRight", "2"));
+            pages.post(BASE + "/form/mouth", form);
+            String before = pages.file("sample.json");
+            assertThat(pages.get(BASE + "/findings").body()).contains(BASE + "/whatif\"", BASE + "/whatif/overjet-after");
+            assertThat(settled(pages, BASE + "/whatif")).contains("Take over into the case", "other plans were measured and judged");
+            String page = settled(pages, BASE + "/whatif/overjet-after");
+            Map<String, String> sent = new HashMap<>();
+            Matcher m = Pattern.compile("<input type=\"hidden\" name=\"(version|/[^\"]+)\" value=\"([^\"]*)\">").matcher(page.substring(page.indexOf("class=\"offer\"")));
+            while (m.find()) {
+                sent.put(m.group(1), m.group(2));
+            }
+            assertThat(sent).containsEntry("/plan/advanceLeft", "0.5").containsEntry("/plan/advanceRight", "0.5").containsKey("version");
+            HttpResponse<String> taken = pages.post(BASE + "/whatif", sent);
+            assertThat(taken.statusCode()).isEqualTo(303);
+            String to = taken.headers().firstValue("Location").orElseThrow();
+            assertThat(to).contains("/form/plan?taken=2#f_plan_advance");
+            assertThat(pages.get(to.substring(to.indexOf("/cases"), to.indexOf('#'))).body()).contains("2 values were changed", "Undo takes it back");
+            assertThat(CaseReader.read(folder.resolve("sample.json")).value().orElseThrow().plan().advanceLeft().value()).isEqualTo(0.5);
+            assertThat(pages.get(BASE + "/findings").body()).containsPattern("class=\"finding pass\" id=\"overjet-after\"");
+            pages.post(BASE + "/undo?to=plan", Map.of("version", pages.version(BASE + "/form/plan")));
+            assertThat(pages.file("sample.json")).isEqualTo(before);
+            assertThat(pages.post(BASE + "/whatif", Map.of("version", pages.version(BASE + "/form/plan"))).statusCode()).isEqualTo(400);
+            assertThat(pages.get(BASE + "/whatif/no-such-criterion").statusCode()).isEqualTo(404);
+        }
+    }
+
+    @Test
+    void aValueThatAnotherWindowChangedMeanwhileIsNotOverwritten() throws Exception {
+        try (Pages pages = Pages.withSample(folder)) {
+            String seen = pages.version(BASE + "/form/plan");
+            pages.post(BASE + "/form/plan", Map.of("version", seen, "/plan/advanceLeft", "1.5"));
+            HttpResponse<String> r = pages.post(BASE + "/whatif", Map.of("version", seen, "/plan/advanceLeft", "0.5"));
+            assertThat(r.statusCode()).isEqualTo(409);
+            assertThat(r.body()).contains("Two windows changed the same facts");
+            assertThat(CaseReader.read(folder.resolve("sample.json")).value().orElseThrow().plan().advanceLeft().value()).isEqualTo(1.5);
+        }
+    }
+}
