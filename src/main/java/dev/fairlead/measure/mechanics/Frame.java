@@ -12,6 +12,7 @@ final class Frame {
     final double[][] stiffness;
     /** Shape of each element; null: straight. */
     private final Bow[] bows;
+    private AtRest rested;
 
     private Frame(double[] rest, Section section, double[] up, Bow[] bows) {
         this.rest = rest;
@@ -62,6 +63,26 @@ final class Frame {
     /** Shape of an element; null where it is straight. */
     Bow bow(int e) {
         return bows == null ? null : bows[e];
+    }
+
+    /** Tangent stiffness of the unloaded wire, and what was kept of its elements: worked out once for all ways of holding it. */
+    record AtRest(double[] own, double[] next, double[] memory) {}
+
+    AtRest atRest() {
+        if (rested == null) {
+            var matrix = new ChainMatrix(new boolean[6 * nodes()]);
+            var element = new CorotationalElement();
+            double[] memory = new double[CorotationalElement.KEPT * elements()];
+            FrameState state = FrameState.atRest(this);
+            for (int e = 0; e < elements(); e++) {
+                element.force(this, e, state);
+                element.keep(memory, e);
+                element.tangent(this, e, false, null);
+                element.addTo(matrix, e);
+            }
+            rested = new AtRest(matrix.own, matrix.next, memory);
+        }
+        return rested;
     }
 
     /** Direction of the wire at rest at a share of an element, as a unit vector. */

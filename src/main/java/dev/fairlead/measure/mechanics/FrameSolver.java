@@ -88,9 +88,7 @@ final class FrameSolver {
     /** Small displacements: one solution of the stiffness matrix at rest. Empty: the frame is a mechanism. */
     Optional<Equilibrium> linear(double[] imposed, double[] loads) {
         FrameState rest = FrameState.atRest(frame);
-        if (!assemble(rest, false, false)) {
-            throw new IllegalStateException(failure);
-        }
+        rest();
         iterations = 1;
         double[] u = new double[held.length];
         for (int i = 0; i < u.length; i++) {
@@ -157,7 +155,7 @@ final class FrameSolver {
             while (reached < wanted) {
                 double next = wanted - reached <= size * 1.000001 ? wanted : reached + size;
                 before.set(state);
-                if (converge(state, imposed, loads, next)) {
+                if (converge(state, imposed, loads, reached, next)) {
                     reached = next;
                 } else {
                     state.set(before);
@@ -180,9 +178,11 @@ final class FrameSolver {
     }
 
     /** Leaves the tangent at the balance found assembled, though not factorised. */
-    private boolean converge(FrameState state, double[] imposed, double[] loads, double share) {
+    private boolean converge(FrameState state, double[] imposed, double[] loads, double from, double share) {
         failure = "";
-        if (!assemble(state, false, false)) {
+        if (from == 0) {
+            rest();
+        } else if (!assemble(state, false, false)) {
             return false;
         }
         for (int i = 0; i <= MAX_ITERATIONS; i++) {
@@ -222,6 +222,18 @@ final class FrameSolver {
         }
         failure = "no convergence in " + MAX_ITERATIONS + " iterations";
         return false;
+    }
+
+    /** The unloaded wire. */
+    private void rest() {
+        Frame.AtRest rest = frame.atRest();
+        System.arraycopy(rest.own(), 0, matrix.own, 0, matrix.own.length);
+        System.arraycopy(rest.next(), 0, matrix.next, 0, matrix.next.length);
+        System.arraycopy(rest.memory(), 0, memory, 0, memory.length);
+        for (double[] nothing : new double[][] {internal, stress, ends, turns}) {
+            Arrays.fill(nothing, 0);
+        }
+        energy = 0;
     }
 
     /**
