@@ -22,7 +22,7 @@ import java.util.concurrent.FutureTask;
 final class Browsing implements AutoCloseable {
     static final Path CHROMIUM = Path.of("/usr/bin/chromium");
     /** Generous, since the machine may be busy; no test waits this long when all is well. */
-    private static final double PATIENCE_MS = 45_000;
+    static final double PATIENCE_MS = 90_000;
 
     /** What is looked at by one browser; what it complains of is added to the list. */
     interface Look<T> {

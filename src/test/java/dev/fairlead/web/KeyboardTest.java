@@ -66,7 +66,7 @@ class KeyboardTest {
 
     private static void arrive(Page page, Section s) {
         try {
-            page.waitForURL("**/form/" + s.key(), new Page.WaitForURLOptions().setTimeout(20_000));
+            page.waitForURL("**/form/" + s.key(), new Page.WaitForURLOptions().setTimeout(Browsing.PATIENCE_MS));
         } catch (com.microsoft.playwright.TimeoutError e) {
             throw new AssertionError("never came to " + s.key() + ", but stands on " + page.url() + ", which says: " + page.innerText("main"), e);
         }
