@@ -102,6 +102,7 @@ public final class Main {
         line.setCaseInsensitiveEnumValuesAllowed(true);
         line.setUsageHelpWidth(80);
         line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
+        UsageErrors.on(line);
         line.setExecutionExceptionHandler((e, command, parsed) -> failed(console, e));
         return line;
     }
