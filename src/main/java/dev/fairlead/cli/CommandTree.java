@@ -64,6 +64,7 @@ final class CommandTree {
         line.setCaseInsensitiveEnumValuesAllowed(true);
         line.setUsageHelpWidth(80);
         line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
+        UsageErrors.on(line);
         line.setExecutionExceptionHandler((e, command, parsed) -> Main.failed(console, e));
         return line;
     }

@@ -44,10 +44,10 @@ final class SheetHtml {
         arch();
         strip();
         tables.marks();
-        layOut();
         missing();
         folds();
         tables.force();
+        layOut();
         cautions();
         checklist(Stage.BENCH, "At the bench", "Answered before the wire leaves the bench.");
         checklist(Stage.INSERTION, "At the chair", "Answered as the wire goes in.");
