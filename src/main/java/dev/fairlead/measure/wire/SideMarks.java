@@ -45,7 +45,7 @@ public record SideMarks(Side side, Measured tube, Measured firstBend, Measured o
     /** A wire that goes round an arch to one fold on either side. */
     private record Around(ArchCurve curve, FoldSpec fold, double lateral) {
         Blank blank() {
-            return Blank.of(new ArchGeometry(new WalkedPath(new ArchPath(curve)), fold.leg(), lateral / 2, lateral), fold, fold, TAIL);
+            return Blank.of(new ArchGeometry(new ArchPath(curve), fold.leg(), lateral / 2, lateral), fold, fold, TAIL);
         }
 
         // written out: what Java makes of a record at the first call takes a start longer than all the geometry that is looked up by it
