@@ -15,6 +15,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -110,7 +111,7 @@ final class AuditCommand implements Callable<Integer> {
         if (s.failed().any() || s.errors().any()) {
             return ExitCode.OWN_ERROR;
         }
-        if (s.notJudged() > 0) {
+        if (s.notJudged() > 0 || nothing(s)) {
             return ExitCode.UNREADABLE;
         }
         long stops = s.stages().stream().mapToLong(c -> c.stop()).sum();
@@ -121,5 +122,15 @@ final class AuditCommand implements Callable<Integer> {
             case never -> false;
         };
         return fails ? ExitCode.FINDINGS : ExitCode.CLEAN;
+    }
+
+    /** Says so where there was no case at all: an empty audit must not look like a clean one. */
+    private boolean nothing(Summary s) {
+        if (s.judged() > 0) {
+            return false;
+        }
+        console.err().println("No case was found in " + paths.stream().map(Path::toString).collect(Collectors.joining(", "))
+                + "; an audit looks for .json, .yaml, .yml, .ndjson, .csv, .xlsx and .zip.");
+        return true;
     }
 }

@@ -2,15 +2,21 @@ package dev.fairlead.cli;
 
 import dev.fairlead.intake.CaseReader;
 import dev.fairlead.intake.Format;
+import dev.fairlead.intake.Problem;
 import dev.fairlead.intake.Reading;
+import dev.fairlead.intake.Severity;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
+import java.util.List;
+import java.util.Optional;
 
 /**
  * A case as it was named in a call, and what reading it gave.
@@ -28,10 +34,24 @@ record Named(String name, Reading reading, String hash) {
             String shown = name.equals("-") ? "standard input" : name;
             return new Named(shown, CaseReader.read(bytes, shown, Format.BY_NAME), HexFormat.of().formatHex(sha256().digest(bytes)));
         } catch (NoSuchFileException e) {
-            throw new Main.Stop(ExitCode.UNREADABLE, name + ": there is no such file");
-        } catch (IOException | java.nio.file.InvalidPathException e) {
-            throw new Main.Stop(ExitCode.UNREADABLE, name + ": cannot be read (" + e.getMessage() + ")");
+            boolean pattern = name.indexOf('*') >= 0 || name.indexOf('?') >= 0;
+            return unreadable(name, pattern ? "a pattern that no file matches" : "no such file", "look at the name and the folder, " + Path.of("").toAbsolutePath());
+        } catch (AccessDeniedException e) {
+            return unreadable(name, "a file that you are not allowed to read", "look at its permissions");
+        } catch (InvalidPathException e) {
+            return unreadable(name, "no name of a file", "look at the name");
+        } catch (IOException e) {
+            if (Files.isDirectory(Path.of(name))) {
+                return unreadable(name, "a folder", "name the files in it, or use audit, which takes folders");
+            }
+            return unreadable(name, "one that cannot be read (" + e.getMessage() + ")", "look at the name and the disk");
         }
+    }
+
+    /** One file that cannot be read leaves the others to be checked. */
+    private static Named unreadable(String name, String found, String mend) {
+        Problem problem = new Problem(Severity.ERROR, "", 0, 0, "a file with a case", found, Optional.empty(), mend);
+        return new Named(name, new Reading(name, Optional.empty(), List.of(problem)), "");
     }
 
     /** Says on {@code console} why the case was refused. */

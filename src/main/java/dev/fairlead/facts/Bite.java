@@ -13,6 +13,7 @@ import dev.fairlead.model.Measured;
  * @param anteriorShift the jaw slides forward on closing
  * @param midlineOff absolute distance of the lower midline from the face, mm
  * @param sidedPlan the plan names a side that advances more
+ * @param carriesBack that side is the one to which the midline is shifted, so that the front moves back to the face
  */
 @StandsAt("/bite")
 public record Bite(
@@ -23,5 +24,6 @@ public record Bite(
         Measured anb,
         Answer anteriorShift,
         Measured midlineOff,
-        Answer sidedPlan)
+        Answer sidedPlan,
+        Answer carriesBack)
                 implements CaseFact {}

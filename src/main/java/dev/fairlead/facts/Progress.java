@@ -8,6 +8,7 @@ import dev.fairlead.model.Measured;
  *
  * @param sidesApart absolute difference of cumulative activation left and right, mm
  * @param sidedPlan the plan names a side that advances more
+ * @param otherSideLeads cumulative activation of the side that is to advance less, less that of the side that is to advance more, mm
  * @param sinceRecheck advance since the inclination was last measured, mm
  */
 @StandsAt("/visits")
@@ -15,5 +16,6 @@ public record Progress(
         Place place,
         Measured sidesApart,
         Answer sidedPlan,
+        Measured otherSideLeads,
         Measured sinceRecheck)
                 implements CaseFact {}

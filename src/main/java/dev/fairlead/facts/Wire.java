@@ -9,7 +9,7 @@ import dev.fairlead.model.Measured;
  * @param round its section is round
  * @param steel it is stainless steel
  * @param offPlan absolute difference from the planned diameter, mm
- * @param stiffnessRatio bending stiffness E times I against round steel of the reference size
+ * @param stiffnessRatio bending stiffness E times I against round steel of the planned diameter
  * @param blankSpare blank length less what arch, folds, tubes and tails take, mm
  * @param misfitRms root-mean-square misfit of the arch form to the patient's arch, mm
  * @param misfitWorst largest misfit, mm

@@ -1,22 +1,27 @@
 package dev.fairlead.findings;
 
 import dev.fairlead.findings.WaiverNote.Kind;
+import dev.fairlead.model.Choices.Role;
 import dev.fairlead.model.Waiver;
 import dev.fairlead.rules.Catalogue;
 import dev.fairlead.rules.Criterion;
 import dev.fairlead.rules.Ending;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** Lays the case's waivers over how its criteria end; a waiver that does not hold is noted, never passed over in silence. */
 final class Waivers {
     /** A reason shorter than this says nothing that a second reader could weigh; common practice, no source. */
     private static final int SUBSTANCE = 20;
+    /** A stop asks for a licensed clinician to look before the next step. */
+    private static final Set<Role> ANSWERS_FOR_STOPS = EnumSet.of(Role.CLINICIAN, Role.SUPERVISOR, Role.DIRECTOR);
 
     private final Catalogue catalogue;
     private final Optional<LocalDate> day;
@@ -69,6 +74,9 @@ final class Waivers {
         } else if (ending == Ending.STOP && !substance(w.reason().get(), criterion)) {
             note(pointer, id, Kind.NO_SUBSTANCE, "a stop is waived for a reason of substance: at least " + SUBSTANCE
                     + " characters that do not merely repeat the criterion");
+        } else if (ending == Ending.STOP && !ANSWERS_FOR_STOPS.contains(w.by().get())) {
+            note(pointer, id, Kind.WRONG_ROLE, "a stop is answered for by a clinician, supervisor or director, not by the role "
+                    + w.by().get().word());
         } else {
             holding.put(id, new AppliedWaiver(pointer, w.reason().get().strip(), w.by().get(), w.date().get(), w.expires().get()));
         }

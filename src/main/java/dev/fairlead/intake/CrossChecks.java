@@ -16,6 +16,9 @@ final class CrossChecks {
         DateOrder.check(c, to);
         NumberingTrap.check(c, to);
         SideSwaps.check(c, to);
+        VisitSlips.check(c, to);
+        StageReached.check(c, to);
+        OddValues.check(c, to);
     }
 
     void error(String pointer, String expected, String found, String slip, String mend) {

@@ -1,7 +1,9 @@
 package dev.fairlead.intake;
 
 import dev.fairlead.model.Case;
+import dev.fairlead.model.Choices.Sides;
 import dev.fairlead.model.Fact;
+import dev.fairlead.model.Visit;
 import java.time.LocalDate;
 
 /** Dates that cannot follow each other as they stand. The order of holding arch and removal of brackets is left to its criterion. */
@@ -29,6 +31,18 @@ final class DateOrder {
         order("/holding/cemented", c.holding().cemented(), "the day of the impression", c.holding().impression(), to);
         order("/holding/impression", c.holding().impression(), "the day of insertion", c.insertion().date(), to);
         order("/holding/debonded", c.holding().debonded(), "the day of insertion", c.insertion().date(), to);
+        Fact<LocalDate> last = lastOpening(c);
+        order("/holding/cemented", c.holding().cemented(), "the last activation", last, to);
+        order("/holding/debonded", c.holding().debonded(), "the last activation", last, to);
+    }
+
+    /** The day of the last visit that opened a fold. */
+    private static Fact<LocalDate> lastOpening(Case c) {
+        Fact<LocalDate> last = Fact.notApplicable();
+        for (Visit v : c.visits()) {
+            last = v.activated().isOther(Sides.NONE) && v.date().known() ? v.date() : last;
+        }
+        return last;
     }
 
     private static void visits(Case c, CrossChecks to) {

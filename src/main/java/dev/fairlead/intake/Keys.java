@@ -23,6 +23,9 @@ final class Keys {
             in.error(pointer, "each field once", Input.quoted(key) + " again", "a block that was copied and not changed", "keep one of the two");
         } else if (personal != null) {
             in.error(pointer, "a case that does not tell who the patient is", personal.found(), "", personal.mend());
+        } else if (key.matches("\\d+") && in.format == Format.YAML) {
+            in.error(pointer, "a known field", Input.quoted(key), "a decimal comma within { }, where a comma parts two fields",
+                    "write a point, or the value in quotation marks");
         } else {
             Optional<String> near = in.problems.full() ? Optional.empty() : Nearest.of(key, known);
             String mend = near.map(n -> "write " + n).orElse("known here: " + String.join(", ", known));

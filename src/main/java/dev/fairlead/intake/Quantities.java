@@ -20,6 +20,7 @@ public final class Quantities {
     private static final Pattern QUANTITY = Pattern.compile(FORM);
     private static final Pattern THOUSANDS = Pattern.compile("[+\\-\u2212]?[1-9][0-9]{0,2},[0-9]{3}");
 
+    private static final Pattern WITH_ERROR = Pattern.compile("([-+\u2212]?\\d+(?:[.,]\\d+)?)[^±]{0,6}(?:±|\\+/?[-\u2212])");
     private static final Pattern HEXADECIMAL = Pattern.compile("(?i)[+-]?0[xob][0-9a-f_]+");
 
     private Quantities() {}
@@ -53,6 +54,11 @@ public final class Quantities {
     public static Typed read(String text, Unit unit, double low, double high) {
         if (text.isBlank()) {
             return Typed.refused("nothing", "", "write a number, or unknown");
+        }
+        Matcher error = text.indexOf('±') > 0 || text.indexOf('+') > 0 ? WITH_ERROR.matcher(text) : null;
+        if (error != null && error.find()) {
+            return Typed.refused("an error behind the value", "", "write it in parts, such as {value: " + error.group(1).replace(',', '.')
+                    + ", error: 0.5}, with one standard deviation");
         }
         Matcher m = QUANTITY.matcher(text.stripTrailing());
         if (!m.matches() || HEXADECIMAL.matcher(text.strip()).matches()) {

@@ -110,4 +110,11 @@ class AuditCommandsTest {
             throw new java.io.UncheckedIOException(e);
         }
     }
+
+    @Test
+    void anAuditOfNothingIsNotClean(@TempDir Path empty) {
+        CasesTest.Run run = CasesTest.run("audit", empty.toString());
+        assertThat(run.code()).isEqualTo(3);
+        assertThat(run.err()).contains("No case was found in").contains(".ndjson");
+    }
 }

@@ -60,6 +60,14 @@ class OutputTest {
     }
 
     @Test
+    void oneFileThatCannotBeReadLeavesTheOthersToBeChecked() {
+        CasesTest.Run run = CasesTest.run("check", "gone.yaml", folder.toString(), "none*.yaml", WAIVED);
+        assertThat(run.code()).isEqualTo(3);
+        assertThat(run.err()).contains("gone.yaml: refused", "no such file", "a folder", "a pattern that no file");
+        assertThat(run.out()).contains("Case lapwing-16");
+    }
+
+    @Test
     void pdfWantsAFile() throws IOException {
         Path file = folder.resolve("report.pdf");
         assertThat(CasesTest.run("check", "--format", "pdf", WAIVED).code()).isEqualTo(2);

@@ -35,7 +35,7 @@ class FindingsTest {
     private static List<CaseFact> overjetAfter(double mm, double sd) {
         List<CaseFact> facts = new ArrayList<>(ProjectRules.base().all());
         facts.replaceAll(f -> f instanceof Bite b ? new Bite(b.place(), b.overjet(), Measured.of(mm, Unit.MM, "/bite/overjet", sd),
-                b.overbiteAfter(), b.anb(), b.anteriorShift(), b.midlineOff(), b.sidedPlan()) : f);
+                b.overbiteAfter(), b.anb(), b.anteriorShift(), b.midlineOff(), b.sidedPlan(), b.carriesBack()) : f);
         return facts;
     }
 

@@ -63,6 +63,19 @@ class WaiversTest {
     }
 
     @Test
+    void aStopIsAnsweredForByALicensedClinician() {
+        Map<String, String> steep = Map.of("IncisorPosition.inclination", "104 °");
+        for (Role role : Role.values()) {
+            Waiver w = new Waiver(Fact.of("incisor-inclination-before"), Fact.of("The film was tilted; a second film of May shows 93 degrees."),
+                    Fact.of(role), Fact.of(DAY), Fact.of(DAY));
+            boolean may = role == Role.CLINICIAN || role == Role.SUPERVISOR || role == Role.DIRECTOR;
+            assertThat(findings(steep, w).of("incisor-inclination-before").waiver().isPresent()).as(role.word()).isEqualTo(may);
+        }
+        assertThat(findings(CARIES, new Waiver(Fact.of("hygiene-and-caries"), Fact.of(REASON), Fact.of(Role.RESIDENT), Fact.of(DAY), Fact.of(DAY)))
+                .of("hygiene-and-caries").waiver()).as("a caution may be answered for by the resident").isPresent();
+    }
+
+    @Test
     void twoWaiversForOneFindingAreOneTooMany() {
         Waiver w = waiver("hygiene-and-caries", REASON, DAY, DAY);
         assertThat(findings(CARIES, w, w).waiverNotes()).singleElement().satisfies(n -> {

@@ -143,6 +143,24 @@ class CaseReaderTest {
     }
 
     @Test
+    void slipsOfYamlAreNamed() {
+        Reading comma = yaml("bite: {overjet: 5,0, overbite: 3}\n");
+        assertThat(comma.errors()).extracting(Problem::pointer).containsExactly("/bite/0");
+        assertThat(comma.errors().get(0).slip().orElseThrow()).startsWith("a decimal comma");
+        Reading tab = yaml("bite:\n\toverjet: 5\n");
+        assertThat(tab.errors().get(0).found()).isEqualTo("a tab");
+        assertThat(tab.errors().get(0).line()).isEqualTo(5);
+        Reading open = yaml("bite: {overjet: 5\nmouth: {plaqueScore: 5 %}\n");
+        assertThat(open.errors().get(1).slip().orElseThrow()).contains("not closed");
+        Reading colon = yaml("waivers:\n- reason: one: two\n");
+        assertThat(colon.errors().get(0).found()).isEqualTo("a colon where none can stand");
+        assertThat(colon.errors().get(0).slip().orElseThrow()).contains("quotation marks");
+        for (String error : new String[] {"± 0.5", "+/- 0.5 mm", "+- 0.5"}) {
+            assertThat(yaml("bite: {overjet: 5.0 " + error + "}\n").errors().get(0).mend()).as(error).contains("{value: 5.0, error: 0.5}");
+        }
+    }
+
+    @Test
     void bombsAreRefusedQuickly() {
         assertThat(json("\"x\":" + "[".repeat(900_000)).read()).isFalse();
         assertThat(yaml("x: " + "[".repeat(900_000)).read()).isFalse();

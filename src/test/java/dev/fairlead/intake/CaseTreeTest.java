@@ -20,6 +20,7 @@ class CaseTreeTest {
     @Test
     void whatAPersonTypesIsReadAsThatKindOfValue() throws UnreadableTextException {
         CaseTree t = start();
+        t.set("/stage", "activation");
         t.set("/plan/advanceLeft", "2,5");
         t.set("/plan/standOff", " 1.5 ");
         t.set("/teeth/31/width", "5.4; 5,5 mm");

@@ -13,6 +13,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class CrossChecksTest {
     private static Reading read(String part) {
+        return CaseReader.read(("fairlead: 1\nid: a\nstage: holding\n" + part).getBytes(StandardCharsets.UTF_8), "x", Format.YAML);
+    }
+
+    private static Reading early(String part) {
         return CaseReader.read(("fairlead: 1\nid: a\nstage: records\n" + part).getBytes(StandardCharsets.UTF_8), "x", Format.YAML);
     }
 
@@ -101,5 +105,44 @@ class CrossChecksTest {
         assertThat(read("visits:\n- {activated: left, left: {gapOpened: 0}, right: {gapOpened: 1}}\n").doubts()).extracting(Problem::pointer).containsExactly("/visits/0/activated");
         assertThat(read("plan: {moreOn: left, advanceLeft: 1, advanceRight: 2}\n").doubts()).extracting(Problem::pointer).containsExactly("/plan/moreOn");
         assertThat(read("landmarks: [{tooth: 33, x: -12, y: 3}, {tooth: 43, x: 12, y: 3}]\n").doubts()).extracting(Problem::pointer).containsExactly("/landmarks");
+    }
+
+    @Test
+    void factsOfALaterStageAreDoubtedForNothingJudgesThem() {
+        Reading visits = early("visits:\n- {date: 2026-05-01, blanching: yes}\n");
+        assertThat(visits.read()).isTrue();
+        assertThat(visits.doubts()).extracting(Problem::pointer).containsExactly("/stage");
+        assertThat(visits.doubts().get(0).expected()).startsWith("activation");
+        assertThat(early("holding: {cemented: 2026-09-01}\n").doubts()).extracting(Problem::pointer).containsExactly("/stage");
+        assertThat(read("visits:\n- {date: 2026-05-01}\nholding: {cemented: 2026-09-01}\n").problems()).isEmpty();
+    }
+
+    @Test
+    void whatAVisitCannotHaveIsDoubted() {
+        assertThat(pointers("visits:\n- {activated: none, left: {gapOpened: 0.3}}\n")).containsExactly("/visits/0/left/gapOpened");
+        assertThat(pointers("visits:\n- {activated: left, left: {gapOpened: 0.3}, right: {gapOpened: 0.3}}\n")).containsExactly("/visits/0/right/gapOpened");
+        assertThat(pointers("visits:\n- {activated: both, left: {gapOpened: 0.3}}\n")).isEmpty();
+        assertThat(pointers("visits:\n- {incisorAdvance: 3.0}\n- {incisorAdvance: 1.0}\n")).containsExactly("/visits/1/incisorAdvance");
+        assertThat(pointers("visits:\n- {incisorAdvance: 3.0}\n- {incisorAdvance: 2.0}\n")).isEmpty();
+        assertThat(pointers("visits:\n- {left: {molarDistal: 2.1}}\n- {left: {molarDistal: 0.2}}\n")).containsExactly("/visits/1/left/molarDistal");
+        assertThat(pointers("visits:\n- {date: 2026-05-01, activated: both}\nholding: {cemented: 2026-04-01, debonded: 2026-04-02}\n"))
+                .containsExactly("/holding/cemented", "/holding/debonded");
+        assertThat(pointers("visits:\n- {date: 2026-05-01, activated: none}\nholding: {cemented: 2026-04-01}\n")).isEmpty();
+    }
+
+    /** Goldberg 1977 and handbooks: steel wire from 154 to 200 GPa. */
+    @Test
+    void valuesThatDoNotGoTogetherAreDoubted() {
+        assertThat(pointers("wire: {material: stainless-steel, modulus: 40 GPa}\n")).containsExactly("/wire/modulus");
+        assertThat(pointers("wire: {material: stainless-steel, modulus: 154 GPa}\n")).isEmpty();
+        assertThat(pointers("wire: {material: stainless-steel, modulus: 200 GPa}\n")).isEmpty();
+        assertThat(pointers("wire: {material: nickel-titanium, modulus: 40 GPa}\n")).isEmpty();
+        assertThat(pointers("images:\n- {tooth: 34, imageWidth: 8}\n- {tooth: 34, imageWidth: 9}\n")).containsExactly("/images/1/tooth");
+    }
+
+    private static java.util.List<String> pointers(String part) {
+        Reading r = read(part);
+        assertThat(r.errors()).isEmpty();
+        return r.doubts().stream().map(Problem::pointer).toList();
     }
 }

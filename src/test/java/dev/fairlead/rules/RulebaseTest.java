@@ -21,7 +21,7 @@ class RulebaseTest {
 
     private static Bite overjetAfter(double mm) {
         Measured u = Measured.unknown("/x");
-        return new Bite(new Place("/bite", ""), u, Measured.exact(mm, Unit.MM), u, u, Answer.unknown("/x"), u, Answer.unknown("/x"));
+        return new Bite(new Place("/bite", ""), u, Measured.exact(mm, Unit.MM), u, u, Answer.unknown("/x"), u, Answer.unknown("/x"), Answer.unknown("/x"));
     }
 
     private static Status overjet(Rulebase rulebase, double mm) {

@@ -67,9 +67,13 @@ public final class RowMaker {
         }
         Waived waived = c.waivers().isEmpty() ? NO_WAIVERS : waived(c, judged, day);
         return new CaseRow(source, CaseRow.Kind.JUDGED, "", c.id(), hash, options.stage().orElse(c.stage()), c.resident().value().orElse(""),
-                day.map(Object::toString).orElse(""), endings, Arrays.stream(ids).filter(waived.criteria()::contains).toList(), missing,
+                day.map(Object::toString).orElse(""), endings, inOrder(waived.criteria()), missing,
                 waived.notes().stream().map(n -> new CaseRow.Note(n.criterion(), n.kind().word(), n.text())).toList(),
                 judged.errors().stream().map(Object::toString).toList(), reading.problems().size(), false);
+    }
+
+    private List<String> inOrder(Set<String> criteria) {
+        return criteria.isEmpty() ? List.of() : Arrays.stream(ids).filter(criteria::contains).toList();
     }
 
     private Waived waived(Case c, Endings judged, Optional<LocalDate> day) {

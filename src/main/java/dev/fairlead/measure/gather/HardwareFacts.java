@@ -6,7 +6,9 @@ import dev.fairlead.facts.Place;
 import dev.fairlead.facts.Readiness;
 import dev.fairlead.measure.space.Irregularity;
 import dev.fairlead.model.Case;
+import dev.fairlead.model.Choices.ToothState;
 import dev.fairlead.model.Hardware;
+import dev.fairlead.model.Measured;
 import dev.fairlead.model.Side;
 import dev.fairlead.model.Tooth;
 import dev.fairlead.model.Tube;
@@ -18,6 +20,8 @@ final class HardwareFacts {
     private static final Place HARDWARE = new Place("/hardware", "");
     private static final Tooth[] FIRST_MOLARS = {Tooth.of(36), Tooth.of(46)};
 
+    private static final Tooth[] SECOND_MOLARS = {Tooth.of(37), Tooth.of(47)};
+
     private HardwareFacts() {}
 
     static void add(Source s, List<CaseFact> out) {
@@ -27,9 +31,17 @@ final class HardwareFacts {
             Tube t = h.tube(side);
             out.add(new FirstMolar(MOLARS[side.ordinal()], side, Answers.erupted(s.readings().tooth(FIRST_MOLARS[side.ordinal()]).state()), t.cemented(),
                     t.loose(), t.hook(), t.height().minus(c.wire().size()),
-                    side == Side.LEFT ? c.films().secondMolarAngleLeft() : c.films().secondMolarAngleRight()));
+                    secondMolarAngle(s, side)));
         }
         out.add(new Readiness(HARDWARE, h.flexibleWireFirst(), Irregularity.index(h.contactsNow()), Irregularity.largest(h.contactsNow()),
                 h.modelOverBands(), h.buccalSegmentsFree()));
+    }
+
+    /** Where the case says that the second molar is there, "does not apply" leaves the angle open. */
+    private static Measured secondMolarAngle(Source s, Side side) {
+        boolean left = side == Side.LEFT;
+        Measured angle = left ? s.c().films().secondMolarAngleLeft() : s.c().films().secondMolarAngleRight();
+        boolean there = s.readings().tooth(SECOND_MOLARS[side.ordinal()]).state().isOther(ToothState.MISSING);
+        return angle.doesNotApply() && there ? Measured.unknown("/films/secondMolarAngle" + (left ? "Left" : "Right")) : angle;
     }
 }

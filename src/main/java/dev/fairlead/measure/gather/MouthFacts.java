@@ -7,7 +7,10 @@ import dev.fairlead.facts.Place;
 import dev.fairlead.model.Answer;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Choices.Material;
+import dev.fairlead.model.Choices.Sides;
 import dev.fairlead.model.Fact;
+import dev.fairlead.model.Measured;
+import dev.fairlead.model.Pointers;
 import java.util.List;
 
 /** Bite, hygiene, tolerance, roots and consent. */
@@ -20,10 +23,26 @@ final class MouthFacts {
     static void add(Source s, List<CaseFact> out) {
         Case c = s.c();
         out.add(new Bite(BITE, c.bite().overjet(), s.position().overjet(), s.position().overbite(), s.readings().anb(),
-                c.bite().anteriorShift(), c.bite().lowerMidline().abs(), Answers.sided(c.plan())));
+                c.bite().anteriorShift(), c.bite().lowerMidline().abs(), Answers.sided(c.plan()), carriesBack(c)));
         out.add(new Mouth(MOUTH, c.mouth().plaqueScore(), c.mouth().untreatedCaries(), c.mouth().activeGingivitis(),
                 c.mouth().nickelSensitivity(), bearsNickel(c.wire().material()), c.films().shortRoots(), c.films().resorption(),
                 c.consent().guardian(), c.consent().stabilityExplained()));
+    }
+
+    /**
+     * Opening one fold turns the front away from that side: the side to which the midline is shifted has to advance more. Nothing to
+     * carry back where the midline stands in the face or the plan is not sided.
+     */
+    private static Answer carriesBack(Case c) {
+        Fact<Sides> more = c.plan().moreOn();
+        Measured midline = c.bite().lowerMidline();
+        if (!more.known() || !midline.known()) {
+            return more.applies() && midline.applies() ? Answer.unknown(Pointers.union(midline.missing(), more.missing())) : Answer.NOT_APPLICABLE;
+        }
+        if (!Answers.sided(c.plan()).yes() || midline.value() == 0) {
+            return Answer.NOT_APPLICABLE;
+        }
+        return Answer.of(more.is(midline.value() > 0 ? Sides.LEFT : Sides.RIGHT));
     }
 
     /** Stainless steel, nickel-titanium and cobalt-chromium wires contain nickel; beta-titanium and nickel-free steel do not. */

@@ -10,10 +10,8 @@ import dev.fairlead.model.Pointers;
 import dev.fairlead.model.Unit;
 import dev.fairlead.model.WirePlan;
 
-/** Bending stiffness E I of a round wire against round stainless steel of 0.020 in: (E / E0) (d / 0.508)^4. */
+/** Bending stiffness E I of a round wire against round stainless steel of the planned diameter: (E / E0) (d / planned d)^4. */
 public final class Stiffness {
-    /** Diameter of the reference wire, mm (0.020 in). */
-    public static final double REFERENCE_DIAMETER = 0.508;
     /** Modulus of the reference wire, GPa: upper end of drawn steel wire, 160-180 (Brantley & Eliades 2001, from memory). */
     public static final double REFERENCE_MODULUS = 180;
 
@@ -24,22 +22,19 @@ public final class Stiffness {
         if (w.section().isOther(Section.ROUND) || !w.section().applies()) {
             return Measured.notApplicable();
         }
-        Measured size = w.size();
+        Measured size = w.size().ratioTo(w.plannedSize(), 1, Unit.RATIO);
         if (!w.section().known()) {
             size = size.applies() ? Measured.unknown(Pointers.union(size.missing(), w.section().missing())) : size;
         }
-        Measured section = size.known() ? size.chain(fourth(size.value()), 4 * fourth(size.value()) / size.value(), Unit.RATIO) : size;
+        Measured section = size.known() ? size.chain(Math.pow(size.value(), 4), 4 * Math.pow(size.value(), 3), Unit.RATIO) : size;
         Measured ratio = times(section, modulus(w));
-        book.add(() -> Working.of("wire.stiffness-ratio", "Wire", "bending stiffness against 0.020 in steel", ratio,
-                "(E / 180 GPa) (d / 0.508 mm)^4",
-                (w.modulus().known() ? "(" + Say.num(w.modulus()) + " / 180)" : "1") + " (" + Say.num(w.size()) + " / 0.508)^4",
+        book.add(() -> Working.of("wire.stiffness-ratio", "Wire", "bending stiffness against the planned wire in steel", ratio,
+                "(E / 180 GPa) (d / planned d)^4",
+                (w.modulus().known() ? "(" + Say.num(w.modulus()) + " / 180)" : "1") + " (" + Say.num(w.size()) + " / " + Say.num(w.plannedSize())
+                        + ")^4",
                 w.modulus().known() ? "" : "Steel of undeclared modulus is taken to be as stiff as the reference steel.",
                 "geometry", "brantley-eliades-2001"));
         return ratio;
-    }
-
-    private static double fourth(double d) {
-        return Math.pow(d / REFERENCE_DIAMETER, 4);
     }
 
     /** E over the reference: as declared; 1 for steel of undeclared modulus; unknown for other materials. */

@@ -25,7 +25,7 @@ public final class SpaceWords {
             side(r, r.side(side), book);
         }
         book.add(() -> Working.of("space.required", GROUP, "need of the whole lower arch", r.required(), "LI + left need + right need",
-                Say.sum(r.incisors(), r.left().required(), r.right().required()), "", "tanaka-johnston-1974"));
+                Say.sum(r.incisors(), r.left().required(), r.right().required()), "", "geometry"));
         book.add(() -> Working.of("space.available", GROUP, "room in the whole lower arch", r.available(),
                 "right + incisor + left segment, or the stated perimeter where a segment is missing",
                 Say.sum(r.right().available(), readings.incisorSegment(), r.left().available()), "", "common-practice"));

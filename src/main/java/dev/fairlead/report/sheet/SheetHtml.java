@@ -47,6 +47,7 @@ final class SheetHtml {
         missing();
         folds();
         tables.force();
+        layOut();
         cautions();
         checklist(Stage.BENCH, "At the bench", "Answered before the wire leaves the bench.");
         checklist(Stage.INSERTION, "At the chair", "Answered as the wire goes in.");
@@ -132,6 +133,14 @@ final class SheetHtml {
             out.open("div", "class", "missing keep").element("h2", "What is missing")
                     .element("p", "Blanks on this sheet are for want of: " + missing.stream().map(Missing::words).collect(Collectors.joining("; ")) + ".").close();
         }
+    }
+
+    /** What lies ready before the first mark is made; common practice, no source. */
+    private void layOut() {
+        out.open("div", "class", "keep").element("h2", "Lay out before you start")
+                .element("p", "The wire · a light-wire plier with one round and one square beak · a fine marker · a ruler in mm · a hard-wire cutter that"
+                        + " holds the cut end · eye protection · the working model taken over the bands.")
+                .element("p", "Whoever bends this fold for the first time practises it on a model.", "class", "hint").close();
     }
 
     private void cautions() {
