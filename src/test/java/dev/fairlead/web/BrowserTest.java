@@ -128,9 +128,20 @@ class BrowserTest {
                 }
             }
             assertThat(page.locator("#findings #hygiene-and-caries")).hasClass(Pattern.compile("caution|stop"));
+            // saves wait for each other: the last one is under way when the page shows no request for a moment
+            page.waitForCondition(() -> bothYes(name));
             Browsing.settle(page);
             assertThat(page.locator(".clash")).hasCount(0);
-            org.assertj.core.api.Assertions.assertThat(read().mouth().untreatedCaries().yes() && read().mouth().activeGingivitis().yes()).isTrue();
+            org.assertj.core.api.Assertions.assertThat(bothYes(name)).isTrue();
+        }
+    }
+
+    private boolean bothYes(String file) {
+        try {
+            var mouth = CaseReader.read(folder.resolve(file)).value().orElseThrow().mouth();
+            return mouth.untreatedCaries().yes() && mouth.activeGingivitis().yes();
+        } catch (IOException e) {
+            throw new java.io.UncheckedIOException(e);
         }
     }
 

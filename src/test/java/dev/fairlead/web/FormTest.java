@@ -167,6 +167,23 @@ class FormTest {
         assertThat(read("sample.json").space().left().value()).isEqualTo(22.2);
     }
 
+    /** Yes, no and yes again, before the answer to the first has come back. */
+    @Test
+    void aValueThatIsPutBackQuicklyIsTakenFromTheWindowThatChangedItAndFromNoOther() throws Exception {
+        String seen = pages.version(ARCH);
+        String there = String.valueOf(read("sample.json").space().left().value());
+        Map<String, String> typed = new HashMap<>(Map.of("version", seen, "window", "0".repeat(18), "/space/left", "21"));
+        pages.post(ARCH + "?changed=/space/left", typed);
+        assertThat(read("sample.json").space().left().value()).isEqualTo(21);
+        typed.put("/space/left", there);
+        typed.put("window", "1".repeat(18));
+        pages.post(ARCH, typed);
+        assertThat(read("sample.json").space().left().value()).as("another window, which never touched it").isEqualTo(21);
+        typed.put("window", "0".repeat(18));
+        pages.post(ARCH + "?changed=/space/left", typed);
+        assertThat(String.valueOf(read("sample.json").space().left().value())).isEqualTo(there);
+    }
+
     @Test
     void undoTakesBackAndRedoBringsAgain() throws Exception {
         String before = pages.file("sample.json");

@@ -69,11 +69,14 @@ public final class Desk {
         List<String> taken = new ArrayList<>();
         List<Clash> clashes = new ArrayList<>();
         Map<String, Refused> refused = new LinkedHashMap<>();
+        // answers may still be on their way to a window that made the present version itself: it then names an older one than it knows
+        boolean ahead = memory.own(name, present.file().version(), window);
         for (Map.Entry<String, String> e : typed.entrySet()) {
             String pointer = e.getKey();
             String here = e.getValue().strip();
             String there = present.typed(pointer);
-            if (here.equals(there) || base.isPresent() && here.equals(base.get().typed(pointer))) {
+            boolean putBack = ahead && memory.own(name, pointer, window);
+            if (here.equals(there) || !putBack && base.isPresent() && here.equals(base.get().typed(pointer))) {
                 memory.refused(name).remove(pointer);
                 continue;
             }
