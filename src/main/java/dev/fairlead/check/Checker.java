@@ -62,6 +62,11 @@ public final class Checker {
         return r;
     }
 
+    /** What cases are measured with. */
+    public Parts parts() {
+        return parts;
+    }
+
     public Rulebase rulebase() {
         return ready().rulebase();
     }

@@ -10,14 +10,14 @@ import dev.fairlead.audit.write.ParquetSink;
 import dev.fairlead.audit.write.RowSink;
 import dev.fairlead.audit.write.SummaryJson;
 import dev.fairlead.audit.write.SummaryText;
+import dev.fairlead.audit.write.Utf8Writer;
 import dev.fairlead.audit.write.XlsxSink;
 import dev.fairlead.check.CheckOptions;
 import dev.fairlead.check.Checker;
-import java.io.BufferedWriter;
+import java.io.BufferedOutputStream;
 import java.io.FilterOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.io.OutputStreamWriter;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -80,7 +80,7 @@ final class AuditOutput implements AutoCloseable {
     }
 
     private Writer writer() {
-        return new BufferedWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8), 1 << 16);
+        return new Utf8Writer(new BufferedOutputStream(out, 1 << 16));
     }
 
     @Override

@@ -34,16 +34,16 @@ final class CheckCommand implements Callable<Integer> {
     @Parameters(arity = "1..*", paramLabel = "CASE", description = "Case files, JSON or YAML; - for standard input.")
     private List<String> cases;
 
-    @Option(names = "--format", paramLabel = "FORM", defaultValue = "text", description = "${COMPLETION-CANDIDATES} (default ${DEFAULT-VALUE}).")
-    private Form form;
+    @Option(names = "--format", paramLabel = "FORM", description = "${COMPLETION-CANDIDATES} (default ${DEFAULT-VALUE}).")
+    private Form form = Form.text;
 
     @Option(names = {"-o", "--output"}, paramLabel = "FILE", description = {"Write to this file, - for standard output (the default; PDF needs a file or -).",
             "Several cases as html or pdf become one file with a list of contents; where FILE is a folder, or ends with a slash, each case becomes a file there, named by its id."})
     private String output;
 
-    @Option(names = "--fail-on", paramLabel = "WEIGHT", defaultValue = "warn",
+    @Option(names = "--fail-on", paramLabel = "WEIGHT",
             description = "From which findings on to exit with 4: ${COMPLETION-CANDIDATES} (default ${DEFAULT-VALUE}). Waived findings do not count.")
-    private FailOn failOn;
+    private FailOn failOn = FailOn.warn;
 
     @Option(names = "--stage", paramLabel = "STAGE", converter = StageWord.class, completionCandidates = StageWord.class,
             description = "Judge as if the case stood at this stage: ${COMPLETION-CANDIDATES}.")
@@ -55,20 +55,27 @@ final class CheckCommand implements Callable<Integer> {
     @Option(names = "--all", description = "Also list what does not apply, and why.")
     private boolean all;
 
-    @Option(names = "--draws", paramLabel = "N", defaultValue = "0",
+    @Option(names = "--draws", paramLabel = "N",
             description = "Also draw N random sets of measurement errors and measure and judge the case anew with each (2000 is plenty); 0 propagates"
                     + " errors to first order alone (default ${DEFAULT-VALUE}).")
     private int draws;
 
-    @Option(names = "--seed", paramLabel = "S", defaultValue = "" + Simulation.USUAL_SEED,
+    @Option(names = "--seed", paramLabel = "S",
             description = "Seed of the draws; the same seed gives the same report (default ${DEFAULT-VALUE}).")
-    private long seed;
+    private long seed = Simulation.USUAL_SEED;
 
     @Mixin
-    private RulesOption rules;
+    private RulesOption rules = new RulesOption();
 
     CheckCommand(Console console) {
         this.console = console;
+    }
+
+    /** A check of these cases without any option. */
+    static CheckCommand plain(Console console, List<String> cases) {
+        CheckCommand command = new CheckCommand(console);
+        command.cases = cases;
+        return command;
     }
 
     @Override

@@ -4,33 +4,15 @@ import dev.fairlead.check.Version;
 import dev.fairlead.rules.Rulebase;
 import dev.fairlead.rules.RulebaseException;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
-import java.util.stream.Stream;
-import picocli.CommandLine;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.IVersionProvider;
 
-/** The command line of Fairlead. */
-@Command(name = "fairlead", mixinStandardHelpOptions = true, versionProvider = Main.Versions.class, sortOptions = false,
-        description = "Checks a plan that advances crowded lower incisors with a utility arch, from first records to holding.",
-        footer = {"", "Exit codes: 0 nothing at or above --fail-on; 1 an error of the program;", "2 wrong usage; 3 a case that cannot be read; 4 findings at or above --fail-on.", "",
-                "It supports the judgement of a licensed clinician and does not replace it;", "local rules come first."})
+/**
+ * Where the program begins. What is called without any option goes straight to work: to build the command line with its options takes a good
+ * part of the time of a check.
+ */
 public final class Main {
-    private static final Set<String> JUDGING = Set.of("check", "work");
-    private static final Set<String> HELP = Set.of("--help", "-h", "--version", "-V");
-
     private Main() {}
-
-    /** Tells the version of the program. */
-    static final class Versions implements IVersionProvider {
-        @Override
-        public String[] getVersion() {
-            return new String[] {"fairlead " + Version.ofProgram()};
-        }
-    }
 
     /** A message for the person who called, with the exit code that goes with it. */
     static final class Stop extends RuntimeException {
@@ -44,7 +26,7 @@ public final class Main {
     }
 
     public static void main(String[] args) {
-        if (args.length > 1 && JUDGING.contains(args[0]) && Stream.of(args).noneMatch(a -> a.startsWith("--rules") || HELP.contains(a))) {
+        if (judges(args)) {
             // while the rulebase loads here, the command line, the case and its measurements are worked on; who needs it waits for it
             Background.start(() -> Rulebase.builtIn().prepared());
         }
@@ -52,10 +34,21 @@ public final class Main {
         System.exit(run(console, args));
     }
 
+    private static boolean judges(String[] args) {
+        if (args.length < 2 || !args[0].equals("check") && !args[0].equals("work")) {
+            return false;
+        }
+        for (String a : args) {
+            if (a.startsWith("--rules") || a.equals("--help") || a.equals("-h") || a.equals("--version") || a.equals("-V")) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     /** Runs one command; returns the exit code. */
     static int run(Console console, String... args) {
-        CommandLine line = commandLine(console, args.length == 0 ? "" : args[0]);
-        int code = line.execute(args);
+        int code = command(console, args);
         try {
             console.flush();
         } catch (IOException e) {
@@ -64,50 +57,44 @@ public final class Main {
         return code;
     }
 
-    /** All commands, in the order of the help. */
-    private static final List<String> COMMANDS =
-            List.of("check", "work", "whatif", "wire", "sheet", "criteria", "start", "serve", "audit", "compare", "cohort");
-
-    /** Each command is made only when it is needed, for that takes longer than most of them run. */
-    private static Object command(String name, Console console) {
-        return switch (name) {
-            case "check" -> new CheckCommand(console);
-            case "work" -> new WorkCommand(console);
-            case "whatif" -> new WhatIfCommand(console);
-            case "wire" -> new WireCommand(console);
-            case "sheet" -> new SheetCommand(console);
-            case "criteria" -> new CriteriaCommand(console);
-            case "start" -> new StartCommand(console);
-            case "serve" -> new ServeCommand(console);
-            case "audit" -> new AuditCommand(console);
-            case "compare" -> new CompareCommand(console);
-            case "cohort" -> new CohortCommand(console);
-            default -> throw new IllegalArgumentException(name);
-        };
+    private static int command(Console console, String[] args) {
+        if (args.length == 1 && (args[0].equals("--version") || args[0].equals("-V"))) {
+            console.out().println(version());
+            return ExitCode.CLEAN;
+        }
+        List<String> cases = plainCheck(args);
+        if (cases.isEmpty()) {
+            return CommandTree.execute(console, args);
+        }
+        try {
+            return CheckCommand.plain(console, cases).call();
+        } catch (Exception e) {
+            return failed(console, e);
+        }
     }
 
-    /** The command line with the command that is called; with all where none is named, or one that is not known. */
-    private static CommandLine commandLine(Console console, String called) {
-        CommandLine line = new CommandLine(new Main());
-        if (!called.equals("--version") && !called.equals("-V")) {
-            for (String name : COMMANDS.contains(called) ? List.of(called) : COMMANDS) {
-                line.addSubcommand(name, command(name, console));
+    /** The cases of {@code check CASE…}; empty for any other call. */
+    private static List<String> plainCheck(String[] args) {
+        if (args.length < 2 || !args[0].equals("check")) {
+            return List.of();
+        }
+        List<String> cases = new ArrayList<>();
+        for (int i = 1; i < args.length; i++) {
+            boolean option = args[i].startsWith("-") && !args[i].equals("-");
+            if (option || args[i].isEmpty() || args[i].startsWith("@")) {
+                return List.of();
             }
+            cases.add(args[i]);
         }
-        for (CommandLine sub : line.getSubcommands().values()) {
-            sub.getCommandSpec().versionProvider(new Versions());
-        }
-        line.setOut(new PrintWriter(console.out(), true, StandardCharsets.UTF_8));
-        line.setErr(new PrintWriter(console.err(), true, StandardCharsets.UTF_8));
-        line.setCaseInsensitiveEnumValuesAllowed(true);
-        line.setUsageHelpWidth(80);
-        line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
-        UsageErrors.on(line);
-        line.setExecutionExceptionHandler((e, command, parsed) -> failed(console, e));
-        return line;
+        return cases;
     }
 
-    private static int failed(Console console, Exception e) {
+    static String version() {
+        return "fairlead " + Version.ofProgram();
+    }
+
+    /** Tells what went wrong; returns the exit code. */
+    static int failed(Console console, Exception e) {
         if (e instanceof Stop stop) {
             if (!stop.getMessage().isEmpty()) {
                 console.err().println(stop.getMessage());

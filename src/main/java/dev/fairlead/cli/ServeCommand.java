@@ -5,6 +5,8 @@ import dev.fairlead.web.Checks;
 import dev.fairlead.web.Settings;
 import dev.fairlead.web.WebServer;
 import java.io.IOException;
+import java.io.InputStream;
+import java.net.HttpURLConnection;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Optional;
@@ -28,6 +30,9 @@ final class ServeCommand implements Callable<Integer> {
 
     @Option(names = "--port", paramLabel = "PORT", defaultValue = "" + USUAL_PORT, description = "Port on the loopback address (default ${DEFAULT-VALUE}); 0 takes a free one.")
     private int port;
+
+    @Option(names = "--once", hidden = true, description = "Ask for the first page oneself, and stop: so that the classes that a start needs can be noted.")
+    private boolean once;
 
     @Mixin
     private RulesOption rules;
@@ -54,8 +59,20 @@ final class ServeCommand implements Callable<Integer> {
             server.close();
             throw e;
         }
+        if (once) {
+            boolean answered = answers(server);
+            server.close();
+            return answered ? ExitCode.CLEAN : ExitCode.OWN_ERROR;
+        }
         stopped.await();
         return ExitCode.CLEAN;
+    }
+
+    private static boolean answers(WebServer server) throws IOException {
+        HttpURLConnection page = (HttpURLConnection) server.address().resolve("/cases").toURL().openConnection();
+        try (InputStream in = page.getInputStream()) {
+            return page.getResponseCode() == HttpURLConnection.HTTP_OK && in.readAllBytes().length > 0;
+        }
     }
 
     private WebServer start(Checks checks) throws IOException {

@@ -22,6 +22,9 @@ final class NumberingTrap {
 
     static void check(Case c, CrossChecks to) {
         teeth(c, to);
+        if (Tooth.LOWER_INCISORS.containsAll(c.hardware().brackets().keySet())) {
+            return;
+        }
         for (Tooth t : c.hardware().brackets().keySet().stream().sorted().toList()) {
             if (UNIVERSAL_INCISORS.contains(t)) {
                 Tooth meant = Numbering.universal(t.toString()).orElseThrow();
@@ -33,8 +36,13 @@ final class NumberingTrap {
     }
 
     private static void teeth(Case c, CrossChecks to) {
+        for (Tooth t : Tooth.LOWER_INCISORS) {
+            if (told(c.tooth(t))) {
+                return;
+            }
+        }
         List<Tooth> given = UNIVERSAL_INCISORS.stream().filter(t -> told(c.tooth(t))).toList();
-        if (given.size() < 2 || Tooth.LOWER_INCISORS.stream().anyMatch(t -> told(c.tooth(t)))) {
+        if (given.size() < 2) {
             return;
         }
         boolean narrowMolar = c.tooth(Tooth.of(26)).width().known() && c.tooth(Tooth.of(26)).width().value() < NARROWEST_UPPER_MOLAR;

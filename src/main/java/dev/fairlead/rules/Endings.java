@@ -1,5 +1,6 @@
 package dev.fairlead.rules;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -10,17 +11,18 @@ import java.util.List;
  * @param errors what went wrong on our side
  */
 public record Endings(List<Ending> endings, List<List<String>> missing, List<OwnError> errors) {
-    /** What a judgement says of endings; {@code criteria} is the whole catalogue. */
+    /** What a judgement says of endings; {@code criteria} is the whole catalogue, in whose order results stand. */
     static Endings of(Judgement judgement, List<Criterion> criteria) {
-        Ending[] endings = new Ending[criteria.size()];
-        List<List<String>> missing = new java.util.ArrayList<>(java.util.Collections.nCopies(endings.length, List.of()));
-        for (CriterionResult r : judgement.results()) {
-            int i = criteria.indexOf(r.criterion());
-            endings[i] = Ending.of(r);
-            if (endings[i] == Ending.NOT_ASSESSED) {
-                missing.set(i, r.missing());
-            }
+        List<Ending> endings = new ArrayList<>(criteria.size());
+        List<List<String>> missing = new ArrayList<>(criteria.size());
+        int next = 0;
+        for (Criterion c : criteria) {
+            CriterionResult r = next < judgement.results().size() ? judgement.results().get(next) : null;
+            boolean judged = r != null && r.criterion().id().equals(c.id());
+            next += judged ? 1 : 0;
+            endings.add(judged ? Ending.of(r) : null);
+            missing.add(judged && Ending.of(r) == Ending.NOT_ASSESSED ? r.missing() : List.of());
         }
-        return new Endings(java.util.Arrays.asList(endings), missing, judgement.errors());
+        return new Endings(endings, missing, judgement.errors());
     }
 }

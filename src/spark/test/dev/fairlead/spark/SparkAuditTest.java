@@ -25,6 +25,8 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import org.apache.spark.sql.Column;
 import org.apache.spark.sql.Dataset;
 import org.apache.spark.sql.Encoders;
@@ -38,6 +40,13 @@ import org.junit.jupiter.api.io.TempDir;
 class SparkAuditTest {
     private static final int CASES = Integer.getInteger("fairlead.cases", 20_000);
     private static final int FEW = 120;
+
+    /** Spark tells much; the logger is held here, since one that nobody holds forgets its level. */
+    private static final Logger QUIET = Logger.getLogger("org.apache");
+
+    static {
+        QUIET.setLevel(Level.SEVERE);
+    }
 
     @TempDir
     private Path folder;

@@ -31,6 +31,17 @@ class CommandsTest {
         }
     }
 
+    /** A check without options does not go through the command line; it must be the check with the defaults that the help tells. */
+    @Test
+    void aPlainCheckIsTheCheckWithTheDefaults() {
+        CasesTest.Run plain = CasesTest.run("check", CLEAN.toString(), "cases/avocet-03-thin-and-steep.yaml");
+        assertThat(plain).isEqualTo(CasesTest.run("check", "--format", "text", "--fail-on", "warn", "--draws", "0", "--seed", "20260101", CLEAN.toString(),
+                "cases/avocet-03-thin-and-steep.yaml"));
+        assertThat(CasesTest.run("check", "--help").out()).contains("(default text)", "(default warn)", "(default 0)", "(default 20260101)");
+        assertThat(CasesTest.run("--version")).isEqualTo(CasesTest.run("check", "--version"));
+        assertThat(CasesTest.run("check", "no-such.yaml")).isEqualTo(CasesTest.run("check", "--all", "no-such.yaml"));
+    }
+
     @Test
     void theWorstOfSeveralCasesDecidesAndNoneIsLost() {
         CasesTest.Run run = CasesTest.run("check", CLEAN.toString(), "cases/gull-13-full-of-slips.yaml", "cases/avocet-03-thin-and-steep.yaml");
@@ -97,7 +108,7 @@ class CommandsTest {
     void aWrongCallIsToldInAFewLines() {
         CasesTest.Run date = CasesTest.run("check", "--date", "01.02.2026", "cases/heron-07-clean.yaml");
         assertThat(date.code()).isEqualTo(2);
-        assertThat(date.err()).contains("such as 2026-10-01", "found", "01.02.2026", "fairlead check --help").doesNotContain("java.time");
+        assertThat(date.err()).contains("2026-10-01", "found 01.02.2026", "fairlead check --help").doesNotContain("java.time");
         for (String[] call : new String[][] {{"check", "--frobnicate", "x"}, {"check"}, {"chek", "x"}, {"check", "--stage", "bending", "x"}}) {
             CasesTest.Run run = CasesTest.run(call);
             assertThat(run.code()).isEqualTo(2);

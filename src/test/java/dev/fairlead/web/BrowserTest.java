@@ -11,6 +11,8 @@ import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import dev.fairlead.intake.CaseReader;
+import dev.fairlead.intake.CaseTree;
+import dev.fairlead.intake.Format;
 import dev.fairlead.model.Case;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -200,6 +202,57 @@ class BrowserTest {
             assertThat(page.locator(".case-card")).containsText("drop-2");
             Download taken = page.waitForDownload(() -> page.getByText("Download", new Page.GetByTextOptions().setExact(true)).click());
             assertThat(Files.readString(taken.path())).isEqualTo(pages.file("drop-2.yaml"));
+        }
+    }
+
+    /** In the panel beside the form, while typing goes on. */
+    @Test
+    void whatClearsAWarningIsSearchedBesideTheFormAndTakenOverByOnePress() throws Exception {
+        // a plan is open to change before it is carried out
+        CaseTree early = CaseTree.of(read());
+        early.set("/stage", "indication");
+        Files.writeString(folder.resolve(name), early.text(Format.JSON));
+        try (BrowserContext c = browsing.desktop()) {
+            Page page = browsing.open(c, pages, base + "/form/mouth");
+            page.locator("#f_bite_overjet").fill("1.5");
+            page.locator("#f_bite_overjet").press("Tab");
+            Locator finding = page.locator("#findings #overjet-after");
+            assertThat(finding).hasClass(Pattern.compile("caution|stop"));
+            finding.locator("summary").first().click();
+            finding.getByText("What would clear it").click();
+            Locator plaque = page.locator("#f_mouth_plaqueScore");
+            plaque.focus();
+            assertThat(finding.locator(".offer").first()).isVisible();
+            assertThat(plaque).isFocused();
+            double planned = read().plan().advanceLeft().value();
+            finding.getByText("Take over into the case").first().click();
+            page.waitForURL("**/form/plan?taken=*");
+            assertThat(page.locator("main")).containsText("Undo takes it back in one step");
+            assertThat(page.locator("#findings #overjet-after")).hasClass(Pattern.compile("pass"));
+            assertThat(read().plan().advanceLeft().value()).isLessThan(planned);
+            page.getByText("Undo", new Page.GetByTextOptions().setExact(true)).click();
+            page.waitForURL("**/form/plan");
+            assertThat(read().plan().advanceLeft().value()).isEqualTo(planned);
+            assertThat(read().bite().overjet().value()).isEqualTo(1.5);
+        }
+    }
+
+    @Test
+    void aStatedErrorStaysBesideItsValueWhenOnlyTheValueIsTypedAnew() throws Exception {
+        Files.writeString(folder.resolve("stated.json"), "{\"fairlead\":1,\"id\":\"stated\",\"stage\":\"indication\",\"bite\":{\"overjet\":{\"value\":2.5,\"error\":0.4}}}");
+        try (BrowserContext c = browsing.context(new Browser.NewContextOptions().setViewportSize(820, 1180).setLocale("de-DE"))) {
+            Page page = browsing.open(c, pages, "/cases/stated.json/form/mouth");
+            assertThat(page.locator("#f_bite_overjet")).hasValue("2.5");
+            assertThat(page.locator("#ef_bite_overjet")).hasValue("0.4");
+            page.locator("#f_bite_overjet").fill("3,5");
+            page.locator("#f_bite_overjet").press("Tab");
+            assertThat(page.locator("#nf_bite_overjet .echo")).containsText("3.5 mm ± 0.4");
+            page.locator("#ef_bite_overjet").fill("0,2");
+            page.locator("#ef_bite_overjet").press("Tab");
+            assertThat(page.locator("#nf_bite_overjet .echo")).containsText("3.5 mm ± 0.2");
+            Case now = CaseReader.read(folder.resolve("stated.json")).value().orElseThrow();
+            assertThat(now.bite().overjet().value()).isEqualTo(3.5);
+            assertThat(now.bite().overjet().sd()).isEqualTo(0.2);
         }
     }
 

@@ -7,12 +7,16 @@ import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.options.ReducedMotion;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Queue;
+import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.concurrent.FutureTask;
 
 /** A real browser that may talk to this machine only, and whose every complaint is kept. */
 final class Browsing implements AutoCloseable {
@@ -20,6 +24,12 @@ final class Browsing implements AutoCloseable {
     /** Generous, since the machine may be busy; no test waits this long when all is well. */
     private static final double PATIENCE_MS = 45_000;
 
+    /** What is looked at by one browser; what it complains of is added to the list. */
+    interface Look<T> {
+        void at(Browsing browsing, T what, List<String> faults) throws Exception;
+    }
+
+    private Browsing second;
     private final Playwright playwright;
     private final Browser browser;
     private final List<String> complaints = Collections.synchronizedList(new ArrayList<>());
@@ -31,8 +41,9 @@ final class Browsing implements AutoCloseable {
                 .setArgs(List.of("--disable-gpu", "--disable-dev-shm-usage", "--host-resolver-rules=MAP * ~NOTFOUND, EXCLUDE 127.0.0.1")));
     }
 
+    /** Without smooth scrolling: every step of it is a picture to draw, and with the keyboard each key scrolls. */
     BrowserContext context(Browser.NewContextOptions options) {
-        BrowserContext c = browser.newContext(options);
+        BrowserContext c = browser.newContext(options.setReducedMotion(ReducedMotion.REDUCE));
         c.setDefaultTimeout(PATIENCE_MS);
         c.setDefaultNavigationTimeout(PATIENCE_MS);
         c.onRequest(r -> {
@@ -74,6 +85,29 @@ final class Browsing implements AutoCloseable {
         assertThat(said).as("complaints of the browser").isEmpty();
     }
 
+    /** Looks at many things by two browsers beside each other, this one and another that is kept for the next time; gives all complaints. */
+    <T> List<String> lookAt(List<T> all, Look<T> look) throws Exception {
+        List<String> faults = Collections.synchronizedList(new ArrayList<>());
+        Queue<T> queue = new ConcurrentLinkedQueue<>(all);
+        FutureTask<Void> beside = new FutureTask<>(() -> {
+            second = second == null ? new Browsing() : second;
+            second.drain(queue, look, faults);
+            return null;
+        });
+        Thread thread = new Thread(beside, "second browser");
+        thread.start();
+        drain(queue, look, faults);
+        beside.get();
+        return List.copyOf(faults);
+    }
+
+    private <T> void drain(Queue<T> queue, Look<T> look, List<String> faults) throws Exception {
+        for (T what; (what = queue.poll()) != null;) {
+            look.at(this, what, faults);
+        }
+        assertQuiet();
+    }
+
     static String axe() throws IOException {
         try (var in = Browsing.class.getResourceAsStream("/web/axe.min.js")) {
             return new String(in.readAllBytes(), java.nio.charset.StandardCharsets.UTF_8);
@@ -82,6 +116,9 @@ final class Browsing implements AutoCloseable {
 
     @Override
     public void close() {
+        if (second != null) {
+            second.close();
+        }
         browser.close();
         playwright.close();
     }

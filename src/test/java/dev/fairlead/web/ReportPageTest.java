@@ -10,11 +10,12 @@ import com.microsoft.playwright.options.Media;
 import dev.fairlead.report.Demo;
 import dev.fairlead.report.html.ReportHtml;
 import java.io.IOException;
-import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
 
 /** The report as a file in a real browser: axe-core (Deque) finds nothing, nothing is fetched, nothing runs, it fits telephone and paper. */
+@ExtendWith(WithBrowser.class)
 class ReportPageTest {
     private static final String AXE = "async () => (await axe.run({ resultTypes: ['violations']%s })).violations.map(v => v.id + ': ' + v.nodes.slice(0, 3)"
             + ".map(n => n.html.slice(0, 160) + ' ' + n.failureSummary.replace(/\\s+/g, ' ').slice(0, 220)).join(' | '))";
@@ -22,30 +23,28 @@ class ReportPageTest {
     private static final String COLOURS = AXE.formatted(", runOnly: ['color-contrast', 'link-in-text-block']");
 
     @Test
-    void nothingStandsInTheWayOfAReader() throws IOException {
-        List<String> faults = new ArrayList<>();
-        try (Browsing browsing = new Browsing(); BrowserContext c = browsing.desktop()) {
-            for (String id : List.of("avocet-03", "turnstone-11")) {
-                Page page = c.newPage();
-                page.setContent(ReportHtml.of(Demo.checked(id), true));
-                page.evaluate("() => document.querySelectorAll('details').forEach((d, i) => { if (i % 5 == 0) d.open = true; })");
-                page.evaluate(Browsing.axe());
-                faults(page, id + " 1280 light", ALL, faults);
-                page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(ColorScheme.DARK));
-                faults(page, id + " 1280 dark", COLOURS, faults);
-                page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(ColorScheme.LIGHT));
-                for (int width : new int[] {820, 390}) {
-                    page.setViewportSize(width, 900);
-                    if (Boolean.TRUE.equals(page.evaluate("() => document.documentElement.scrollWidth > innerWidth + 1"))) {
-                        faults.add(id + " " + width + " scrolls sideways");
-                    }
+    void nothingStandsInTheWayOfAReader(Browsing browsing) throws Exception {
+        assertThat(browsing.lookAt(List.of("avocet-03", "turnstone-11"), ReportPageTest::look)).isEmpty();
+    }
+
+    private static void look(Browsing browsing, String id, List<String> faults) throws IOException {
+        try (BrowserContext c = browsing.desktop()) {
+            Page page = c.newPage();
+            page.setContent(ReportHtml.of(Demo.checked(id), true));
+            page.evaluate("() => document.querySelectorAll('details').forEach((d, i) => { if (i % 5 == 0) d.open = true; })");
+            page.evaluate(Browsing.axe());
+            faults(page, id + " 1280 light", ALL, faults);
+            page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(ColorScheme.DARK));
+            faults(page, id + " 1280 dark", COLOURS, faults);
+            page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(ColorScheme.LIGHT));
+            for (int width : new int[] {820, 390}) {
+                page.setViewportSize(width, 900);
+                if (Boolean.TRUE.equals(page.evaluate("() => document.documentElement.scrollWidth > innerWidth + 1"))) {
+                    faults.add(id + " " + width + " scrolls sideways");
                 }
-                faults(page, id + " 390 light", ALL, faults);
-                page.close();
             }
-            browsing.assertQuiet();
+            faults(page, id + " 390 light", ALL, faults);
         }
-        assertThat(faults).isEmpty();
     }
 
     private static void faults(Page page, String where, String what, List<String> faults) {
@@ -53,8 +52,8 @@ class ReportPageTest {
     }
 
     @Test
-    void readsWithoutScriptsAndWarningsStandOpen() throws IOException {
-        try (Browsing browsing = new Browsing(); BrowserContext c = browsing.context(new Browser.NewContextOptions().setJavaScriptEnabled(false))) {
+    void readsWithoutScriptsAndWarningsStandOpen(Browsing browsing) throws IOException {
+        try (BrowserContext c = browsing.context(new Browser.NewContextOptions().setJavaScriptEnabled(false))) {
             Page page = c.newPage();
             page.setContent(ReportHtml.of(Demo.checked("avocet-03")));
             assertThat(page.locator("#f-gingiva-thickness .todo").isVisible()).isTrue();
@@ -65,8 +64,8 @@ class ReportPageTest {
     }
 
     @Test
-    void onPaperTheSummaryHasTheFirstSheetAndFoldedPartsAreUnfolded() throws IOException {
-        try (Browsing browsing = new Browsing(); BrowserContext c = browsing.desktop()) {
+    void onPaperTheSummaryHasTheFirstSheetAndFoldedPartsAreUnfolded(Browsing browsing) throws IOException {
+        try (BrowserContext c = browsing.desktop()) {
             Page page = c.newPage();
             page.setContent(ReportHtml.of(Demo.checked("knot-08")));
             page.emulateMedia(new Page.EmulateMediaOptions().setMedia(Media.PRINT));

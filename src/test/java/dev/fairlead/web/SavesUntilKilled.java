@@ -4,7 +4,7 @@ import dev.fairlead.web.store.CaseFolder;
 import dev.fairlead.web.store.Stored;
 import java.nio.file.Path;
 
-/** Saves version after version of some cases at once and says so, until it is killed. */
+/** Saves version after version of some cases at once and says so after each, until it is killed. */
 final class SavesUntilKilled {
     private SavesUntilKilled() {}
 

@@ -7,18 +7,11 @@ import dev.fairlead.web.store.CaseFolder;
 import dev.fairlead.web.store.StaleException;
 import dev.fairlead.web.store.StoreException;
 import dev.fairlead.web.store.Stored;
-import java.io.BufferedReader;
 import java.io.IOException;
-import java.io.InputStreamReader;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Random;
-import java.util.Set;
-import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -117,59 +110,5 @@ class StoreTest {
         CaseFolder folder = CaseFolder.open(dir);
         String last = folder.read("a.json").orElseThrow().version();
         assertThat(confirmed).isNotEmpty().allSatisfy(v -> assertThat(v.equals(last) || folder.version("a.json", v).isPresent()).isTrue());
-    }
-
-    /**
-     * The program is killed (SIGKILL) ten times while it saves twenty cases at once: two hundred saves cut off somewhere. What it had
-     * confirmed is there, whole.
-     */
-    @Test
-    void killedInTwoHundredSavesLosesNothing() throws Exception {
-        List<Path> lanes = java.util.stream.IntStream.range(0, 20).mapToObj(i -> dir.resolve("lane" + i)).toList();
-        for (Path lane : lanes) {
-            CaseFolder.open(lane);
-            Files.writeString(lane.resolve("k.json"), SavesUntilKilled.text(0));
-        }
-        Random moment = new Random(1);
-        int confirmed = 0;
-        for (int kill = 0; kill < 10; kill++) {
-            List<String> command = new ArrayList<>(List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC",
-                    "-Xmx48m", "-XX:-UsePerfData", "-cp", where(SavesUntilKilled.class) + java.io.File.pathSeparator + where(CaseFolder.class), SavesUntilKilled.class.getName()));
-            lanes.forEach(l -> command.add(l.toString()));
-            Process p = new ProcessBuilder(command).redirectError(ProcessBuilder.Redirect.DISCARD).start();
-            int[] last = new int[lanes.size()];
-            Set<Integer> saving = new HashSet<>();
-            int more = moment.nextInt(40);
-            try (BufferedReader out = new BufferedReader(new InputStreamReader(p.getInputStream(), StandardCharsets.UTF_8))) {
-                for (String line; (line = out.readLine()) != null; confirmed++) {
-                    int lane = Integer.parseInt(line.substring(0, line.indexOf(' ')));
-                    last[lane] = Integer.parseInt(line.substring(line.indexOf(' ') + 1));
-                    // every lane is in the middle of its saves, and it is never the same moment
-                    if (saving.add(lane) || saving.size() < lanes.size() || more-- > 0) {
-                        continue;
-                    }
-                    p.toHandle().destroyForcibly();
-                }
-            }
-            assertThat(p.waitFor(30, TimeUnit.SECONDS)).isTrue();
-            assertThat(p.exitValue()).as("killed, not ended").isEqualTo(128 + 9);
-            for (int lane = 0; lane < last.length; lane++) {
-                String text = Files.readString(lanes.get(lane).resolve("k.json"));
-                int there = SavesUntilKilled.number(text);
-                assertThat(text).as("whole").isEqualTo(SavesUntilKilled.text(there));
-                assertThat(there).as("confirmed saves are there").isGreaterThanOrEqualTo(last[lane]);
-            }
-        }
-        assertThat(confirmed).as("saves that were confirmed before a kill").isGreaterThanOrEqualTo(200);
-        for (Path lane : lanes) {
-            // and work goes on: the lock of the dead programs does not stand in the way, and their earlier versions are whole
-            CaseFolder folder = CaseFolder.open(lane);
-            Stored undone = folder.undo("k.json", folder.read("k.json").orElseThrow().version()).orElseThrow();
-            assertThat(undone.text()).isEqualTo(SavesUntilKilled.text(SavesUntilKilled.number(undone.text())));
-        }
-    }
-
-    private static String where(Class<?> type) {
-        return Path.of(java.net.URI.create(type.getProtectionDomain().getCodeSource().getLocation().toString())).toString();
     }
 }

@@ -29,7 +29,7 @@ final class Gaps {
             Gap.of(INDICATION, "shortage-within-reach", "/space/incisors", "/space/perimeter").in(SPACE)
                     .also(INDICATION, "advancement-needed").also(RECORDS, "space-adds-up", "measurements-repeated"),
             Gap.of(BENCH, "fold-length-is-tube-length", "/hardware/left/length").also(BENCH, "blank-long-enough").also(ACTIVATION, BY_BEAM_MODEL),
-            Gap.of(BENCH, "bends-small", "/bench/left/bendRadius").also(ACTIVATION, BY_BEAM_MODEL),
+            Gap.of(BENCH, "bends-small", "/bench/left/bendRadius").also(ACTIVATION, BY_BEAM_MODEL).also(ACTIVATION, "fold-wire-left"),
             Gap.of(BENCH, "arch-form-fits", "/bench/misfitRms", "/bench/misfitWorst", "/wire/formCanineWidth"),
             Gap.of(BENCH, "shape-kept", "/bench/misfitRmsAfter"),
             Gap.of(ACTIVATION, "stand-off-in-range", "{last}/left/standOff").also(ACTIVATION, BY_BEAM_MODEL),
@@ -39,6 +39,7 @@ final class Gaps {
             Gap.of(ACTIVATION, "inclination-rechecked", "{last}/incisorAdvance"),
             Gap.of(RECORDS, "space-adds-up", "/space/perimeter").in(SPACE),
             Gap.of(RECORDS, "panoramic-seen", "/films/ectopic"),
+            Gap.of(INDICATION, "prediction-agrees", "/plan/percentile"),
             Gap.of(INDICATION, "permanent-incisors-erupted", "/teeth/32/state").also(HOLDING, "incisors-in-before-arch"),
             Gap.of(INDICATION, "first-molars-erupted", "/teeth/36/state"),
             Gap.of(INDICATION, "buccal-window-open", "/teeth/35/state"),

@@ -36,21 +36,26 @@ final class Archive {
                 throw new ZipException("more than " + MOST_ENTRIES + " entries");
             }
             List<? extends ZipEntry> entries = zip.stream().filter(e -> !e.isDirectory()).sorted(Comparator.comparing(ZipEntry::getName)).toList();
+            boolean any = false;
             for (ZipEntry e : entries) {
                 String name = source + "!" + Names.shown(e.getName());
                 reached += Math.max(0, e.getCompressedSize());
-                entry(zip, e, name, reached, sink);
+                any |= entry(zip, e, name, reached, sink);
+            }
+            if (!any) {
+                sink.accept(new Item(source, new Item.Trouble("no entry of the archive holds cases by its name"), reached));
             }
         } catch (ZipException e) {
             sink.accept(new Item(source, new Item.Trouble("no zip archive, or one that is cut short or damaged (" + Names.shown(String.valueOf(e.getMessage())) + ")"), before));
         }
     }
 
-    private void entry(ZipFile zip, ZipEntry e, String name, long reached, Consumer<Item> sink) {
+    /** False when the entry holds no cases by its name. */
+    private boolean entry(ZipFile zip, ZipEntry e, String name, long reached, Consumer<Item> sink) {
         String last = e.getName().substring(Math.max(e.getName().lastIndexOf('/'), e.getName().lastIndexOf('\\')) + 1);
         Names.Kind kind = Names.kind(last);
         if (kind == Names.Kind.OTHER || last.startsWith(".") || CohortFiles.holdsTruth(last)) {
-            return;
+            return false;
         }
         long budget = Math.max(ALWAYS_ALLOWED, MOST_RATIO * Math.max(0, e.getCompressedSize()));
         try (InputStream in = new Bounded(new BufferedInputStream(zip.getInputStream(e)), budget,
@@ -64,5 +69,6 @@ final class Archive {
         } catch (IOException | TableException problem) {
             sink.accept(new Item(name, new Item.Trouble(Sources.reason(problem)), reached));
         }
+        return true;
     }
 }

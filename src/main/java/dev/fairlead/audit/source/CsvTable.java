@@ -6,6 +6,7 @@ import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.dataformat.csv.CsvFactory;
 import com.fasterxml.jackson.dataformat.csv.CsvParser;
 import com.fasterxml.jackson.dataformat.csv.CsvSchema;
+import java.io.CharConversionException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.ArrayList;
@@ -31,12 +32,19 @@ final class CsvTable {
                 throw new TableException("the table is empty: a first row names the fields");
             }
             Columns columns = Columns.of(heading, mapping);
-            for (List<String> row = rows.next(); row != null; row = rows.next()) {
+            List<String> row = rows.next();
+            if (row == null) {
+                throw new TableException("the table has a heading and no rows");
+            }
+            for (; row != null; row = rows.next()) {
                 line = rows.line();
                 reached = before + rows.bytes();
                 List<String> cells = row;
                 sink.accept(new Item(source + ":" + line, new Item.Row(() -> columns.json(cells)), reached));
             }
+        } catch (CharConversionException e) {
+            sink.accept(new Item(source, new Item.Trouble("the table is not text in UTF-8: save it as \"CSV UTF-8\"; " + (line == 1 ? "no row" : "no row behind line " + line)
+                    + " was audited"), reached));
         } catch (JsonProcessingException e) {
             sink.accept(new Item(source, new Item.Trouble("from the row after line " + line + " on the table cannot be read: look for an open quotation mark or a cell of more than "
                     + LONGEST_CELL + " characters; no row behind it was audited"), reached));

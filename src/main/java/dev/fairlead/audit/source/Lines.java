@@ -75,7 +75,8 @@ final class Lines {
 
     private boolean blank() {
         for (int i = 0; i < length; i++) {
-            if (line[i] > ' ' || line[i] < 0) {
+            // bytes of zero are no blanks: what a machine leaves that stopped while it wrote
+            if (line[i] != ' ' && line[i] != '\t' && line[i] != '\r') {
                 return false;
             }
         }

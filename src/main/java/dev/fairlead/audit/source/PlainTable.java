@@ -70,7 +70,7 @@ public final class PlainTable {
                 }
                 all.add(cells);
             });
-        } catch (ExcelReaderException | IllegalStateException | IndexOutOfBoundsException | java.io.UncheckedIOException e) {
+        } catch (ExcelReaderException | IllegalStateException | IndexOutOfBoundsException | NumberFormatException | java.io.UncheckedIOException e) {
             throw new TableException(file + ": the workbook is damaged");
         }
         return all;

@@ -29,7 +29,7 @@ public final class Sources {
         for (Path p : paths) {
             if (Files.isDirectory(p)) {
                 try (Stream<Path> walk = Files.walk(p)) {
-                    walk.filter(Files::isRegularFile).sorted().forEach(f -> add(f, true));
+                    walk.filter(f -> !Files.isDirectory(f)).sorted().forEach(f -> add(f, true));
                 } catch (UncheckedIOException e) {
                     throw e.getCause();
                 }
@@ -41,7 +41,7 @@ public final class Sources {
 
     private void add(Path file, boolean fromFolder) {
         String name = file.getFileName() == null ? "" : file.getFileName().toString();
-        if (fromFolder && (Names.kind(name) == Names.Kind.OTHER || CohortFiles.holdsTruth(name) || name.startsWith("."))) {
+        if (fromFolder && (!Files.isRegularFile(file) || Names.kind(name) == Names.Kind.OTHER || CohortFiles.holdsTruth(name) || name.startsWith("."))) {
             passedOver.add(Names.shown(file.toString()));
             return;
         }
@@ -58,13 +58,39 @@ public final class Sources {
         return size;
     }
 
-    /** Files of folders that hold no cases by their names. */
+    /** Files of folders that hold no cases by their names, links that lead nowhere, and what is no file. */
     public List<String> passedOver() {
         return List.copyOf(passedOver);
     }
 
     /** Hands on every case in order, on the calling thread. */
-    public void each(Consumer<Item> sink) {
+    public void each(Consumer<Item> taker) {
+        Consumer<Item> sink = item -> {
+            try {
+                taker.accept(item);
+            } catch (RuntimeException e) {
+                throw new Refused(e);
+            }
+        };
+        try {
+            all(sink);
+        } catch (Refused e) {
+            throw e.why;
+        }
+    }
+
+    /** Whoever takes the cases failed: that is no fault of a source. */
+    private static final class Refused extends RuntimeException {
+        private static final long serialVersionUID = 1L;
+        private final transient RuntimeException why;
+
+        Refused(RuntimeException why) {
+            super(why);
+            this.why = why;
+        }
+    }
+
+    private void all(Consumer<Item> sink) {
         long before = 0;
         for (Path file : files) {
             String source = Names.shown(file.toString());
@@ -82,12 +108,22 @@ public final class Sources {
                 sink.accept(new Item(source, new Item.Trouble("there is no such file"), before));
             } catch (IOException | TableException e) {
                 sink.accept(new Item(source, new Item.Trouble(reason(e)), before + length));
+            } catch (Refused e) {
+                throw e;
+            } catch (RuntimeException e) {
+                // a reader that trips over what nobody thought of ends its own file, never the audit
+                sink.accept(new Item(source, new Item.Trouble("cannot be read from here on, no row behind was audited (" + Names.shown(e.toString()) + ")"), before + length));
             }
             before += length;
         }
     }
 
     private void one(InputStream in, Path file, String source, long before, Consumer<Item> sink) throws IOException, TableException {
+        in.mark(2);
+        if (in.read() == 0x1f && in.read() == 0x8b) {
+            throw new TableException("packed by gzip: unpack it first");
+        }
+        in.reset();
         switch (Names.kind(file.getFileName().toString())) {
             case LINES -> new Lines(source, before, sink).read(in);
             case CSV -> CsvTable.read(in, source, before, mapping, sink);

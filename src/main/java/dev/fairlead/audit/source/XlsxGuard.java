@@ -16,6 +16,7 @@ final class XlsxGuard {
     private static final long MOST_RATIO = 200;
     private static final long ALWAYS_ALLOWED = 16L << 20;
     private static final int MOST_PARTS = 2000;
+    private static final int MOST_TYPES = 1 << 20;
 
     private XlsxGuard() {}
 
@@ -45,6 +46,19 @@ final class XlsxGuard {
             }
         } catch (ZipException e) {
             throw new TableException("no workbook (xlsx), or one that is cut short or damaged");
+        }
+    }
+
+    /** True when the workbook, checked before, names styles: without them there are no formats of numbers to read, and its reader insists on the part. */
+    static boolean styled(Path file) throws IOException {
+        try (ZipFile zip = new ZipFile(file.toFile())) {
+            ZipEntry types = zip.getEntry("[Content_Types].xml");
+            if (types == null) {
+                return false;
+            }
+            try (InputStream in = zip.getInputStream(types)) {
+                return new String(in.readNBytes(MOST_TYPES), java.nio.charset.StandardCharsets.UTF_8).contains("spreadsheetml.styles+xml");
+            }
         }
     }
 

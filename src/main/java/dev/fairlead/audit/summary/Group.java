@@ -1,5 +1,7 @@
 package dev.fairlead.audit.summary;
 
+import dev.fairlead.rules.Ending;
+
 /**
  * Cases that belong together: of one resident, or of one period.
  *
@@ -10,6 +12,14 @@ package dev.fairlead.audit.summary;
 public record Group(String name, int cases, int[] judged, int[] warned) {
     static Group of(String name, int criteria) {
         return new Group(name, 0, new int[criteria], new int[criteria]);
+    }
+
+    /** Counts how one criterion ended in one case. */
+    void count(int criterion, Ending e) {
+        if (e.warns() || e == Ending.PASS) {
+            judged[criterion]++;
+            warned[criterion] += e.warns() ? 1 : 0;
+        }
     }
 
     Group with(Group other) {

@@ -9,16 +9,22 @@ import dev.fairlead.rules.Ending;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.PriorityQueue;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 
 /** Counts rows as they come, in memory that does not grow with their number; not safe between threads. */
 public final class Tally {
     /** Residents, missing facts and the like beyond this are counted under one name: somebody numbers cases where codes are asked for. */
     private static final int MOST_NAMES = 5_000;
     private static final int MOST_TOLD = 200;
+    private static final List<String> LISTS = List.of("/visits/", "/images/", "/landmarks/", "/waivers/");
+    private static final Pattern ENTRY = Pattern.compile("^/(visits|images|landmarks|waivers)/\\d+");
+    private static final Ending[] ENDINGS = Ending.values();
     static final String OTHERS = "(others)";
 
     private final List<Criterion> criteria;
@@ -75,20 +81,21 @@ public final class Tally {
         Group month = group(months, row.day().length() >= 7 ? row.day().substring(0, 7) : "");
         for (int i = 0; i < row.endings().length; i++) {
             int e = row.endings()[i];
-            if (e < 0) {
-                continue;
-            }
-            endings[i][e]++;
-            if (e <= Ending.CAUTION.ordinal() || e == Ending.PASS.ordinal()) {
-                int warn = e <= Ending.CAUTION.ordinal() ? 1 : 0;
-                for (Group g : new Group[] {resident, month}) {
-                    g.judged()[i]++;
-                    g.warned()[i] += warn;
-                }
+            if (e >= 0) {
+                endings[i][e]++;
+                resident.count(i, ENDINGS[e]);
+                month.count(i, ENDINGS[e]);
             }
         }
         row.waived().forEach(id -> waived[ids.indexOf(id)]++);
-        row.missing().values().stream().flatMap(List::stream).distinct().forEach(p -> count(missing, general(p)));
+        Set<String> waitedFor = new HashSet<>();
+        for (List<String> pointers : row.missing().values()) {
+            for (String p : pointers) {
+                if (waitedFor.add(p)) {
+                    count(missing, general(p));
+                }
+            }
+        }
         row.notes().forEach(n -> count(notes.computeIfAbsent(n.kind(), k -> new TreeMap<>()), n.criterion()));
         row.errors().forEach(e -> errors.add(row.source(), e));
         doubts += row.doubts() > 0 ? 1 : 0;
@@ -116,7 +123,12 @@ public final class Tally {
 
     /** A pointer with entries of lists made alike. */
     static String general(String pointer) {
-        return pointer.replaceAll("^/(visits|images|landmarks|waivers)/\\d+", "/$1/*");
+        for (String list : LISTS) {
+            if (pointer.startsWith(list)) {
+                return ENTRY.matcher(pointer).replaceFirst("/$1/*");
+            }
+        }
+        return pointer;
     }
 
     /** What was counted so far. */

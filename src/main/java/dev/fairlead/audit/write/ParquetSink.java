@@ -4,12 +4,14 @@ import dev.fairlead.audit.run.CaseRow;
 import dev.fairlead.audit.summary.Heading;
 import dev.fairlead.audit.summary.Summary;
 import dev.fairlead.rules.Catalogue;
+import dev.fairlead.rules.Ending;
 import java.io.BufferedOutputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -42,6 +44,8 @@ public final class ParquetSink implements RowSink {
 
     private final OutputStream out;
     private final FindingRows rows;
+    /** Where the cells of a criterion and its ending stand in the dictionaries of the open row group. */
+    private final int[][][] endings;
     private final String tool;
     private final int groupRows;
     private final List<Column> columns = new ArrayList<>();
@@ -68,6 +72,7 @@ public final class ParquetSink implements RowSink {
     ParquetSink(Catalogue catalogue, OutputStream out, String tool, int groupRows) throws IOException {
         this.out = new BufferedOutputStream(out, 1 << 16);
         this.rows = new FindingRows(catalogue);
+        this.endings = new int[catalogue.criteria().size()][Ending.values().length][];
         this.tool = tool;
         this.groupRows = groupRows;
         FindingRows.COLUMNS.forEach(c -> columns.add(new Column(groupRows)));
@@ -76,22 +81,59 @@ public final class ParquetSink implements RowSink {
 
     @Override
     public void row(CaseRow row) throws IOException {
-        List<String[]> found = new ArrayList<>();
-        rows.of(row, found::add);
-        for (String[] cells : found) {
-            for (int i = 0; i < cells.length; i++) {
-                Column c = columns.get(i);
-                Integer index = c.dictionary.get(cells[i]);
-                if (index == null) {
-                    index = c.dictionary.size();
-                    c.dictionary.put(cells[i], index);
+        if (!row.judged()) {
+            put(0, places(0, FindingRows.notJudged(row)));
+            next();
+            return;
+        }
+        int[] first = null;
+        for (int i = 0; i < row.endings().length; i++) {
+            int e = row.endings()[i];
+            if (e >= 0) {
+                if (first == null) {
+                    first = places(0, FindingRows.ofCase(row));
                 }
-                c.values[inGroup] = index;
-            }
-            if (++inGroup == groupRows) {
-                group();
+                if (endings[i][e] == null) {
+                    endings[i][e] = places(FindingRows.OF_CASE, rows.ofEnding(i, row.ending(i)));
+                }
+                put(0, first);
+                put(FindingRows.OF_CASE, endings[i][e]);
+                put(FindingRows.OF_CASE + FindingRows.OF_ENDING, places(FindingRows.OF_CASE + FindingRows.OF_ENDING, rows.last(row, i)));
+                if (next()) {
+                    first = null;
+                }
             }
         }
+    }
+
+    /** Where these cells stand in the dictionaries of their columns, from column {@code from} on. */
+    private int[] places(int from, String[] cells) {
+        int[] places = new int[cells.length];
+        for (int i = 0; i < cells.length; i++) {
+            Map<String, Integer> dictionary = columns.get(from + i).dictionary;
+            Integer index = dictionary.get(cells[i]);
+            if (index == null) {
+                index = dictionary.size();
+                dictionary.put(cells[i], index);
+            }
+            places[i] = index;
+        }
+        return places;
+    }
+
+    private void put(int from, int[] places) {
+        for (int i = 0; i < places.length; i++) {
+            columns.get(from + i).values[inGroup] = places[i];
+        }
+    }
+
+    /** Goes on to the next row; true when a new group with new dictionaries begins with it. */
+    private boolean next() throws IOException {
+        boolean full = ++inGroup == groupRows;
+        if (full) {
+            group();
+        }
+        return full;
     }
 
     private void group() throws IOException {
@@ -108,6 +150,9 @@ public final class ParquetSink implements RowSink {
         groups.add(new RowGroup(chunks, bytes, inGroup));
         total += inGroup;
         inGroup = 0;
+        for (int[][] of : endings) {
+            Arrays.fill(of, null);
+        }
     }
 
     private ColumnChunk chunk(Column c, String name) throws IOException {

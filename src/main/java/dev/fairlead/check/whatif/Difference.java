@@ -15,10 +15,11 @@ import java.util.stream.Collectors;
  * What a change of a case changes.
  *
  * @param sets what was set
+ * @param estimates gauge readings that are none any more
  * @param numbers worked numbers that come out otherwise
  * @param findings findings that end otherwise, those gained first
  */
-public record Difference(List<Given> sets, Checked before, Checked after, List<NumberChange> numbers, List<FindingChange> findings) {
+public record Difference(List<Given> sets, List<Estimate> estimates, Checked before, Checked after, List<NumberChange> numbers, List<FindingChange> findings) {
     /** Two numbers closer than this, as a share of the larger, are one number. */
     private static final double SAME = 1e-9;
 
@@ -40,12 +41,13 @@ public record Difference(List<Given> sets, Checked before, Checked after, List<N
 
     public Difference {
         sets = List.copyOf(sets);
+        estimates = List.copyOf(estimates);
         numbers = List.copyOf(numbers);
         findings = List.copyOf(findings);
     }
 
-    static Difference of(List<Given> sets, Checked before, Checked after) {
-        return new Difference(sets, before, after, numbers(before, after), findings(before, after));
+    static Difference of(List<Given> sets, List<Estimate> estimates, Checked before, Checked after) {
+        return new Difference(sets, estimates, before, after, numbers(before, after), findings(before, after));
     }
 
     private static List<NumberChange> numbers(Checked before, Checked after) {

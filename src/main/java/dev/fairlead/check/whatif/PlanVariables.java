@@ -1,5 +1,6 @@
 package dev.fairlead.check.whatif;
 
+import dev.fairlead.intake.CasePaths;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Choices.Pattern;
 import dev.fairlead.model.Choices.Sides;
@@ -14,6 +15,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
 
 /**
  * What is still open to planning in a case: never a fact of the patient, and never what is done already. The plan itself until the target
@@ -51,6 +55,13 @@ final class PlanVariables {
         v.end();
         v.all.removeIf(x -> x.settings().isEmpty());
         return List.copyOf(v.all);
+    }
+
+    /** Tells which fields of a case are plan, as of a stage and on a day: those that the search may set, and those that only say what is meant. */
+    static Predicate<String> isPlan(Case c, Optional<LocalDate> day, Stage reached) {
+        Set<String> open = of(c, day, reached).stream().flatMap(v -> v.settings().stream()).flatMap(s -> s.changes().stream()).map(Change::pointer)
+                .collect(Collectors.toSet());
+        return p -> open.contains(p) || CasePaths.field(p).filter(f -> f.about().planned()).isPresent();
     }
 
     private void plan() {

@@ -7,7 +7,6 @@ import dev.fairlead.check.Doubting;
 import dev.fairlead.check.whatif.Trials.Tried;
 import dev.fairlead.findings.Finding;
 import dev.fairlead.findings.Missing;
-import dev.fairlead.intake.CasePaths;
 import dev.fairlead.measure.part.Parts;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Stage;
@@ -20,6 +19,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 /**
  * Searches the plan of a case for the smallest changes that clear its open warnings: every setting of every variable alone, then sets of
@@ -63,16 +63,17 @@ public final class Search {
             tried.forEach(t -> all.or(trials.touched(t)));
             touched.put(v, all);
         }
+        Predicate<String> plan = PlanVariables.isPlan(c, day, reached);
         List<Outlook> outlooks = new ArrayList<>();
         List<Tried> best = new ArrayList<>();
         for (Finding f : open) {
-            outlooks.add(outlook(f, trials, variables, singles, touched, best));
+            outlooks.add(outlook(f, trials, variables, singles, touched, best, plan));
         }
         return new WhatIf(checked, outlooks, new Together(trials).of(best), trials.count());
     }
 
     private Outlook outlook(Finding f, Trials trials, List<Variable> variables, Map<Variable, List<Tried>> singles, Map<Variable, BitSet> touched,
-            List<Tried> best) {
+            List<Tried> best, Predicate<String> plan) {
         int criterion = trials.index(f.id());
         Tried clean = null;
         Tried any = null;
@@ -87,7 +88,7 @@ public final class Search {
         }
         if (clean != null) {
             best.add(clean);
-            return new Outlook(f, Optional.of(trials.suggestion(clean)), Optional.empty(), rests(f), true);
+            return new Outlook(f, Optional.of(trials.suggestion(clean)), Optional.empty(), rests(f, plan), true);
         }
         BitSet matters = new BitSet();
         matters.set(criterion);
@@ -99,12 +100,11 @@ public final class Search {
         Sets sets = new Sets(trials, criterion, MOST_SETS);
         Optional<Tried> found = reachable ? sets.smallest(relevant, MOST_TOGETHER) : Optional.empty();
         found.ifPresent(best::add);
-        return new Outlook(f, Optional.ofNullable(any).map(trials::suggestion), found.map(trials::suggestion), rests(f), !sets.ended());
+        return new Outlook(f, Optional.ofNullable(any).map(trials::suggestion), found.map(trials::suggestion), rests(f, plan), !sets.ended());
     }
 
     /** What a warning rests on and no plan changes: the measurements behind it that are not planned. */
-    private static List<String> rests(Finding f) {
-        return f.usedFields().stream().filter(p -> CasePaths.field(p).map(x -> !x.about().planned()).orElse(true))
-                .map(p -> Missing.of(p).words()).toList();
+    private static List<String> rests(Finding f, Predicate<String> plan) {
+        return f.usedFields().stream().filter(plan.negate()).map(p -> Missing.of(p).words()).toList();
     }
 }

@@ -11,6 +11,7 @@ import dev.fairlead.model.Case;
 import dev.fairlead.model.shape.Edit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 
 /** Values that a person wants to try, as typed: {@code path=value}. */
 public final class Settings {
@@ -58,9 +59,11 @@ public final class Settings {
             throw new Refused(reading.errors().stream().map(Settings::text).toList());
         }
         Case changed = reading.value().get();
+        Predicate<String> plan = PlanVariables.isPlan(c, options.date().or(() -> c.date().value()), options.stage().orElse(c.stage()));
         List<Difference.Given> given = paths.stream().map(p -> new Difference.Given(p.pointer(), Words.of(p.pointer()),
-                Change.text(c, p.pointer()), Change.text(changed, p.pointer()), p.field().orElseThrow().about().planned())).toList();
-        return Difference.of(given, checker.check(c, hash, options), checker.check(changed, hash, options));
+                Change.text(c, p.pointer()), Change.text(changed, p.pointer()), plan.test(p.pointer()))).toList();
+        List<Estimate> estimates = Estimate.of(c, changed, checker.parts().force());
+        return Difference.of(given, estimates, checker.check(c, hash, options), checker.check(Estimate.in(changed, estimates), hash, options));
     }
 
     private static void set(Case c, CaseTree tree, TypedPath path, String value, List<String> problems) {

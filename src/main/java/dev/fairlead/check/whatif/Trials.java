@@ -110,7 +110,8 @@ final class Trials {
     }
 
     Suggestion suggestion(Tried t) {
-        return new Suggestion(t.settings().stream().flatMap(s -> s.changes().stream()).toList(), t.steps(), cleared(t), worsened(t), shortOf(t));
+        return new Suggestion(t.settings().stream().flatMap(s -> s.changes().stream()).toList(),
+                Estimate.of(c, changed(t.settings()), parts.force()), t.steps(), cleared(t), worsened(t), shortOf(t));
     }
 
     /** What each side then gets less than it needs, mm, where the plan gives less than now. */
@@ -127,6 +128,11 @@ final class Trials {
     }
 
     private Case apply(List<Setting> settings) {
+        Case variant = changed(settings);
+        return Estimate.in(variant, Estimate.of(c, variant, parts.force()));
+    }
+
+    private Case changed(List<Setting> settings) {
         Case variant = c;
         for (Setting s : settings) {
             variant = s.in(variant);

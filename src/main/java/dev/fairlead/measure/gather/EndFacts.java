@@ -31,8 +31,8 @@ final class EndFacts {
         Holding h = s.c().holding();
         Measured left = spare(s, Side.LEFT);
         Measured right = spare(s, Side.RIGHT);
-        out.add(new EndSide(SIDES[0], Side.LEFT, left));
-        out.add(new EndSide(SIDES[1], Side.RIGHT, right));
+        out.add(new EndSide(SIDES[0], Side.LEFT, left, beyond(s, Side.LEFT)));
+        out.add(new EndSide(SIDES[1], Side.RIGHT, right, beyond(s, Side.RIGHT)));
         out.add(new End(HOLDING, left.min(right), started(h), Answers.happened(h.debonded()), Answers.happened(h.cemented()),
                 days(h.cemented(), h.debonded()), Irregularity.index(h.contacts()), h.incisorMandibular(), h.touchesCingula(), h.passive(),
                 h.tissueClearance(), h.secondMolarRecall(), h.recall(), h.removalPoint()));
@@ -48,6 +48,11 @@ final class EndFacts {
                 need.known() ? "" : "Incisor widths are missing: 8 + 8 + 7 = 23 mm stands for the need.",
                 need.known() ? s.space().side(side).chosen().source() : "common-practice"));
         return spare;
+    }
+
+    /** The common sum is a safe target, for few need more; what is beyond the need of one child it cannot tell. */
+    private static Measured beyond(Source s, Side side) {
+        return s.c().holding().space(side).minus(s.space().side(side).required());
     }
 
     /** An impression or a holding arch: one of them is a yes, both ruled out a no. */

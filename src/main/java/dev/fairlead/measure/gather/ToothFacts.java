@@ -9,6 +9,7 @@ import dev.fairlead.measure.records.Readings;
 import dev.fairlead.model.Bracket;
 import dev.fairlead.model.Answer;
 import dev.fairlead.model.Case;
+import dev.fairlead.model.Choices.ToothState;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Side;
 import dev.fairlead.model.Tooth;
@@ -17,7 +18,7 @@ import java.util.List;
 
 /**
  * Widths, antimeres and lower incisors. Widths and antimeres of the four incisors always stand, for the plan rests on them;
- * those of other teeth stand where they were measured.
+ * those of other teeth stand where they were measured. A pair of which one tooth was measured waits for the other while that stands.
  */
 final class ToothFacts {
     private static final Tooth[] OTHERS = others();
@@ -46,7 +47,9 @@ final class ToothFacts {
             pair(s, t, out);
         }
         for (Tooth t : LEFT_OTHERS) {
-            if (r.tooth(t).width().known() && r.tooth(t.antimere()).width().known()) {
+            boolean left = r.tooth(t).width().known();
+            boolean right = r.tooth(t.antimere()).width().known();
+            if (left && (right || stands(r, t.antimere())) || right && stands(r, t)) {
                 pair(s, t, out);
             }
         }
@@ -66,6 +69,11 @@ final class ToothFacts {
 
     private static void pair(Source s, Tooth left, List<CaseFact> out) {
         out.add(new Antimeres(Places.pair(left), left, s.readings().width(left).minus(s.readings().width(left.antimere())).abs()));
+    }
+
+    /** Recorded as standing in the mouth, a primary tooth by what its successor's place is said to hold: its width could be measured. */
+    private static boolean stands(Readings r, Tooth t) {
+        return r.tooth(t).state().is(ToothState.ERUPTED) || t.primary() && r.tooth(Tooth.of(t.number() - 40)).state().is(ToothState.PRIMARY_PRESENT);
     }
 
     /** Zero says that no recession was seen: there is no size that could have been misread. */

@@ -11,7 +11,7 @@ package dev.fairlead.measure.mechanics;
  * @param tails both tails: in the tube and distal of it, mm
  */
 public record Blank(double perimeter, double runRight, double runLeft, double foldRight, double foldLeft, double tails) {
-    private static final Mesh RULER = new Mesh(4, 0.25);
+    private static final Mesh RULER = new Mesh(1, 3, true);
 
     /** Lengths of an arch with closed folds; tail is the wire left distal of each tube, mm. */
     public static Blank of(ArchGeometry arch, FoldSpec right, FoldSpec left, double tail) {

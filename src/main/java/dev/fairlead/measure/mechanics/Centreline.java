@@ -12,16 +12,44 @@ final class Centreline {
     private static final class Half {
         final List<double[]> points = new ArrayList<>();
         final List<Part> parts = new ArrayList<>();
+        final List<Bow> bows = new ArrayList<>();
         int mesialEnd;
         int foldEnd;
         int lateral;
         int central;
 
-        void add(Part part, double x, double y, double z) {
-            if (!points.isEmpty()) {
-                parts.add(part);
-            }
+        void start(double x, double y, double z) {
             points.add(new double[] {x, y, z});
+        }
+
+        void straight(Part part, double x, double y, double z) {
+            parts.add(part);
+            bows.add(null);
+            points.add(new double[] {x, y, z});
+        }
+
+        /** A piece of a curve from the last point on, curved or straight as the mesh has it. */
+        void piece(Part part, Mesh mesh, Curve curve, double from, double to) {
+            double[] end = new double[3];
+            double[] along = new double[3];
+            if (!mesh.curved()) {
+                curve.at(to, end, along);
+                straight(part, end[0], end[1], end[2]);
+                return;
+            }
+            Bow bow = new Bow();
+            for (int p = 0; p < Bow.POINTS; p++) {
+                curve.at(from + (to - from) * p / (Bow.POINTS - 1), end, along);
+                for (int k = 0; k < 3; k++) {
+                    bow.at[3 * p + k] = end[k];
+                    bow.along[3 * p + k] = along[k] * (to - from);
+                }
+            }
+            // a straight piece too short for an element of its own may lie before the curve
+            System.arraycopy(points.get(last()), 0, bow.at, 0, 3);
+            parts.add(part);
+            bows.add(bow);
+            points.add(end);
         }
 
         int last() {
@@ -29,8 +57,14 @@ final class Centreline {
         }
     }
 
+    /** A curve by a parameter: its place, mm, and how that changes with the parameter. */
+    private interface Curve {
+        void at(double f, double[] place, double[] change);
+    }
+
     final double[] nodes;
     final Part[] parts;
+    private final Bow[] bows;
     final Ends right;
     final Ends left;
     final int midline;
@@ -42,6 +76,7 @@ final class Centreline {
         int n = r.points.size() + l.points.size() - 1;
         nodes = new double[3 * n];
         parts = new Part[n - 1];
+        bows = new Bow[n - 1];
         midline = r.last();
         for (int i = 0; i < r.points.size(); i++) {
             System.arraycopy(r.points.get(i), 0, nodes, 3 * i, 3);
@@ -49,9 +84,11 @@ final class Centreline {
         for (int i = 0; i < l.last(); i++) {
             System.arraycopy(l.points.get(i), 0, nodes, 3 * (n - 1 - i), 3);
             parts[n - 2 - i] = l.parts.get(i);
+            bows[n - 2 - i] = l.bows.get(i) == null ? null : l.bows.get(i).reversed();
         }
         for (int i = 0; i < r.last(); i++) {
             parts[i] = r.parts.get(i);
+            bows[i] = r.bows.get(i);
         }
         right = new Ends(0, r.mesialEnd, r.foldEnd, r.lateral, r.central);
         left = new Ends(n - 1, n - 1 - l.mesialEnd, n - 1 - l.foldEnd, n - 1 - l.lateral, n - 1 - l.central);
@@ -61,11 +98,16 @@ final class Centreline {
         return new Centreline(half(setup, setup.right(), setup.alphaR(), -1), half(setup, setup.left(), setup.alphaL(), 1));
     }
 
+    /** The wire as a frame. */
+    Frame frame(Section section, Mesh mesh) {
+        return mesh.curved() ? Frame.curved(nodes, section, bows) : Frame.chain(nodes, section);
+    }
+
     /** Length of wire between two nodes, mm. */
     double length(int fromNode, int toNode) {
         double sum = 0;
         for (int i = fromNode; i < toNode; i++) {
-            sum += Math.sqrt(Math.pow(nodes[3 * i + 3] - nodes[3 * i], 2)
+            sum += bows[i] != null ? bows[i].length() : Math.sqrt(Math.pow(nodes[3 * i + 3] - nodes[3 * i], 2)
                     + Math.pow(nodes[3 * i + 4] - nodes[3 * i + 1], 2)
                     + Math.pow(nodes[3 * i + 5] - nodes[3 * i + 2], 2));
         }
@@ -107,34 +149,49 @@ final class Centreline {
         double buccal = end[0] - x(curve, side, reach, start);
         double vertical = end[2] - level;
         double length = start - arch.lateral();
-        int n = setup.mesh().pieces(length);
-        for (int i = 1; i <= n; i++) {
-            double f = (double) i / n;
+        Curve run = (f, place, change) -> {
             double fade = 1 - 3 * f * f + 2 * f * f * f;
+            double faster = 6 * f * (f - 1);
             double s = start - f * length;
-            h.add(Part.RUN, x(curve, side, reach, s) + buccal * fade, y(curve, side, reach, s), level + vertical * fade);
-        }
+            curve.at(side * Math.min(s, reach), place, change);
+            // behind the tube's mesial end the arch form goes straight on
+            boolean behind = s > reach;
+            place[0] += buccal * fade;
+            place[1] -= behind ? s - reach : 0;
+            place[2] = level + vertical * fade;
+            change[0] = (behind ? 0 : -side * length * change[0]) + buccal * faster;
+            change[1] = behind ? length : -side * length * change[1];
+            change[2] = vertical * faster;
+        };
+        pieces(h, setup, Part.RUN, run, length);
         h.lateral = h.last();
-        along(h, setup, side, arch.lateral(), arch.central(), level);
+        front(h, setup, side, arch.lateral(), arch.central(), level);
         h.central = h.last();
-        along(h, setup, side, arch.central(), 0, level);
+        front(h, setup, side, arch.central(), 0, level);
     }
 
-    private static void along(Half h, Setup setup, int side, double from, double to, double level) {
-        int n = setup.mesh().pieces(from - to);
+    private static void front(Half h, Setup setup, int side, double from, double to, double level) {
+        ArchCurve curve = setup.arch().curve();
+        pieces(h, setup, Part.FRONT, (f, place, change) -> {
+            double s = side * (from + (to - from) * f);
+            curve.at(s, place, change);
+            place[2] = level;
+            change[0] *= side * (to - from);
+            change[1] *= side * (to - from);
+            change[2] = 0;
+        }, from - to);
+    }
+
+    private static void pieces(Half h, Setup setup, Part part, Curve curve, double length) {
+        int n = setup.mesh().pieces(length);
         for (int i = 1; i <= n; i++) {
-            double s = side * (from + (to - from) * i / n);
-            h.add(Part.FRONT, setup.arch().curve().x(s), setup.arch().curve().y(s), level);
+            h.piece(part, setup.mesh(), curve, (i - 1.0) / n, (double) i / n);
         }
     }
 
     /** The arch form goes on straight behind the tube's mesial end. */
     private static double x(ArchCurve curve, int side, double reach, double s) {
         return curve.x(side * Math.min(s, reach));
-    }
-
-    private static double y(ArchCurve curve, int side, double reach, double s) {
-        return curve.y(side * Math.min(s, reach)) - Math.max(0, s - reach);
     }
 
     /** Arc length from the midline at which the arch form first lies so far in front of the tube's mesial end. */
@@ -189,11 +246,7 @@ final class Centreline {
         void startAt(double startP, double startW) {
             p = startP;
             w = startW;
-            put(Part.TUBE);
-        }
-
-        private void put(Part part) {
-            half.add(part, side * (tubeX + w * sine), tubeY + p, -w * cosine);
+            half.start(side * (tubeX + w * sine), tubeY + p, -w * cosine);
         }
 
         void straight(Part part, double length, double heading) {
@@ -208,7 +261,7 @@ final class Centreline {
             for (int i = 1; i <= n; i++) {
                 p = p0 + length * i / n * Math.cos(heading);
                 w = w0 + length * i / n * Math.sin(heading);
-                put(part);
+                half.straight(part, side * (tubeX + w * sine), tubeY + p, -w * cosine);
             }
         }
 
@@ -217,13 +270,22 @@ final class Centreline {
             double sign = Math.signum(turn);
             double p0 = p - sign * r * Math.sin(heading);
             double w0 = w + sign * r * Math.cos(heading);
+            Curve arc = (a, place, change) -> {
+                double across = w0 - sign * r * Math.cos(a);
+                double deeper = sign * r * Math.sin(a);
+                place[0] = side * (tubeX + across * sine);
+                place[1] = tubeY + p0 + deeper;
+                place[2] = -across * cosine;
+                change[0] = side * deeper * sine;
+                change[1] = sign * r * Math.cos(a);
+                change[2] = -deeper * cosine;
+            };
             int n = mesh.perBend();
             for (int i = 1; i <= n; i++) {
-                double a = heading + turn * i / n;
-                p = p0 + sign * r * Math.sin(a);
-                w = w0 - sign * r * Math.cos(a);
-                put(part);
+                half.piece(part, mesh, arc, heading + turn * (i - 1) / n, heading + turn * i / n);
             }
+            p = p0 + sign * r * Math.sin(heading + turn);
+            w = w0 - sign * r * Math.cos(heading + turn);
         }
     }
 }

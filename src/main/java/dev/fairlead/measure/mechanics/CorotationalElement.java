@@ -9,13 +9,19 @@ package dev.fairlead.measure.mechanics;
  * equilibrium under forces the unsymmetric parts cancel. At rest it is the linear stiffness matrix, so linear theory is the same code at rest.
  */
 final class CorotationalElement {
+    /** Numbers kept of an element's state. */
+    static final int KEPT = 9 + 4 + 25 + 2;
+
     /** Beyond this local rotation, radians, the element is far outside what a linear beam in the moving frame can describe. */
     private static final double LARGEST_LOCAL_ROTATION = 1.0;
 
     /** Force on the element at its two nodes in fixed axes: force, moment, force, moment. */
     final double[] force = new double[12];
-    /** Symmetric part of the tangent in fixed axes, row-major 12 x 12. */
-    final double[] tangent = new double[144];
+    /**
+     * Symmetric part of the tangent in fixed axes: blocks of 3 x 3 for the first node's translation with itself and with both nodes' rotations, and
+     * for the rotations with each other. The second node's translation is the first one's opposite.
+     */
+    private final double[] blocks = new double[54];
     /** The beam as its own frame sees it. */
     final LocalBeam beam = new LocalBeam();
 
@@ -49,38 +55,115 @@ final class CorotationalElement {
         if (!kinematics(frame, e, state)) {
             return false;
         }
-        beam.force(frame.section, frame.length[e], ln);
+        beam.force(frame.stiffness[e], ln - frame.length[e], frame.length[e]);
         frameRotation();
         toFixedAxes();
         return true;
     }
 
+    /** Forces of small displacements, six per node. */
+    void linear(Frame frame, int e, double[] u) {
+        System.arraycopy(frame.axes, 9 * e, triad, 0, 9);
+        ln = frame.length[e];
+        double[] apart = new double[3];
+        for (int i = 0; i < 3; i++) {
+            beam.theta[i] = 0;
+            beam.theta[3 + i] = 0;
+            for (int k = 0; k < 3; k++) {
+                apart[i] += triad[3 * k + i] * (u[6 * e + 6 + k] - u[6 * e + k]);
+                beam.theta[i] += triad[3 * k + i] * u[6 * e + 3 + k];
+                beam.theta[3 + i] += triad[3 * k + i] * u[6 * e + 9 + k];
+            }
+        }
+        double spin = 0.5 * (beam.theta[0] + beam.theta[3]);
+        for (int node = 0; node < 6; node += 3) {
+            beam.theta[node] -= spin;
+            beam.theta[node + 1] += apart[2] / ln;
+            beam.theta[node + 2] -= apart[1] / ln;
+        }
+        beam.linear(frame.stiffness[e], apart[0]);
+        q11 = 0;
+        q21 = 0;
+        q12 = 1;
+        q22 = 1;
+        q2 = 1;
+        eta = 0;
+        frameRotation();
+        toFixedAxes();
+    }
+
     /**
-     * As {@link #force}, and the tangent.
+     * The tangent in the state whose force was asked for last.
      *
      * @param materialOnly leaves out what comes of the forces already there
+     * @param expected stresses that the tangent is to reckon with, seven per element; null: those that are there
      */
-    boolean forceAndTangent(Frame frame, int e, FrameState state, boolean materialOnly) {
-        if (!force(frame, e, state)) {
-            return false;
+    void tangent(Frame frame, int e, boolean materialOnly, double[] expected) {
+        if (expected != null) {
+            beam.expect(expected, 7 * e);
+            frameRotation();
         }
-        Section s = frame.section;
-        double l0 = frame.length[e];
-        beam.stiffness(s, l0, materialOnly);
+        double[] k = frame.stiffness[e];
+        beam.stiffness(k, materialOnly);
         for (int i = 0; i < 6; i++) {
             for (int j = 0; j < 6; j++) {
                 kLocal[9 * (3 + i) + 3 + j] = 0.5 * (beam.ka[6 * i + j] + beam.ka[6 * j + i]);
             }
         }
         addFrameSpin(!materialOnly);
-        kLocal[0] += s.ea() / l0;
+        kLocal[0] += k[0];
         if (!materialOnly) {
             // the axial force turns with the chord
             kLocal[10] += beam.section[0] / ln;
             kLocal[20] += beam.section[0] / ln;
         }
         rotateTangent();
-        return true;
+    }
+
+    /** Keeps what {@link #expect} needs of the element's present state. */
+    void keep(double[] memory, int e) {
+        int o = KEPT * e;
+        System.arraycopy(triad, 0, memory, o, 9);
+        System.arraycopy(frameSpin, 0, memory, o + 9, 4);
+        beam.keep(memory, o + 13);
+        memory[o + KEPT - 2] = eta;
+        memory[o + KEPT - 1] = ln;
+    }
+
+    /**
+     * What the stresses would be after a step if they went on changing as they do in the state that was kept.
+     *
+     * @param step six per node
+     * @param now stresses in that state, seven per element
+     */
+    void expect(double[] memory, Frame frame, int e, double[] step, double[] now, double[] expected) {
+        int o = KEPT * e;
+        double[] p = fLocal;
+        for (int i = 0; i < 3; i++) {
+            double u = 0;
+            double first1 = 0;
+            double second1 = 0;
+            for (int k = 0; k < 3; k++) {
+                double t = memory[o + 3 * k + i];
+                u += t * (step[6 * e + 6 + k] - step[6 * e + k]);
+                first1 += t * step[6 * e + 3 + k];
+                second1 += t * step[6 * e + 9 + k];
+            }
+            p[i] = u;
+            p[3 + i] = first1;
+            p[6 + i] = second1;
+        }
+        double chord = memory[o + KEPT - 2];
+        double l = memory[o + KEPT - 1];
+        double g0 = memory[o + 9] * p[3] + memory[o + 10] * p[4] + memory[o + 11] * p[6] + memory[o + 12] * p[7] - chord / l * p[2];
+        double g1 = -p[2] / l;
+        double g2 = p[1] / l;
+        for (int node = 3; node < 9; node += 3) {
+            p[node] -= g0;
+            p[node + 1] -= g1;
+            p[node + 2] -= g2;
+        }
+        beam.expected(memory, o + 13, frame.stiffness[e], p, now, expected, 7 * e);
     }
 
     /**
@@ -129,6 +212,7 @@ final class CorotationalElement {
             half[o + 7] = frameSpin[3] * h0;
             half[o + 8] = 0;
         }
+        addStretch();
         if (geometric) {
             addFrameSpinRate();
         }
@@ -139,6 +223,22 @@ final class CorotationalElement {
                 kLocal[9 * k + r] = v;
             }
         }
+    }
+
+    /** A curved element that is stretched turns its ends: their moments per stretch, against the spins of nodes and frame. */
+    private void addStretch() {
+        double[] b = beam.perStretch;
+        double s0 = b[0] + b[3];
+        double s1 = b[1] + b[4];
+        double s2 = b[2] + b[5];
+        half[1] += s2 / ln;
+        half[2] -= (eta * s0 + s1) / ln;
+        half[3] += b[0] - frameSpin[0] * s0;
+        half[4] += b[1] - frameSpin[1] * s0;
+        half[5] += b[2];
+        half[6] += b[3] - frameSpin[2] * s0;
+        half[7] += b[4] - frameSpin[3] * s0;
+        half[8] += b[5];
     }
 
     private void addTurningForce(int row, int at) {
@@ -189,8 +289,8 @@ final class CorotationalElement {
     }
 
     private boolean kinematics(Frame frame, int e, FrameState state) {
-        int a = frame.from[e];
-        int b = frame.to[e];
+        int a = e;
+        int b = e + 1;
         double[] x = state.position;
         double dx = x[3 * b] - x[3 * a];
         double dy = x[3 * b + 1] - x[3 * a + 1];
@@ -251,6 +351,8 @@ final class CorotationalElement {
         frameSpin[1] = -0.5 * q11 / q2;
         frameSpin[2] = 0.5 * q22 / q2;
         frameSpin[3] = -0.5 * q21 / q2;
+        fLocal[0] = 0;
+        fLocal[6] = 0;
         double m1 = beam.moment[0] + beam.moment[3];
         double m2 = beam.moment[1] + beam.moment[4];
         double m3 = beam.moment[2] + beam.moment[5];
@@ -283,46 +385,52 @@ final class CorotationalElement {
     }
 
     private void rotateTangent() {
-        rotateBlock(0, 0, 0, 0);
-        rotateBlock(0, 1, 0, 1);
-        rotateBlock(0, 2, 0, 3);
-        rotateBlock(1, 1, 1, 1);
-        rotateBlock(1, 2, 1, 3);
-        rotateBlock(2, 2, 3, 3);
-        for (int i = 0; i < 3; i++) {
-            for (int j = 0; j < 3; j++) {
-                put(i, 6 + j, -tangent[12 * i + j]);
-                tangent[12 * (6 + i) + 6 + j] = tangent[12 * i + j];
-                put(3 + i, 6 + j, -tangent[12 * j + 3 + i]);
-                put(6 + i, 9 + j, -tangent[12 * i + 9 + j]);
-                tangent[12 * (3 + j) + i] = tangent[12 * i + 3 + j];
-                tangent[12 * (9 + j) + i] = tangent[12 * i + 9 + j];
-                tangent[12 * (9 + j) + 3 + i] = tangent[12 * (3 + i) + 9 + j];
-            }
-        }
+        rotateBlock(0, 0, 0);
+        rotateBlock(0, 1, 9);
+        rotateBlock(0, 2, 18);
+        rotateBlock(1, 1, 27);
+        rotateBlock(1, 2, 36);
+        rotateBlock(2, 2, 45);
     }
 
-    private void put(int r, int col, double v) {
-        tangent[12 * r + col] = v;
-        tangent[12 * col + r] = v;
-    }
-
-    /** Turns a 3 x 3 block of kLocal into fixed axes and puts it into a block of the tangent. */
-    private void rotateBlock(int br, int bc, int toRow, int toColumn) {
+    /** Turns a 3 x 3 block of kLocal into fixed axes. */
+    private void rotateBlock(int br, int bc, int to) {
         int from = 27 * br + 3 * bc;
-        int at = 36 * toRow + 3 * toColumn;
         for (int i = 0; i < 3; i++) {
-            for (int j = 0; j < 3; j++) {
-                local[3 * i + j] = triad[3 * i] * kLocal[from + j]
-                        + triad[3 * i + 1] * kLocal[from + 9 + j]
-                        + triad[3 * i + 2] * kLocal[from + 18 + j];
-            }
+            double t0 = triad[3 * i];
+            double t1 = triad[3 * i + 1];
+            double t2 = triad[3 * i + 2];
+            double a = t0 * kLocal[from] + t1 * kLocal[from + 9] + t2 * kLocal[from + 18];
+            double b = t0 * kLocal[from + 1] + t1 * kLocal[from + 10] + t2 * kLocal[from + 19];
+            double c2 = t0 * kLocal[from + 2] + t1 * kLocal[from + 11] + t2 * kLocal[from + 20];
+            blocks[to + 3 * i] = a * triad[0] + b * triad[1] + c2 * triad[2];
+            blocks[to + 3 * i + 1] = a * triad[3] + b * triad[4] + c2 * triad[5];
+            blocks[to + 3 * i + 2] = a * triad[6] + b * triad[7] + c2 * triad[8];
         }
+    }
+
+    /** Adds the tangent to the stiffness of the whole wire, of which only lower triangles count. */
+    void addTo(ChainMatrix m, int e) {
+        double[] own = m.own;
+        double[] next = m.next;
+        int a = 36 * e;
+        int b = a + 36;
         for (int i = 0; i < 3; i++) {
             for (int j = 0; j < 3; j++) {
-                tangent[at + 12 * i + j] = local[3 * i] * triad[3 * j]
-                        + local[3 * i + 1] * triad[3 * j + 1]
-                        + local[3 * i + 2] * triad[3 * j + 2];
+                int ij = 6 * i + j;
+                double uu = blocks[3 * i + j];
+                double first1 = blocks[9 + 3 * j + i];
+                double second1 = blocks[18 + 3 * j + i];
+                own[a + ij] += uu;
+                own[a + ij + 18] += first1;
+                own[a + ij + 21] += blocks[27 + 3 * i + j];
+                next[a + ij] -= uu;
+                next[a + ij + 3] -= blocks[9 + 3 * i + j];
+                next[a + ij + 18] += second1;
+                next[a + ij + 21] += blocks[36 + 3 * j + i];
+                own[b + ij] += uu;
+                own[b + ij + 18] -= second1;
+                own[b + ij + 21] += blocks[45 + 3 * i + j];
             }
         }
     }

@@ -1,45 +1,54 @@
 package dev.fairlead.measure.mechanics;
 
-/** Straight two-node beam elements of one cross-section, rigidly joined at nodes, in their unloaded shape. */
+/** A wire as beam elements of one cross-section from each node to the next, straight or curved, in its unloaded shape. */
 final class Frame {
     final double[] rest;
-    final int[] from;
-    final int[] to;
     final Section section;
-    /** Element axes at rest, nine per element, row-major; the columns are the element's own x, y and z. */
+    /** Element axes at rest, nine per element, row-major; the columns are the element's own x (along its chord), y and z. */
     final double[] axes;
+    /** Chord of each element, mm. */
     final double[] length;
+    /** Elastic stiffness of each element in its own axes, 7 x 7: stretch of the chord, then the rotation vectors of both nodes against it. */
+    final double[][] stiffness;
+    /** Shape of each element; null: straight. */
+    private final Bow[] bows;
 
-    /**
-     * @param rest node positions, three per node, mm
-     * @param up direction that lies in every element's local x-z plane; only matters for a section that is not round. Null: any
-     */
-    Frame(double[] rest, int[] from, int[] to, Section section, double[] up) {
+    private Frame(double[] rest, Section section, double[] up, Bow[] bows) {
         this.rest = rest;
-        this.from = from;
-        this.to = to;
         this.section = section;
-        this.axes = new double[9 * from.length];
-        this.length = new double[from.length];
-        for (int e = 0; e < from.length; e++) {
+        this.bows = bows;
+        int elements = rest.length / 3 - 1;
+        axes = new double[9 * elements];
+        length = new double[elements];
+        stiffness = new double[elements][];
+        for (int e = 0; e < elements; e++) {
             layOut(e, up);
+            stiffness[e] = bow(e) == null ? straight(section, length[e]) : bow(e).stiffness(section, axes, 9 * e, length[e]);
         }
     }
 
-    /** Elements from each node to the next, so that the stiffness matrix keeps a narrow band. */
+    /** Straight elements. */
     static Frame chain(double[] rest, Section section) {
         return chain(rest, section, null);
     }
 
+    /**
+     * Straight elements.
+     *
+     * @param rest node positions, three per node, mm
+     * @param up direction that lies in every element's local x-z plane; only matters for a section that is not round. Null: any
+     */
     static Frame chain(double[] rest, Section section, double[] up) {
-        int elements = rest.length / 3 - 1;
-        int[] from = new int[elements];
-        int[] to = new int[elements];
-        for (int e = 0; e < elements; e++) {
-            from[e] = e;
-            to[e] = e + 1;
-        }
-        return new Frame(rest, from, to, section, up);
+        return new Frame(rest, section, up, null);
+    }
+
+    /**
+     * Curved elements of a round section.
+     *
+     * @param bows shape of each element; null where it is straight
+     */
+    static Frame curved(double[] rest, Section section, Bow[] bows) {
+        return new Frame(rest, section, null, bows);
     }
 
     int nodes() {
@@ -47,27 +56,77 @@ final class Frame {
     }
 
     int elements() {
-        return from.length;
+        return length.length;
+    }
+
+    /** Shape of an element; null where it is straight. */
+    Bow bow(int e) {
+        return bows == null ? null : bows[e];
+    }
+
+    /** Direction of the wire at rest at a share of an element, as a unit vector. */
+    double[] direction(int e, double share) {
+        double[] t = new double[3];
+        if (bow(e) != null) {
+            bow(e).direction(share, t);
+            return t;
+        }
+        // straight elements along a curve meet at a node under an angle that they halve
+        int other = bows != null ? e : Math.min(Math.max(e - 1 + 2 * (int) share, 0), elements() - 1);
+        for (int k = 0; k < 3; k++) {
+            t[k] = axes[9 * e + 3 * k] + axes[9 * other + 3 * k];
+        }
+        return unit(t);
+    }
+
+    /** Place in the wire at rest, mm. */
+    double[] place(int e, double share) {
+        double[] p = new double[3];
+        if (bow(e) != null) {
+            bow(e).place(share, p);
+            return p;
+        }
+        for (int k = 0; k < 3; k++) {
+            p[k] = rest[3 * e + k] + share * (rest[3 * e + 3 + k] - rest[3 * e + k]);
+        }
+        return p;
     }
 
     private void layOut(int e, double[] up) {
-        double dx = rest[3 * to[e]] - rest[3 * from[e]];
-        double dy = rest[3 * to[e] + 1] - rest[3 * from[e] + 1];
-        double dz = rest[3 * to[e] + 2] - rest[3 * from[e] + 2];
-        double l = Math.sqrt(dx * dx + dy * dy + dz * dz);
+        double[] x = new double[3];
+        double square = 0;
+        for (int k = 0; k < 3; k++) {
+            x[k] = rest[3 * e + 3 + k] - rest[3 * e + k];
+            square += x[k] * x[k];
+        }
+        double l = Math.sqrt(square);
         if (!(l > 0)) {
             throw new IllegalArgumentException("element " + e + " has no length");
         }
         length[e] = l;
-        double[] x = {dx / l, dy / l, dz / l};
-        double[] z = up == null ? leastAligned(x) : up;
-        double[] y = unit(cross(z, x));
-        double[] third = cross(x, y);
+        x = unit(x);
+        double[] y = unit(cross(up == null ? leastAligned(x) : up, x));
+        double[] z = cross(x, y);
         for (int i = 0; i < 3; i++) {
             axes[9 * e + 3 * i] = x[i];
             axes[9 * e + 3 * i + 1] = y[i];
-            axes[9 * e + 3 * i + 2] = third[i];
+            axes[9 * e + 3 * i + 2] = z[i];
         }
+    }
+
+    private static double[] straight(Section s, double l) {
+        double[] k = new double[49];
+        k[0] = s.ea() / l;
+        for (int a = 1; a < 4; a++) {
+            double ei = a == 2 ? s.eiY() : s.eiZ();
+            double own = a == 1 ? s.gj() / l : 4 * ei / l;
+            double across = a == 1 ? -s.gj() / l : 2 * ei / l;
+            k[8 * a] = own;
+            k[8 * (a + 3)] = own;
+            k[7 * a + a + 3] = across;
+            k[7 * (a + 3) + a] = across;
+        }
+        return k;
     }
 
     private static double[] leastAligned(double[] x) {

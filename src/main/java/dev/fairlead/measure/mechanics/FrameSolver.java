@@ -1,10 +1,13 @@
 package dev.fairlead.measure.mechanics;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 
 /**
- * Equilibrium of a frame under imposed displacements and dead loads, by linear theory or by load stepping with Newton's method.
+ * Equilibrium of a wire under imposed displacements and dead loads, by linear theory or by Newton's method from rest in steps of the
+ * load.
  *
  * <p>A step that does not converge, or whose tangent is not positive definite, is halved; after {@link #MAX_HALVINGS} the solver gives up and
  * says why.
@@ -27,12 +30,17 @@ final class FrameSolver {
 
     private final Frame frame;
     private final boolean[] held;
-    private final StiffnessSystem system;
+    private final ChainMatrix matrix;
+    private final List<Hinge> hinges;
     private final CorotationalElement element = new CorotationalElement();
     private final double[] internal;
     private final double[] residual;
     private final double[] step;
     private final double[] ends;
+    private final double[] turns;
+    private final double[] stress;
+    private final double[] expected;
+    private final double[] memory;
     private final double roundOff;
     private int iterations;
     private double energy;
@@ -42,20 +50,31 @@ final class FrameSolver {
     FrameSolver(Frame frame, boolean[] held) {
         this.frame = frame;
         this.held = held;
-        this.system = new StiffnessSystem(frame, held);
+        matrix = new ChainMatrix(held);
+        hinges = Hinge.of(held);
         internal = new double[held.length];
         residual = new double[held.length];
         step = new double[held.length];
         ends = new double[7 * frame.elements()];
+        turns = new double[6 * frame.elements()];
+        stress = new double[ends.length];
+        expected = new double[ends.length];
+        memory = new double[CorotationalElement.KEPT * frame.elements()];
         roundOff = roundOff(frame);
     }
 
     /** Force that comes of rounding the coordinates of a short and therefore stiff element, N. */
     private static double roundOff(Frame frame) {
-        double farthest = Arrays.stream(frame.rest).map(Math::abs).max().orElse(0);
-        double shortest = Arrays.stream(frame.length).min().orElse(1);
-        double bending = 12 * Math.max(frame.section.eiY(), frame.section.eiZ()) / Math.pow(shortest, 3);
-        return LOST_PLACES * Math.ulp(farthest) * (frame.section.ea() / shortest + bending);
+        double farthest = 0;
+        for (double x : frame.rest) {
+            farthest = Math.max(farthest, Math.abs(x));
+        }
+        double stiffest = 0;
+        for (int e = 0; e < frame.elements(); e++) {
+            double l = frame.length[e];
+            stiffest = Math.max(stiffest, frame.section.ea() / l + 12 * Math.max(frame.section.eiY(), frame.section.eiZ()) / (l * l * l));
+        }
+        return LOST_PLACES * Math.ulp(farthest) * stiffest;
     }
 
     int iterations() {
@@ -69,79 +88,61 @@ final class FrameSolver {
     /** Small displacements: one solution of the stiffness matrix at rest. Empty: the frame is a mechanism. */
     Optional<Equilibrium> linear(double[] imposed, double[] loads) {
         FrameState rest = FrameState.atRest(frame);
-        double[][] stiffness = new double[frame.elements()][];
-        system.clear();
-        Arrays.fill(residual, 0);
-        for (int e = 0; e < frame.elements(); e++) {
-            element.forceAndTangent(frame, e, rest, false);
-            stiffness[e] = element.tangent.clone();
-            system.add(e, element.tangent);
-            moveKnownToRight(e, element.tangent, imposed);
+        if (!assemble(rest, false, false)) {
+            throw new IllegalStateException(failure);
         }
         iterations = 1;
-        if (!system.factorise()) {
+        double[] u = new double[held.length];
+        for (int i = 0; i < u.length; i++) {
+            residual[i] = loads[i];
+            u[i] = held[i] ? imposed[i] : 0;
+        }
+        if (!solve(rest, u)) {
             failure = "the wire is not held: its stiffness matrix is singular";
             return Optional.empty();
         }
-        double[] u = new double[held.length];
-        for (int i = 0; i < u.length; i++) {
-            residual[i] += loads[i];
-            u[i] = held[i] ? imposed[i] : 0;
-        }
-        system.solve(residual, u);
-        return Optional.of(linearResult(u, stiffness));
-    }
-
-    private Equilibrium linearResult(double[] u, double[][] stiffness) {
         Arrays.fill(internal, 0);
-        double[] f = new double[12];
-        energy = 0;
+        double stored = 0;
         for (int e = 0; e < frame.elements(); e++) {
-            for (int i = 0; i < 12; i++) {
-                f[i] = 0;
-                for (int j = 0; j < 12; j++) {
-                    f[i] += stiffness[e][12 * i + j] * u[StiffnessSystem.degree(frame, e, j)];
-                }
-                int dof = StiffnessSystem.degree(frame, e, i);
-                internal[dof] += f[i];
-                energy += 0.5 * f[i] * u[dof];
-            }
-            sectionForces(e, f);
+            element.linear(frame, e, u);
+            gather(e);
+            stored += element.beam.energy;
         }
-        FrameState moved = FrameState.atRest(frame);
-        moved.advance(u);
-        return new Equilibrium(frame, moved, u, internal.clone(), ends.clone(), energy);
-    }
-
-    /** Turns the end forces of a linear element into axial force and end moments along the element's own axes. */
-    private void sectionForces(int e, double[] f) {
-        int o = 7 * e;
-        double[] axes = frame.axes;
-        ends[o] = 0;
-        for (int i = 0; i < 3; i++) {
-            ends[o] += axes[9 * e + 3 * i] * f[6 + i];
-            ends[o + 1 + i] = 0;
-            ends[o + 4 + i] = 0;
-            for (int k = 0; k < 3; k++) {
-                ends[o + 1 + i] += axes[9 * e + 3 * k + i] * f[3 + k];
-                ends[o + 4 + i] += axes[9 * e + 3 * k + i] * f[9 + k];
-            }
-        }
-    }
-
-    private void moveKnownToRight(int e, double[] tangent, double[] imposed) {
-        for (int j = 0; j < 12; j++) {
-            int known = StiffnessSystem.degree(frame, e, j);
-            if (held[known] && imposed[known] != 0) {
-                for (int i = 0; i < 12; i++) {
-                    residual[StiffnessSystem.degree(frame, e, i)] -= tangent[12 * i + j] * imposed[known];
-                }
-            }
-        }
+        rest.advance(u);
+        return Optional.of(new Equilibrium(frame, rest, u, internal.clone(), ends.clone(), new double[turns.length], stored));
     }
 
     /**
-     * Large rotations: follows the load up through the given rising shares of it (the last normally 1).
+     * Solves for a step out of the residual.
+     *
+     * @param out what the held degrees of freedom do; is filled with what all do
+     * @return false when the matrix is not positive definite
+     */
+    private boolean solve(FrameState state, double[] out) {
+        matrix.subtractProduct(out, residual);
+        List<Hinge> turned = new ArrayList<>();
+        for (Hinge h : hinges) {
+            if (h.prepare(state, matrix)) {
+                turned.add(h);
+            }
+        }
+        if (!matrix.factorise()) {
+            return false;
+        }
+        for (int i = 0; i < out.length; i++) {
+            out[i] = held[i] ? out[i] : residual[i];
+        }
+        matrix.solve(out);
+        for (int i = 0; i < turned.size(); i++) {
+            turned.get(i).solve(matrix, turned.subList(0, i));
+            turned.get(i).correct(out);
+        }
+        turned.forEach(h -> h.follow(out));
+        return true;
+    }
+
+    /**
+     * Large rotations: follows the load up from rest through the given rising shares of it (the last normally 1).
      *
      * @return empty when every share was reached, else why not
      */
@@ -156,7 +157,7 @@ final class FrameSolver {
             while (reached < wanted) {
                 double next = wanted - reached <= size * 1.000001 ? wanted : reached + size;
                 before.set(state);
-                if (converge(state, imposed, next - reached, loads, next)) {
+                if (converge(state, imposed, loads, next)) {
                     reached = next;
                 } else {
                     state.set(before);
@@ -166,40 +167,56 @@ final class FrameSolver {
                     }
                 }
             }
-            if (!system.factorise()) {
+            if (!matrix.factorise()) {
                 return Optional.of("the balance found at %.0f %% of the load is not stable".formatted(100 * wanted));
             }
-            recorder.at(wanted, new Equilibrium(frame, state.copy(), null, internal.clone(), ends.clone(), energy));
+            recorder.at(wanted, balance(state));
         }
         return Optional.empty();
     }
 
+    private Equilibrium balance(FrameState state) {
+        return new Equilibrium(frame, state.copy(), null, internal.clone(), ends.clone(), turns.clone(), energy);
+    }
+
     /** Leaves the tangent at the balance found assembled, though not factorised. */
-    private boolean converge(FrameState state, double[] imposed, double share, double[] loads, double total) {
+    private boolean converge(FrameState state, double[] imposed, double[] loads, double share) {
         failure = "";
-        if (!assemble(state, imposed, share, loads, total, false)) {
+        if (!assemble(state, false, false)) {
             return false;
         }
-        if (!system.factorise()) {
-            failure = UNSTABLE;
-            return false;
-        }
-        for (int i = 0; i < MAX_ITERATIONS; i++) {
+        for (int i = 0; i <= MAX_ITERATIONS; i++) {
             for (int k = 0; k < step.length; k++) {
-                step[k] = i == 0 && held[k] && k % 6 < 3 ? imposed[k] * share : 0;
+                residual[k] = loads[k] * share - internal[k];
+                boolean moved = i == 0 && held[k] && k % 6 < 3;
+                int at = k / 6 * 3 + k % 6;
+                step[k] = moved ? frame.rest[at] + imposed[k] * share - state.position[at] : 0;
             }
-            system.solve(residual, step);
-            state.advance(step);
-            iterations++;
-            if (!assemble(state, null, 0, loads, total, false)) {
-                return false;
-            }
-            if (balanced(loads, total)) {
+            if (i > 0 && balanced(loads, share)) {
                 return true;
             }
-            // far from balance spurious axial forces can spoil the tangent; its material part alone is always definite
-            if (!system.factorise() && !(assemble(state, null, 0, loads, total, true) && system.factorise())) {
-                failure = UNSTABLE;
+            if (i == MAX_ITERATIONS) {
+                break;
+            }
+            if (!solve(state, step)) {
+                // far from balance spurious axial forces can spoil the tangent; its material part alone is always definite
+                boolean softened = i > 0 && assemble(state, true, false);
+                for (int k = 0; softened && k < step.length; k++) {
+                    residual[k] = loads[k] * share - internal[k];
+                    step[k] = 0;
+                }
+                if (!softened || !solve(state, step)) {
+                    failure = UNSTABLE;
+                    return false;
+                }
+            }
+            for (int e = 0; e < frame.elements(); e++) {
+                element.expect(memory, frame, e, step, stress, expected);
+            }
+            state.advance(step);
+            hinges.forEach(h -> h.hold(state));
+            iterations++;
+            if (!assemble(state, false, true)) {
                 return false;
             }
         }
@@ -207,46 +224,50 @@ final class FrameSolver {
         return false;
     }
 
-    private boolean assemble(FrameState state, double[] imposed, double share, double[] loads, double total, boolean materialOnly) {
-        system.clear();
+    /**
+     * Internal forces and tangent.
+     *
+     * @param foreseen the tangent reckons with the stresses that the last step led to expect. A wire hardly stretches, so that on the way every
+     *     element seems pulled or pressed by far more than it will be, which spoils the tangent (D. Magisano, L. Leonetti and G. Garcea, Comput.
+     *     Methods Appl. Mech. Eng. 313 (2017) 467, take the stress for an unknown of its own; this is the same)
+     */
+    private boolean assemble(FrameState state, boolean materialOnly, boolean foreseen) {
+        matrix.clear();
         Arrays.fill(internal, 0);
-        Arrays.fill(residual, 0);
         energy = 0;
         for (int e = 0; e < frame.elements(); e++) {
-            if (!element.forceAndTangent(frame, e, state, materialOnly)) {
+            if (!element.force(frame, e, state)) {
                 failure = TOO_FAR;
                 return false;
             }
             gather(e);
             energy += element.beam.energy;
-            System.arraycopy(element.beam.section, 0, ends, 7 * e, 7);
-            system.add(e, element.tangent);
-            if (imposed != null) {
-                moveKnownToRight(e, element.tangent, imposed);
-            }
-        }
-        for (int k = 0; k < residual.length; k++) {
-            residual[k] = residual[k] * share + loads[k] * total - internal[k];
+            System.arraycopy(element.beam.theta, 0, turns, 6 * e, 6);
+            System.arraycopy(element.beam.stress, 0, stress, 7 * e, 7);
+            element.keep(memory, e);
+            element.tangent(frame, e, materialOnly, foreseen ? expected : null);
+            element.addTo(matrix, e);
         }
         return true;
     }
 
     private void gather(int e) {
         for (int i = 0; i < 12; i++) {
-            internal[StiffnessSystem.degree(frame, e, i)] += element.force[i];
+            internal[6 * e + i] += element.force[i];
         }
+        System.arraycopy(element.beam.section, 0, ends, 7 * e, 7);
     }
 
-    private boolean balanced(double[] loads, double total) {
+    private boolean balanced(double[] loads, double share) {
         double worst = 0;
         double scale = 0;
         for (int k = 0; k < internal.length; k++) {
-            double out = Math.abs(internal[k] - loads[k] * total);
+            double out = Math.abs(internal[k] - loads[k] * share);
             if (held[k]) {
                 scale = Math.max(scale, out);
             } else {
                 worst = Math.max(worst, out);
-                scale = Math.max(scale, Math.abs(loads[k] * total));
+                scale = Math.max(scale, Math.abs(loads[k] * share));
             }
         }
         return worst <= FORCE_TOLERANCE * scale + roundOff;

@@ -8,7 +8,7 @@ import java.util.Optional;
 /** Solves a tied-in arch. */
 public final class Mechanics {
     /** Stand-off taken up in one step of a solution with large rotations, mm, at most. */
-    private static final double LONGEST_STEP = 2;
+    private static final double LONGEST_STEP = 4;
 
     private Mechanics() {}
 
@@ -35,9 +35,24 @@ public final class Mechanics {
         return follow(setup, tail(setup, -1), tail(setup, 1), fractions);
     }
 
+    /** Force, moments and stress of the same wire under every pair of conditions of tube and ties: all ties for the first tube, then for the next. */
+    public static List<Result> solveEach(Setup setup, List<Tube> tubes, List<Ties> ties) {
+        var wire = new Model(setup, tail(setup, -1), tail(setup, 1));
+        List<Result> out = new ArrayList<>();
+        for (Tube tube : tubes) {
+            for (Ties tie : ties) {
+                out.addAll(follow(setup, wire.with(tube, tie), 1));
+            }
+        }
+        return out;
+    }
+
     /** As {@link #follow(Setup, double...)} with the displacement that seats each tail given, mm. */
     static List<Result> follow(Setup setup, Vector right, Vector left, double... fractions) {
-        var model = new Model(setup, right, left);
+        return follow(setup, new Model(setup, right, left), fractions);
+    }
+
+    private static List<Result> follow(Setup setup, Model model, double... fractions) {
         List<Result> out = new ArrayList<>();
         var solver = new FrameSolver(model.frame, model.held);
         if (setup.theory() == Theory.LINEAR) {

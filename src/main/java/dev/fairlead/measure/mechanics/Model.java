@@ -4,6 +4,12 @@ import java.util.List;
 
 /** One arch as a frame: supports, imposed displacements, and the reading of a state of balance. */
 final class Model {
+    /** Pieces of an element between which its movement and stress are looked at; and where the highest stress is. */
+    private static final int FEW = 4;
+    private static final int MANY = 20;
+    /** So near to the highest stress at few places another element may hold it. */
+    private static final double NEAR = 0.93;
+
     final Centreline line;
     final Frame frame;
     final boolean[] held;
@@ -18,12 +24,32 @@ final class Model {
         tubeLength = setup.arch().tubeLength();
         this.rightTail = rightTail;
         this.leftTail = leftTail;
-        frame = Frame.chain(line.nodes, wire.section());
+        frame = line.frame(wire.section(), setup.mesh());
         held = new boolean[6 * frame.nodes()];
-        tube(setup.tube(), line.right);
-        tube(setup.tube(), line.left);
-        tie(setup.ties(), line.right);
-        tie(setup.ties(), line.left);
+        support(setup.tube(), setup.ties());
+    }
+
+    private Model(Model same, Tube tube, Ties ties) {
+        line = same.line;
+        wire = same.wire;
+        tubeLength = same.tubeLength;
+        rightTail = same.rightTail;
+        leftTail = same.leftTail;
+        frame = same.frame;
+        held = new boolean[same.held.length];
+        support(tube, ties);
+    }
+
+    /** The same wire otherwise supported. */
+    Model with(Tube tube, Ties ties) {
+        return new Model(this, tube, ties);
+    }
+
+    private void support(Tube tube, Ties ties) {
+        tube(tube, line.right);
+        tube(tube, line.left);
+        tie(ties, line.right);
+        tie(ties, line.left);
     }
 
     private void tube(Tube tube, Centreline.Ends at) {
@@ -110,64 +136,46 @@ final class Model {
                 force, moment, swing(e, at.tubeMesial(), at.foldEnd(), side), swing(e, at.foldEnd(), at.lateral(), side));
     }
 
-    private static double swing(Equilibrium e, int from, int to, int side) {
+    private double swing(Equilibrium e, int from, int to, int side) {
         double most = 0;
-        for (int n = Math.min(from, to); n <= Math.max(from, to); n++) {
-            most = Math.max(most, side * e.moved(n, 0));
+        for (int el = Math.min(from, to); el < Math.max(from, to); el++) {
+            for (int p = 0; p <= FEW; p++) {
+                most = Math.max(most, side * e.moved(el, (double) p / FEW, 0));
+            }
         }
         return most;
     }
 
+    /** Looks at a few places of every element, and closely where the stress comes near the highest. */
     private Solution.Peak peak(Equilibrium e) {
-        double z = wire.sectionModulus();
-        double bending = 0;
-        double mises = 0;
-        int where = 0;
+        double[] most = new double[frame.elements()];
+        double[] whole = new double[frame.elements()];
+        double highest = 0;
         for (int el = 0; el < frame.elements(); el++) {
-            double axial = Math.abs(e.tension(el)) / wire.area();
-            for (int end = 0; end < 2; end++) {
-                double twist = alongWire(e, el, end);
-                double whole = e.moment(el, end);
-                double sigma = Math.sqrt(Math.max(0, whole * whole - twist * twist)) / z;
-                double tau = twist / (2 * z);
-                if (sigma > bending) {
-                    bending = sigma;
-                    where = el;
-                }
-                mises = Math.max(mises, Math.sqrt(Math.pow(sigma + axial, 2) + 3 * tau * tau));
-            }
+            look(e, el, frame.bow(el) == null ? 1 : FEW, most, whole);
+            highest = Math.max(highest, most[el]);
         }
-        return new Solution.Peak(bending, line.parts[where], where < line.midline, mises);
+        int where = 0;
+        double mises = 0;
+        for (int el = 0; el < frame.elements(); el++) {
+            if (frame.bow(el) != null && most[el] > NEAR * highest) {
+                look(e, el, MANY, most, whole);
+            }
+            where = most[el] > most[where] ? el : where;
+            mises = Math.max(mises, whole[el]);
+        }
+        return new Solution.Peak(most[where], line.parts[where], where < line.midline, mises);
     }
 
-    /** Part of an end moment that twists the wire: along the tangent of the curve at the node, not along the chord, which in a bend leans. */
-    private double alongWire(Equilibrium e, int el, int end) {
-        int node = el + end;
-        double[] t = tangent(node);
-        double sum = 0;
-        for (int axis = 0; axis < 3; axis++) {
-            double component = 0;
-            for (int k = 0; k < 3; k++) {
-                component += frame.axes[9 * el + 3 * k + axis] * t[k];
-            }
-            sum += component * e.ends()[7 * el + 1 + 3 * end + axis];
+    private void look(Equilibrium e, int el, int pieces, double[] most, double[] whole) {
+        double z = wire.sectionModulus();
+        double axial = Math.abs(e.tension(el)) / wire.area();
+        for (int p = 0; p <= pieces; p++) {
+            double[] m = e.moments(el, (double) p / pieces);
+            double tau = m[1] / (2 * z);
+            double sigma = m[0] / z;
+            most[el] = Math.max(most[el], sigma);
+            whole[el] = Math.max(whole[el], Math.sqrt((sigma + axial) * (sigma + axial) + 3 * tau * tau));
         }
-        return sum;
-    }
-
-    /** Mean direction of the elements that meet at a node, at rest; an element's own axes hardly turn against its nodes. */
-    private double[] tangent(int node) {
-        int before = Math.max(node - 1, 0);
-        int after = Math.min(node, frame.elements() - 1);
-        double[] t = new double[3];
-        double square = 0;
-        for (int k = 0; k < 3; k++) {
-            t[k] = frame.axes[9 * before + 3 * k] + frame.axes[9 * after + 3 * k];
-            square += t[k] * t[k];
-        }
-        for (int k = 0; k < 3; k++) {
-            t[k] /= Math.sqrt(square);
-        }
-        return t;
     }
 }

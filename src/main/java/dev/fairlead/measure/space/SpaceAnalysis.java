@@ -36,11 +36,11 @@ public final class SpaceAnalysis {
         Measured primary = Leeway.primaryWidths(readings, side);
         return new SideSpace(side, methods, chosen, available,
                 chosen.value().minus(available).plus(incisorShortage.times(0.5)),
-                chosen.method() == Method.MEASURED ? Measured.notApplicable() : spread(methods),
+                chosen.method() == Method.MEASURED ? Measured.notApplicable() : spread(methods, readings.ofCase().plan().percentile()),
                 primary, Leeway.of(primary, chosen.value()));
     }
 
-    private static Measured spread(List<Prediction> methods) {
+    private static Measured spread(List<Prediction> methods, Measured percentile) {
         Measured least = null;
         Measured most = null;
         int usable = 0;
@@ -51,6 +51,11 @@ public final class SpaceAnalysis {
                 least = least == null ? v : least.min(v);
                 most = most == null ? v : most.max(v);
             }
+        }
+        // the row of the table decides how far it lies from the other methods: the usual one must not stand in for the one that was read
+        boolean row = !percentile.known() && !percentile.missing().isEmpty() && methods.get(Method.PROBABILITY_TABLE.ordinal()).value().known();
+        if (usable > 1 && row) {
+            return Measured.unknown(percentile.missing());
         }
         if (usable > 1) {
             return most.minus(least);

@@ -8,6 +8,7 @@ import dev.fairlead.measure.mechanics.Solution;
 import dev.fairlead.measure.mechanics.Ties;
 import dev.fairlead.measure.mechanics.Tube;
 import dev.fairlead.measure.mechanics.Unsolved;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -23,6 +24,7 @@ import java.util.Optional;
  * @param failure why there is no answer; empty when there is one. All numbers are then without meaning
  */
 record BeamAnswer(double low, double high, double hinged, double held, double stress, double upHinged, double upHeld, String failure) {
+    private static final List<Tube> TUBES = List.of(Tube.HINGE_SPIN, Tube.TWO_POINT);
     private static final BeamAnswer NOTHING = new BeamAnswer(0, 0, 0, 0, 0, 0, 0, "");
 
     boolean found() {
@@ -33,8 +35,17 @@ record BeamAnswer(double low, double high, double hinged, double held, double st
         return new BeamAnswer(Double.NaN, Double.NaN, Double.NaN, Double.NaN, Double.NaN, Double.NaN, Double.NaN, why);
     }
 
-    /** Solves the case. */
+    /** Solves the case under both tube conditions and the usual ways of tying. */
     static BeamAnswer of(BeamCase c) {
+        return of(c, BandInput.USUAL_TIES);
+    }
+
+    /** The same with all four brackets tied alone, so that low and high lie nearer together: for the vertical force, which is not asked of other ties. */
+    static BeamAnswer ofFourTied(BeamCase c) {
+        return of(c, List.of(Ties.FOUR));
+    }
+
+    private static BeamAnswer of(BeamCase c, List<Ties> ties) {
         if (c.standOffRight() == 0 && c.standOffLeft() == 0) {
             return NOTHING;
         }
@@ -44,19 +55,17 @@ record BeamAnswer(double low, double high, double hinged, double held, double st
         }
         double low = Double.POSITIVE_INFINITY;
         double high = Double.NEGATIVE_INFINITY;
-        Solution[] usual = new Solution[2];
-        for (Tube tube : new Tube[] {Tube.HINGE_SPIN, Tube.TWO_POINT}) {
-            for (Ties ties : BandInput.USUAL_TIES) {
-                Result result = Mechanics.solve(tiedIn.get().withTube(tube).withTies(ties));
-                if (result instanceof Unsolved unsolved) {
-                    return none("the beam model found no equilibrium (" + unsolved.reason() + ")");
-                }
-                Solution s = (Solution) result;
-                low = Math.min(low, s.forward());
-                high = Math.max(high, s.forward());
-                if (ties == Ties.FOUR) {
-                    usual[tube == Tube.HINGE_SPIN ? 0 : 1] = s;
-                }
+        Solution[] usual = new Solution[TUBES.size()];
+        List<Result> results = Mechanics.solveEach(tiedIn.get(), TUBES, ties);
+        for (int i = 0; i < results.size(); i++) {
+            if (results.get(i) instanceof Unsolved unsolved) {
+                return none("the beam model found no equilibrium (" + unsolved.reason() + ")");
+            }
+            Solution s = (Solution) results.get(i);
+            low = Math.min(low, s.forward());
+            high = Math.max(high, s.forward());
+            if (ties.get(i % ties.size()) == Ties.FOUR) {
+                usual[i / ties.size()] = s;
             }
         }
         return new BeamAnswer(low, high, usual[0].forward(), usual[1].forward(), usual[1].peak().bending(), usual[0].vertical(),

@@ -21,6 +21,7 @@ import java.util.List;
 public final class BeamForces implements ForcePart {
     private static final int REMEMBERED = 512;
     private static final Memo<BeamCase, BeamAnswer> ANSWERS = new Memo<>(REMEMBERED, BeamAnswer::of);
+    private static final Memo<BeamCase, BeamAnswer> AT_HEIGHT = new Memo<>(REMEMBERED, BeamAnswer::ofFourTied);
     private static final String LIMITS = WireForces.LIMITS.get(0) + " " + WireForces.LIMITS.get(1) + " " + WireForces.LIMITS.get(4);
 
     @Override
@@ -54,7 +55,7 @@ public final class BeamForces implements ForcePart {
         if (!left.known() || !right.known()) {
             return heights.isEmpty() ? Measured.notApplicable() : Measured.unknown(heights);
         }
-        BeamAnswer answer = ANSWERS.of(ask.withTubesAbove((left.value() + right.value()) / 2));
+        BeamAnswer answer = AT_HEIGHT.of(ask.withTubesAbove((left.value() + right.value()) / 2));
         if (!answer.found()) {
             return Measured.unknown(unsolved(index));
         }

@@ -75,6 +75,12 @@ final class BeamInputs {
         return missing;
     }
 
+    /** True when the model would be asked the same of both, whether it could answer or not. */
+    boolean same(BeamInputs other) {
+        return needed.equals(other.needed) && c.wire().section().equals(other.c.wire().section()) && c.wire().material().equals(other.c.wire().material())
+                && c.wire().modulus().equals(other.c.wire().modulus());
+    }
+
     /** The question; only when nothing is missing. */
     BeamCase ask(double standOffRight, double standOffLeft) {
         return ask(fold(Side.RIGHT), fold(Side.LEFT), standOffRight, standOffLeft);

@@ -93,7 +93,7 @@ public record WireForces(Measured standOffRight, Measured standOffLeft, boolean 
         if (!left.known() || !right.known()) {
             return Optional.empty();
         }
-        BeamAnswer answer = BeamAnswer.of(ask.nominal().withTubesAbove((left.value() + right.value()) / 2));
+        BeamAnswer answer = BeamAnswer.ofFourTied(ask.nominal().withTubesAbove((left.value() + right.value()) / 2));
         if (!answer.found()) {
             return Optional.empty();
         }

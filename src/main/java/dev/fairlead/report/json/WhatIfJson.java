@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import dev.fairlead.check.whatif.Difference;
+import dev.fairlead.check.whatif.Estimate;
 import dev.fairlead.check.whatif.Outlook;
 import dev.fairlead.check.whatif.Suggestion;
 import dev.fairlead.check.whatif.WhatIf;
@@ -41,6 +42,7 @@ public final class WhatIfJson {
         ArrayNode sets = out.putArray("set");
         d.sets().forEach(g -> sets.addObject().put("pointer", g.pointer()).put("words", g.words()).put("from", g.from()).put("to", g.to())
                 .put("planned", g.planned()));
+        estimates(out, d.estimates());
         ArrayNode findings = out.putArray("findings");
         d.findings().forEach(f -> {
             ObjectNode one = findings.addObject().put("change", f.kind().name().toLowerCase(Locale.ROOT)).put("id", f.after().id());
@@ -68,6 +70,7 @@ public final class WhatIfJson {
         ObjectNode out = NEW.objectNode();
         ArrayNode changes = out.putArray("changes");
         s.changes().forEach(c -> changes.addObject().put("pointer", c.pointer()).put("words", c.words()).put("from", c.from()).put("to", c.to()));
+        estimates(out, s.estimates());
         out.put("steps", s.steps());
         strings(out, "clears", s.clears());
         strings(out, "worsens", s.worsens());
@@ -78,6 +81,15 @@ public final class WhatIfJson {
             }
         }
         return out;
+    }
+
+    private static void estimates(ObjectNode out, List<Estimate> all) {
+        ArrayNode list = out.putArray("gaugeEstimates");
+        for (Estimate e : all) {
+            ObjectNode one = list.addObject().put("visit", e.visit());
+            one.set("read", value(e.read()));
+            one.set("instead", value(e.instead()));
+        }
     }
 
     private static ObjectNode ending(Finding f) {

@@ -3,6 +3,7 @@ package dev.fairlead.report.text;
 import dev.fairlead.check.whatif.Change;
 import dev.fairlead.check.whatif.Difference;
 import dev.fairlead.check.whatif.Difference.FindingChange;
+import dev.fairlead.check.whatif.Estimate;
 import dev.fairlead.check.whatif.Outlook;
 import dev.fairlead.check.whatif.Suggestion;
 import dev.fairlead.check.whatif.WhatIf;
@@ -13,6 +14,7 @@ import dev.fairlead.findings.Weight;
 import dev.fairlead.measure.Say;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Side;
+import dev.fairlead.model.Unit;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
@@ -64,6 +66,7 @@ public final class WhatIfText {
             out.append(Wrap.hanging(head, c.words() + ": " + c.from() + " → " + c.to()));
             head = "  and       ";
         }
+        s.estimates().forEach(e -> out.append(Wrap.hanging("  estimate  ", estimate(e))));
         for (Side side : Side.values()) {
             Measured spare = s.spare().get(side.ordinal());
             if (spare.known() && spare.value() < 0) {
@@ -87,6 +90,7 @@ public final class WhatIfText {
         for (Difference.Given g : d.sets()) {
             out.append(Wrap.hanging("  ", g.words() + ": " + g.from() + " → " + g.to() + (g.planned() ? "" : "  [not planned: a fact, taken as if it were otherwise]")));
         }
+        d.estimates().forEach(e -> out.append(Wrap.hanging("  ", estimate(e))));
         out.append("\nFINDINGS\n");
         if (d.findings().isEmpty()) {
             out.append("  All end as before.\n");
@@ -97,9 +101,15 @@ public final class WhatIfText {
             out.append("  All are as before.\n");
         }
         for (Difference.NumberChange n : d.numbers()) {
-            out.append(Wrap.hanging("  ", n.title() + ": " + text(n.before()) + " → " + text(n.after()) + by(n)));
+            out.append(Wrap.hanging("  ", n.title() + ": " + change(n)));
         }
         return out.append('\n').append(Wrap.hanging("", d.after().report().caution())).toString();
+    }
+
+    private static String estimate(Estimate e) {
+        String read = "gauge, visit " + e.visit() + ": " + Numbers.text(e.read()) + " was read on the wire as it was tied in then";
+        return e.instead().known() ? read + "; for this one " + Numbers.text(e.instead()) + ", an estimate by the beam model's ratio and no reading"
+                : read + "; for this one the force is unknown, as the beam model has no answer";
     }
 
     private static void finding(FindingChange f, StringBuilder out) {
@@ -117,15 +127,22 @@ public final class WhatIfText {
         };
     }
 
-    private static String text(Measured m) {
-        return m.known() ? Say.num(m.value()) + (m.unit().symbol().isEmpty() ? "" : " " + m.unit().symbol()) : Numbers.text(m);
+    /** To the places that a person reads; to more where the change would not be seen. */
+    private static String change(Difference.NumberChange n) {
+        if (!n.before().known() || !n.after().known()) {
+            return plain(n.before()) + " → " + plain(n.after());
+        }
+        double before = n.before().value();
+        double after = n.after().value();
+        Unit unit = n.after().unit();
+        if (!Numbers.text(before, unit).equals(Numbers.text(after, unit))) {
+            return Numbers.text(before, unit) + " → " + Numbers.text(after, unit);
+        }
+        String symbol = unit.symbol().isEmpty() ? "" : " " + unit.symbol();
+        return Say.num(before) + symbol + " → " + Say.num(after) + symbol;
     }
 
-    private static String by(Difference.NumberChange n) {
-        if (!n.before().known() || !n.after().known()) {
-            return "";
-        }
-        double by = n.after().value() - n.before().value();
-        return " (" + (by > 0 ? "+" : "") + Say.num(by) + ")";
+    private static String plain(Measured m) {
+        return m.known() ? Numbers.text(m.value(), m.unit()) : Numbers.text(m);
     }
 }

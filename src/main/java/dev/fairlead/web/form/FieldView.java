@@ -55,6 +55,11 @@ public record FieldView(String pointer, FieldShape shape, String label, String v
         return kind() == Kind.QUANTITY ? shape.about().unit().symbol() : "";
     }
 
+    /** The unit to say behind the value; empty where the value as typed has one already. */
+    public String unitBehind() {
+        return value.isEmpty() || !value.matches("[-+−0-9.,;± ]+") ? "" : unit();
+    }
+
     public boolean mayNotApply() {
         return shape.about().mayNotApply();
     }

@@ -116,8 +116,14 @@ public final class FormBuilder {
     private Block.Row pair(String base, String right, String left, FieldShape rightShape, FieldShape leftShape) {
         List<FieldView> cells = List.of(fields.at(right, rightShape), fields.at(left, leftShape));
         String label = base.isEmpty() ? "Buccal segment" : Words.capital(base.replaceAll("(?<=[a-z])(?=[A-Z])", " ").toLowerCase(java.util.Locale.ROOT));
-        String help = rightShape.about().value() + (rightShape.about().value().equals(leftShape.about().value()) ? "" : " " + leftShape.about().value());
+        String help = help(rightShape.about().value(), leftShape.about().value());
         return new Block.Row(label, help, cells.get(0).unit(), cells);
+    }
+
+    /** One help for two sides where they differ in nothing but the side. */
+    private static String help(String right, String left) {
+        boolean alike = right.replace("on the right", "on the left").equals(left);
+        return right.equals(left) ? right : alike ? right.replace("on the right", "on each side") : right + " " + left;
     }
 
     private Block list(String pointer, FieldShape shape) {

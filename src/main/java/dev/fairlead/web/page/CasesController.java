@@ -24,8 +24,9 @@ import java.util.Objects;
 
 /** The list of cases: find, filter, start a new one, copy, bring in, take away. */
 final class CasesController extends Controller {
-    /** So long a whole page may wait for lines that were not counted yet. */
+    /** So long a page, or whoever types into the search, may wait for lines that were not counted yet. */
     private static final Duration PROMPT = Duration.ofMillis(150);
+    /** So long what fills in the rest may take. */
     private static final Duration PATIENCE = Duration.ofMillis(1500);
     private final CaseList cases;
 
@@ -49,7 +50,7 @@ final class CasesController extends Controller {
             // whoever asks for the lines alone has a page to look at meanwhile
             site.reports().checks().checker();
         }
-        List<CaseLine> all = cases.lines(partial(ctx) ? PATIENCE : PROMPT);
+        List<CaseLine> all = cases.lines(ctx.queryParam("more") != null ? PATIENCE : PROMPT);
         List<CaseLine> found = all.stream().filter(l -> l.matches(text, stage)).toList();
         boolean more = all.stream().anyMatch(l -> !l.counted());
         Map<String, Object> model = new HashMap<>(Map.of("lines", found, "all", all.size(), "text", text, "stage", stage, "more", more));

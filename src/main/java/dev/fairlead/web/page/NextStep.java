@@ -17,6 +17,14 @@ import java.util.List;
  */
 public record NextStep(String mark, String step, String reason) {
     static NextStep of(Checked checked, List<SideSpace> sides) {
+        NextStep step = step(checked, sides);
+        long cautions = checked.report().counts().caution();
+        // what looks done may still have something open
+        return step.mark().equals("stop") || cautions == 0 ? step
+                : new NextStep(step.mark().equals("pass") ? "" : step.mark(), step.step(), step.reason() + (cautions == 1 ? " One caution is open." : " " + cautions + " cautions are open."));
+    }
+
+    private static NextStep step(Checked checked, List<SideSpace> sides) {
         Case c = checked.subject();
         Report report = checked.report();
         List<Finding> stops = report.findings().all().stream().filter(f -> f.open() && f.weight() == Weight.STOP).toList();

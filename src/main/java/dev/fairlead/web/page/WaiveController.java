@@ -6,6 +6,7 @@ import dev.fairlead.intake.CaseTree;
 import dev.fairlead.intake.Problem;
 import dev.fairlead.intake.Reading;
 import dev.fairlead.model.Choices.Role;
+import dev.fairlead.rules.Status;
 import dev.fairlead.web.PageError;
 import dev.fairlead.web.Site;
 import dev.fairlead.web.edit.Opened;
@@ -39,7 +40,9 @@ public final class WaiveController extends Controller {
         LocalDate day = opened.reading().value().flatMap(c -> c.date().value()).orElse(site.today().get());
         Map<String, String> values = new LinkedHashMap<>(Map.of("reason", "", "by", "", "date", day.toString(), "expires", day.plusWeeks(WEEKS).toString()));
         values.putAll(typed);
-        page(ctx, opened, "web/waive.jte", "findings", "Waive a finding", Map.of("finding", finding(ctx, opened), "values", values, "complaints", complaints, "there", there(opened, ctx.pathParam("id")),
+        Finding finding = finding(ctx, opened);
+        boolean waivable = finding.warns() || finding.outcome() == Status.NOT_ASSESSED;
+        page(ctx, opened, "web/waive.jte", "findings", "Waive a finding", Map.of("finding", finding, "waivable", waivable, "values", values, "complaints", complaints, "there", there(opened, ctx.pathParam("id")),
                 "roles", Arrays.stream(Role.values()).map(Role::word).toList()));
     }
 

@@ -79,6 +79,7 @@ public final class CaseFolder {
     public Stored save(String name, String base, String text) {
         return replaced(name, base, (history, old) -> {
             history.forgetUndone();
+            history.forgetSame(old);
             history.keep(old);
             return text.getBytes(StandardCharsets.UTF_8);
         }, (history, old) -> { });
@@ -102,7 +103,10 @@ public final class CaseFolder {
         } catch (IOException e) {
             throw failed("Earlier versions of " + name + " cannot be read", e);
         }
-        return Optional.of(replaced(name, base, (history, old) -> finder.find(history).orElse(old), after));
+        return Optional.of(replaced(name, base, (history, old) -> {
+            history.forgetSame(old);
+            return finder.find(history).orElse(old);
+        }, after));
     }
 
     /** An earlier version by its hash; empty when it is not kept. */
@@ -150,8 +154,8 @@ public final class CaseFolder {
             byte[] bytes = content.of(history, old);
             if (!java.util.Arrays.equals(old, bytes)) {
                 AtomicFile.write(file, bytes, historyRoot());
+                after.done(history, old);
             }
-            after.done(history, old);
             return Stored.of(name, bytes);
         } catch (IOException e) {
             throw failed(name + " cannot be saved", e);

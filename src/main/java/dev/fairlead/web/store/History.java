@@ -34,6 +34,18 @@ final class History {
         }
     }
 
+    /** Takes the present version off the pile: a program that was stopped in the middle of a save leaves it there. */
+    void forgetSame(byte[] present) throws IOException {
+        List<Path> all = entries(folder);
+        for (int i = all.size() - 1; i >= 0 && is(all.get(i), Stored.version(present)); i--) {
+            Files.deleteIfExists(all.get(i));
+        }
+    }
+
+    private static boolean is(Path entry, String version) {
+        return entry.getFileName().toString().endsWith("-" + version + ".txt");
+    }
+
     /** The version before the present one. */
     Optional<byte[]> last() throws IOException {
         List<Path> all = entries(folder);
@@ -69,7 +81,7 @@ final class History {
     Optional<byte[]> find(String version) throws IOException {
         for (Path where : List.of(folder, undone)) {
             for (Path p : entries(where)) {
-                if (p.getFileName().toString().endsWith("-" + version + ".txt")) {
+                if (is(p, version)) {
                     return Optional.of(Files.readAllBytes(p));
                 }
             }

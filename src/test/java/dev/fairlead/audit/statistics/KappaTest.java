@@ -30,7 +30,7 @@ class KappaTest {
         assertThat(Kappa.of(counts, (a, b, k) -> w[a][b]).value()).isCloseTo(0.507, within(5e-4));
     }
 
-    /** Fleiss 1981, Statistical Methods for Rates and Proportions, table 13.1; standard errors as printed by SAS PROC FREQ for it (from memory). */
+    /** Fleiss 1981, Statistical Methods for Rates and Proportions, table 13.1; its standard errors are also held by {@link KappaErrorTest}. */
     @Test
     void errorsOfFleiss1981() {
         long[][] counts = {{75, 1, 4}, {5, 4, 1}, {0, 0, 10}};
@@ -44,7 +44,7 @@ class KappaTest {
         assertThat(linear.error()).isCloseTo(0.0843, within(5e-5));
     }
 
-    /** Landis & Koch 1977, Biometrics 33:159, New Orleans patients; values as SAS prints them for this example (from memory). */
+    /** Landis & Koch 1977, Biometrics 33:159, New Orleans patients; {@link KappaErrorTest} holds the same errors by the delta method. */
     @Test
     void weightedKappaOfLandisAndKoch1977() {
         long[][] counts = {{5, 3, 0, 0}, {3, 11, 4, 0}, {2, 13, 3, 4}, {1, 2, 4, 14}};

@@ -27,6 +27,30 @@ class LimitsTest {
         assertThat(b.high()).isCloseTo((8 - (1013 / 1024.0 - 0.975) / (45 / 1024.0)) / 10, within(1e-9));
     }
 
+    /** Counting on a coin of one in five: where the limits end, exact tails on both sides of them hold the stated chance. */
+    @Test
+    void exactTailsEncloseTheLimitsOfEveryGroup() {
+        for (int n : new int[] {7, 20, 60, 150}) {
+            for (double level : new double[] {Funnel.INNER, Funnel.OUTER}) {
+                Band b = Funnel.share(n, 0.2, level);
+                int high = (int) Math.ceil(b.high() * n - 1e-9);
+                assertThat(upTo(n, high)).isGreaterThanOrEqualTo(1 - (1 - level) / 2);
+                assertThat(upTo(n, high - 1)).isLessThan(1 - (1 - level) / 2);
+            }
+        }
+    }
+
+    /** P(R <= r) of Bin(n, 0.2), summed by the ratio of one term to the next. */
+    private static double upTo(int n, int r) {
+        double term = Math.pow(0.8, n);
+        double sum = term;
+        for (int i = 1; i <= r; i++) {
+            term *= (n - i + 1.0) / i * 0.25;
+            sum += term;
+        }
+        return sum;
+    }
+
     /** Poisson of mean 5: P(R <= 0) = e^-5, P(R <= 1) = 6 e^-5. */
     @Test
     void poissonLimitsLikewise() {

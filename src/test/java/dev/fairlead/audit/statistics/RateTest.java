@@ -19,6 +19,19 @@ class RateTest {
         assertThat(new Rate(of - count, of).low()).as("mirrored").isCloseTo(1 - high, within(5e-5));
     }
 
+    /** Wilson 1927: at either end the share that was seen lies 1.96 standard errors of that end away. */
+    @Test
+    void endsAreWhereTheScoreTestEnds() {
+        for (long of = 1; of < 400; of += 7) {
+            for (long count = 1; count < of; count += 5) {
+                Rate rate = new Rate(count, of);
+                for (double end : new double[] {rate.low(), rate.high()}) {
+                    assertThat(Math.abs(rate.share() - end) / Math.sqrt(end * (1 - end) / of)).isCloseTo(1.959963984540054, within(1e-6));
+                }
+            }
+        }
+    }
+
     @Test
     void ofNothingEverythingIsPossible() {
         Rate none = new Rate(0, 0);

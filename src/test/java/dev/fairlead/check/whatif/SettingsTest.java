@@ -11,6 +11,7 @@ import dev.fairlead.check.whatif.Difference.Kind;
 import dev.fairlead.intake.CaseReader;
 import dev.fairlead.intake.Format;
 import dev.fairlead.model.Case;
+import dev.fairlead.model.shape.Edit;
 import dev.fairlead.report.text.WhatIfText;
 import dev.fairlead.report.text.Wrap;
 import dev.fairlead.rules.Rulebase;
@@ -70,5 +71,52 @@ class SettingsTest {
         assertThatThrownBy(() -> of("plan.standOff=far")).hasMessageContaining("0 to 6 mm");
         assertThatThrownBy(() -> of("plan.standOff=60")).hasMessageContaining("0 to 6 mm");
         assertThatThrownBy(() -> of("visits.9.left.gapOpened=1")).hasMessageContaining("/visits/9");
+    }
+
+    private static Case read(String name) throws IOException {
+        Path file = Path.of("cases", name);
+        return CaseReader.read(Files.readAllBytes(file), name, Format.BY_NAME).value().orElseThrow();
+    }
+
+    private static Difference of(Case c, String... sets) throws Settings.Refused {
+        return Settings.difference(c, "0", List.of(sets), CHECKER, OPTIONS);
+    }
+
+    /** The search may take another wire until it goes in; from then on its size is a fact. */
+    @Test
+    void whatTheSearchMayChangeIsPlan() throws Exception {
+        Case c = read("plover-21-wire-too-thick-for-slot.yaml");
+        assertThat(of(c, "wire.size=0.457").sets()).allMatch(Difference.Given::planned);
+        Case tiedIn = read("stilt-10-gauge-overrides.yaml");
+        assertThat(of(tiedIn, "wire.size=0.457").sets()).noneMatch(Difference.Given::planned);
+        assertThat(of(tiedIn, "plan.standOff=1").sets()).allMatch(Difference.Given::planned);
+    }
+
+    /** A gauge belongs to the wire it was read on. Force goes with the modulus exactly (supports only impose displacements): 180 to 90 GPa halves it. */
+    @Test
+    void aGaugeReadingFollowsTheModelAndIsAnEstimateThen() throws Exception {
+        Case c = Edit.set(read("stilt-10-gauge-overrides.yaml"), "/wire/modulus", 180);
+        assertThat(of(c, "wire.modulus=90").estimates()).singleElement().satisfies(e -> {
+            assertThat(e.visit()).isEqualTo(1);
+            assertThat(e.read().value()).isEqualTo(205);
+            assertThat(e.instead().value()).isEqualTo(102.5, within(1e-9));
+            // half the gauge's own error, and a fifth of the change
+            assertThat(e.instead().sd()).isEqualTo(Math.hypot(e.read().sd() / 2, 20.5), within(1e-9));
+        });
+        Difference less = of(c, "visits.0.left.standOff=1", "visits.0.right.standOff=1");
+        double model = less.numbers().stream().filter(n -> n.id().equals("wire.force.1.high")).mapToDouble(n -> n.after().value() / n.before().value())
+                .findFirst().orElseThrow();
+        assertThat(less.estimates()).singleElement().satisfies(e -> assertThat(e.instead().value()).isCloseTo(205 * model, within(0.02 * 205)));
+        assertThat(WhatIfText.of(less)).contains("an estimate").satisfies(t -> assertThat(t.lines()).allMatch(l -> Wrap.columns(l) <= Wrap.WIDTH));
+    }
+
+    @Test
+    void aGaugeReadingIsKeptOrForgottenWhereNothingScalesIt() throws Exception {
+        Case c = read("stilt-10-gauge-overrides.yaml");
+        assertThat(of(c, "plan.standOff=1").estimates()).isEmpty();
+        assertThat(of(c, "visits.0.gauge=150", "visits.0.left.standOff=1").estimates()).isEmpty();
+        Case unmeasured = Edit.forget(c, "/bench/left/length");
+        assertThat(of(unmeasured, "visits.0.left.standOff=1").estimates()).singleElement().matches(e -> !e.instead().known());
+        assertThat(of(unmeasured, "visits.0.left.space=19").estimates()).isEmpty();
     }
 }

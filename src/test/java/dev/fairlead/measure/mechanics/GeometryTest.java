@@ -45,16 +45,25 @@ class GeometryTest {
         };
     }
 
+    private static double run(ArchGeometry arch, ReferenceCase c, double spacing) {
+        var closed = new Setup(Bench.WIRE, arch, c.fold(), c.fold(), 0, 0, Tube.SPIN, Ties.FOUR, Seat.LEVEL, Theory.LINEAR, new Mesh(4, spacing));
+        Centreline line = Centreline.of(closed);
+        return line.length(line.right.foldEnd(), line.left.foldEnd());
+    }
+
     @Test
     void perimeterAndBlank() {
         var c = ReferenceCase.of("M08");
         var arch = new ArchGeometry(new BetaArch(c.in("W"), c.in("D")), c.in("Lt"), c.in("sc"), c.in("sl"));
         Blank blank = Blank.of(arch, c.fold(), c.fold(), c.in("tail"));
         assertThat(blank.perimeter()).isCloseTo(c.out("perimeter"), within(1e-5));
-        assertThat(blank.archRun()).isCloseTo(c.out("arch_run"), within(2e-4));
+        // the reference is a polyline of 0.25 mm, shorter than the curve by about 6e-4 mm; a like one of ours is as long
+        assertThat(blank.archRun()).isCloseTo(c.out("arch_run"), within(7e-4));
+        assertThat(run(arch, c, 0.25)).isCloseTo(c.out("arch_run"), within(2e-4));
+        assertThat(blank.archRun()).isCloseTo(run(arch, c, 0.01), within(5e-5));
         assertThat(blank.foldRight()).isCloseTo(c.out("per_fold"), within(1e-5));
         assertThat(blank.foldLeft()).isCloseTo(c.out("per_fold"), within(1e-5));
-        assertThat(blank.total()).isCloseTo(c.out("blank"), within(4e-4));
+        assertThat(blank.total()).isCloseTo(c.out("blank"), within(8e-4));
         double longer1 = new BetaArch(c.in("W"), c.in("D") + 1).perimeter() - blank.perimeter();
         double longer2 = new BetaArch(c.in("W"), c.in("D") + 2).perimeter() - blank.perimeter();
         assertThat(longer1).isCloseTo(c.out("gain_per_1mm"), within(1e-5));
