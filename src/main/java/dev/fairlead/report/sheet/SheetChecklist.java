@@ -22,8 +22,8 @@ final class SheetChecklist {
         this.out = out;
     }
 
-    void write(Stage stage, String title, String when) {
-        out.open("div", "class", "list newpage").element("h2", title).element("p", when, "class", "hint");
+    void write(Stage stage, String title, String when, boolean newPage) {
+        out.open("div", "class", newPage ? "list newpage" : "list").element("h2", title).element("p", when, "class", "hint");
         out.open("table", "class", "check").open("thead").open("tr").element("th", "done", "scope", "col").element("th", "what is asked", "scope", "col")
                 .element("th", "right", "scope", "col").element("th", "left", "scope", "col").element("th", "initials", "scope", "col").close().close().open("tbody");
         for (Criterion c : catalogue.criteria(stage)) {

@@ -47,10 +47,10 @@ final class SheetHtml {
         missing();
         folds();
         tables.force();
-        layOut();
         cautions();
-        checklist(Stage.BENCH, "At the bench", "Answered before the wire leaves the bench.");
-        checklist(Stage.INSERTION, "At the chair", "Answered as the wire goes in.");
+        layOut();
+        checklist(Stage.BENCH, "At the bench", "Answered before the wire leaves the bench.", false);
+        checklist(Stage.INSERTION, "At the chair", "Answered as the wire goes in.", true);
         visits();
         signatures();
         return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n" + out.close().close().done();
@@ -137,7 +137,7 @@ final class SheetHtml {
 
     /** What lies ready before the first mark is made; common practice, no source. */
     private void layOut() {
-        out.open("div", "class", "keep").element("h2", "Lay out before you start")
+        out.open("div", "class", "keep newpage").element("h2", "Lay out before you start")
                 .element("p", "The wire · a light-wire plier with one round and one square beak · a fine marker · a ruler in mm · a hard-wire cutter that"
                         + " holds the cut end · eye protection · the working model taken over the bands.")
                 .element("p", "Whoever bends this fold for the first time practises it on a model.", "class", "hint").close();
@@ -155,8 +155,8 @@ final class SheetHtml {
         out.close().element("p", Report.CAUTION, "class", "hint").close();
     }
 
-    private void checklist(Stage stage, String title, String when) {
-        new SheetChecklist(catalogue, out).write(stage, title, when);
+    private void checklist(Stage stage, String title, String when, boolean newPage) {
+        new SheetChecklist(catalogue, out).write(stage, title, when, newPage);
     }
 
     private void visits() {
