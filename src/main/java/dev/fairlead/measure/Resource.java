@@ -53,7 +53,7 @@ public final class Resource {
         /** The object within this one, and the names of its fields in their order. */
         public Entry inner(String field) {
             Map<String, Object> inner = new LinkedHashMap<>();
-            get(field, Map.class).forEach((key, value) -> inner.put((String) key, value));
+            ((Map<?, ?>) get(field, Map.class)).forEach((key, value) -> inner.put((String) key, value));
             return new Entry(table, inner);
         }
     }
