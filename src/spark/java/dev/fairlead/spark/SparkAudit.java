@@ -51,9 +51,9 @@ public final class SparkAudit {
 
     /** One finding a row. Of several cases with one pseudonym the first in order of files and lines counts, and the others are marked, as in one process. */
     private static Dataset<Row> findings(Dataset<Row> cases) {
-        Dataset<Row> repeated = cases.filter(col("id").notEqual("")).groupBy("id").agg(min(place()).as("first"), count(lit(1)).as("times"))
+        Dataset<Row> repeated = cases.filter(col("id").notEqual("")).groupBy(col("id").as("twice")).agg(min(place()).as("first"), count(lit(1)).as("times"))
                 .filter(col("times").gt(1)).drop("times");
-        Dataset<Row> each = cases.join(broadcast(repeated), cases.col("id").equalTo(repeated.col("id")), "left")
+        Dataset<Row> each = cases.join(broadcast(repeated), col("id").equalTo(col("twice")), "left")
                 .select(coalesce(place().notEqual(col("first")), lit(false)).as("again"), explode(col("findings")).as("finding"));
         List<Column> columns = new ArrayList<>();
         for (String name : FindingRows.COLUMNS) {
