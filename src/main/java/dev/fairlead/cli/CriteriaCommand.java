@@ -1,5 +1,6 @@
 package dev.fairlead.cli;
 
+import dev.fairlead.intake.Nearest;
 import dev.fairlead.report.text.CriterionText;
 import dev.fairlead.rules.Catalogue;
 import dev.fairlead.rules.Criterion;
@@ -32,7 +33,8 @@ final class CriteriaCommand implements Callable<Integer> {
         }
         Criterion criterion = catalogue.criterion(id);
         if (criterion == null) {
-            throw new Main.Stop(ExitCode.USAGE, "No criterion is called " + id + "; `criteria` lists them all.");
+            String meant = Nearest.of(id, catalogue.criteria().stream().map(Criterion::id).toList()).map(n -> " Is " + n + " meant?").orElse("");
+            throw new Main.Stop(ExitCode.USAGE, "No criterion is called " + id + "." + meant + " `criteria` lists them all.");
         }
         console.out().print(CriterionText.explain(criterion, catalogue));
         return ExitCode.CLEAN;

@@ -7,6 +7,7 @@ import dev.fairlead.web.WebServer;
 import java.io.IOException;
 import java.io.InputStream;
 import java.net.HttpURLConnection;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Optional;
@@ -45,7 +46,11 @@ final class ServeCommand implements Callable<Integer> {
     public Integer call() throws IOException, InterruptedException {
         // the page is there while the rules are still on their way
         Checks checks = Checks.loading(() -> new Checker(rules.load()));
+        boolean there = Files.exists(folder);
         WebServer server = start(checks);
+        if (!there) {
+            console.err().println("The folder " + folder + " was not there: an empty one was made.");
+        }
         CountDownLatch stopped = new CountDownLatch(1);
         Runtime.getRuntime().addShutdownHook(new Thread(() -> {
             server.close();

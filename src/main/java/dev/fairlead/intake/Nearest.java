@@ -8,13 +8,13 @@ import org.apache.commons.text.similarity.JaroWinklerSimilarity;
 import org.apache.commons.text.similarity.LevenshteinDistance;
 
 /** Finds the known word that somebody probably meant. */
-final class Nearest {
+public final class Nearest {
     private static final double ALIKE = 0.88;
 
     private Nearest() {}
 
     /** The nearest of {@code known}, when it is near enough to be a slip of the pen; capitals, dashes and gaps are passed over. */
-    static Optional<String> of(String word, Collection<String> known) {
+    public static Optional<String> of(String word, Collection<String> known) {
         if (word.length() > 60) {
             return Optional.empty();
         }

@@ -94,6 +94,7 @@ class CommandsTest {
     void criteriaAreListedAndExplained() {
         assertThat(CasesTest.run("criteria").out()).contains("overjet-after", "no-permanent-set");
         assertThat(CasesTest.run("criteria", "overjet-after").out()).contains("asked", "threshold   overjet-after.min", "source");
+        assertThat(CasesTest.run("criteria", "overjet-afetr").err()).contains("No criterion is called overjet-afetr. Is overjet-after meant?");
     }
 
     @Test

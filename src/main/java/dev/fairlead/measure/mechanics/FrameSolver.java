@@ -241,7 +241,7 @@ final class FrameSolver {
      *
      * @param foreseen the tangent reckons with the stresses that the last step led to expect. A wire hardly stretches, so that on the way every
      *     element seems pulled or pressed by far more than it will be, which spoils the tangent (D. Magisano, L. Leonetti and G. Garcea, Comput.
-     *     Methods Appl. Mech. Eng. 313 (2017) 467, take the stress for an unknown of its own; this is the same)
+     *     Methods Appl. Mech. Eng. 313 (2017) 467, take the stress for an unknown of its own; this is the same; cited from memory)
      */
     private boolean assemble(FrameState state, boolean materialOnly, boolean foreseen) {
         matrix.clear();
