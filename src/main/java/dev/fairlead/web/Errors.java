@@ -63,6 +63,10 @@ final class Errors {
     private void show(Context ctx, int status, String what, String mend) {
         ctx.attribute("shown", true);
         ctx.status(status);
+        if (status == 413) {
+            // some of what was sent may not have been read: nothing more can be asked on this connection
+            ctx.header("Connection", "close");
+        }
         if (ctx.header("HX-Request") != null) {
             views.part(ctx, "web/problem.jte", Map.of("what", what, "mend", mend));
         } else {

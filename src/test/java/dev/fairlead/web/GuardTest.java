@@ -154,8 +154,13 @@ class GuardTest {
     void tooMuchInPiecesIsRefusedToo() throws Exception {
         String before = pages.file("sample.json");
         var body = HttpRequest.BodyPublishers.ofInputStream(() -> new java.io.ByteArrayInputStream(("/space/left=" + "9".repeat(3_000_000)).getBytes(StandardCharsets.UTF_8)));
-        HttpResponse<String> r = pages.send(HttpRequest.newBuilder(pages.at("/cases/sample.json/form/arch")).header("Content-Type", "application/x-www-form-urlencoded").POST(body).build());
-        assertThat(r.statusCode()).isBetween(400, 413);
+        try {
+            HttpResponse<String> r = pages.send(HttpRequest.newBuilder(pages.at("/cases/sample.json/form/arch")).header("Content-Type", "application/x-www-form-urlencoded").POST(body).build());
+            assertThat(r.statusCode()).isBetween(400, 413);
+        } catch (java.io.IOException e) {
+            // who goes on sending after the refusal may be cut off before he reads it (RFC 9110, 15.5.14)
+            assertThat(pages.get("/cases").statusCode()).isEqualTo(200);
+        }
         assertThat(pages.file("sample.json")).isEqualTo(before);
     }
 

@@ -11,11 +11,11 @@ public interface ForcePart {
 
     /** What is missing at visit {@code index} where the beam model was left out: no measurement, but its answer; the name says so wherever it is shown. */
     static String leftOut(int index) {
-        return "/visits/" + index + "/beamModelOfTheWireLeftOut";
+        return "/visits/" + index + "/beamModelOfTheWireOmitted";
     }
 
     /** True when a criterion waits for the beam model because it was left out, whatever else it waits for. */
     static boolean leftOut(List<String> missing) {
-        return missing.stream().anyMatch(p -> p.endsWith("/beamModelOfTheWireLeftOut"));
+        return missing.stream().anyMatch(p -> p.endsWith("/beamModelOfTheWireOmitted"));
     }
 }
