@@ -16,9 +16,25 @@ final class CaseList {
 
     private final Site site;
     private final Map<String, Kept> kept = new ConcurrentHashMap<>();
+    private volatile boolean warming;
 
     CaseList(Site site) {
         this.site = site;
+    }
+
+    /** All lines, worked out before they are asked for, by a program that has just been started. */
+    void warmUp(Duration within) {
+        warming = true;
+        try {
+            lines(within);
+        } finally {
+            warming = false;
+        }
+    }
+
+    /** True while {@link #warmUp} is at work: whoever asks meanwhile is served sooner by not doing the same again. */
+    boolean warming() {
+        return warming;
     }
 
     /** All lines; those that cannot be worked out within that time say only the file's name. */

@@ -50,7 +50,7 @@ final class CasesController extends Controller {
             // whoever asks for the lines alone has a page to look at meanwhile
             site.reports().checks().checker();
         }
-        List<CaseLine> all = cases.lines(ctx.queryParam("more") != null ? PATIENCE : PROMPT);
+        List<CaseLine> all = cases.lines(ctx.queryParam("more") != null ? PATIENCE : cases.warming() ? Duration.ZERO : PROMPT);
         List<CaseLine> found = all.stream().filter(l -> l.matches(text, stage)).toList();
         boolean more = all.stream().anyMatch(l -> !l.counted());
         Map<String, Object> model = new HashMap<>(Map.of("lines", found, "all", all.size(), "text", text, "stage", stage, "more", more));

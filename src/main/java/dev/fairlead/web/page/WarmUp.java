@@ -14,7 +14,7 @@ final class WarmUp {
 
     static void run(Site site, CaseList cases) {
         site.reports().checks().checker();
-        cases.lines(LONGEST);
+        cases.warmUp(LONGEST);
         Optional<Opened> some = site.desk().folder().names().stream().flatMap(n -> site.desk().open(n).stream()).filter(o -> o.reading().read()).findFirst();
         some.ifPresent(opened -> {
             site.reports().whole(opened);
