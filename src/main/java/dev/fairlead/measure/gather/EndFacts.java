@@ -50,7 +50,7 @@ final class EndFacts {
         return spare;
     }
 
-    /** The common sum is a safe target, for few need more; what is beyond the need of one child it cannot tell. */
+    /** The common sum is a generous target, for few need more; what is beyond the need of one child it cannot tell. */
     private static Measured beyond(Source s, Side side) {
         return s.c().holding().space(side).minus(s.space().side(side).required());
     }

@@ -17,11 +17,8 @@ final class CorotationalElement {
 
     /** Force on the element at its two nodes in fixed axes: force, moment, force, moment. */
     final double[] force = new double[12];
-    /**
-     * Symmetric part of the tangent in fixed axes: blocks of 3 x 3 for the first node's translation with itself and with both nodes' rotations, and
-     * for the rotations with each other. The second node's translation is the first one's opposite.
-     */
-    private final double[] blocks = new double[54];
+    /** Symmetric part of the tangent in fixed axes. */
+    final ElementTangent stiffness = new ElementTangent();
     /** The beam as its own frame sees it. */
     final LocalBeam beam = new LocalBeam();
 
@@ -117,7 +114,7 @@ final class CorotationalElement {
             kLocal[10] += beam.section[0] / ln;
             kLocal[20] += beam.section[0] / ln;
         }
-        rotateTangent();
+        stiffness.turn(kLocal, triad);
     }
 
     /** Keeps what {@link #expect} needs of the element's present state. */
@@ -299,8 +296,8 @@ final class CorotationalElement {
         if (!(ln > 0)) {
             return false;
         }
-        multiply(state.rotation, 9 * a, frame.axes, 9 * e, first);
-        multiply(state.rotation, 9 * b, frame.axes, 9 * e, second);
+        Rotations.multiply(state.rotation, 9 * a, frame.axes, 9 * e, first);
+        Rotations.multiply(state.rotation, 9 * b, frame.axes, 9 * e, second);
         double ex = dx / ln;
         double ey = dy / ln;
         double ez = dz / ln;
@@ -326,12 +323,12 @@ final class CorotationalElement {
         triad[1] = zy * ez - zz * ey;
         triad[4] = zz * ex - zx * ez;
         triad[7] = zx * ey - zy * ex;
-        transposeMultiply(triad, first, local);
+        Rotations.transposeMultiply(triad, first, local);
         Rotations.logarithm(local, beam.theta, 0);
         q11 = local[1];
         q12 = local[4];
         q13 = local[7];
-        transposeMultiply(triad, second, local);
+        Rotations.transposeMultiply(triad, second, local);
         Rotations.logarithm(local, beam.theta, 3);
         q21 = local[1];
         q22 = local[4];
@@ -381,77 +378,6 @@ final class CorotationalElement {
         for (int i = 0; i < 3; i++) {
             force[i] -= triad[3 * i] * beam.section[0];
             force[6 + i] += triad[3 * i] * beam.section[0];
-        }
-    }
-
-    private void rotateTangent() {
-        rotateBlock(0, 0, 0);
-        rotateBlock(0, 1, 9);
-        rotateBlock(0, 2, 18);
-        rotateBlock(1, 1, 27);
-        rotateBlock(1, 2, 36);
-        rotateBlock(2, 2, 45);
-    }
-
-    /** Turns a 3 x 3 block of kLocal into fixed axes. */
-    private void rotateBlock(int br, int bc, int to) {
-        int from = 27 * br + 3 * bc;
-        for (int i = 0; i < 3; i++) {
-            double t0 = triad[3 * i];
-            double t1 = triad[3 * i + 1];
-            double t2 = triad[3 * i + 2];
-            double a = t0 * kLocal[from] + t1 * kLocal[from + 9] + t2 * kLocal[from + 18];
-            double b = t0 * kLocal[from + 1] + t1 * kLocal[from + 10] + t2 * kLocal[from + 19];
-            double c2 = t0 * kLocal[from + 2] + t1 * kLocal[from + 11] + t2 * kLocal[from + 20];
-            blocks[to + 3 * i] = a * triad[0] + b * triad[1] + c2 * triad[2];
-            blocks[to + 3 * i + 1] = a * triad[3] + b * triad[4] + c2 * triad[5];
-            blocks[to + 3 * i + 2] = a * triad[6] + b * triad[7] + c2 * triad[8];
-        }
-    }
-
-    /** Adds the tangent to the stiffness of the whole wire, of which only lower triangles count. */
-    void addTo(ChainMatrix m, int e) {
-        double[] own = m.own;
-        double[] next = m.next;
-        int a = 36 * e;
-        int b = a + 36;
-        for (int i = 0; i < 3; i++) {
-            for (int j = 0; j < 3; j++) {
-                int ij = 6 * i + j;
-                double uu = blocks[3 * i + j];
-                double first1 = blocks[9 + 3 * j + i];
-                double second1 = blocks[18 + 3 * j + i];
-                own[a + ij] += uu;
-                own[a + ij + 18] += first1;
-                own[a + ij + 21] += blocks[27 + 3 * i + j];
-                next[a + ij] -= uu;
-                next[a + ij + 3] -= blocks[9 + 3 * i + j];
-                next[a + ij + 18] += second1;
-                next[a + ij + 21] += blocks[36 + 3 * j + i];
-                own[b + ij] += uu;
-                own[b + ij + 18] -= second1;
-                own[b + ij + 21] += blocks[45 + 3 * i + j];
-            }
-        }
-    }
-
-    /** out := a[oa..] b[ob..], 3 x 3. */
-    private static void multiply(double[] a, int oa, double[] b, int ob, double[] out) {
-        for (int i = 0; i < 3; i++) {
-            for (int j = 0; j < 3; j++) {
-                out[3 * i + j] = a[oa + 3 * i] * b[ob + j]
-                        + a[oa + 3 * i + 1] * b[ob + 3 + j]
-                        + a[oa + 3 * i + 2] * b[ob + 6 + j];
-            }
-        }
-    }
-
-    /** out := a' b, 3 x 3. */
-    private static void transposeMultiply(double[] a, double[] b, double[] out) {
-        for (int i = 0; i < 3; i++) {
-            for (int j = 0; j < 3; j++) {
-                out[3 * i + j] = a[i] * b[j] + a[3 + i] * b[3 + j] + a[6 + i] * b[6 + j];
-            }
         }
     }
 }

@@ -78,7 +78,7 @@ final class Frame {
                 element.force(this, e, state);
                 element.keep(memory, e);
                 element.tangent(this, e, false, null);
-                element.addTo(matrix, e);
+                element.stiffness.addTo(matrix, e);
             }
             rested = new AtRest(matrix.own, matrix.next, memory);
         }

@@ -258,7 +258,7 @@ final class FrameSolver {
             System.arraycopy(element.beam.stress, 0, stress, 7 * e, 7);
             element.keep(memory, e);
             element.tangent(frame, e, materialOnly, foreseen ? expected : null);
-            element.addTo(matrix, e);
+            element.stiffness.addTo(matrix, e);
         }
         return true;
     }

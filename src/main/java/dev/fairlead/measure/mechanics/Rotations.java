@@ -60,4 +60,24 @@ final class Rotations {
         double s = Math.sin(t / 2);
         return (t * (t + Math.sin(t)) - 8 * s * s) / (4 * Math.pow(t, 4) * s * s);
     }
+
+    /** out := a[oa..] b[ob..], 3 x 3. */
+    static void multiply(double[] a, int oa, double[] b, int ob, double[] out) {
+        for (int i = 0; i < 3; i++) {
+            for (int j = 0; j < 3; j++) {
+                out[3 * i + j] = a[oa + 3 * i] * b[ob + j]
+                        + a[oa + 3 * i + 1] * b[ob + 3 + j]
+                        + a[oa + 3 * i + 2] * b[ob + 6 + j];
+            }
+        }
+    }
+
+    /** out := a' b, 3 x 3. */
+    static void transposeMultiply(double[] a, double[] b, double[] out) {
+        for (int i = 0; i < 3; i++) {
+            for (int j = 0; j < 3; j++) {
+                out[3 * i + j] = a[i] * b[j] + a[3 + i] * b[3 + j] + a[6 + i] * b[6 + j];
+            }
+        }
+    }
 }

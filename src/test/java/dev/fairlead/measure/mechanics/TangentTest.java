@@ -102,7 +102,7 @@ class TangentTest {
         element.force(frame, 0, s);
         element.tangent(frame, 0, false, null);
         var m = new ChainMatrix(new boolean[12]);
-        element.addTo(m, 0);
+        element.stiffness.addTo(m, 0);
         double[] all = new double[144];
         for (int i = 0; i < 12; i++) {
             for (int c = 0; c <= i; c++) {
