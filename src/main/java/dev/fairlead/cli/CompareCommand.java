@@ -74,6 +74,10 @@ final class CompareCommand implements Callable<Integer> {
             throw new Main.Stop(ExitCode.USAGE, "Two rulebases and at least one path of cases are needed, or --threshold or --sweep and a path.");
         }
         Rulebase first = quick ? rules.load() : rulebase(arguments.get(0));
+        if (quick && arguments.contains("built-in") && !Files.exists(Path.of("built-in"))) {
+            throw new Main.Stop(ExitCode.USAGE, "With --threshold or --sweep the thresholds in force are what is compared with: name the cases alone,"
+                    + " without a rulebase such as built-in.\nOther rules are taken with --rules DIR.");
+        }
         List<Path> paths = (quick ? arguments : arguments.subList(2, arguments.size())).stream().map(Path::of).toList();
         Audit.Settings settings = source.settings(checking.options(), Optional.empty());
         List<Sweep> moving = new ArrayList<>();

@@ -117,4 +117,11 @@ class AuditCommandsTest {
         assertThat(run.code()).isEqualTo(3);
         assertThat(run.err()).contains("No case was found in").contains(".ndjson");
     }
+
+    @Test
+    void aRulebaseBesideATriedThresholdIsNoPathOfCases() {
+        CasesTest.Run run = CasesTest.run("compare", "built-in", "cases", "--threshold", "overjet-after.min=1.5");
+        assertThat(run.code()).isEqualTo(2);
+        assertThat(run.err()).contains("name the cases alone", "--rules DIR");
+    }
 }
