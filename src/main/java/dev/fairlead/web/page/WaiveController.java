@@ -117,6 +117,7 @@ public final class WaiveController extends Controller {
     private static String about(WaiverNote note) {
         return switch (note.kind()) {
             case NO_SUBSTANCE -> "reason";
+            case WRONG_ROLE -> "by";
             case EXPIRED -> "expires";
             case NOT_YET -> "date";
             default -> "";
