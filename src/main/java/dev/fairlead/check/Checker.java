@@ -80,19 +80,27 @@ public final class Checker {
     public Checked check(Case c, String hash, List<Problem> doubts, CheckOptions options) {
         Stage reached = options.stage().orElse(c.stage());
         Parts needed = parts(reached, options);
+        if (options.doubting().wanted()) {
+            // one case alone: its forces are worked out beside the rest; of many, each has a thread already
+            Background.start("forces", () -> {
+                needed.force().ahead(c);
+                return null;
+            });
+        }
         Worked worked = Measures.of(c, options.date(), options.workings() ? Workbook.kept() : Workbook.none(), needed);
         Ready with = ready();
+        Supplier<Doubt> doubt = options.doubting().wanted() ? Background.start("doubts", () -> doubts().of(c, worked.facts(), options)) : null;
         Judgement judgement = with.judge().judge(worked.facts(), reached);
         Optional<LocalDate> day = options.date().isPresent() ? options.date() : c.date().value();
         Findings findings = Findings.of(judgement, with.rulebase().catalogue(), c.waivers(), day);
         List<Stage> stages = Arrays.stream(Stage.values()).filter(reached::hasReached).toList();
         Report report = Report.of(Version.ofProgram(), with.used(), new Subject(c.id(), hash, day), stages, findings, notes(doubts),
                 judgement.errors(), worked.workings());
-        if (!options.doubting().wanted()) {
+        if (doubt == null) {
             return new Checked(c, report, worked, judgement, with.rulebase().catalogue(), Optional.empty());
         }
-        Doubt doubt = doubts().of(c, worked.facts(), options);
-        return new Checked(c, doubt.mark(report), worked, judgement, with.rulebase().catalogue(), Optional.of(doubt));
+        Doubt found = doubt.get();
+        return new Checked(c, found.mark(report), worked, judgement, with.rulebase().catalogue(), Optional.of(found));
     }
 
     /** Made when first asked for: audits of many cases do without. Two that are made at once learn the same. */

@@ -1,5 +1,6 @@
 package dev.fairlead.cli;
 
+import dev.fairlead.check.Background;
 import dev.fairlead.check.CheckOptions;
 import dev.fairlead.check.Checked;
 import dev.fairlead.check.Checker;
@@ -81,7 +82,7 @@ final class CheckCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         Output target = new Output(console, form, Optional.ofNullable(output), all);
-        Checker checker = new Checker(Background.start(rules::load));
+        Checker checker = new Checker(Background.start("loading", rules::load));
         CheckOptions options = new CheckOptions(Optional.ofNullable(date), Optional.ofNullable(stage), form != Form.text, doubting());
         int code = ExitCode.CLEAN;
         for (String name : cases) {

@@ -1,5 +1,6 @@
 package dev.fairlead.cli;
 
+import dev.fairlead.check.Background;
 import dev.fairlead.check.Version;
 import dev.fairlead.rules.Rulebase;
 import dev.fairlead.rules.RulebaseException;
@@ -28,7 +29,7 @@ public final class Main {
     public static void main(String[] args) {
         if (judges(args)) {
             // while the rulebase loads here, the command line, the case and its measurements are worked on; who needs it waits for it
-            Background.start(() -> Rulebase.builtIn().prepared());
+            Background.start("loading", () -> Rulebase.builtIn().prepared());
         }
         Console console = Console.ofProcess();
         System.exit(run(console, args));

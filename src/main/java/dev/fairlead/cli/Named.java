@@ -1,5 +1,6 @@
 package dev.fairlead.cli;
 
+import dev.fairlead.check.Background;
 import dev.fairlead.intake.CaseReader;
 import dev.fairlead.intake.Format;
 import dev.fairlead.intake.Problem;
@@ -17,6 +18,7 @@ import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /**
  * A case as it was named in a call, and what reading it gave.
@@ -32,7 +34,8 @@ record Named(String name, Reading reading, String hash) {
         try (InputStream in = name.equals("-") ? System.in : Files.newInputStream(Path.of(name))) {
             byte[] bytes = in.readNBytes(MOST_BYTES);
             String shown = name.equals("-") ? "standard input" : name;
-            return new Named(shown, CaseReader.read(bytes, shown, Format.BY_NAME), HexFormat.of().formatHex(sha256().digest(bytes)));
+            Supplier<String> hash = Background.start("hash", () -> HexFormat.of().formatHex(sha256().digest(bytes)));
+            return new Named(shown, CaseReader.read(bytes, shown, Format.BY_NAME), hash.get());
         } catch (NoSuchFileException e) {
             boolean pattern = name.indexOf('*') >= 0 || name.indexOf('?') >= 0;
             return unreadable(name, pattern ? "a pattern that no file matches" : "no such file", "look at the name and the folder, " + Path.of("").toAbsolutePath());

@@ -18,10 +18,19 @@ final class Asked {
 
     Asked(Criterion criterion, List<Term> conditions, Limits inForce) {
         Components of = Components.of(criterion.about());
-        kinds = conditions.stream().map(Term::kind).toArray(Term.Kind[]::new);
-        limits = conditions.stream().map(t -> inForce.all().get(t.limit())).toArray(Limit[]::new);
-        conditionAt = conditions.stream().mapToInt(t -> of.indexOf(t.need())).toArray();
-        needAt = criterion.needs().stream().mapToInt(of::indexOf).toArray();
+        kinds = new Term.Kind[conditions.size()];
+        limits = new Limit[kinds.length];
+        conditionAt = new int[kinds.length];
+        for (int i = 0; i < kinds.length; i++) {
+            Term t = conditions.get(i);
+            kinds[i] = t.kind();
+            limits[i] = inForce.all().get(t.limit());
+            conditionAt[i] = of.indexOf(t.need());
+        }
+        needAt = new int[criterion.needs().size()];
+        for (int i = 0; i < needAt.length; i++) {
+            needAt[i] = of.indexOf(criterion.needs().get(i));
+        }
         boolean all = true;
         for (int i = 0; i < kinds.length; i++) {
             all &= limits[i] != null || !kinds[i].compares();

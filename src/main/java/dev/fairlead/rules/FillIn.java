@@ -1,8 +1,6 @@
 package dev.fairlead.rules;
 
 import dev.fairlead.facts.CaseFact;
-import dev.fairlead.facts.Place;
-import dev.fairlead.facts.StandsAt;
 import dev.fairlead.model.Knowable;
 import dev.fairlead.model.Limit;
 import dev.fairlead.model.Stage;
@@ -59,8 +57,7 @@ final class FillIn {
             places.add(place(c, fact, given));
         }
         if (about.isEmpty()) {
-            String section = c.about().getAnnotation(StandsAt.class).value();
-            places.add(new PlaceResult(new Place(section, ""), null, Status.NOT_ASSESSED, List.of(), List.of(section)));
+            places.add(PlaceResult.absent(c));
         }
         if (errors.size() > errorsBefore) {
             return new CriterionResult(c, Status.NOT_ASSESSED, List.of(), true);

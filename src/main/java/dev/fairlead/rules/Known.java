@@ -1,8 +1,6 @@
 package dev.fairlead.rules;
 
 import dev.fairlead.facts.CaseFact;
-import dev.fairlead.facts.Place;
-import dev.fairlead.facts.StandsAt;
 import dev.fairlead.model.Knowable;
 import dev.fairlead.model.Pointers;
 import dev.fairlead.model.Stage;
@@ -48,13 +46,23 @@ final class Known {
         for (int i = 0; i < criteria.length; i++) {
             Criterion c = criteria[i];
             asked[i] = new Asked(c, terms.get(c.id()), limits);
-            typeOf[i] = types.computeIfAbsent(c.about(), t -> types.size());
+            Integer type = types.get(c.about());
+            typeOf[i] = type != null ? type : types.size();
+            types.put(c.about(), typeOf[i]);
             kept[i] = new Rulings(asked[i].answerable() && decided.containsKey(c.id()) ? read(decided.get(c.id()), c, limits) : null);
-            String section = c.about().getAnnotation(StandsAt.class).value();
-            absent[i] = new PlaceResult(new Place(section, ""), null, Status.NOT_ASSESSED, List.of(), List.of(section));
         }
         components = new Components[types.size()];
         types.forEach((type, number) -> components[number] = Components.of(type));
+    }
+
+    /** Made when first asked for; threads that ask at once make the same twice. */
+    private PlaceResult absent(int criterion) {
+        PlaceResult made = absent[criterion];
+        if (made == null) {
+            made = PlaceResult.absent(criteria[criterion]);
+            absent[criterion] = made;
+        }
+        return made;
     }
 
     /** Facts of one case by type, each read once. */
@@ -123,7 +131,7 @@ final class Known {
             CaseFact[] about = facts[typeOf[criterion]];
             Knowable[][] read = parts(typeOf[criterion]);
             if (about.length == 0) {
-                return new CriterionResult(criteria[criterion], Status.NOT_ASSESSED, List.of(absent[criterion]), false);
+                return new CriterionResult(criteria[criterion], Status.NOT_ASSESSED, List.of(absent(criterion)), false);
             }
             PlaceResult[] places = new PlaceResult[about.length];
             for (int p = 0; p < places.length; p++) {
@@ -170,7 +178,7 @@ final class Known {
         private List<String> missing(int criterion) {
             CaseFact[] about = facts[typeOf[criterion]];
             if (about.length == 0) {
-                return absent[criterion].missing();
+                return absent(criterion).missing();
             }
             List<String> missing = List.of();
             for (int place : inOrder(about)) {

@@ -2,6 +2,7 @@ package dev.fairlead.rules;
 
 import dev.fairlead.facts.CaseFact;
 import dev.fairlead.facts.Place;
+import dev.fairlead.facts.StandsAt;
 import java.util.List;
 
 /**
@@ -15,6 +16,12 @@ public record PlaceResult(Place place, CaseFact fact, Status status, List<Verdic
     public PlaceResult {
         verdicts = List.copyOf(verdicts);
         missing = List.copyOf(missing);
+    }
+
+    /** How a criterion ends where the case yields nothing that it could look at. */
+    static PlaceResult absent(Criterion criterion) {
+        String section = criterion.about().getAnnotation(StandsAt.class).value();
+        return new PlaceResult(new Place(section, ""), null, Status.NOT_ASSESSED, List.of(), List.of(section));
     }
 
     /** True when a verdict of weight stop stands here. */

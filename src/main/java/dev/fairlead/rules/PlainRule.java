@@ -43,7 +43,7 @@ public record PlainRule(String name, List<Condition> when, Outcome outcome, Stri
             if (ANY_OF.matcher(fact.group(2)).find()) {
                 return List.of();
             }
-            rules.add(new PlainRule(rule.group(1), conditions(fact.group(2), about), Outcome.valueOf(Term.upper(call.group(1))),
+            rules.add(new PlainRule(rule.group(1), conditions(fact.group(2), about), Outcome.valueOf(DrlTerms.upper(call.group(1))),
                     call.group(3) == null ? "" : call.group(3), seen(call.group(4))));
         }
         return rules;
@@ -52,7 +52,7 @@ public record PlainRule(String name, List<Condition> when, Outcome outcome, Stri
     private static List<Condition> conditions(String written, Class<? extends CaseFact> about) {
         List<Condition> all = new ArrayList<>();
         for (String part : written.split(",")) {
-            List<Term> terms = Term.written(part, about);
+            List<Term> terms = DrlTerms.written(part, about);
             if (terms.size() != 1) {
                 throw new IllegalStateException("not one condition: " + part);
             }

@@ -29,7 +29,7 @@ final class Terms {
     synchronized Map<String, List<Term>> all() {
         if (read == null) {
             Map<String, List<Term>> terms = new HashMap<>();
-            catalogue.criteria().forEach(c -> terms.put(c.id(), Term.in(files.text(c.folder() + "/" + RuleFiles.DRL), c.about())));
+            catalogue.criteria().forEach(c -> terms.put(c.id(), DrlTerms.in(files.text(c.folder() + "/" + RuleFiles.DRL), c.about())));
             read = Map.copyOf(terms);
         }
         return read;

@@ -48,6 +48,14 @@ public final class BeamForces implements ForcePart {
         return noted(book, c, index, ForceLaw.of(c, index, inputs.arch()).withErrors(exact), "");
     }
 
+    /** From the last visit, for who asks begins with the first. */
+    @Override
+    public void ahead(Case c) {
+        for (int i = c.visits().size() - 1; i >= 0; i--) {
+            at(c, i, Workbook.none());
+        }
+    }
+
     /** The larger of both tube conditions, mean of the four incisors; only where the heights of both tubes are measured. */
     private static Measured intrusive(Case c, int index, BeamCase ask, Elastic e, List<String> heights) {
         Measured left = c.hardware().left().aboveBrackets();

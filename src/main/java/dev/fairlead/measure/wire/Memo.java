@@ -2,12 +2,14 @@ package dev.fairlead.measure.wire;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
 import java.util.function.Function;
 
 /** Remembers the answers to the latest questions, up to a limit; safe to share between threads. */
 final class Memo<Q, A> {
     private final Function<Q, A> work;
-    private final Map<Q, A> known;
+    private final Map<Q, FutureTask<A>> known;
 
     Memo(int limit, Function<Q, A> work) {
         this.work = work;
@@ -15,24 +17,40 @@ final class Memo<Q, A> {
             private static final long serialVersionUID = 1L;
 
             @Override
-            protected boolean removeEldestEntry(Map.Entry<Q, A> eldest) {
+            protected boolean removeEldestEntry(Map.Entry<Q, FutureTask<A>> eldest) {
                 return size() > limit;
             }
         };
     }
 
-    /** The answer; two threads that ask the same new question at once both work it out, which is quicker than waiting in line for others. */
+    /** The answer; who asks what another thread is working out waits for that thread. */
     A of(Q question) {
+        FutureTask<A> answer;
+        boolean first;
         synchronized (known) {
-            A answer = known.get(question);
-            if (answer != null) {
-                return answer;
+            answer = known.get(question);
+            first = answer == null;
+            if (first) {
+                answer = new FutureTask<>(() -> work.apply(question));
+                known.put(question, answer);
             }
         }
-        A answer = work.apply(question);
-        synchronized (known) {
-            known.put(question, answer);
+        if (first) {
+            answer.run();
         }
-        return answer;
+        try {
+            return answer.get();
+        } catch (ExecutionException e) {
+            synchronized (known) {
+                known.remove(question, answer);
+            }
+            if (e.getCause() instanceof Error own) {
+                throw own;
+            }
+            throw e.getCause() instanceof RuntimeException own ? own : new IllegalStateException(e.getCause());
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException("interrupted while waiting for an answer", e);
+        }
     }
 }

@@ -1,17 +1,18 @@
-package dev.fairlead.cli;
+package dev.fairlead.check;
 
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import java.util.function.Supplier;
 
-/** Work that begins now and is waited for when its result is asked for: a rulebase loads while the first case is read and measured. */
-final class Background {
+/** Work that begins now, beside what the caller does next, and is waited for when its result is asked for. */
+public final class Background {
     private Background() {}
 
-    static <T> Supplier<T> start(Callable<T> work) {
+    /** Begins {@code work} on a thread of its own; what it throws is thrown to whoever asks for its result. */
+    public static <T> Supplier<T> start(String what, Callable<T> work) {
         FutureTask<T> task = new FutureTask<>(work);
-        Thread thread = new Thread(task, "loading");
+        Thread thread = new Thread(task, what);
         thread.setDaemon(true);
         thread.start();
         return () -> result(task);
@@ -30,7 +31,7 @@ final class Background {
             throw new IllegalStateException(e.getCause());
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
-            throw new IllegalStateException("interrupted while loading", e);
+            throw new IllegalStateException("interrupted while waiting", e);
         }
     }
 }
