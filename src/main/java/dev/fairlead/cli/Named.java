@@ -6,6 +6,8 @@ import dev.fairlead.intake.Format;
 import dev.fairlead.intake.Problem;
 import dev.fairlead.intake.Reading;
 import dev.fairlead.intake.Severity;
+import java.io.FileInputStream;
+import java.io.FileNotFoundException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.AccessDeniedException;
@@ -31,7 +33,7 @@ record Named(String name, Reading reading, String hash) {
 
     /** Reads a file, or standard input for {@code -}. */
     static Named read(String name) {
-        try (InputStream in = name.equals("-") ? System.in : Files.newInputStream(Path.of(name))) {
+        try (InputStream in = name.equals("-") ? System.in : open(name)) {
             byte[] bytes = in.readNBytes(MOST_BYTES);
             String shown = name.equals("-") ? "standard input" : name;
             Supplier<String> hash = Background.start("hash", () -> HexFormat.of().formatHex(sha256().digest(bytes)));
@@ -48,6 +50,15 @@ record Named(String name, Reading reading, String hash) {
                 return unreadable(name, "a folder", "name the files in it, or use audit, which takes folders");
             }
             return unreadable(name, "one that cannot be read (" + e.getMessage() + ")", "look at the name and the disk");
+        }
+    }
+
+    /** What opens a file in the older way is there from the start; the newer way is loaded only to say better why it cannot be opened. */
+    private static InputStream open(String name) throws IOException {
+        try {
+            return new FileInputStream(name);
+        } catch (FileNotFoundException e) {
+            return Files.newInputStream(Path.of(name));
         }
     }
 

@@ -1,5 +1,6 @@
 package dev.fairlead.facts;
 
+import dev.fairlead.model.Knowable;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Side;
 
@@ -18,4 +19,9 @@ public record ActivatedFold(
         Side side,
         Measured standOff,
         Measured legsOutOfParallel)
-                implements CaseFact {}
+                implements CaseFact {
+    @Override
+    public Knowable[] components() {
+        return new Knowable[] {standOff, legsOutOfParallel};
+    }
+}

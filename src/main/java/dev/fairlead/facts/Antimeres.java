@@ -1,5 +1,6 @@
 package dev.fairlead.facts;
 
+import dev.fairlead.model.Knowable;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Tooth;
 
@@ -14,4 +15,9 @@ public record Antimeres(
         Place place,
         Tooth left,
         Measured difference)
-                implements CaseFact {}
+                implements CaseFact {
+    @Override
+    public Knowable[] components() {
+        return new Knowable[] {difference};
+    }
+}

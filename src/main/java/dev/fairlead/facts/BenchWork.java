@@ -1,6 +1,7 @@
 package dev.fairlead.facts;
 
 import dev.fairlead.model.Answer;
+import dev.fairlead.model.Knowable;
 import dev.fairlead.model.Measured;
 
 /**
@@ -22,4 +23,9 @@ public record BenchWork(
         Answer sidedPlan,
         Measured passiveGap,
         Measured rebends)
-                implements CaseFact {}
+                implements CaseFact {
+    @Override
+    public Knowable[] components() {
+        return new Knowable[] {midlineMarked, otherSideMarkedSeated, sidesDiffer, sidedPlan, passiveGap, rebends};
+    }
+}

@@ -1,6 +1,7 @@
 package dev.fairlead.facts;
 
 import dev.fairlead.model.Answer;
+import dev.fairlead.model.Knowable;
 import dev.fairlead.model.Measured;
 
 /**
@@ -26,4 +27,9 @@ public record Bite(
         Measured midlineOff,
         Answer sidedPlan,
         Answer carriesBack)
-                implements CaseFact {}
+                implements CaseFact {
+    @Override
+    public Knowable[] components() {
+        return new Knowable[] {overjet, overjetAfter, overbiteAfter, anb, anteriorShift, midlineOff, sidedPlan, carriesBack};
+    }
+}

@@ -1,6 +1,7 @@
 package dev.fairlead.facts;
 
 import dev.fairlead.model.Answer;
+import dev.fairlead.model.Knowable;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Side;
 
@@ -23,4 +24,9 @@ public record BuccalSegment(
         Measured required,
         Measured shortage,
         Measured predictionSpread)
-                implements CaseFact {}
+                implements CaseFact {
+    @Override
+    public Knowable[] components() {
+        return new Knowable[] {windowOpen, available, required, shortage, predictionSpread};
+    }
+}

@@ -1,5 +1,7 @@
 package dev.fairlead.facts;
 
+import dev.fairlead.model.Knowable;
+
 /** One record that rules match on; all of its other components are {@code Measured} or {@code Answer}, or identify it. */
 public sealed interface CaseFact
         permits ToothWidth, Antimeres, RecordsKept, LowerIncisor, FirstMolar, BuccalSegment,
@@ -7,4 +9,7 @@ public sealed interface CaseFact
                 FoldMade, BenchWork, InsertedEnd, Inserted, ActivatedFold, VisitSeen,
                 SideProgress, Progress, EndSide, End {
     Place place();
+
+    /** All components that can be known or missing, in the order of the record. */
+    Knowable[] components();
 }

@@ -1,6 +1,7 @@
 package dev.fairlead.facts;
 
 import dev.fairlead.model.Answer;
+import dev.fairlead.model.Knowable;
 import dev.fairlead.model.Measured;
 
 /**
@@ -36,4 +37,11 @@ public record End(
         Measured secondMolarRecall,
         Measured recall,
         Answer removalPoint)
-                implements CaseFact {}
+                implements CaseFact {
+    @Override
+    public Knowable[] components() {
+        return new Knowable[] {
+                smallestSpare, archStarted, debonded, cemented, cementBeforeDebond, irregularity, inclination, touchesCingula, passive, tissueClearance,
+                secondMolarRecall, recall, removalPoint};
+    }
+}

@@ -1,5 +1,6 @@
 package dev.fairlead.facts;
 
+import dev.fairlead.model.Knowable;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Side;
 
@@ -16,4 +17,9 @@ public record EndSide(
         Side side,
         Measured spare,
         Measured beyondNeed)
-                implements CaseFact {}
+                implements CaseFact {
+    @Override
+    public Knowable[] components() {
+        return new Knowable[] {spare, beyondNeed};
+    }
+}

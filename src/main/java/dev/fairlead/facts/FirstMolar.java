@@ -1,6 +1,7 @@
 package dev.fairlead.facts;
 
 import dev.fairlead.model.Answer;
+import dev.fairlead.model.Knowable;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Side;
 
@@ -25,4 +26,9 @@ public record FirstMolar(
         Answer hook,
         Measured tubeClearance,
         Measured secondMolarAngle)
-                implements CaseFact {}
+                implements CaseFact {
+    @Override
+    public Knowable[] components() {
+        return new Knowable[] {erupted, cemented, loose, hook, tubeClearance, secondMolarAngle};
+    }
+}

@@ -1,5 +1,6 @@
 package dev.fairlead.facts;
 
+import dev.fairlead.model.Knowable;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Side;
 
@@ -28,4 +29,9 @@ public record FoldMade(
         Measured legsOutOfParallel,
         Measured clearGingiva,
         Measured clearCheek)
-                implements CaseFact {}
+                implements CaseFact {
+    @Override
+    public Knowable[] components() {
+        return new Knowable[] {firstBendOffset, lengthOff, heightOver, bendRadius, outOfSquare, legsOutOfParallel, clearGingiva, clearCheek};
+    }
+}

@@ -1,5 +1,6 @@
 package dev.fairlead.facts;
 
+import dev.fairlead.model.Knowable;
 import dev.fairlead.model.Measured;
 
 /**
@@ -17,4 +18,9 @@ public record IncisorPosition(
         Measured inclinationAfter,
         Measured compensatedAfter,
         Measured toAPogAfter)
-                implements CaseFact {}
+                implements CaseFact {
+    @Override
+    public Knowable[] components() {
+        return new Knowable[] {inclination, inclinationAfter, compensatedAfter, toAPogAfter};
+    }
+}

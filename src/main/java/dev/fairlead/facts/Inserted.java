@@ -1,6 +1,7 @@
 package dev.fairlead.facts;
 
 import dev.fairlead.model.Answer;
+import dev.fairlead.model.Knowable;
 import dev.fairlead.model.Measured;
 
 /**
@@ -24,4 +25,9 @@ public record Inserted(
         Answer eyeProtection,
         Answer airwayGuard,
         Answer instructionsGiven)
-                implements CaseFact {}
+                implements CaseFact {
+    @Override
+    public Knowable[] components() {
+        return new Knowable[] {gingivalClearance, blanching, passiveGap, bracketsTied, eyeProtection, airwayGuard, instructionsGiven};
+    }
+}

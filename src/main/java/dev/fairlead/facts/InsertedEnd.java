@@ -1,6 +1,7 @@
 package dev.fairlead.facts;
 
 import dev.fairlead.model.Answer;
+import dev.fairlead.model.Knowable;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Side;
 
@@ -25,4 +26,9 @@ public record InsertedEnd(
         Measured stopGap,
         Answer underHook,
         Answer cheekSore)
-                implements CaseFact {}
+                implements CaseFact {
+    @Override
+    public Knowable[] components() {
+        return new Knowable[] {endProud, cutEndCaught, bentBehind, stopGap, underHook, cheekSore};
+    }
+}

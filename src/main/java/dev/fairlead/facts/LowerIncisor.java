@@ -1,6 +1,7 @@
 package dev.fairlead.facts;
 
 import dev.fairlead.model.Answer;
+import dev.fairlead.model.Knowable;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Tooth;
 
@@ -31,4 +32,9 @@ public record LowerIncisor(
         Answer bonded,
         Answer loose,
         Measured slotClearance)
-                implements CaseFact {}
+                implements CaseFact {
+    @Override
+    public Knowable[] components() {
+        return new Knowable[] {erupted, gingivaThickness, keratinised, recession, periodontalOpinion, plannedAdvance, bonded, loose, slotClearance};
+    }
+}

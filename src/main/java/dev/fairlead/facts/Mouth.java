@@ -1,6 +1,7 @@
 package dev.fairlead.facts;
 
 import dev.fairlead.model.Answer;
+import dev.fairlead.model.Knowable;
 import dev.fairlead.model.Measured;
 
 /**
@@ -28,4 +29,11 @@ public record Mouth(
         Answer resorption,
         Answer guardianConsent,
         Answer stabilityExplained)
-                implements CaseFact {}
+                implements CaseFact {
+    @Override
+    public Knowable[] components() {
+        return new Knowable[] {
+                plaqueScore, untreatedCaries, activeGingivitis, nickelSensitivity, wireBearsNickel, shortRoots, resorption, guardianConsent,
+                stabilityExplained};
+    }
+}

@@ -1,6 +1,7 @@
 package dev.fairlead.facts;
 
 import dev.fairlead.model.Answer;
+import dev.fairlead.model.Knowable;
 import dev.fairlead.model.Measured;
 
 /**
@@ -18,4 +19,9 @@ public record Progress(
         Answer sidedPlan,
         Measured otherSideLeads,
         Measured sinceRecheck)
-                implements CaseFact {}
+                implements CaseFact {
+    @Override
+    public Knowable[] components() {
+        return new Knowable[] {sidesApart, sidedPlan, otherSideLeads, sinceRecheck};
+    }
+}

@@ -1,6 +1,7 @@
 package dev.fairlead.facts;
 
 import dev.fairlead.model.Answer;
+import dev.fairlead.model.Knowable;
 import dev.fairlead.model.Measured;
 
 /**
@@ -20,4 +21,9 @@ public record Readiness(
         Measured largestContactNow,
         Answer modelOverBands,
         Answer buccalSegmentsFree)
-                implements CaseFact {}
+                implements CaseFact {
+    @Override
+    public Knowable[] components() {
+        return new Knowable[] {flexibleWireFirst, irregularityNow, largestContactNow, modelOverBands, buccalSegmentsFree};
+    }
+}

@@ -1,6 +1,7 @@
 package dev.fairlead.facts;
 
 import dev.fairlead.model.Answer;
+import dev.fairlead.model.Knowable;
 import dev.fairlead.model.Measured;
 
 /**
@@ -30,4 +31,10 @@ public record RecordsKept(
         Answer missingTeeth,
         Answer supernumerary,
         Answer ectopic)
-                implements CaseFact {}
+                implements CaseFact {
+    @Override
+    public Knowable[] components() {
+        return new Knowable[] {
+                anteriorRatio, modelsAge, filmAge, duplicateLength, duplicateAngle, perimeterGap, panoramicRead, missingTeeth, supernumerary, ectopic};
+    }
+}

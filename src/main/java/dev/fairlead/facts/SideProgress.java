@@ -1,5 +1,6 @@
 package dev.fairlead.facts;
 
+import dev.fairlead.model.Knowable;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Side;
 
@@ -20,4 +21,9 @@ public record SideProgress(
         Measured response,
         Measured molarDistal,
         Measured pastPlan)
-                implements CaseFact {}
+                implements CaseFact {
+    @Override
+    public Knowable[] components() {
+        return new Knowable[] {foldWireSpare, response, molarDistal, pastPlan};
+    }
+}

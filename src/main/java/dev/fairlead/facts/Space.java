@@ -1,5 +1,6 @@
 package dev.fairlead.facts;
 
+import dev.fairlead.model.Knowable;
 import dev.fairlead.model.Measured;
 
 /**
@@ -13,4 +14,9 @@ public record Space(
         Place place,
         Measured largestShortage,
         Measured totalShortage)
-                implements CaseFact {}
+                implements CaseFact {
+    @Override
+    public Knowable[] components() {
+        return new Knowable[] {largestShortage, totalShortage};
+    }
+}

@@ -1,5 +1,6 @@
 package dev.fairlead.facts;
 
+import dev.fairlead.model.Knowable;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Tooth;
 
@@ -16,4 +17,9 @@ public record ToothWidth(
         Tooth tooth,
         Measured width,
         Measured deviation)
-                implements CaseFact {}
+                implements CaseFact {
+    @Override
+    public Knowable[] components() {
+        return new Knowable[] {width, deviation};
+    }
+}

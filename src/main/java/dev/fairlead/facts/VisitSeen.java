@@ -1,6 +1,7 @@
 package dev.fairlead.facts;
 
 import dev.fairlead.model.Answer;
+import dev.fairlead.model.Knowable;
 import dev.fairlead.model.Measured;
 
 /**
@@ -34,4 +35,11 @@ public record VisitSeen(
         Answer blanching,
         Answer lastingPain,
         Answer resorption)
-                implements CaseFact {}
+                implements CaseFact {
+    @Override
+    public Knowable[] components() {
+        return new Knowable[] {
+                weeksSince, forceLow, forceHigh, peakStress, overProof, intrusivePerIncisor, newRecession, mobilityAboveI, blanching, lastingPain,
+                resorption};
+    }
+}

@@ -1,6 +1,7 @@
 package dev.fairlead.facts;
 
 import dev.fairlead.model.Answer;
+import dev.fairlead.model.Knowable;
 import dev.fairlead.model.Measured;
 
 /**
@@ -28,4 +29,9 @@ public record Wire(
         Measured misfitWorst,
         Measured misfitRmsAfter,
         Measured misfitWorstAfter)
-                implements CaseFact {}
+                implements CaseFact {
+    @Override
+    public Knowable[] components() {
+        return new Knowable[] {round, steel, offPlan, stiffnessRatio, blankSpare, misfitRms, misfitWorst, misfitRmsAfter, misfitWorstAfter};
+    }
+}

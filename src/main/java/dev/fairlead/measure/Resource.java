@@ -47,13 +47,20 @@ public final class Resource {
         }
 
         public double[] numbers(String field) {
-            return ((List<?>) get(field, List.class)).stream().mapToDouble(Double.class::cast).toArray();
+            List<?> all = get(field, List.class);
+            double[] numbers = new double[all.size()];
+            for (int i = 0; i < numbers.length; i++) {
+                numbers[i] = (Double) all.get(i);
+            }
+            return numbers;
         }
 
         /** The object within this one, and the names of its fields in their order. */
         public Entry inner(String field) {
             Map<String, Object> inner = new LinkedHashMap<>();
-            ((Map<?, ?>) get(field, Map.class)).forEach((key, value) -> inner.put((String) key, value));
+            for (Map.Entry<?, ?> one : ((Map<?, ?>) get(field, Map.class)).entrySet()) {
+                inner.put((String) one.getKey(), one.getValue());
+            }
             return new Entry(table, inner);
         }
     }

@@ -41,6 +41,9 @@ public final class Workbook {
 
     /** All workings, those of one group together, in the order in which groups and workings were begun. */
     public List<Working> workings() {
+        if (!wanted) {
+            return List.of();
+        }
         Map<String, List<Working>> groups = new LinkedHashMap<>();
         workings.forEach(w -> groups.computeIfAbsent(w.group(), g -> new ArrayList<>()).add(w));
         return groups.values().stream().flatMap(List::stream).toList();

@@ -17,7 +17,6 @@ final class Asked {
     private final boolean answerable;
 
     Asked(Criterion criterion, List<Term> conditions, Limits inForce) {
-        Components of = Components.of(criterion.about());
         kinds = new Term.Kind[conditions.size()];
         limits = new Limit[kinds.length];
         conditionAt = new int[kinds.length];
@@ -25,11 +24,11 @@ final class Asked {
             Term t = conditions.get(i);
             kinds[i] = t.kind();
             limits[i] = inForce.all().get(t.limit());
-            conditionAt[i] = of.indexOf(t.need());
+            conditionAt[i] = t.need().at();
         }
         needAt = new int[criterion.needs().size()];
         for (int i = 0; i < needAt.length; i++) {
-            needAt[i] = of.indexOf(criterion.needs().get(i));
+            needAt[i] = criterion.needs().get(i).at();
         }
         boolean all = true;
         for (int i = 0; i < kinds.length; i++) {
@@ -43,7 +42,7 @@ final class Asked {
         return answerable;
     }
 
-    /** Components that the criterion needs, by their number in {@link Components}. */
+    /** Components that the criterion needs, by their number in {@link dev.fairlead.facts.CaseFact#components}. */
     int[] needs() {
         return needAt;
     }

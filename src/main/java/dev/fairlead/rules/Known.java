@@ -32,7 +32,6 @@ final class Known {
     private final PlaceResult[] absent;
     private final Rulings[] kept;
     private final Map<Class<?>, Integer> types = new HashMap<>();
-    private final Components[] components;
     private final AtomicInteger size = new AtomicInteger();
 
     /** Begins with what was decided in the build, by criterion; empty for none. */
@@ -51,8 +50,6 @@ final class Known {
             types.put(c.about(), typeOf[i]);
             kept[i] = new Rulings(asked[i].answerable() && decided.containsKey(c.id()) ? read(decided.get(c.id()), c, limits) : null);
         }
-        components = new Components[types.size()];
-        types.forEach((type, number) -> components[number] = Components.of(type));
     }
 
     /** Made when first asked for; threads that ask at once make the same twice. */
@@ -67,14 +64,14 @@ final class Known {
 
     /** Facts of one case by type, each read once. */
     final class Sorted {
-        private final CaseFact[][] facts = new CaseFact[components.length][];
-        private final Knowable[][][] parts = new Knowable[components.length][][];
-        private final byte[][][] states = new byte[components.length][][];
+        private final CaseFact[][] facts = new CaseFact[types.size()][];
+        private final Knowable[][][] parts = new Knowable[types.size()][][];
+        private final byte[][][] states = new byte[types.size()][][];
 
         /** With {@code inOrder} facts of one type are put in the order of their places, on which endings do not depend. */
         Sorted(List<? extends CaseFact> all, boolean inOrder) {
             int[] type = new int[all.size()];
-            int[] count = new int[components.length];
+            int[] count = new int[facts.length];
             for (int i = 0; i < type.length; i++) {
                 type[i] = types.getOrDefault(all.get(i).getClass(), -1);
                 if (type[i] >= 0) {
@@ -104,7 +101,7 @@ final class Known {
                 read = new Knowable[here.length][];
                 states[type] = new byte[here.length][];
                 for (int f = 0; f < here.length; f++) {
-                    read[f] = components[type].of(here[f]);
+                    read[f] = here[f].components();
                     states[type][f] = Asked.states(read[f]);
                 }
                 parts[type] = read;
@@ -199,7 +196,7 @@ final class Known {
             Ending heaviest = Ending.FAILED;
             CaseFact[] about = facts[typeOf[criterion]];
             for (int p = 0; p < about.length; p++) {
-                Ruling ruling = about[p] == one ? ruled(criterion, components[typeOf[criterion]].of(by)) : ruling(criterion, p);
+                Ruling ruling = about[p] == one ? ruled(criterion, by.components()) : ruling(criterion, p);
                 if (ruling == null) {
                     return null;
                 }
@@ -240,7 +237,7 @@ final class Known {
             for (PlaceResult place : result.places()) {
                 if (place.fact() != null && size.get() < MOST_KEPT) {
                     Ruling ruling = Ruling.of(criteria[i], place, limits);
-                    if (ruling != null && keep(i, Components.of(place.fact().getClass()).of(place.fact()), ruling)) {
+                    if (ruling != null && keep(i, place.fact().components(), ruling)) {
                         size.incrementAndGet();
                     }
                 }

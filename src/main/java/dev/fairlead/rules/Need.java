@@ -2,16 +2,9 @@ package dev.fairlead.rules;
 
 import dev.fairlead.facts.CaseFact;
 import dev.fairlead.model.Knowable;
-import java.lang.invoke.LambdaMetafactory;
-import java.lang.invoke.MethodHandle;
-import java.lang.invoke.MethodHandles;
-import java.lang.invoke.MethodType;
-import java.lang.reflect.Method;
 import java.lang.reflect.RecordComponent;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
-import java.util.function.Function;
 
 /** A component of a fact without which a criterion cannot be judged. */
 public final class Need {
@@ -23,17 +16,14 @@ public final class Need {
         }
     };
 
-    /** So often a component is read by reflection before a function of its own is made, which takes as long as some hundred such reads. */
-    private static final int FEW = 12;
-
     private final String component;
-    private final Method accessor;
-    private Function<CaseFact, Knowable> reader;
-    private int times;
+    private final Class<?> type;
+    private final int at;
 
-    private Need(RecordComponent component) {
+    private Need(RecordComponent component, int at) {
         this.component = component.getName();
-        this.accessor = component.getAccessor();
+        this.type = component.getType();
+        this.at = at;
     }
 
     /** The component of {@code type} with that name; null when there is none that can be known or unknown. */
@@ -41,16 +31,11 @@ public final class Need {
         return KNOWN.get(type).get(component);
     }
 
-    /** All components of {@code type} that can be known or unknown, in its order. */
-    static List<Need> all(Class<?> type) {
-        return List.copyOf(KNOWN.get(type).values());
-    }
-
     private static Map<String, Need> needs(Class<?> type) {
         Map<String, Need> needs = new LinkedHashMap<>();
         for (RecordComponent c : type.getRecordComponents()) {
             if (Knowable.class.isAssignableFrom(c.getType())) {
-                needs.put(c.getName(), new Need(c));
+                needs.put(c.getName(), new Need(c, needs.size()));
             }
         }
         return needs;
@@ -62,37 +47,17 @@ public final class Need {
 
     /** {@code Measured}, {@code Answer} or {@code Fact}. */
     public Class<?> type() {
-        return accessor.getReturnType();
+        return type;
+    }
+
+    /** Its number among those that can be known or unknown. */
+    int at() {
+        return at;
     }
 
     /** What {@code fact} says of it. */
     public Knowable of(CaseFact fact) {
-        Function<CaseFact, Knowable> quick = reader;
-        if (quick != null) {
-            return quick.apply(fact);
-        }
-        // threads that count at once only make it a little later, or twice
-        if (times++ > FEW) {
-            reader = reader();
-        }
-        try {
-            return (Knowable) accessor.invoke(fact);
-        } catch (ReflectiveOperationException e) {
-            throw new IllegalStateException("cannot read " + component, e);
-        }
-    }
-
-    /** A method handle that is not a constant costs tens of nanoseconds a call; a function made of it costs one. */
-    @SuppressWarnings("unchecked")
-    private Function<CaseFact, Knowable> reader() {
-        MethodHandles.Lookup lookup = MethodHandles.lookup();
-        try {
-            MethodHandle handle = lookup.unreflect(accessor);
-            return (Function<CaseFact, Knowable>) LambdaMetafactory.metafactory(lookup, "apply", MethodType.methodType(Function.class),
-                    MethodType.methodType(Object.class, Object.class), handle, handle.type()).getTarget().invoke();
-        } catch (Throwable t) {
-            throw new IllegalStateException("cannot read " + component, t);
-        }
+        return fact.components()[at];
     }
 
     @Override

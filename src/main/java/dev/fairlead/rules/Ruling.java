@@ -30,15 +30,14 @@ final class Ruling {
 
     /** What can be kept of a result; null when a value that it shows cannot be told from another of the same fact. */
     static Ruling of(Criterion criterion, PlaceResult result, Limits limits) {
-        Components components = Components.of(criterion.about());
-        Knowable[] fact = components.of(result.fact());
+        Knowable[] fact = result.fact().components();
         List<Said> all = new ArrayList<>();
         for (Verdict v : result.verdicts()) {
             Limit[] held = new Limit[v.seen().size()];
             int[] at = new int[held.length];
             for (int i = 0; i < held.length; i++) {
                 held[i] = limits.of(v.seen().get(i).limit());
-                at[i] = v.shown(i) != null ? components.indexOf(Need.of(criterion.about(), v.shown(i))) : only(v.seen().get(i).value(), fact);
+                at[i] = v.shown(i) != null ? Need.of(criterion.about(), v.shown(i)).at() : only(v.seen().get(i).value(), fact);
                 if (at[i] < 0 || fact[at[i]] != v.seen().get(i).value()) {
                     return null;
                 }

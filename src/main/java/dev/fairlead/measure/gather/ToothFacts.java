@@ -14,6 +14,7 @@ import dev.fairlead.model.Measured;
 import dev.fairlead.model.Side;
 import dev.fairlead.model.Tooth;
 import dev.fairlead.model.ToothRecord;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -21,15 +22,19 @@ import java.util.List;
  * those of other teeth stand where they were measured. A pair of which one tooth was measured waits for the other while that stands.
  */
 final class ToothFacts {
-    private static final Tooth[] OTHERS = others();
-    private static final Tooth[] LEFT_OTHERS = java.util.Arrays.stream(OTHERS).filter(t -> t.side() == Side.LEFT).toArray(Tooth[]::new);
+    private static final List<Tooth> OTHERS = others();
     private static final Tooth[] LEFT_INCISORS = {Tooth.of(31), Tooth.of(32)};
 
     private ToothFacts() {}
 
-    private static Tooth[] others() {
-        return java.util.stream.IntStream.range(11, 86).filter(Tooth::exists).mapToObj(Tooth::of)
-                .filter(t -> !Tooth.LOWER_INCISORS.contains(t)).toArray(Tooth[]::new);
+    private static List<Tooth> others() {
+        List<Tooth> others = new ArrayList<>();
+        for (int number = 11; number <= 85; number++) {
+            if (Tooth.exists(number) && !Tooth.LOWER_INCISORS.contains(Tooth.of(number))) {
+                others.add(Tooth.of(number));
+            }
+        }
+        return List.copyOf(others);
     }
 
     static void add(Source s, List<CaseFact> out) {
@@ -46,7 +51,10 @@ final class ToothFacts {
         for (Tooth t : LEFT_INCISORS) {
             pair(s, t, out);
         }
-        for (Tooth t : LEFT_OTHERS) {
+        for (Tooth t : OTHERS) {
+            if (t.side() != Side.LEFT) {
+                continue;
+            }
             boolean left = r.tooth(t).width().known();
             boolean right = r.tooth(t.antimere()).width().known();
             if (left && (right || stands(r, t.antimere())) || right && stands(r, t)) {

@@ -24,7 +24,9 @@ public final class ProbabilityTable {
         first = raw.number("first");
         step = raw.number("step");
         Resource.Entry printed = raw.inner("rows");
-        printed.fields().keySet().forEach(percentile -> rows.put(Double.valueOf(percentile), printed.numbers(percentile)));
+        for (String percentile : printed.fields().keySet()) {
+            rows.put(Double.valueOf(percentile), printed.numbers(percentile));
+        }
     }
 
     public static ProbabilityTable table() {

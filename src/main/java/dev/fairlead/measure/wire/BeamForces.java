@@ -81,6 +81,9 @@ public final class BeamForces implements ForcePart {
     }
 
     private static Forces noted(Workbook book, Case c, int index, Forces f, String failure) {
+        if (!book.wanted()) {
+            return f;
+        }
         String visit = "visit " + (index + 1);
         String id = "wire.force." + (index + 1);
         String from = "stand-off " + Say.num(c.visits().get(index).right().standOff()) + " right, " + Say.num(c.visits().get(index).left().standOff())
