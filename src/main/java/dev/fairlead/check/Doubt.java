@@ -2,7 +2,6 @@ package dev.fairlead.check;
 
 import dev.fairlead.findings.Certainty;
 import dev.fairlead.findings.Findings;
-import dev.fairlead.findings.Missing;
 import dev.fairlead.findings.RepeatAdvice;
 import dev.fairlead.findings.Report;
 import dev.fairlead.measure.uncertainty.Compared;
@@ -56,7 +55,6 @@ public record Doubt(List<Flip> flips, double expected, List<Compared> compared, 
     }
 
     private Certainty certainty() {
-        return new Certainty(expected, repeat.stream().map(r -> new RepeatAdvice(r.pointer(), Missing.of(r.pointer()).words(), r.drop(), r.criteria()))
-                .toList(), drawn);
+        return new Certainty(expected, repeat.stream().map(r -> new RepeatAdvice(r.pointer(), r.drop(), r.criteria())).toList(), drawn);
     }
 }

@@ -21,18 +21,26 @@ import java.util.OptionalDouble;
  * @param flip probability that the outcome would be another within the errors of measurement; empty until it is worked out
  * @param missing what is missing; also set beside a warning when another place could not be assessed
  * @param waiver who answers for it, when a waiver holds
- * @param fingerprint stable mark of criterion, outcome and places, to compare findings between runs
- * @param usedFields JSON Pointers of the measurements that the numbers rest on, and of what is missing
+ * @param traces where it comes from
  * @param failed it could not be judged because of an error of our own
  */
 public record Finding(String id, Stage stage, Status outcome, Weight weight, String title, String asks, List<PlaceFinding> places, String seen,
         String why, String todo, List<Source> sources, String dispute, boolean close, OptionalDouble flip, List<Missing> missing,
-        Optional<AppliedWaiver> waiver, String fingerprint, List<String> usedFields, boolean failed) {
+        Optional<AppliedWaiver> waiver, Traces traces, boolean failed) {
     public Finding {
         places = List.copyOf(places);
         sources = List.copyOf(sources);
         missing = List.copyOf(missing);
-        usedFields = List.copyOf(usedFields);
+    }
+
+    /** Stable mark of criterion, outcome and places, to compare findings between runs. */
+    public String fingerprint() {
+        return traces.fingerprint();
+    }
+
+    /** JSON Pointers of the measurements that the numbers rest on, and of what is missing. */
+    public List<String> usedFields() {
+        return traces.usedFields();
     }
 
     public boolean warns() {
@@ -46,7 +54,7 @@ public record Finding(String id, Stage stage, Status outcome, Weight weight, Str
 
     Finding waivedBy(AppliedWaiver by) {
         return new Finding(id, stage, outcome, weight, title, asks, places, seen, why, todo, sources, dispute, close, flip, missing,
-                Optional.of(by), fingerprint, usedFields, failed);
+                Optional.of(by), traces, failed);
     }
 
     /** The same finding with the probability that its outcome would be another. */
@@ -55,6 +63,6 @@ public record Finding(String id, Stage stage, Status outcome, Weight weight, Str
             throw new IllegalArgumentException("a probability lies between 0 and 1");
         }
         return new Finding(id, stage, outcome, weight, title, asks, places, seen, why, todo, sources, dispute, close,
-                OptionalDouble.of(probability), missing, waiver, fingerprint, usedFields, failed);
+                OptionalDouble.of(probability), missing, waiver, traces, failed);
     }
 }

@@ -34,7 +34,9 @@ public record Findings(List<Finding> all, List<WaiverNote> waiverNotes) {
     public static Findings of(Judgement judgement, Catalogue catalogue, List<Waiver> waivers, Optional<LocalDate> day) {
         FindingMaker maker = new FindingMaker(catalogue);
         Map<String, Ending> endings = new HashMap<>();
-        judgement.results().forEach(r -> endings.put(r.criterion().id(), Ending.of(r)));
+        for (CriterionResult r : judgement.results()) {
+            endings.put(r.criterion().id(), Ending.of(r));
+        }
         Waivers waived = new Waivers(catalogue, endings, day);
         waived.apply(waivers);
         List<Finding> all = new ArrayList<>();
@@ -57,17 +59,17 @@ public record Findings(List<Finding> all, List<WaiverNote> waiverNotes) {
     }
 
     public Counts counts() {
-        return new Counts(
-                count(f -> f.weight() == Weight.STOP),
-                count(f -> f.weight() == Weight.CAUTION),
-                count(f -> f.outcome() == Status.NOT_ASSESSED),
-                count(f -> f.outcome() == Status.PASS),
-                count(f -> f.outcome() == Status.DOES_NOT_APPLY),
-                count(f -> f.waiver().isPresent()),
-                count(Finding::close));
-    }
-
-    private int count(java.util.function.Predicate<Finding> which) {
-        return (int) all.stream().filter(which).count();
+        int[] weights = new int[Weight.values().length];
+        int[] outcomes = new int[Status.values().length];
+        int waived = 0;
+        int close = 0;
+        for (Finding f : all) {
+            weights[f.weight().ordinal()]++;
+            outcomes[f.outcome().ordinal()]++;
+            waived += f.waiver().isPresent() ? 1 : 0;
+            close += f.close() ? 1 : 0;
+        }
+        return new Counts(weights[Weight.STOP.ordinal()], weights[Weight.CAUTION.ordinal()], outcomes[Status.NOT_ASSESSED.ordinal()],
+                outcomes[Status.PASS.ordinal()], outcomes[Status.DOES_NOT_APPLY.ordinal()], waived, close);
     }
 }

@@ -3,8 +3,6 @@ package dev.fairlead.findings;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Unit;
 import dev.fairlead.rules.Threshold;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 
 /** How numbers are written, everywhere: fixed decimals by unit, a point, never an exponent; the same in every locale. */
 public final class Numbers {
@@ -26,8 +24,11 @@ public final class Numbers {
 
     /** Decimals of values held against a threshold: never coarser than its step. */
     static int decimals(Threshold threshold) {
-        int ofStep = Math.max(0, BigDecimal.valueOf(threshold.step()).stripTrailingZeros().scale());
-        return Math.max(decimals(threshold.unit()), ofStep);
+        int decimals = decimals(threshold.unit());
+        while (decimals < Decimal.MOST && !Decimal.exact(threshold.step(), decimals)) {
+            decimals++;
+        }
+        return decimals;
     }
 
     /** A value with its unit. */
@@ -53,8 +54,9 @@ public final class Numbers {
     static String beside(Measured m, Threshold t) {
         int decimals = decimals(t);
         double limit = t.value();
-        if (Math.abs(m.value() - limit) > Measured.ROUNDING) {
-            while (decimals < MOST_DECIMALS && plain(m.value(), decimals).equals(plain(limit, decimals))) {
+        double apart = Math.abs(m.value() - limit);
+        if (apart > Measured.ROUNDING) {
+            while (decimals < MOST_DECIMALS && Decimal.mayLookEqual(apart, decimals) && plain(m.value(), decimals).equals(plain(limit, decimals))) {
                 decimals++;
             }
         }
@@ -68,11 +70,7 @@ public final class Numbers {
 
     /** The number alone. */
     public static String plain(double value, int decimals) {
-        if (!Double.isFinite(value)) {
-            throw new IllegalArgumentException("only a finite number can be shown, not " + value);
-        }
-        BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
-        return (rounded.signum() == 0 ? rounded.abs() : rounded).toPlainString();
+        return Decimal.halfUp(value, decimals);
     }
 
     /** A chance in whole per cent; what is possible is never rounded to impossible or certain. */
@@ -95,8 +93,8 @@ public final class Numbers {
     }
 
     private static String error(double sd, int decimals) {
-        String shown = plain(sd, decimals);
-        return sd == 0 || new BigDecimal(shown).signum() == 0 ? "" : " ± " + shown;
+        String shown = sd == 0 ? "" : plain(sd, decimals);
+        return shown.isEmpty() || shown.equals(plain(0, decimals)) ? "" : " ± " + shown;
     }
 
     private static String withUnit(String number, Unit unit) {

@@ -4,25 +4,57 @@ import dev.fairlead.model.Measured;
 import dev.fairlead.model.Unit;
 import dev.fairlead.rules.Threshold;
 
-/**
- * A value of this case beside the threshold that it was held against.
- *
- * @param limitName full name of the threshold
- * @param says what the threshold is
- * @param value in {@code unit}
- * @param error one standard deviation in {@code unit}; 0 when the value is exact
- * @param limit value of the threshold in {@code unit}
- * @param margin distance to the limit in {@code unit}, positive on the side that passes
- * @param close the error reaches across the limit
- * @param text the value with its error and unit, as written for people
- * @param limitText the limit with its unit, as written for people
- */
-public record SeenValue(String limitName, String says, double value, double error, Unit unit, double limit, double margin, boolean close,
-        String text, String limitText) {
-    static SeenValue of(Measured m, Threshold t) {
-        double margin = t.bound() == Threshold.Bound.UPPER ? t.value() - m.value() : m.value() - t.value();
-        double sd = m.sd();
-        boolean close = sd > 0 && Math.abs(margin) <= sd;
-        return new SeenValue(t.name(), t.says(), m.value(), sd, t.unit(), t.value(), margin, close, Numbers.beside(m, t), Numbers.text(t));
+/** A known value of this case beside the threshold that it was held against. */
+public record SeenValue(Measured measured, Threshold threshold) {
+    public SeenValue {
+        if (!measured.known()) {
+            throw new IllegalArgumentException("what is not known cannot be held against " + threshold.name());
+        }
+    }
+
+    /** Full name of the threshold. */
+    public String limitName() {
+        return threshold.name();
+    }
+
+    /** The value in {@link #unit()}. */
+    public double value() {
+        return measured.value();
+    }
+
+    /** One standard deviation in {@link #unit()}; 0 when the value is exact. */
+    public double error() {
+        return measured.sd();
+    }
+
+    /** The unit of the threshold, which is that of the value. */
+    public Unit unit() {
+        return threshold.unit();
+    }
+
+    /** Value of the threshold in {@link #unit()}. */
+    public double limit() {
+        return threshold.value();
+    }
+
+    /** Distance to the limit in {@link #unit()}, positive on the side that passes. */
+    public double margin() {
+        return threshold.bound() == Threshold.Bound.UPPER ? limit() - value() : value() - limit();
+    }
+
+    /** True when the error reaches across the limit. */
+    public boolean close() {
+        double sd = error();
+        return sd > 0 && Math.abs(margin()) <= sd;
+    }
+
+    /** The value with its error and unit, as written for people. */
+    public String text() {
+        return Numbers.beside(measured, threshold);
+    }
+
+    /** The limit with its unit, as written for people. */
+    public String limitText() {
+        return Numbers.text(threshold);
     }
 }

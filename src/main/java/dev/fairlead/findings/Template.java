@@ -1,6 +1,5 @@
 package dev.fairlead.findings;
 
-import dev.fairlead.model.Answer;
 import dev.fairlead.model.Knowable;
 import dev.fairlead.model.Measured;
 import dev.fairlead.rules.Catalogue;
@@ -9,13 +8,10 @@ import dev.fairlead.rules.Need;
 import dev.fairlead.rules.PlaceResult;
 import dev.fairlead.rules.Threshold;
 import dev.fairlead.rules.Verdict;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import java.util.List;
 
 /** Fills the placeholders of a criterion's texts: {value}, {limit}, {place}, a threshold, or a component that the criterion needs. */
 final class Template {
-    private static final Pattern PLACEHOLDER = Pattern.compile("\\{([^{}]+)}");
-
     /** In front of a component: its value with the opposite sign, so that a text can say "below" of a negative "over". */
     private static final String OPPOSITE = "-";
 
@@ -38,12 +34,18 @@ final class Template {
     }
 
     private String fill(String text, PlaceResult place, Verdict verdict) {
-        Matcher m = PLACEHOLDER.matcher(text);
         StringBuilder filled = new StringBuilder();
-        while (m.find()) {
-            m.appendReplacement(filled, Matcher.quoteReplacement(value(m.group(1), place, verdict)));
+        int copied = 0;
+        int after = 0;
+        for (int close = text.indexOf('}'); close >= 0; close = text.indexOf('}', after)) {
+            int open = text.lastIndexOf('{', close);
+            if (open >= after && open + 1 < close) {
+                filled.append(text, copied, open).append(value(text.substring(open + 1, close), place, verdict));
+                copied = close + 1;
+            }
+            after = close + 1;
         }
-        return m.appendTail(filled).toString();
+        return copied == 0 ? text : filled.append(text, copied, text.length()).toString();
     }
 
     private String value(String name, PlaceResult place, Verdict verdict) {
@@ -72,10 +74,14 @@ final class Template {
 
     /** A component; with the decimals of its threshold when it was held against one. */
     private String text(Knowable known, Verdict verdict) {
-        if (known instanceof Measured m) {
-            return verdict == null ? Numbers.text(m) : verdict.seen().stream().filter(s -> s.value() == m).findFirst()
-                    .map(s -> Numbers.beside(m, catalogue.thresholds().get(s.limit()))).orElseGet(() -> Numbers.text(m));
+        if (!(known instanceof Measured m)) {
+            return known.toString();
         }
-        return known instanceof Answer a ? a.toString() : known.toString();
+        for (Verdict.Seen seen : verdict == null ? List.<Verdict.Seen>of() : verdict.seen()) {
+            if (seen.value() == m) {
+                return Numbers.beside(m, catalogue.thresholds().get(seen.limit()));
+            }
+        }
+        return Numbers.text(m);
     }
 }

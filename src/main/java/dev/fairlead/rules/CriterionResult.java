@@ -29,7 +29,12 @@ public record CriterionResult(Criterion criterion, Status status, List<PlaceResu
 
     /** True when it warns with weight stop. */
     public boolean stop() {
-        return places.stream().anyMatch(PlaceResult::stop);
+        for (PlaceResult p : places) {
+            if (p.stop()) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Keys of the reasons of all warnings, each once, in the order of the criterion's texts. */
@@ -44,7 +49,9 @@ public record CriterionResult(Criterion criterion, Status status, List<PlaceResu
     /** JSON Pointers of all that is missing, each once. */
     public List<String> missing() {
         LinkedHashSet<String> all = new LinkedHashSet<>();
-        places.forEach(p -> all.addAll(p.missing()));
+        for (PlaceResult p : places) {
+            all.addAll(p.missing());
+        }
         return List.copyOf(all);
     }
 }

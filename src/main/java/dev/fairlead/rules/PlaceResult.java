@@ -26,6 +26,11 @@ public record PlaceResult(Place place, CaseFact fact, Status status, List<Verdic
 
     /** True when a verdict of weight stop stands here. */
     public boolean stop() {
-        return verdicts.stream().anyMatch(v -> v.outcome() == Outcome.STOP);
+        for (Verdict v : verdicts) {
+            if (v.outcome() == Outcome.STOP) {
+                return true;
+            }
+        }
+        return false;
     }
 }

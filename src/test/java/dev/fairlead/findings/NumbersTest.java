@@ -6,8 +6,11 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Unit;
 import dev.fairlead.rules.Threshold;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
 import java.util.Locale;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -23,6 +26,18 @@ class NumbersTest {
         "30.4, PERCENT, 30 %", "1.005, RATIO, 1.01", "4, COUNT, 4", "3.5, COUNT, 3.50", "900, MPA, 900 MPa", "5.25, WEEK, 5.3 weeks"})
     void aValueIsWrittenWithTheDecimalsOfItsUnit(double value, Unit unit, String text) {
         assertThat(Numbers.text(value, unit)).isEqualTo(text);
+    }
+
+    /** Ties of three decimals are among them, which doubles hold a little above or below. */
+    @Test
+    void roundingIsThatOfTheDecimalsThatANumberReadsAs() {
+        Random random = new Random(11);
+        for (int i = 0; i < 20_000; i++) {
+            double value = i % 2 == 0 ? (random.nextInt(400_000) - 200_000) / 1000.0 : (random.nextDouble() - 0.5) * Math.pow(10, random.nextInt(12));
+            int decimals = random.nextInt(7);
+            BigDecimal exact = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
+            assertThat(Numbers.plain(value, decimals)).isEqualTo((exact.signum() == 0 ? exact.abs() : exact).toPlainString());
+        }
     }
 
     @Test

@@ -6,16 +6,15 @@ import dev.fairlead.findings.Numbers;
 import dev.fairlead.findings.InputNote;
 import dev.fairlead.findings.PlaceFinding;
 import dev.fairlead.findings.Report;
+import dev.fairlead.findings.SeenValue;
 import dev.fairlead.findings.WaiverNote;
 import dev.fairlead.model.Stage;
 import dev.fairlead.rules.OwnError;
 import dev.fairlead.rules.Status;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 
 /** A report as plain text for 80 columns: warnings first, then what is missing, then passes in a line each. */
 public final class ReportText {
@@ -35,8 +34,9 @@ public final class ReportText {
         for (InputNote note : report.input()) {
             out.append(Wrap.hanging("input     ", note.text()));
         }
+        List<Finding> findings = report.findings().forReading();
         for (Stage stage : report.stages()) {
-            stage(report, stage, all, out);
+            stage(findings, stage, all, out);
         }
         for (WaiverNote note : report.findings().waiverNotes()) {
             out.append(note == report.findings().waiverNotes().get(0) ? "\nWAIVERS THAT DO NOT COUNT HERE\n" : "");
@@ -67,15 +67,19 @@ public final class ReportText {
                 + String.join(", ", thresholds.keySet()) + ")";
     }
 
-    private static void stage(Report report, Stage stage, boolean all, StringBuilder out) {
-        List<Finding> findings = report.findings().forReading().stream().filter(f -> f.stage() == stage).toList();
+    private static void stage(List<Finding> findings, Stage stage, boolean all, StringBuilder out) {
         out.append('\n').append(stage.word().toUpperCase(Locale.ROOT)).append('\n');
+        int off = 0;
         for (Finding f : findings) {
+            if (f.stage() != stage) {
+                continue;
+            }
             switch (f.outcome()) {
                 case WARN -> warning(f, out);
                 case NOT_ASSESSED -> open(f, out);
                 case PASS -> out.append(line("  pass          ", f));
                 case DOES_NOT_APPLY -> {
+                    off++;
                     if (all) {
                         out.append(line("  not applied   ", f));
                     }
@@ -83,7 +87,6 @@ public final class ReportText {
             }
         }
         if (!all) {
-            long off = findings.stream().filter(f -> f.outcome() == Status.DOES_NOT_APPLY).count();
             out.append(off == 0 ? "" : "  (" + off + (off == 1 ? " does" : " do") + " not apply; --all tells why)\n");
         }
     }
@@ -156,16 +159,28 @@ public final class ReportText {
 
     /** What is seen; where many places say it at length, how many they are and the one that comes nearest to its limit. */
     private static String shortly(Finding f) {
-        List<PlaceFinding> passed = f.places().stream().filter(p -> p.outcome() == Status.PASS).toList();
-        Optional<PlaceFinding> nearest = passed.stream().filter(p -> !p.values().isEmpty()).min(Comparator.comparingDouble(ReportText::room));
-        if (f.seen().length() <= LONG_PASS || nearest.isEmpty()) {
+        if (f.seen().length() <= LONG_PASS) {
             return f.seen();
         }
-        return passed.size() + " places pass; nearest to its limit, " + nearest.get().words() + ": " + nearest.get().text() + ".";
+        int passed = 0;
+        PlaceFinding nearest = null;
+        double least = 0;
+        for (PlaceFinding p : f.places()) {
+            passed += p.outcome() == Status.PASS ? 1 : 0;
+            if (p.outcome() == Status.PASS && !p.values().isEmpty() && (nearest == null || room(p) < least)) {
+                nearest = p;
+                least = room(p);
+            }
+        }
+        return nearest == null ? f.seen() : passed + " places pass; nearest to its limit, " + nearest.words() + ": " + nearest.text() + ".";
     }
 
     /** Distance to the nearest limit as a share of that limit; its plain size where the limit is zero. */
     private static double room(PlaceFinding place) {
-        return place.values().stream().mapToDouble(v -> v.limit() == 0 ? v.margin() : v.margin() / Math.abs(v.limit())).min().orElseThrow();
+        double least = Double.POSITIVE_INFINITY;
+        for (SeenValue v : place.values()) {
+            least = Math.min(least, v.limit() == 0 ? v.margin() : v.margin() / Math.abs(v.limit()));
+        }
+        return least;
     }
 }

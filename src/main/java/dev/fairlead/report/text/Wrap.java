@@ -1,9 +1,13 @@
 package dev.fairlead.report.text;
 
+import java.util.StringTokenizer;
+
 /** Breaks text between words for a terminal of 80 columns. */
 public final class Wrap {
     /** Columns that text may take. */
     public static final int WIDTH = 80;
+
+    private static final String BETWEEN_WORDS = " \t\n\u000B\f\r";
 
     private Wrap() {}
 
@@ -13,7 +17,9 @@ public final class Wrap {
         StringBuilder out = new StringBuilder(head);
         int at = columns(head);
         boolean fresh = true;
-        for (String word : text.strip().split("\\s+")) {
+        StringTokenizer words = new StringTokenizer(text.strip(), BETWEEN_WORDS);
+        while (words.hasMoreTokens()) {
+            String word = words.nextToken();
             int wide = columns(word);
             if (!fresh && at + 1 + wide > WIDTH) {
                 out.append('\n').append(indent);
