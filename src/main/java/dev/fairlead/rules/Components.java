@@ -37,4 +37,11 @@ final class Components {
         }
         return read;
     }
+
+    /** The same with another value of one component. */
+    Knowable[] with(Knowable[] read, Need need, Knowable other) {
+        Knowable[] copy = read.clone();
+        copy[indexOf(need)] = other;
+        return copy;
+    }
 }

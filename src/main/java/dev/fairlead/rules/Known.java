@@ -12,6 +12,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -186,18 +187,28 @@ final class Known {
             return IntStream.range(0, facts.length).boxed().sorted((a, b) -> PlaceOrder.FACTS.compare(facts[a], facts[b])).mapToInt(i -> i).toArray();
         }
 
-        /** How a criterion ends when {@code by} stands for {@code one} of these facts; null when that was not decided before. */
-        Ending ending(int criterion, CaseFact one, CaseFact by) {
+        /** The facts that a criterion looks at. */
+        List<CaseFact> about(int criterion) {
+            return Collections.unmodifiableList(Arrays.asList(facts[typeOf[criterion]]));
+        }
+
+        /** What one of those facts says of a component. */
+        Knowable value(int criterion, int place, Need need) {
+            return parts(typeOf[criterion])[place][components[typeOf[criterion]].indexOf(need)];
+        }
+
+        /** How a criterion ends when a component of one of those facts is another; null when that was not decided before. */
+        Ending ending(int criterion, int place, Need need, Knowable other) {
+            int type = typeOf[criterion];
             Ending heaviest = Ending.FAILED;
-            CaseFact[] about = facts[typeOf[criterion]];
-            for (int p = 0; p < about.length; p++) {
-                Ruling ruling = about[p] == one ? ruled(criterion, components[typeOf[criterion]].of(by)) : ruling(criterion, p);
+            for (int p = 0; p < facts[type].length; p++) {
+                Ruling ruling = p == place ? ruled(criterion, components[type].with(parts(type)[p], need, other)) : ruling(criterion, p);
                 if (ruling == null) {
                     return null;
                 }
                 heaviest = ruling.ending().compareTo(heaviest) < 0 ? ruling.ending() : heaviest;
             }
-            return about.length == 0 ? Ending.NOT_ASSESSED : heaviest;
+            return heaviest;
         }
 
         private Ruling ruling(int criterion, int place) {
