@@ -14,19 +14,19 @@ import dev.fairlead.model.Case;
 import dev.fairlead.model.Limit;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Stage;
-import dev.fairlead.rules.Criterion;
 import dev.fairlead.rules.Ending;
 import dev.fairlead.rules.FactEdit;
+import dev.fairlead.rules.Need;
 import dev.fairlead.rules.QuickJudge;
 import dev.fairlead.rules.Rulebase;
 import dev.fairlead.rules.Term;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 
 /** Works out how sure the findings of cases are. Learns as it goes, so one is kept for many cases; safe to share between threads. */
 public final class Doubts {
@@ -79,74 +79,85 @@ public final class Doubts {
         List<Compared> compared = compared(facts, reached);
         Flips analytic = new Flips(compared);
         List<Doubt.Flip> flips = new ArrayList<>();
+        double expected = 0;
         List<String> ids = judge.criteria();
         for (int i = 0; i < ids.size(); i++) {
             if (reached.hasReached(rulebase.catalogue().criterion(ids.get(i)).stage())) {
-                flips.add(new Doubt.Flip(ids.get(i), analytic.of(ids.get(i)),
-                        drawn.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(drawn.get().flips()[i])));
+                Doubt.Flip flip = new Doubt.Flip(ids.get(i), analytic.of(ids.get(i)),
+                        drawn.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(drawn.get().flips()[i]));
+                flips.add(flip);
+                expected += flip.chance();
             }
         }
-        return new Doubt(flips, flips.stream().mapToDouble(Doubt.Flip::chance).sum(), compared, Repeat.ranking(compared),
+        return new Doubt(flips, expected, compared, Repeat.ranking(analytic),
                 drawn.map(s -> new Certainty.Drawn(s.draws(), s.seed(), s.pointers().size())));
     }
 
-    /** A value near enough to a threshold to matter, and the fact as it would be just beyond it. */
-    private record Near(int criterion, int at, CaseFact beyond, Compared compared) {}
+    /** A value near enough to a threshold to matter, and what it would be just beyond. */
+    private record Near(int criterion, int place, CaseFact fact, Need need, Measured beyond, Compared compared) {
+        CaseFact factBeyond() {
+            return FactEdit.with(fact, need.component(), beyond);
+        }
+    }
 
     /** All values of all criteria beside the thresholds that they are held against, where an error could carry them across. */
     public List<Compared> compared(List<CaseFact> facts, Stage reached) {
-        Ending[] now = judge.endings(facts, reached);
+        QuickJudge.Around around = judge.around(facts);
+        Ending[] now = around.endings(reached);
         List<Near> near = new ArrayList<>();
         for (int i = 0; i < now.length; i++) {
-            Criterion c = rulebase.catalogue().criterion(judge.criteria().get(i));
-            if (now[i] == null || now[i] == Ending.FAILED) {
-                continue;
-            }
-            for (int f = 0; f < facts.size(); f++) {
-                if (facts.get(f).getClass() == c.about()) {
-                    near(facts, f, i, near);
-                }
+            if (now[i] != null && now[i] != Ending.FAILED) {
+                near(around, i, near);
             }
         }
-        QuickJudge.Around around = judge.around(facts);
         boolean askedAll = false;
         List<Compared> compared = new ArrayList<>();
         for (Near n : near) {
-            CaseFact fact = facts.get(n.at());
-            Ending then = around.ending(n.criterion(), fact, n.beyond());
+            Ending then = around.ending(n.criterion(), n.place(), n.need(), n.beyond());
             if (then == null && !askedAll) {
                 // each rule looks at one fact: asked of all at once, the engine tells of each, and what it tells is kept
-                judge.endings(near.stream().map(Near::beyond).toList(), reached);
+                judge.endings(near.stream().map(Near::factBeyond).toList(), reached);
                 askedAll = true;
-                then = around.ending(n.criterion(), fact, n.beyond());
+                then = around.ending(n.criterion(), n.place(), n.need(), n.beyond());
             }
-            compared.add(n.compared().deciding((then != null ? then : around.asked(n.criterion(), fact, n.beyond(), reached)) != now[n.criterion()]));
+            compared.add(n.compared().deciding((then != null ? then : around.asked(n.criterion(), n.fact(), n.factBeyond(), reached)) != now[n.criterion()]));
         }
         return List.copyOf(compared);
     }
 
-    private void near(List<CaseFact> facts, int at, int criterion, List<Near> near) {
-        CaseFact fact = facts.get(at);
+    private void near(QuickJudge.Around around, int criterion, List<Near> near) {
         String id = judge.criteria().get(criterion);
-        Set<String> done = new HashSet<>();
-        for (Term t : rulebase.terms(id)) {
-            if (t.kind().compares() && done.add(t.need().component() + ' ' + t.limit())
-                    && t.need().of(fact) instanceof Measured m && m.known() && !m.sources().isEmpty()) {
+        List<CaseFact> facts = around.about(criterion);
+        List<Term> terms = compares(id);
+        for (int place = 0; place < facts.size(); place++) {
+            for (Term t : terms) {
                 Limit limit = rulebase.limits().of(t.limit());
-                Compared plain = new Compared(id, fact.place().pointer() + ' ' + fact.place().words(), t.need().component(), m, limit, false);
-                if (plain.flipWithModels() > LEAST) {
-                    near.add(new Near(criterion, at, across(fact, t, m, limit), plain));
+                if (around.value(criterion, place, t.need()) instanceof Measured m && m.known() && Compared.flipWithModels(m, limit) > LEAST) {
+                    CaseFact fact = facts.get(place);
+                    near.add(new Near(criterion, place, fact, t.need(), across(t, m, limit), new Compared(id,
+                            fact.place().pointer() + ' ' + fact.place().words(), t.need().component(), m, limit, false)));
                 }
             }
         }
     }
 
-    /** The fact with one value just on the other side of a limit. */
-    private static CaseFact across(CaseFact fact, Term t, Measured m, Limit limit) {
+    /** The first condition of a criterion on each of its components and each threshold that the component is held against. */
+    private List<Term> compares(String criterion) {
+        Map<List<Object>, Term> first = new LinkedHashMap<>();
+        for (Term t : rulebase.terms(criterion)) {
+            if (t.kind().compares()) {
+                first.putIfAbsent(List.of(t.need(), t.limit()), t);
+            }
+        }
+        return List.copyOf(first.values());
+    }
+
+    /** The value just on the other side of a limit. */
+    private static Measured across(Term t, Measured m, Limit limit) {
         double step = 1e-6 * Math.max(1, Math.abs(limit.value()));
         // a value at the limit counts to one side of it or the other: whichever it is, the step leads away from there
         boolean over = limit.inclusive() == lower(t) ? m.value() >= limit.value() - Measured.ROUNDING : m.value() > limit.value() + Measured.ROUNDING;
-        return FactEdit.with(fact, t.need().component(), m.plus(limit.value() - m.value() + (over ? -step : step)));
+        return m.plus(limit.value() - m.value() + (over ? -step : step));
     }
 
     private static boolean lower(Term t) {

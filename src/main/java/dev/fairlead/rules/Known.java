@@ -10,6 +10,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -191,18 +192,28 @@ final class Known {
             return IntStream.range(0, facts.length).boxed().sorted((a, b) -> PlaceOrder.FACTS.compare(facts[a], facts[b])).mapToInt(i -> i).toArray();
         }
 
-        /** How a criterion ends when {@code by} stands for {@code one} of these facts; null when that was not decided before. */
-        Ending ending(int criterion, CaseFact one, CaseFact by) {
+        /** The facts that a criterion looks at. */
+        List<CaseFact> about(int criterion) {
+            return Collections.unmodifiableList(Arrays.asList(facts[typeOf[criterion]]));
+        }
+
+        /** What one of those facts says of a component. */
+        Knowable value(int criterion, int place, Need need) {
+            return parts(typeOf[criterion])[place][need.at()];
+        }
+
+        /** How a criterion ends when a component of one of those facts is another; null when that was not decided before. */
+        Ending ending(int criterion, int place, Need need, Knowable other) {
+            int type = typeOf[criterion];
             Ending heaviest = Ending.FAILED;
-            CaseFact[] about = facts[typeOf[criterion]];
-            for (int p = 0; p < about.length; p++) {
-                Ruling ruling = about[p] == one ? ruled(criterion, by.components()) : ruling(criterion, p);
+            for (int p = 0; p < facts[type].length; p++) {
+                Ruling ruling = p == place ? ruled(criterion, changed(parts(type)[p], need, other)) : ruling(criterion, p);
                 if (ruling == null) {
                     return null;
                 }
                 heaviest = ruling.ending().compareTo(heaviest) < 0 ? ruling.ending() : heaviest;
             }
-            return about.length == 0 ? Ending.NOT_ASSESSED : heaviest;
+            return heaviest;
         }
 
         private Ruling ruling(int criterion, int place) {
@@ -210,6 +221,12 @@ final class Known {
             Knowable[] fact = parts(type)[place];
             return ruled(criterion, fact, states[type][place]);
         }
+    }
+
+    private static Knowable[] changed(Knowable[] fact, Need need, Knowable other) {
+        Knowable[] changed = fact.clone();
+        changed[need.at()] = other;
+        return changed;
     }
 
     private Ruling ruled(int criterion, Knowable[] fact) {

@@ -1,6 +1,7 @@
 package dev.fairlead.rules;
 
 import dev.fairlead.facts.CaseFact;
+import dev.fairlead.model.Knowable;
 import dev.fairlead.model.Stage;
 import java.util.ArrayList;
 import java.util.BitSet;
@@ -10,21 +11,25 @@ import java.util.List;
 public final class QuickJudge {
     private final Judge judge;
     private final List<Criterion> criteria;
+    private final List<String> ids;
 
     QuickJudge(Judge judge) {
         this.judge = judge;
         this.criteria = judge.catalogue().criteria();
+        this.ids = judge.catalogue().ids();
     }
 
     /** The criteria in the order of the endings that {@link #endings} gives. */
     public List<String> criteria() {
-        return criteria.stream().map(Criterion::id).toList();
+        return ids;
     }
 
     /** How every criterion ends; null for those of stages that are not reached, and for those left out of {@code wanted}. */
     public Ending[] endings(List<? extends CaseFact> facts, Stage reached, BitSet wanted) {
-        Known known = judge.known();
-        Known.Sorted sorted = known.new Sorted(facts, false);
+        return endings(facts, judge.known().new Sorted(facts, false), reached, wanted);
+    }
+
+    private Ending[] endings(List<? extends CaseFact> facts, Known.Sorted sorted, Stage reached, BitSet wanted) {
         Ending[] endings = new Ending[criteria.size()];
         Judgement asked = null;
         for (int i = 0; i < endings.length; i++) {
@@ -35,7 +40,7 @@ public final class QuickJudge {
             if (endings[i] == null) {
                 if (asked == null) {
                     asked = judge.byEngine(facts, Stage.HOLDING);
-                    known.keep(asked);
+                    judge.known().keep(asked);
                 }
                 endings[i] = Ending.of(asked.of(criteria.get(i).id()));
             }
@@ -53,18 +58,33 @@ public final class QuickJudge {
             this.sorted = judge.known().new Sorted(facts, false);
         }
 
-        /** How the criterion of that number would end if {@code by} stood for {@code one}; null when the engine has to be asked. */
-        public Ending ending(int criterion, CaseFact one, CaseFact by) {
-            return sorted.ending(criterion, one, by);
+        /** How every criterion of the stages reached ends as the facts are. */
+        public Ending[] endings(Stage reached) {
+            return QuickJudge.this.endings(facts, sorted, reached, all());
         }
 
-        /** The same, with the engine asked. */
+        /** The facts that the criterion of that number looks at, in their order. */
+        public List<CaseFact> about(int criterion) {
+            return sorted.about(criterion);
+        }
+
+        /** What the fact at that place among those facts says of one component. */
+        public Knowable value(int criterion, int place, Need need) {
+            return sorted.value(criterion, place, need);
+        }
+
+        /** How the criterion would end if that component were another; null when the engine has to be asked. */
+        public Ending ending(int criterion, int place, Need need, Knowable other) {
+            return sorted.ending(criterion, place, need, other);
+        }
+
+        /** How the criterion would end if {@code by} stood for {@code one}, with the engine asked. */
         public Ending asked(int criterion, CaseFact one, CaseFact by, Stage reached) {
             List<CaseFact> variant = new ArrayList<>(facts);
             variant.replaceAll(f -> f == one ? by : f);
             BitSet wanted = new BitSet();
             wanted.set(criterion);
-            return endings(variant, reached, wanted)[criterion];
+            return QuickJudge.this.endings(variant, reached, wanted)[criterion];
         }
     }
 
@@ -74,8 +94,12 @@ public final class QuickJudge {
 
     /** How every criterion of the stages reached ends. */
     public Ending[] endings(List<? extends CaseFact> facts, Stage reached) {
+        return endings(facts, reached, all());
+    }
+
+    private BitSet all() {
         BitSet all = new BitSet();
         all.set(0, criteria.size());
-        return endings(facts, reached, all);
+        return all;
     }
 }

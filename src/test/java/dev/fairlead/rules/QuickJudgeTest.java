@@ -8,6 +8,7 @@ import dev.fairlead.measure.Measures;
 import dev.fairlead.measure.SampleCase;
 import dev.fairlead.measure.Workbook;
 import dev.fairlead.model.Case;
+import dev.fairlead.model.Measured;
 import dev.fairlead.model.Stage;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -55,6 +56,24 @@ class QuickJudgeTest {
             List<CaseFact> facts = facts(b.build());
             same(quick, engine, facts, Stage.HOLDING);
             same(quick, engine, facts, Stage.BENCH);
+        }
+    }
+
+    /** One number of one fact at a time pulled far away. */
+    @Test
+    void saysWhatBecomesOfACriterionWhenOneNumberIsAnother() {
+        QuickJudge quick = RULES.quickJudge();
+        List<CaseFact> facts = facts(SampleCase.full().build());
+        QuickJudge.Around around = quick.around(facts);
+        assertThat(around.endings(Stage.HOLDING)).containsExactly(quick.endings(facts, Stage.HOLDING));
+        for (int i = 0; i < quick.criteria().size(); i++) {
+            for (Term t : RULES.terms(quick.criteria().get(i))) {
+                if (t.kind().compares() && around.value(i, 0, t.need()) instanceof Measured m && m.known()) {
+                    CaseFact one = around.about(i).get(0);
+                    Ending asked = around.asked(i, one, FactEdit.with(one, t.need().component(), m.plus(50)), Stage.HOLDING);
+                    assertThat(around.ending(i, 0, t.need(), m.plus(50))).as(quick.criteria().get(i) + " " + t.need()).isEqualTo(asked);
+                }
+            }
         }
     }
 

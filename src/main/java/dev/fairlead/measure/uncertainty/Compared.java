@@ -51,8 +51,8 @@ public record Compared(String criterion, String place, String component, Measure
         return NormalTail.beyond(distance(), measuredSd());
     }
 
-    /** The same with the errors of published equations and models, which no repeated reading makes smaller. */
-    public double flipWithModels() {
-        return NormalTail.beyond(distance(), value.sd());
+    /** The same for any value, with the errors of published equations and models, which no repeated reading makes smaller. */
+    public static double flipWithModels(Measured value, Limit limit) {
+        return NormalTail.beyond(Math.abs(value.value() - limit.value()), value.sd());
     }
 }

@@ -19,12 +19,26 @@ public final class Flips {
         Map<List<String>, List<Compared>> values = new LinkedHashMap<>();
         for (Compared c : all) {
             if (c.decides()) {
-                values.computeIfAbsent(List.of(c.criterion(), c.place(), c.component()), k -> new ArrayList<>(2)).add(c);
+                add(values, List.of(c.criterion(), c.place(), c.component()), c);
             }
         }
         Map<String, List<Span>> spans = new LinkedHashMap<>();
-        values.forEach((key, limits) -> spans.computeIfAbsent(key.get(0), k -> new ArrayList<>()).add(Span.of(limits)));
-        spans.forEach((criterion, list) -> byCriterion.put(criterion, Together.groups(list)));
+        for (List<Compared> limits : values.values()) {
+            add(spans, limits.get(0).criterion(), Span.of(limits));
+        }
+        for (Map.Entry<String, List<Span>> e : spans.entrySet()) {
+            byCriterion.put(e.getKey(), Together.groups(e.getValue()));
+        }
+    }
+
+    /** Adds to the list under that key, which is made when it is not there. */
+    static <K, V> void add(Map<K, List<V>> lists, K key, V value) {
+        List<V> list = lists.get(key);
+        if (list == null) {
+            list = new ArrayList<>(2);
+            lists.put(key, list);
+        }
+        list.add(value);
     }
 
     /** Probability that a criterion would end differently; 0 for one that holds no uncertain value against a limit. */
@@ -46,14 +60,21 @@ public final class Flips {
         return List.copyOf(byCriterion.keySet());
     }
 
-    /** By how much the probability falls when the error of one measurement is divided by sqrt 2, as the mean of two readings has it. */
-    double drop(String criterion, String source) {
-        double same = 1;
-        double repeated = 1;
-        for (Together t : byCriterion.get(criterion)) {
-            same *= t.same();
-            repeated *= t.rests(source) ? t.sameWhenRepeated(source) : t.same();
+    /** By how much the probability falls when the error of a measurement is divided by sqrt 2, as the mean of two readings has it. */
+    Map<String, Double> drops(String criterion) {
+        Map<String, Double> drops = new LinkedHashMap<>();
+        List<Together> groups = byCriterion.get(criterion);
+        for (Together t : groups) {
+            for (String source : t.sources()) {
+                double same = 1;
+                double repeated = 1;
+                for (Together other : groups) {
+                    same *= other.same();
+                    repeated *= other == t ? t.sameWhenRepeated(source) : other.same();
+                }
+                drops.put(source, repeated - same);
+            }
         }
-        return repeated - same;
+        return drops;
     }
 }

@@ -1,24 +1,31 @@
 package dev.fairlead.measure.uncertainty;
 
 import dev.fairlead.model.Measured;
-import java.util.Arrays;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 
 /** One value of one place with the errors of measurement in it, and how far it may move before its criterion ends differently. */
 final class Span {
-    private final String[] sources;
+    private final List<String> sources;
     private final double[] parts;
     private final double sd;
     private final double below;
     private final double above;
+    private final double stays;
 
     /** {@code below} and {@code above} are the ways to the nearest limits, in the unit of the value; infinite where none lies there. */
-    private Span(String[] sources, double[] parts, double below, double above) {
+    private Span(List<String> sources, double[] parts, double below, double above) {
         this.sources = sources;
         this.parts = parts;
         this.below = below;
         this.above = above;
-        this.sd = Math.sqrt(Arrays.stream(parts).map(p -> p * p).sum());
+        double sum = 0;
+        for (double p : parts) {
+            sum += p * p;
+        }
+        this.sd = Math.sqrt(sum);
+        this.stays = sd == 0 ? 1 : 1 - tail(below) - tail(above);
     }
 
     /** On each side only the nearest limit counts: whoever passes the next has passed it. */
@@ -33,26 +40,45 @@ final class Span {
             }
         }
         Measured m = limits.get(0).value();
-        String[] sources = m.sources().stream().filter(Compared::measured).toArray(String[]::new);
-        return new Span(sources, Arrays.stream(sources).mapToDouble(m::part).toArray(), below, above);
+        List<String> sources = new ArrayList<>();
+        for (String s : m.sources()) {
+            if (Compared.measured(s) && m.part(s) != 0) {
+                sources.add(s);
+            }
+        }
+        double[] parts = new double[sources.size()];
+        for (int i = 0; i < parts.length; i++) {
+            parts[i] = m.part(sources.get(i));
+        }
+        return new Span(sources, parts, below, above);
     }
 
-    boolean rests(String source) {
-        return part(source) != 0;
+    /** The measurements that play a part in it, sorted. */
+    List<String> sources() {
+        return sources;
     }
 
     private double part(String source) {
-        int i = Arrays.binarySearch(sources, source);
+        int i = place(source);
         return i < 0 ? 0 : parts[i];
     }
 
+    private int place(String source) {
+        return Collections.binarySearch(sources, source);
+    }
+
     boolean shares(Span other) {
-        return Arrays.stream(sources).anyMatch(other::rests);
+        for (String s : sources) {
+            if (other.place(s) >= 0) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** The same with the error of one measurement divided by sqrt 2. */
     Span repeated(String source) {
-        int i = Arrays.binarySearch(sources, source);
+        int i = place(source);
         if (i < 0) {
             return this;
         }
@@ -63,7 +89,7 @@ final class Span {
 
     /** Probability that the value stays between its limits. */
     double stays() {
-        return sd == 0 ? 1 : 1 - tail(below) - tail(above);
+        return stays;
     }
 
     private double tail(double distance) {
@@ -73,8 +99,8 @@ final class Span {
     /** Correlation of the errors of two values; 0 when one has no error. */
     double correlation(Span other) {
         double sum = 0;
-        for (int i = 0; i < sources.length; i++) {
-            sum += parts[i] * other.part(sources[i]);
+        for (int i = 0; i < parts.length; i++) {
+            sum += parts[i] * other.part(sources.get(i));
         }
         return sd == 0 || other.sd == 0 ? 0 : sum / (sd * other.sd);
     }
@@ -82,11 +108,10 @@ final class Span {
     /** Probability that this value stays when that one does. */
     double staysGiven(Span other) {
         double r = correlation(other);
-        double given = other.stays();
-        if (r == 0 || given == 0) {
-            return stays();
+        if (r == 0 || other.stays == 0) {
+            return stays;
         }
         double both = TwoNormals.inside(-below / sd, above / sd, -other.below / other.sd, other.above / other.sd, r);
-        return Math.max(0, Math.min(1, both / given));
+        return Math.max(0, Math.min(1, both / other.stays));
     }
 }

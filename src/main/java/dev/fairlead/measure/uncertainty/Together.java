@@ -1,8 +1,10 @@
 package dev.fairlead.measure.uncertainty;
 
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.Iterator;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 
 /** Values of one criterion that share measurements, and so tend to cross their limits together. */
 final class Together {
@@ -18,13 +20,40 @@ final class Together {
     static List<Together> groups(List<Span> all) {
         List<List<Span>> groups = new ArrayList<>();
         for (Span s : all) {
-            List<List<Span>> joined = groups.stream().filter(g -> g.stream().anyMatch(s::shares)).toList();
-            List<Span> group = new ArrayList<>(joined.stream().flatMap(List::stream).toList());
-            group.add(s);
-            groups.removeAll(joined);
-            groups.add(group);
+            List<Span> joined = new ArrayList<>();
+            for (Iterator<List<Span>> i = groups.iterator(); i.hasNext();) {
+                List<Span> group = i.next();
+                if (shares(s, group)) {
+                    joined.addAll(group);
+                    i.remove();
+                }
+            }
+            joined.add(s);
+            groups.add(joined);
         }
-        return groups.stream().map(Together::new).toList();
+        List<Together> together = new ArrayList<>();
+        for (List<Span> group : groups) {
+            together.add(new Together(group));
+        }
+        return together;
+    }
+
+    private static boolean shares(Span one, List<Span> group) {
+        for (Span s : group) {
+            if (one.shares(s)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** The measurements in these values, each once. */
+    Set<String> sources() {
+        Set<String> sources = new LinkedHashSet<>();
+        for (Span s : spans) {
+            sources.addAll(s.sources());
+        }
+        return sources;
     }
 
     /** Probability that all stay on their side. */
@@ -32,14 +61,13 @@ final class Together {
         return same;
     }
 
-    /** True when a measurement plays a part. */
-    boolean rests(String source) {
-        return spans.stream().anyMatch(s -> s.rests(source));
-    }
-
     /** The probability once the error of a measurement is divided by sqrt 2. */
     double sameWhenRepeated(String source) {
-        return chained(spans.stream().map(s -> s.repeated(source)).toList());
+        List<Span> repeated = new ArrayList<>();
+        for (Span s : spans) {
+            repeated.add(s.repeated(source));
+        }
+        return chained(repeated);
     }
 
     /**
@@ -48,7 +76,10 @@ final class Together {
      */
     private static double chained(List<Span> spans) {
         List<Span> left = new ArrayList<>(spans);
-        Span first = left.stream().min(Comparator.comparingDouble(Span::stays)).orElseThrow();
+        Span first = left.get(0);
+        for (Span s : left) {
+            first = s.stays() < first.stays() ? s : first;
+        }
         left.remove(first);
         List<Span> taken = new ArrayList<>(List.of(first));
         double same = first.stays();

@@ -108,7 +108,7 @@ class SimulationTest {
         Measured now = shortage.apply(work(CASE));
         double limit = now.value() + 0.25;
         Compared c = new Compared("c", "", "v", now, new Limit("c.most", limit, Unit.MM, true), true);
-        List<Repeat> ranking = Repeat.ranking(List.of(c));
+        List<Repeat> ranking = Repeat.ranking(new Flips(List.of(c)));
         assertThat(ranking.get(0).pointer()).isEqualTo("/space/left");
         // with one seed both runs draw the same numbers: only the error of the one measurement differs
         double before = Simulation.of(CASE, over(shortage, limit), 2 * DRAWS, 5).flips()[0];
