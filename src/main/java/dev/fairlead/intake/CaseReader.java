@@ -73,8 +73,7 @@ public final class CaseReader {
     }
 
     private static Case parse(String text, Format format, Problems problems, boolean errors) {
-        try (JsonParser opened = Parsers.open(text, format)) {
-            JsonParser parser = format == Format.YAML ? new YamlGuard(opened, text, problems) : opened;
+        try (JsonParser parser = Parsers.open(text, format, problems)) {
             return whole(new Input(parser, format, text, problems, errors));
         } catch (JsonProcessingException e) {
             JsonLocation at = e.getLocation();

@@ -1,5 +1,6 @@
 package dev.fairlead.intake;
 
+import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -17,12 +18,11 @@ final class Dates {
             int year = number(text, 0, 4);
             int month = number(text, 5, 7);
             int day = number(text, 8, 10);
-            // every month has these days: the rest is the library's to judge, which takes far longer
-            if (year > 0 && month >= 1 && month <= 12 && day >= 1 && day <= 28) {
+            if (year >= 0 && month >= 0 && day >= 0) {
                 return LocalDate.of(year, month, day);
             }
         }
-        return LocalDate.parse(text);
+        throw new DateTimeException("not a year of four digits, a month and a day of two, with dashes");
     }
 
     /** The whole number that stands there, or -1. */

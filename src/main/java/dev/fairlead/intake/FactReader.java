@@ -9,13 +9,12 @@ import dev.fairlead.model.Tooth;
 import dev.fairlead.model.shape.FieldShape;
 import dev.fairlead.model.shape.Kind;
 import java.io.IOException;
+import java.time.DateTimeException;
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
-import java.util.Arrays;
+import java.util.HashMap;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 
 /** Reads the facts that are not quantities: answers, choices, dates, texts, tooth numbers, and the few that must be there. */
 final class FactReader {
@@ -34,7 +33,12 @@ final class FactReader {
     private static final ClassValue<Map<String, Fact<Choice>>> WORDS = new ClassValue<>() {
         @Override
         protected Map<String, Fact<Choice>> computeValue(Class<?> list) {
-            return Arrays.stream(list.getEnumConstants()).map(Choice.class::cast).collect(Collectors.toMap(Choice::word, Fact::of));
+            Map<String, Fact<Choice>> words = new HashMap<>();
+            for (Object value : list.getEnumConstants()) {
+                Choice choice = (Choice) value;
+                words.put(choice.word(), Fact.of(choice));
+            }
+            return words;
         }
     };
 
@@ -133,7 +137,7 @@ final class FactReader {
                 return Fact.of(date);
             }
             in.error(pointer, date == null ? expected : "a date from " + FIRST_YEAR + " to " + LAST_YEAR, Input.quoted(text), Dates.slip(text), Dates.mend(text));
-        } catch (DateTimeParseException e) {
+        } catch (DateTimeException e) {
             in.error(pointer, expected, Input.quoted(text), Dates.slip(text), Dates.mend(text));
         }
         return blank;
@@ -152,12 +156,21 @@ final class FactReader {
         }
         String pattern = f.about().pattern();
         boolean fits = pattern.isEmpty() ? !text.isBlank() && text.length() <= LONGEST_TEXT
-                : PATTERNS.computeIfAbsent(pattern, Pattern::compile).matcher(text).matches();
+                : form(pattern).matcher(text).matches();
         if (!fits) {
             in.error(pointer, pattern.isEmpty() ? "a text of 1 to " + LONGEST_TEXT + " characters" : f.about().value(), Input.quoted(text), "", "");
             return blank;
         }
         return f.kind() == Kind.ID ? text : Fact.of(text);
+    }
+
+    private static Pattern form(String pattern) {
+        Pattern known = PATTERNS.get(pattern);
+        if (known == null) {
+            known = Pattern.compile(pattern);
+            PATTERNS.put(pattern, known);
+        }
+        return known;
     }
 
     private Object tooth(String pointer, Object blank) throws IOException {

@@ -22,7 +22,7 @@ final class Locator {
     /** Line and column of each pointer, or of the nearest object around it that is in the file; a file that ends early gives what was met. */
     static Map<String, int[]> locate(String text, Format format, Set<String> pointers) {
         Map<String, int[]> met = new HashMap<>();
-        try (JsonParser p = Parsers.open(text, format)) {
+        try (JsonParser p = Parsers.open(text, format, new Problems())) {
             for (JsonToken t = p.nextToken(); t != null; t = p.nextToken()) {
                 if (t != JsonToken.FIELD_NAME && !t.isStructEnd()) {
                     JsonLocation at = p.currentTokenLocation();

@@ -5,14 +5,13 @@ import dev.fairlead.model.Tooth;
 import dev.fairlead.model.ToothRecord;
 import java.util.List;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 
 /**
  * Finds Universal numbers that are valid ISO 3950 numbers of other teeth: the Universal 23-26 are the lower incisors, and the ISO 23-26 an
  * upper canine, two premolars and a molar.
  */
 final class NumberingTrap {
-    private static final List<Tooth> UNIVERSAL_INCISORS = IntStream.rangeClosed(23, 26).mapToObj(Tooth::of).toList();
+    private static final List<Tooth> UNIVERSAL_INCISORS = List.of(Tooth.of(23), Tooth.of(24), Tooth.of(25), Tooth.of(26));
     /** No permanent upper first molar is so narrow: the mean is 10 mm and more in every published table. */
     private static final double NARROWEST_UPPER_MOLAR = 8;
     /** Lower incisors are narrower; of the upper canine and premolars together hardly any. */

@@ -28,13 +28,15 @@ final class Place {
     private Place(RecordShape shape, String pointer) {
         this.shape = shape;
         this.pointer = pointer;
-        demanding = shape.fields().stream().anyMatch(f -> f.about().required());
-        keys = shape.fields().stream().map(f -> new SerializedString(f.key())).toArray(SerializableString[]::new);
         int n = shape.fields().size();
+        keys = new SerializableString[n];
         pointers = new String[n];
         blanks = new Object[n];
         inner = new Place[n][];
+        boolean some = false;
         for (FieldShape f : shape.fields()) {
+            some |= f.about().required();
+            keys[f.index()] = new SerializedString(f.key());
             pointers[f.index()] = pointer + '/' + RecordShape.escape(f.key());
             blanks[f.index()] = RecordShape.blankOf(f, pointers[f.index()]);
             inner[f.index()] = new Place[switch (f.kind()) {
@@ -44,6 +46,7 @@ final class Place {
                 default -> 0;
             }];
         }
+        demanding = some;
     }
 
     static Place root() {

@@ -155,8 +155,9 @@ final class QuantityParts {
     }
 
     private void spread(List<Scalar> list, double[] readings, Field about, String pointer) {
-        if (in.format == Format.YAML && list.size() == 2 && list.stream().allMatch(s -> s.numeric() && s.text().matches("[0-9]+"))
-                && list.get(1).at().getCharOffset() == list.get(0).at().getCharOffset() + list.get(0).text().length() + 1) {
+        if (in.format == Format.YAML && list.size() == 2
+                && list.get(1).at().getCharOffset() == list.get(0).at().getCharOffset() + list.get(0).text().length() + 1
+                && list.stream().allMatch(s -> s.numeric() && s.text().matches("[0-9]+"))) {
             String a = list.get(0).text();
             String b = list.get(1).text();
             in.doubt(pointer, "readings of one thing", "[" + a + "," + b + "]", "a decimal comma within brackets",

@@ -20,8 +20,7 @@ final class TreeBuilder {
 
     static ObjectNode build(String text, Format format) throws UnreadableTextException {
         Problems problems = new Problems();
-        try (JsonParser opened = Parsers.open(text, format)) {
-            JsonParser p = format == Format.YAML ? new YamlGuard(opened, text, problems) : opened;
+        try (JsonParser p = Parsers.open(text, format, problems)) {
             if (p.nextToken() != JsonToken.START_OBJECT) {
                 throw unreadable(p, "", "an object", "something else");
             }

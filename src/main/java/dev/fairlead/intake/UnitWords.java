@@ -3,7 +3,6 @@ package dev.fairlead.intake;
 import dev.fairlead.model.Unit;
 import java.math.BigDecimal;
 import java.math.MathContext;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -42,7 +41,10 @@ final class UnitWords {
     private UnitWords() {}
 
     private static void put(Unit unit, String scale, String... words) {
-        Arrays.stream(words).forEach(w -> WORDS.put(w, new Word(unit, new BigDecimal(scale))));
+        Word word = new Word(unit, new BigDecimal(scale));
+        for (String w : words) {
+            WORDS.put(w, word);
+        }
     }
 
     /** The unit spelled so, or null. Case counts where it changes the meaning. */

@@ -94,7 +94,7 @@ class CaseReaderTest {
     void aliasesAndMergesAreRefusedWhereTheyStand() {
         Reading r = yaml("child: &c {age: 9}\nplan: *c\nmouth: {<<: *c}\n");
         assertThat(r.errors()).extracting(Problem::line).contains(4, 5, 6);
-        assertThat(r.errors()).extracting(Problem::found).contains("an alias", "an anchor");
+        assertThat(r.errors()).extracting(Problem::found).contains("an alias").containsOnlyOnce("an anchor");
     }
 
     @Test

@@ -2,8 +2,6 @@ package dev.fairlead.model.shape;
 
 import dev.fairlead.model.Choice;
 import dev.fairlead.model.Field;
-import java.lang.reflect.InvocationTargetException;
-import java.lang.reflect.Method;
 import java.util.List;
 
 /**
@@ -15,7 +13,7 @@ import java.util.List;
  * @param element the record class of a {@code RECORD}, {@code LIST} or {@code TOOTH_MAP}, the enum of a choice, else null
  * @param index position among the record's components
  */
-public record FieldShape(String key, Kind kind, Field about, Class<?> element, int index, Method accessor) {
+public record FieldShape(String key, Kind kind, Field about, Class<?> element, int index) {
     /** The shape of the nested record. */
     public RecordShape nested() {
         return RecordShape.of(element.asSubclass(Record.class));
@@ -44,12 +42,6 @@ public record FieldShape(String key, Kind kind, Field about, Class<?> element, i
 
     /** Reads this component of a record. */
     public Object get(Record record) {
-        try {
-            return accessor.invoke(record);
-        } catch (InvocationTargetException e) {
-            throw new IllegalStateException("cannot read " + key, e.getCause());
-        } catch (IllegalAccessException e) {
-            throw new IllegalStateException("cannot read " + key, e);
-        }
+        return RecordShape.of(record.getClass()).get(record, this);
     }
 }
