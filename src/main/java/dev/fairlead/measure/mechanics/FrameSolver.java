@@ -218,13 +218,14 @@ final class FrameSolver {
         }
         double out = unbalanced(loads, share);
         for (int i = 0; i < MAX_ITERATIONS; i++) {
-            // far from balance spurious axial forces can spoil the tangent; its material part alone is always definite
-            if (!near && !factorise(state, step) && !(i > 0 && assemble(state, true, false) && factorise(state, step))) {
+            boolean whole = near || factorise(state, step);
+            // far from balance spurious axial forces can spoil the tangent; its material part alone is always definite, and so says nothing of stability
+            if (!whole && !(i > 0 && assemble(state, true, false) && factorise(state, step))) {
                 failure = UNSTABLE;
                 return false;
             }
             substitute(step);
-            near = i > 0 && out < NEAR;
+            near = whole && i > 0 && out < NEAR;
             for (int e = 0; !near && e < frame.elements(); e++) {
                 element.expect(memory, frame, e, step, stress, expected);
             }
