@@ -1,15 +1,16 @@
 package dev.fairlead.measure.archform;
 
 import java.util.Arrays;
-import org.hipparchus.analysis.integration.gauss.GaussIntegrator;
-import org.hipparchus.analysis.integration.gauss.LegendreRuleFactory;
 import org.hipparchus.analysis.solvers.BrentSolver;
 
 /** Arc lengths of one curve, tabulated once by Gauss-Legendre quadrature over smooth panels. */
 public final class ArcRuler {
     private static final int PANELS = 16;
-    /** The rule itself: a factory of all rules would first work out constants to forty digits for those that need them. */
-    private static final GaussIntegrator GAUSS = new GaussIntegrator(new LegendreRuleFactory().getRule(10));
+    /** Gauss-Legendre rule of ten points between -1 and 1, from one end to the other. */
+    private static final double[] POINTS = {-0.9739065285171717, -0.8650633666889845, -0.6794095682990244, -0.43339539412924716, -0.14887433898163122,
+        0.14887433898163122, 0.43339539412924716, 0.6794095682990244, 0.8650633666889845, 0.9739065285171717};
+    private static final double[] WEIGHTS = {0.06667134430868803, 0.14945134915058053, 0.21908636251598204, 0.26926671930999624, 0.2955242247147529,
+        0.2955242247147529, 0.26926671930999624, 0.21908636251598204, 0.14945134915058053, 0.06667134430868803};
     private static final double SLACK = 1e-9;
 
     private final ArchCurve curve;
@@ -100,8 +101,8 @@ public final class ArcRuler {
         double half = (to - from) / 2;
         double mid = (to + from) / 2;
         double sum = 0;
-        for (int i = 0; i < GAUSS.getNumberOfPoints(); i++) {
-            sum += GAUSS.getWeight(i) * curve.derivative(mid + half * GAUSS.getPoint(i)).length();
+        for (int i = 0; i < POINTS.length; i++) {
+            sum += WEIGHTS[i] * curve.derivative(mid + half * POINTS[i]).length();
         }
         return half * sum;
     }

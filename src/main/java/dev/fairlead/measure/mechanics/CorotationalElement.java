@@ -32,7 +32,7 @@ final class CorotationalElement {
     private final double[] fLocal = new double[12];
     /** Local tangent over the first node's translation and both rotations; the second node's translation is the first one's opposite. */
     private final double[] kLocal = new double[81];
-    /** The tangent's part that is not symmetric term by term; minus itself and its transpose go into kLocal. */
+    /** The tangent's part that is not symmetric term by term; minus itself and its transpose go into the upper triangle of kLocal. */
     private final double[] half = new double[81];
     private final double[] h = new double[27];
     private final double[] c = new double[18];
@@ -102,11 +102,6 @@ final class CorotationalElement {
         }
         double[] k = frame.stiffness[e];
         beam.stiffness(k, materialOnly);
-        for (int i = 0; i < 6; i++) {
-            for (int j = 0; j < 6; j++) {
-                kLocal[9 * (3 + i) + 3 + j] = 0.5 * (beam.ka[6 * i + j] + beam.ka[6 * j + i]);
-            }
-        }
         addFrameSpin(!materialOnly);
         kLocal[0] += k[0];
         if (!materialOnly) {
@@ -136,20 +131,10 @@ final class CorotationalElement {
     void expect(double[] memory, Frame frame, int e, double[] step, double[] now, double[] expected) {
         int o = KEPT * e;
         double[] p = fLocal;
-        for (int i = 0; i < 3; i++) {
-            double u = 0;
-            double first1 = 0;
-            double second1 = 0;
-            for (int k = 0; k < 3; k++) {
-                double t = memory[o + 3 * k + i];
-                u += t * (step[6 * e + 6 + k] - step[6 * e + k]);
-                first1 += t * step[6 * e + 3 + k];
-                second1 += t * step[6 * e + 9 + k];
-            }
-            p[i] = u;
-            p[3 + i] = first1;
-            p[6 + i] = second1;
-        }
+        int a = 6 * e;
+        turnBack(memory, o, step[a + 6] - step[a], step[a + 7] - step[a + 1], step[a + 8] - step[a + 2], p, 0);
+        turnBack(memory, o, step[a + 3], step[a + 4], step[a + 5], p, 3);
+        turnBack(memory, o, step[a + 9], step[a + 10], step[a + 11], p, 6);
         double chord = memory[o + KEPT - 2];
         double l = memory[o + KEPT - 1];
         double g0 = memory[o + 9] * p[3] + memory[o + 10] * p[4] + memory[o + 11] * p[6] + memory[o + 12] * p[7] - chord / l * p[2];
@@ -163,16 +148,25 @@ final class CorotationalElement {
         beam.expected(memory, o + 13, frame.stiffness[e], p, now, expected, 7 * e);
     }
 
+    /** A vector in the axes that are the columns of a matrix. */
+    private static void turnBack(double[] m, int o, double x, double y, double z, double[] out, int to) {
+        out[to] = m[o] * x + m[o + 3] * y + m[o + 6] * z;
+        out[to + 1] = m[o + 1] * x + m[o + 4] * y + m[o + 7] * z;
+        out[to + 2] = m[o + 2] * x + m[o + 5] * y + m[o + 8] * z;
+    }
+
     /**
-     * Fills kLocal from the rotational block already there. With G the spin of the element frame, J the nodal spins and A their stiffness the
+     * Fills kLocal from the beam's stiffness. With G the spin of the element frame, J the nodal spins and A their stiffness the
      * material part is (J - 1G)' A (J - 1G); the geometric part is -Q G, the forces turning with the frame, and -dG m. Each is brought to the form
      * of minus a matrix and its transpose.
      */
     private void addFrameSpin(boolean geometric) {
+        double[] ka = beam.ka;
         for (int i = 0; i < 6; i++) {
-            for (int a = 0; a < 3; a++) {
-                c[3 * i + a] = kLocal[9 * (3 + i) + 3 + a] + kLocal[9 * (3 + i) + 6 + a];
-            }
+            int row = 6 * i;
+            c[3 * i] = ka[row] + ka[row + 3];
+            c[3 * i + 1] = ka[row + 1] + ka[row + 4];
+            c[3 * i + 2] = ka[row + 2] + ka[row + 5];
         }
         for (int a = 0; a < 9; a++) {
             m[a] = c[a] + c[9 + a];
@@ -195,30 +189,48 @@ final class CorotationalElement {
             addTurningForce(9, 3);
             addTurningForce(18, 9);
         }
-        for (int r = 0; r < 9; r++) {
-            double h0 = h[3 * r];
-            double h1 = h[3 * r + 1];
-            int o = 9 * r;
+        double spin10 = frameSpin[0];
+        double spin11 = frameSpin[1];
+        double spin20 = frameSpin[2];
+        double spin21 = frameSpin[3];
+        int o = 0;
+        for (int r = 0; r < 27; r += 3) {
+            double h0 = h[r];
             half[o] = 0;
-            half[o + 1] = -il * h[3 * r + 2];
-            half[o + 2] = chord * h0 + il * h1;
-            half[o + 3] = frameSpin[0] * h0;
-            half[o + 4] = frameSpin[1] * h0;
+            half[o + 1] = -il * h[r + 2];
+            half[o + 2] = chord * h0 + il * h[r + 1];
+            half[o + 3] = spin10 * h0;
+            half[o + 4] = spin11 * h0;
             half[o + 5] = 0;
-            half[o + 6] = frameSpin[2] * h0;
-            half[o + 7] = frameSpin[3] * h0;
+            half[o + 6] = spin20 * h0;
+            half[o + 7] = spin21 * h0;
             half[o + 8] = 0;
+            o += 9;
         }
         addStretch();
         if (geometric) {
             addFrameSpinRate();
         }
         for (int r = 0; r < 9; r++) {
-            for (int k = r; k < 9; k++) {
-                double v = (r < 3 ? 0 : kLocal[9 * r + k]) - half[9 * r + k] - half[9 * k + r];
-                kLocal[9 * r + k] = v;
-                kLocal[9 * k + r] = v;
+            int mirrored = 10 * r;
+            int end = 9 * r + 9;
+            for (int k = 10 * r; k < end; k++) {
+                kLocal[k] = -half[k] - half[mirrored];
+                mirrored += 9;
             }
+        }
+        for (int r = 0; r < 6; r++) {
+            int own = 7 * r;
+            int end = 6 * r + 6;
+            for (int k = 10 * r + 30; own < end; k++) {
+                kLocal[k] += ka[own++];
+            }
+        }
+        // of the blocks that turn as one the lower triangles count as well
+        for (int d = 0; d < 81; d += 30) {
+            kLocal[d + 9] = kLocal[d + 1];
+            kLocal[d + 18] = kLocal[d + 2];
+            kLocal[d + 19] = kLocal[d + 11];
         }
     }
 
@@ -260,29 +272,28 @@ final class CorotationalElement {
         double scale = 0.5 * m1 / q2;
         double chord = eta / ln;
         double il = 1 / ln;
-        for (int k = 1; k < 9; k++) {
-            // spin of the frame, then of each node against it, per displacement k
-            double g0 = k == 2 ? chord : k == 3 ? frameSpin[0] : k == 4 ? frameSpin[1] : k == 6 ? frameSpin[2] : k == 7 ? frameSpin[3] : 0;
-            double g1 = k == 2 ? il : 0;
-            double g2 = k == 1 ? -il : 0;
-            double a0 = (k == 3 ? 1 : 0) - g0;
-            double a1 = (k == 4 ? 1 : 0) - g1;
-            double a2 = (k == 5 ? 1 : 0) - g2;
-            double b0 = (k == 6 ? 1 : 0) - g0;
-            double b1 = (k == 7 ? 1 : 0) - g1;
-            double b2 = (k == 8 ? 1 : 0) - g2;
-            // change of the local components of both nodes' second axes
-            double d11 = a1 * q13 - a2 * q12;
-            double d12 = a2 * q11 - a0 * q13;
-            double d21 = b1 * q23 - b2 * q22;
-            double d22 = b2 * q21 - b0 * q23;
-            double d2 = 0.5 * (d12 + d22);
-            half[18 + k] += scale * il * (0.5 * (d11 + d21) - eta * d2);
-            half[27 + k] += 0.5 * scale * (d12 - q12 / q2 * d2);
-            half[36 + k] -= 0.5 * scale * (d11 - q11 / q2 * d2);
-            half[54 + k] += 0.5 * scale * (d22 - q22 / q2 * d2);
-            half[63 + k] -= 0.5 * scale * (d21 - q21 / q2 * d2);
-        }
+        double f10 = frameSpin[0];
+        double f11 = frameSpin[1];
+        double f20 = frameSpin[2];
+        double f21 = frameSpin[3];
+        turnSecondAxes(1, scale, -il * q12, il * q11, -il * q22, il * q21);
+        turnSecondAxes(2, scale, -il * q13, chord * q13, -il * q23, chord * q23);
+        turnSecondAxes(3, scale, 0, (f10 - 1) * q13, 0, f10 * q23);
+        turnSecondAxes(4, scale, q13, f11 * q13, 0, f11 * q23);
+        turnSecondAxes(5, scale, -q12, q11, 0, 0);
+        turnSecondAxes(6, scale, 0, f20 * q13, 0, (f20 - 1) * q23);
+        turnSecondAxes(7, scale, 0, f21 * q13, q23, f21 * q23);
+        turnSecondAxes(8, scale, 0, 0, -q22, q21);
+    }
+
+    /** What comes of the change of the local x and y of both nodes' second axes per displacement k. */
+    private void turnSecondAxes(int k, double scale, double x1, double y1, double x2, double y2) {
+        double y = 0.5 * (y1 + y2) / q2;
+        half[18 + k] += scale / ln * (0.5 * (x1 + x2) - eta * q2 * y);
+        half[27 + k] += 0.5 * scale * (y1 - q12 * y);
+        half[36 + k] -= 0.5 * scale * (x1 - q11 * y);
+        half[54 + k] += 0.5 * scale * (y2 - q22 * y);
+        half[63 + k] -= 0.5 * scale * (x2 - q21 * y);
     }
 
     private boolean kinematics(Frame frame, int e, FrameState state) {
@@ -366,18 +377,18 @@ final class CorotationalElement {
     }
 
     private void toFixedAxes() {
-        for (int block = 0; block < 4; block++) {
-            for (int i = 0; i < 3; i++) {
-                double sum = 0;
-                for (int k = 0; k < 3; k++) {
-                    sum += triad[3 * i + k] * fLocal[3 * block + k];
-                }
-                force[3 * block + i] = sum;
-            }
+        for (int block = 0; block < 12; block += 3) {
+            double x = fLocal[block];
+            double y = fLocal[block + 1];
+            double z = fLocal[block + 2];
+            force[block] = triad[0] * x + triad[1] * y + triad[2] * z;
+            force[block + 1] = triad[3] * x + triad[4] * y + triad[5] * z;
+            force[block + 2] = triad[6] * x + triad[7] * y + triad[8] * z;
         }
+        double tension = beam.section[0];
         for (int i = 0; i < 3; i++) {
-            force[i] -= triad[3 * i] * beam.section[0];
-            force[6 + i] += triad[3 * i] * beam.section[0];
+            force[i] -= triad[3 * i] * tension;
+            force[6 + i] += triad[3 * i] * tension;
         }
     }
 }

@@ -20,41 +20,52 @@ final class ElementTangent {
 
     private void turnBlock(double[] kLocal, double[] triad, int br, int bc, int to) {
         int from = 27 * br + 3 * bc;
-        for (int i = 0; i < 3; i++) {
-            double t0 = triad[3 * i];
-            double t1 = triad[3 * i + 1];
-            double t2 = triad[3 * i + 2];
+        double xx = triad[0];
+        double xy = triad[1];
+        double xz = triad[2];
+        double yx = triad[3];
+        double yy = triad[4];
+        double yz = triad[5];
+        double zx = triad[6];
+        double zy = triad[7];
+        double zz = triad[8];
+        for (int i = 0; i < 9; i += 3) {
+            double t0 = triad[i];
+            double t1 = triad[i + 1];
+            double t2 = triad[i + 2];
             double a = t0 * kLocal[from] + t1 * kLocal[from + 9] + t2 * kLocal[from + 18];
             double b = t0 * kLocal[from + 1] + t1 * kLocal[from + 10] + t2 * kLocal[from + 19];
-            double c2 = t0 * kLocal[from + 2] + t1 * kLocal[from + 11] + t2 * kLocal[from + 20];
-            blocks[to + 3 * i] = a * triad[0] + b * triad[1] + c2 * triad[2];
-            blocks[to + 3 * i + 1] = a * triad[3] + b * triad[4] + c2 * triad[5];
-            blocks[to + 3 * i + 2] = a * triad[6] + b * triad[7] + c2 * triad[8];
+            double c = t0 * kLocal[from + 2] + t1 * kLocal[from + 11] + t2 * kLocal[from + 20];
+            blocks[to + i] = a * xx + b * xy + c * xz;
+            blocks[to + i + 1] = a * yx + b * yy + c * yz;
+            blocks[to + i + 2] = a * zx + b * zy + c * zz;
         }
     }
 
-    /** Adds the tangent to the stiffness of the whole wire, of which only lower triangles count. */
+    /** Puts the tangent into the stiffness of the whole wire, of which only lower triangles count: on top of that of the element before. */
     void addTo(ChainMatrix m, int e) {
         double[] own = m.own;
         double[] next = m.next;
-        int a = 36 * e;
-        int b = a + 36;
+        double[] k = blocks;
         for (int i = 0; i < 3; i++) {
-            for (int j = 0; j < 3; j++) {
-                int ij = 6 * i + j;
-                double uu = blocks[3 * i + j];
-                double first1 = blocks[9 + 3 * j + i];
-                double second1 = blocks[18 + 3 * j + i];
-                own[a + ij] += uu;
-                own[a + ij + 18] += first1;
-                own[a + ij + 21] += blocks[27 + 3 * i + j];
-                next[a + ij] -= uu;
-                next[a + ij + 3] -= blocks[9 + 3 * i + j];
-                next[a + ij + 18] += second1;
-                next[a + ij + 21] += blocks[36 + 3 * j + i];
-                own[b + ij] += uu;
-                own[b + ij + 18] -= second1;
-                own[b + ij + 21] += blocks[45 + 3 * i + j];
+            int across = i;
+            int to = 36 * e + 6 * i;
+            for (int ij = 3 * i; ij < 3 * i + 3; ij++) {
+                double uu = k[ij];
+                double first1 = k[9 + across];
+                double second1 = k[18 + across];
+                own[to] += uu;
+                own[to + 18] += first1;
+                own[to + 21] += k[27 + ij];
+                next[to] = -uu;
+                next[to + 3] = -k[9 + ij];
+                next[to + 18] = second1;
+                next[to + 21] = k[36 + across];
+                own[to + 36] = uu;
+                own[to + 54] = -second1;
+                own[to + 57] = k[45 + ij];
+                across += 3;
+                to++;
             }
         }
     }

@@ -17,6 +17,10 @@ final class FrameSolver {
     private static final int MAX_HALVINGS = 6;
     /** Largest force out of balance, as a share of the largest support force. */
     private static final double FORCE_TOLERANCE = 1e-7;
+    /** When the forces are out of balance by less than so many times that, the tangent is as good as that at the balance. */
+    private static final double NEAR = 1e5;
+    /** A tangent is used again as long as a step by it leaves less than this share of what was out of balance. */
+    private static final double WORTHWHILE = 0.1;
     /** Units in the last place of a coordinate that may be lost in the relative displacement of an element's ends. */
     private static final double LOST_PLACES = 4;
 
@@ -32,6 +36,8 @@ final class FrameSolver {
     private final boolean[] held;
     private final ChainMatrix matrix;
     private final List<Hinge> hinges;
+    /** Those that the matrix was factorised with. */
+    private final List<Hinge> turned = new ArrayList<>();
     private final CorotationalElement element = new CorotationalElement();
     private final double[] internal;
     private final double[] residual;
@@ -44,6 +50,8 @@ final class FrameSolver {
     private final double roundOff;
     private int iterations;
     private double energy;
+    /** The matrix is factorised out of a tangent that was taken near the balance. */
+    private boolean near;
     private String failure = "";
 
     /** @param held per degree of freedom, six per node: translation is imposed (zero unless said otherwise), rotation is blocked */
@@ -95,10 +103,11 @@ final class FrameSolver {
             residual[i] = loads[i];
             u[i] = held[i] ? imposed[i] : 0;
         }
-        if (!solve(rest, u)) {
+        if (!factorise(rest, u)) {
             failure = "the wire is not held: its stiffness matrix is singular";
             return Optional.empty();
         }
+        substitute(u);
         Arrays.fill(internal, 0);
         double stored = 0;
         for (int e = 0; e < frame.elements(); e++) {
@@ -111,14 +120,14 @@ final class FrameSolver {
     }
 
     /**
-     * Solves for a step out of the residual.
+     * Factorises the tangent.
      *
-     * @param out what the held degrees of freedom do; is filled with what all do
+     * @param imposed what the held degrees of freedom do in the step to come; the residual takes it in
      * @return false when the matrix is not positive definite
      */
-    private boolean solve(FrameState state, double[] out) {
-        matrix.subtractProduct(out, residual);
-        List<Hinge> turned = new ArrayList<>();
+    private boolean factorise(FrameState state, double[] imposed) {
+        matrix.subtractProduct(imposed, residual);
+        turned.clear();
         for (Hinge h : hinges) {
             if (h.prepare(state, matrix)) {
                 turned.add(h);
@@ -127,16 +136,30 @@ final class FrameSolver {
         if (!matrix.factorise()) {
             return false;
         }
-        for (int i = 0; i < out.length; i++) {
-            out[i] = held[i] ? out[i] : residual[i];
-        }
-        matrix.solve(out);
         for (int i = 0; i < turned.size(); i++) {
             turned.get(i).solve(matrix, turned.subList(0, i));
-            turned.get(i).correct(out);
         }
-        turned.forEach(h -> h.follow(out));
         return true;
+    }
+
+    /**
+     * Solves for a step out of the residual, by the tangent factorised last.
+     *
+     * @param out what the held degrees of freedom do; is filled with what all do
+     */
+    private void substitute(double[] out) {
+        for (int i = 0; i < out.length; i++) {
+            if (!held[i]) {
+                out[i] = residual[i];
+            }
+        }
+        matrix.solve(out);
+        for (Hinge h : turned) {
+            h.correct(out);
+        }
+        for (Hinge h : turned) {
+            h.follow(out);
+        }
     }
 
     /**
@@ -165,7 +188,7 @@ final class FrameSolver {
                     }
                 }
             }
-            if (!matrix.factorise()) {
+            if (!near && !matrix.factorise()) {
                 return Optional.of("the balance found at %.0f %% of the load is not stable".formatted(100 * wanted));
             }
             recorder.at(wanted, balance(state));
@@ -177,48 +200,55 @@ final class FrameSolver {
         return new Equilibrium(frame, state.copy(), null, internal.clone(), ends.clone(), turns.clone(), energy);
     }
 
-    /** Leaves the tangent at the balance found assembled, though not factorised. */
+    /** Leaves the tangent at the balance found assembled, though not factorised, unless the last one was factorised near to it. */
     private boolean converge(FrameState state, double[] imposed, double[] loads, double from, double share) {
         failure = "";
+        near = false;
         if (from == 0) {
             rest();
         } else if (!assemble(state, false, false)) {
             return false;
         }
-        for (int i = 0; i <= MAX_ITERATIONS; i++) {
-            for (int k = 0; k < step.length; k++) {
-                residual[k] = loads[k] * share - internal[k];
-                boolean moved = i == 0 && held[k] && k % 6 < 3;
+        Arrays.fill(step, 0);
+        for (int k = 0; k < step.length; k++) {
+            if (held[k] && k % 6 < 3) {
                 int at = k / 6 * 3 + k % 6;
-                step[k] = moved ? frame.rest[at] + imposed[k] * share - state.position[at] : 0;
+                step[k] = frame.rest[at] + imposed[k] * share - state.position[at];
             }
-            if (i > 0 && balanced(loads, share)) {
-                return true;
+        }
+        double out = unbalanced(loads, share);
+        for (int i = 0; i < MAX_ITERATIONS; i++) {
+            boolean whole = near || factorise(state, step);
+            // far from balance spurious axial forces can spoil the tangent; its material part alone is always definite, and so says nothing of stability
+            if (!whole && !(i > 0 && assemble(state, true, false) && factorise(state, step))) {
+                failure = UNSTABLE;
+                return false;
             }
-            if (i == MAX_ITERATIONS) {
-                break;
-            }
-            if (!solve(state, step)) {
-                // far from balance spurious axial forces can spoil the tangent; its material part alone is always definite
-                boolean softened = i > 0 && assemble(state, true, false);
-                for (int k = 0; softened && k < step.length; k++) {
-                    residual[k] = loads[k] * share - internal[k];
-                    step[k] = 0;
-                }
-                if (!softened || !solve(state, step)) {
-                    failure = UNSTABLE;
-                    return false;
-                }
-            }
-            for (int e = 0; e < frame.elements(); e++) {
+            substitute(step);
+            near = whole && i > 0 && out < NEAR;
+            for (int e = 0; !near && e < frame.elements(); e++) {
                 element.expect(memory, frame, e, step, stress, expected);
             }
             state.advance(step);
-            hinges.forEach(h -> h.hold(state));
+            for (Hinge h : hinges) {
+                h.hold(state);
+            }
             iterations++;
-            if (!assemble(state, false, true)) {
+            if (!(near ? forces(state) : assemble(state, false, true))) {
                 return false;
             }
+            double before = out;
+            out = unbalanced(loads, share);
+            if (out <= 1) {
+                return true;
+            }
+            if (near && !(out < WORTHWHILE * before)) {
+                near = false;
+                if (!assemble(state, false, false)) {
+                    return false;
+                }
+            }
+            Arrays.fill(step, 0);
         }
         failure = "no convergence in " + MAX_ITERATIONS + " iterations";
         return false;
@@ -244,22 +274,44 @@ final class FrameSolver {
      *     Methods Appl. Mech. Eng. 313 (2017) 467, take the stress for an unknown of its own; this is the same; cited from memory)
      */
     private boolean assemble(FrameState state, boolean materialOnly, boolean foreseen) {
-        matrix.clear();
-        Arrays.fill(internal, 0);
-        energy = 0;
+        matrix.clearFirst();
+        nothing();
         for (int e = 0; e < frame.elements(); e++) {
-            if (!element.force(frame, e, state)) {
-                failure = TOO_FAR;
+            if (!force(state, e)) {
                 return false;
             }
-            gather(e);
-            energy += element.beam.energy;
-            System.arraycopy(element.beam.theta, 0, turns, 6 * e, 6);
-            System.arraycopy(element.beam.stress, 0, stress, 7 * e, 7);
             element.keep(memory, e);
             element.tangent(frame, e, materialOnly, foreseen ? expected : null);
             element.stiffness.addTo(matrix, e);
         }
+        return true;
+    }
+
+    /** Internal forces alone. */
+    private boolean forces(FrameState state) {
+        nothing();
+        for (int e = 0; e < frame.elements(); e++) {
+            if (!force(state, e)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private void nothing() {
+        Arrays.fill(internal, 0);
+        energy = 0;
+    }
+
+    private boolean force(FrameState state, int e) {
+        if (!element.force(frame, e, state)) {
+            failure = TOO_FAR;
+            return false;
+        }
+        gather(e);
+        energy += element.beam.energy;
+        System.arraycopy(element.beam.theta, 0, turns, 6 * e, 6);
+        System.arraycopy(element.beam.stress, 0, stress, 7 * e, 7);
         return true;
     }
 
@@ -270,18 +322,21 @@ final class FrameSolver {
         System.arraycopy(element.beam.section, 0, ends, 7 * e, 7);
     }
 
-    private boolean balanced(double[] loads, double share) {
+    /** The residual: how far it is out of balance, 1 being what is tolerated. */
+    private double unbalanced(double[] loads, double share) {
         double worst = 0;
         double scale = 0;
         for (int k = 0; k < internal.length; k++) {
-            double out = Math.abs(internal[k] - loads[k] * share);
+            double load = loads[k] * share;
+            double r = load - internal[k];
+            residual[k] = r;
             if (held[k]) {
-                scale = Math.max(scale, out);
+                scale = Math.max(scale, Math.abs(r));
             } else {
-                worst = Math.max(worst, out);
-                scale = Math.max(scale, Math.abs(loads[k] * share));
+                worst = Math.max(worst, Math.abs(r));
+                scale = Math.max(scale, Math.abs(load));
             }
         }
-        return worst <= FORCE_TOLERANCE * scale + roundOff;
+        return worst / (FORCE_TOLERANCE * scale + roundOff);
     }
 }

@@ -68,15 +68,22 @@ final class Hinge {
         follows[axis] = 0;
         follows[a] = -factor * vector[b];
         follows[b] = factor * vector[a];
-        matrix.column(6 * node + 3 + axis, column);
+        matrix.column(held(), column);
         return true;
     }
 
     /** After the factorisation, hinge by hinge: the solution of the column, reckoning with the hinges before. */
     void solve(ChainMatrix matrix, List<Hinge> before) {
-        matrix.solve(column);
-        before.forEach(h -> h.correct(column));
+        matrix.solve(column, ChainMatrix.firstInColumn(held()));
+        for (Hinge h : before) {
+            h.correct(column);
+        }
         scale = 1 / (1 + spin(column));
+    }
+
+    /** The degree of freedom that does as the others tell it. */
+    private int held() {
+        return 6 * node + 3 + axis;
     }
 
     private double spin(double[] x) {
@@ -94,6 +101,6 @@ final class Hinge {
 
     /** Puts the spin about the held axis into a step. */
     void follow(double[] x) {
-        x[6 * node + 3 + axis] = spin(x);
+        x[held()] = spin(x);
     }
 }

@@ -12,7 +12,7 @@ final class LocalBeam {
     final double[] section = new double[7];
     /** The moments conjugate to spins. */
     final double[] moment = new double[6];
-    /** Stiffness of the moments against spins, 6 x 6; unsymmetric while there is moment. */
+    /** Stiffness of the moments against spins, 6 x 6: its symmetric part, as it is unsymmetric while there is moment. */
     final double[] ka = new double[36];
     /** The moments conjugate to spins per stretch of the chord; nothing for a straight element. */
     final double[] perStretch = new double[6];
@@ -29,6 +29,7 @@ final class LocalBeam {
     private double chord;
     private final double[] map = new double[18];
     private final double[] rate = new double[9];
+    private final double[] turned = new double[9];
 
     /** Forces from theta and the stretch of a chord of length l at rest, by a stiffness of 7 x 7. */
     void force(double[] k, double stretch, double l) {
@@ -91,13 +92,18 @@ final class LocalBeam {
     }
 
     private void elastic(double[] k, double stretch) {
-        energy = 0;
+        double x1 = theta[0];
+        double y1 = theta[1];
+        double z1 = theta[2];
+        double x2 = theta[3];
+        double y2 = theta[4];
+        double z2 = theta[5];
+        int o = 0;
         for (int i = 0; i < 7; i++) {
-            int o = 7 * i;
-            stress[i] = k[o] * stretch + k[o + 1] * theta[0] + k[o + 2] * theta[1] + k[o + 3] * theta[2]
-                    + k[o + 4] * theta[3] + k[o + 5] * theta[4] + k[o + 6] * theta[5];
-            energy += 0.5 * stress[i] * (i == 0 ? stretch : theta[i - 1]);
+            stress[i] = k[o] * stretch + k[o + 1] * x1 + k[o + 2] * y1 + k[o + 3] * z1 + k[o + 4] * x2 + k[o + 5] * y2 + k[o + 6] * z2;
+            o += 7;
         }
+        energy = 0.5 * (stress[0] * stretch + stress[1] * x1 + stress[2] * y1 + stress[3] * z1 + stress[4] * x2 + stress[5] * y2 + stress[6] * z2);
     }
 
     /** Moments of a node conjugate to its spin from those conjugate to its rotation vector. */
@@ -128,51 +134,63 @@ final class LocalBeam {
 
     /** Fills ka and perStretch; without the forces' own share when only the material is asked for. */
     void stiffness(double[] k, boolean materialOnly) {
-        double n = materialOnly ? 0 : stress[0] * chord / 30;
         for (int i = 1; i < 7; i++) {
-            double along = k[7 * i] + k[0] * slope[i];
+            int row = 7 * i;
+            double lengthens = slope[i];
+            double along = k[row] + k[0] * lengthens;
             whole[i] = along;
-            for (int j = 1; j < 7; j++) {
-                whole[7 * i + j] = k[7 * i + j] + along * slope[j] + slope[i] * k[j];
+            int last = i < 4 ? 3 : 6;
+            for (int j = 1; j <= last; j++) {
+                whole[row + j] = k[row + j] + along * slope[j] + lengthens * k[j];
             }
-            if (i % 3 != 1) {
-                whole[8 * i] += 4 * n;
-                whole[7 * i + (i < 4 ? i + 3 : i - 3)] -= n;
+        }
+        if (!materialOnly) {
+            double n = stress[0] * chord / 30;
+            for (int y = 2; y < 4; y++) {
+                whole[8 * y] += 4 * n;
+                whole[8 * y + 24] += 4 * n;
+                whole[8 * y + 21] -= n;
             }
         }
         toSpins(0, whole, 1, perStretch);
         toSpins(1, whole, 4, perStretch);
-        // ka = map' K map, node by node; symmetric so far
-        block(whole, 0, 0);
-        block(whole, 1, 0);
-        block(whole, 1, 1);
-        for (int i = 0; i < 3; i++) {
-            for (int j = 0; j < 3; j++) {
-                ka[6 * i + 3 + j] = ka[6 * (3 + j) + i];
-            }
-        }
+        // ka = map' K map, node by node
+        block(0, 0);
+        block(1, 0);
+        block(1, 1);
         if (!materialOnly) {
             addSpinMapRate(0);
             addSpinMapRate(1);
         }
-    }
-
-    private void block(double[] k, int na, int nb) {
-        int from = 7 * (1 + 3 * na) + 1 + 3 * nb;
-        for (int j = 0; j < 3; j++) {
-            double m0 = map[9 * nb + j];
-            double m1 = map[9 * nb + 3 + j];
-            double m2 = map[9 * nb + 6 + j];
-            double x = k[from] * m0 + k[from + 1] * m1 + k[from + 2] * m2;
-            double y = k[from + 7] * m0 + k[from + 8] * m1 + k[from + 9] * m2;
-            double z = k[from + 14] * m0 + k[from + 15] * m1 + k[from + 16] * m2;
-            for (int i = 0; i < 3; i++) {
-                ka[6 * (3 * na + i) + 3 * nb + j] = map[9 * na + i] * x + map[9 * na + 3 + i] * y + map[9 * na + 6 + i] * z;
+        for (int i = 0; i < 3; i++) {
+            for (int j = 0; j < 3; j++) {
+                ka[6 * i + 3 + j] = ka[6 * j + 18 + i];
             }
         }
     }
 
-    /** Adds d(map' m)/dtheta times map: the moment's own change as the rotation vector changes. */
+    private void block(int na, int nb) {
+        double[] k = whole;
+        int from = 7 * (1 + 3 * na) + 1 + 3 * nb;
+        int left = 9 * na;
+        int right = 9 * nb;
+        int to = 18 * na + 3 * nb;
+        for (int j = 0; j < 3; j++) {
+            double m0 = map[right];
+            double m1 = map[right + 3];
+            double m2 = map[right + 6];
+            double x = k[from] * m0 + k[from + 1] * m1 + k[from + 2] * m2;
+            double y = k[from + 7] * m0 + k[from + 8] * m1 + k[from + 9] * m2;
+            double z = k[from + 14] * m0 + k[from + 15] * m1 + k[from + 16] * m2;
+            ka[to] = map[left] * x + map[left + 3] * y + map[left + 6] * z;
+            ka[to + 6] = map[left + 1] * x + map[left + 4] * y + map[left + 7] * z;
+            ka[to + 12] = map[left + 2] * x + map[left + 5] * y + map[left + 8] * z;
+            right++;
+            to++;
+        }
+    }
+
+    /** Adds the symmetric part of d(map' m)/dtheta times map: the moment's own change as the rotation vector changes. */
     private void addSpinMapRate(int node) {
         int o = 3 * node;
         double tx = theta[o];
@@ -199,14 +217,19 @@ final class LocalBeam {
         h[6] = k * (tz * mx - 2 * mz * tx) + mu * wz * tx + my / 2;
         h[7] = k * (tz * my - 2 * mz * ty) + mu * wz * ty - mx / 2;
         h[8] = k * (tz * mz - 2 * mz * tz + dot) + mu * wz * tz;
-        for (int i = 0; i < 3; i++) {
-            for (int j = 0; j < 3; j++) {
-                double sum = 0;
-                for (int c = 0; c < 3; c++) {
-                    sum += h[3 * i + c] * map[9 * node + 3 * c + j];
-                }
-                ka[6 * (o + i) + o + j] += sum;
-            }
-        }
+        Rotations.multiply(h, 0, map, 9 * node, turned);
+        double yx = 0.5 * (turned[1] + turned[3]);
+        double zx = 0.5 * (turned[2] + turned[6]);
+        double zy = 0.5 * (turned[5] + turned[7]);
+        int to = 21 * node;
+        ka[to] += turned[0];
+        ka[to + 1] += yx;
+        ka[to + 2] += zx;
+        ka[to + 6] += yx;
+        ka[to + 7] += turned[4];
+        ka[to + 8] += zy;
+        ka[to + 12] += zx;
+        ka[to + 13] += zy;
+        ka[to + 14] += turned[8];
     }
 }

@@ -63,21 +63,25 @@ final class Rotations {
 
     /** out := a[oa..] b[ob..], 3 x 3. */
     static void multiply(double[] a, int oa, double[] b, int ob, double[] out) {
-        for (int i = 0; i < 3; i++) {
-            for (int j = 0; j < 3; j++) {
-                out[3 * i + j] = a[oa + 3 * i] * b[ob + j]
-                        + a[oa + 3 * i + 1] * b[ob + 3 + j]
-                        + a[oa + 3 * i + 2] * b[ob + 6 + j];
-            }
+        for (int j = 0; j < 3; j++) {
+            double x = b[ob + j];
+            double y = b[ob + 3 + j];
+            double z = b[ob + 6 + j];
+            out[j] = a[oa] * x + a[oa + 1] * y + a[oa + 2] * z;
+            out[3 + j] = a[oa + 3] * x + a[oa + 4] * y + a[oa + 5] * z;
+            out[6 + j] = a[oa + 6] * x + a[oa + 7] * y + a[oa + 8] * z;
         }
     }
 
     /** out := a' b, 3 x 3. */
     static void transposeMultiply(double[] a, double[] b, double[] out) {
-        for (int i = 0; i < 3; i++) {
-            for (int j = 0; j < 3; j++) {
-                out[3 * i + j] = a[i] * b[j] + a[3 + i] * b[3 + j] + a[6 + i] * b[6 + j];
-            }
+        for (int j = 0; j < 3; j++) {
+            double x = b[j];
+            double y = b[3 + j];
+            double z = b[6 + j];
+            out[j] = a[0] * x + a[3] * y + a[6] * z;
+            out[3 + j] = a[1] * x + a[4] * y + a[7] * z;
+            out[6 + j] = a[2] * x + a[5] * y + a[8] * z;
         }
     }
 }
