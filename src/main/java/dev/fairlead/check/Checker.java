@@ -18,7 +18,7 @@ import dev.fairlead.rules.Judge;
 import dev.fairlead.rules.Judgement;
 import dev.fairlead.rules.Rulebase;
 import java.time.LocalDate;
-import java.util.Arrays;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -93,7 +93,7 @@ public final class Checker {
         Judgement judgement = with.judge().judge(worked.facts(), reached);
         Optional<LocalDate> day = options.date().isPresent() ? options.date() : c.date().value();
         Findings findings = Findings.of(judgement, with.rulebase().catalogue(), c.waivers(), day);
-        List<Stage> stages = Arrays.stream(Stage.values()).filter(reached::hasReached).toList();
+        List<Stage> stages = List.of(Stage.values()).subList(0, reached.ordinal() + 1);
         Report report = Report.of(Version.ofProgram(), with.used(), new Subject(c.id(), hash, day), stages, findings, notes(doubts),
                 judgement.errors(), worked.workings());
         if (doubt == null) {
@@ -135,7 +135,10 @@ public final class Checker {
     }
 
     private static List<InputNote> notes(List<Problem> problems) {
-        return problems.stream().map(p -> new InputNote(p.error() ? InputNote.Severity.ERROR : InputNote.Severity.WARNING,
-                p.pointer(), p.line(), p.column(), p.toString())).toList();
+        List<InputNote> notes = new ArrayList<>();
+        for (Problem p : problems) {
+            notes.add(new InputNote(p.error() ? InputNote.Severity.ERROR : InputNote.Severity.WARNING, p.pointer(), p.line(), p.column(), p.toString()));
+        }
+        return notes;
     }
 }

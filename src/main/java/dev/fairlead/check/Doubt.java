@@ -1,17 +1,18 @@
 package dev.fairlead.check;
 
 import dev.fairlead.findings.Certainty;
+import dev.fairlead.findings.Finding;
 import dev.fairlead.findings.Findings;
 import dev.fairlead.findings.RepeatAdvice;
 import dev.fairlead.findings.Report;
 import dev.fairlead.measure.uncertainty.Compared;
 import dev.fairlead.measure.uncertainty.Repeat;
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 
 /**
  * How sure the findings of a case are, given the errors of its measurements.
@@ -49,12 +50,23 @@ public record Doubt(List<Flip> flips, double expected, List<Compared> compared, 
 
     /** The findings with their chance of another outcome. */
     public Findings mark(Findings findings) {
-        Map<String, Flip> by = flips.stream().collect(Collectors.toMap(Flip::criterion, Function.identity()));
-        return new Findings(findings.all().stream().map(f -> by.containsKey(f.id()) && !f.failed() ? f.withFlip(by.get(f.id()).chance()) : f).toList(),
+        Map<String, Flip> by = new HashMap<>();
+        for (Flip f : flips) {
+            by.put(f.criterion(), f);
+        }
+        List<Finding> marked = new ArrayList<>();
+        for (Finding f : findings.all()) {
+            marked.add(by.containsKey(f.id()) && !f.failed() ? f.withFlip(by.get(f.id()).chance()) : f);
+        }
+        return new Findings(marked,
                 findings.waiverNotes());
     }
 
     private Certainty certainty() {
-        return new Certainty(expected, repeat.stream().map(r -> new RepeatAdvice(r.pointer(), r.drop(), r.criteria())).toList(), drawn);
+        List<RepeatAdvice> advice = new ArrayList<>();
+        for (Repeat r : repeat) {
+            advice.add(new RepeatAdvice(r.pointer(), r.drop(), r.criteria()));
+        }
+        return new Certainty(expected, advice, drawn);
     }
 }

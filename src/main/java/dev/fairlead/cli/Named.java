@@ -1,6 +1,5 @@
 package dev.fairlead.cli;
 
-import dev.fairlead.check.Background;
 import dev.fairlead.intake.CaseReader;
 import dev.fairlead.intake.Format;
 import dev.fairlead.intake.Problem;
@@ -20,14 +19,13 @@ import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Supplier;
 
 /**
  * A case as it was named in a call, and what reading it gave.
  *
- * @param hash SHA-256 of its bytes
+ * @param bytes what was read; empty where nothing could be
  */
-record Named(String name, Reading reading, String hash) {
+record Named(String name, Reading reading, byte[] bytes) {
     /** More than the reader takes, so that it can say that the input is too large. */
     private static final int MOST_BYTES = 4 << 20;
 
@@ -36,8 +34,7 @@ record Named(String name, Reading reading, String hash) {
         try (InputStream in = name.equals("-") ? System.in : open(name)) {
             byte[] bytes = in.readNBytes(MOST_BYTES);
             String shown = name.equals("-") ? "standard input" : name;
-            Supplier<String> hash = Background.start("hash", () -> HexFormat.of().formatHex(sha256().digest(bytes)));
-            return new Named(shown, CaseReader.read(bytes, shown, Format.BY_NAME), hash.get());
+            return new Named(shown, CaseReader.read(bytes, shown, Format.BY_NAME), bytes);
         } catch (NoSuchFileException e) {
             boolean pattern = name.indexOf('*') >= 0 || name.indexOf('?') >= 0;
             return unreadable(name, pattern ? "a pattern that no file matches" : "no such file", "look at the name and the folder, " + Path.of("").toAbsolutePath());
@@ -65,7 +62,7 @@ record Named(String name, Reading reading, String hash) {
     /** One file that cannot be read leaves the others to be checked. */
     private static Named unreadable(String name, String found, String mend) {
         Problem problem = new Problem(Severity.ERROR, "", 0, 0, "a file with a case", found, Optional.empty(), mend);
-        return new Named(name, new Reading(name, Optional.empty(), List.of(problem)), "");
+        return new Named(name, new Reading(name, Optional.empty(), List.of(problem)), new byte[0]);
     }
 
     /** Says on {@code console} why the case was refused. */
@@ -75,9 +72,10 @@ record Named(String name, Reading reading, String hash) {
         reading.problems().forEach(p -> console.err().print(dev.fairlead.report.text.Wrap.hanging("  ", p.toString())));
     }
 
-    private static MessageDigest sha256() {
+    /** SHA-256 of its bytes. */
+    String hash() {
         try {
-            return MessageDigest.getInstance("SHA-256");
+            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException("every Java platform has SHA-256", e);
         }

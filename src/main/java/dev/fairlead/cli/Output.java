@@ -36,7 +36,7 @@ final class Output {
         if (form == CheckCommand.Form.pdf && output.isEmpty()) {
             throw new Main.Stop(ExitCode.USAGE, "PDF is not for a terminal: name a file with -o FILE, or - for standard output.");
         }
-        this.file = output.filter(o -> !o.equals("-")).map(Output::path);
+        this.file = output.isEmpty() || output.get().equals("-") ? Optional.empty() : Optional.of(path(output.get()));
         this.folder = file.isPresent() && (output.get().endsWith("/") || Files.isDirectory(file.get()));
     }
 

@@ -6,7 +6,6 @@ import dev.fairlead.model.Unit;
 import dev.fairlead.model.shape.FieldShape;
 import dev.fairlead.model.shape.Kind;
 import dev.fairlead.model.shape.RecordShape;
-import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -50,7 +49,12 @@ public record AssumedError(double sd, Unit unit, String source) {
     /** One sentence on the errors assumed for these measurements, each told once; empty when none is. */
     public static String sentence(List<String> pointers) {
         Set<String> all = new LinkedHashSet<>();
-        pointers.forEach(p -> of(p).ifPresent(e -> all.add(e.says())));
-        return all.isEmpty() ? "" : "Where the case states no error of its own, one standard deviation of a reading is taken as " + String.join("; as ", new ArrayList<>(all)) + ".";
+        for (String pointer : pointers) {
+            Optional<AssumedError> assumed = of(pointer);
+            if (assumed.isPresent()) {
+                all.add(assumed.get().says());
+            }
+        }
+        return all.isEmpty() ? "" : "Where the case states no error of its own, one standard deviation of a reading is taken as " + String.join("; as ", all) + ".";
     }
 }

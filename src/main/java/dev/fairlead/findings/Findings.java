@@ -21,9 +21,7 @@ import java.util.Optional;
  */
 public record Findings(List<Finding> all, List<WaiverNote> waiverNotes) {
     /** The order in which people read: by stage; in a stage stops, cautions, what is not assessed, passes, what does not apply. */
-    public static final Comparator<Finding> FOR_READING = Comparator.comparing(Finding::stage)
-            .thenComparing(Finding::outcome)
-            .thenComparing(Finding::weight);
+    public static final Comparator<Finding> FOR_READING = Findings::asRead;
 
     public Findings {
         all = List.copyOf(all);
@@ -47,9 +45,17 @@ public record Findings(List<Finding> all, List<WaiverNote> waiverNotes) {
         return new Findings(all, waived.notes());
     }
 
+    private static int asRead(Finding a, Finding b) {
+        int order = a.stage().compareTo(b.stage());
+        order = order != 0 ? order : a.outcome().compareTo(b.outcome());
+        return order != 0 ? order : a.weight().compareTo(b.weight());
+    }
+
     /** The findings in the order in which people read them. */
     public List<Finding> forReading() {
-        return all.stream().sorted(FOR_READING).toList();
+        List<Finding> sorted = new ArrayList<>(all);
+        sorted.sort(FOR_READING);
+        return List.copyOf(sorted);
     }
 
     /** The finding of a criterion; throws when there is none. */

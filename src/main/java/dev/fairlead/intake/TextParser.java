@@ -13,7 +13,8 @@ import java.math.BigInteger;
 /** A parser that gives the spelling of every value and leaves it to the reader what number that is. */
 abstract class TextParser extends ParserMinimalBase {
     TextParser(StreamReadConstraints limits) {
-        super(limits);
+        // no features of JSON: to ask for the usual ones would load all that reads and writes it
+        super(0, limits);
     }
 
     @Override

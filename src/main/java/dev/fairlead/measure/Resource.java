@@ -1,112 +1,115 @@
 package dev.fairlead.measure;
 
-import com.fasterxml.jackson.core.JsonFactory;
-import com.fasterxml.jackson.core.JsonParser;
-import com.fasterxml.jackson.core.JsonToken;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 
 /**
- * A table of published figures that stands beside a class as JSON. It is read token by token: a check reads several such tables once, and to
- * make ready for binding them to classes takes far longer than to read them.
+ * A table of published figures that stands beside a class as text: the names of its columns, then a line for each row, cells parted by bars;
+ * lines that begin with # are for people. A check reads several such tables once, so they are no richer than that.
  */
 public final class Resource {
-    private static final JsonFactory JSON = new JsonFactory();
+    private static final String BAR = "|";
 
     private Resource() {}
 
-    /** One object of a table; a field that is not there is our own error. */
-    public record Entry(String table, Map<String, Object> fields) {
-        private <T> T get(String field, Class<T> type) {
-            Object value = fields.get(field);
-            if (!type.isInstance(value)) {
-                throw new IllegalStateException(table + " has no such " + field + ": " + value);
+    /** One row of a table; a cell that is not there or not of its kind is our own error. */
+    public record Entry(String table, List<String> columns, List<String> cells) {
+        private String cell(String column) {
+            int at = columns.indexOf(column);
+            if (at < 0 || at >= cells.size()) {
+                throw new IllegalStateException(table + " has no " + column + " in " + cells);
             }
-            return type.cast(value);
+            return cells.get(at);
         }
 
-        public String text(String field) {
-            return get(field, String.class);
+        public String text(String column) {
+            return cell(column);
         }
 
-        public double number(String field) {
-            return get(field, Double.class);
+        public double number(String column) {
+            return number(column, cell(column));
         }
 
-        public boolean flag(String field) {
-            return get(field, Boolean.class);
+        /** Yes or no. */
+        public boolean flag(String column) {
+            String said = cell(column);
+            if (!said.equals("yes") && !said.equals("no")) {
+                throw wrong(column, said);
+            }
+            return said.equals("yes");
         }
 
-        public List<String> texts(String field) {
-            return ((List<?>) get(field, List.class)).stream().map(String.class::cast).toList();
+        /** Words parted by blanks. */
+        public List<String> texts(String column) {
+            return parts(cell(column), " ");
         }
 
-        public double[] numbers(String field) {
-            List<?> all = get(field, List.class);
-            double[] numbers = new double[all.size()];
+        /** Numbers parted by blanks. */
+        public double[] numbers(String column) {
+            List<String> words = texts(column);
+            double[] numbers = new double[words.size()];
             for (int i = 0; i < numbers.length; i++) {
-                numbers[i] = (Double) all.get(i);
+                numbers[i] = number(column, words.get(i));
             }
             return numbers;
         }
 
-        /** The object within this one, and the names of its fields in their order. */
-        public Entry inner(String field) {
-            Map<String, Object> inner = new LinkedHashMap<>();
-            for (Map.Entry<?, ?> one : ((Map<?, ?>) get(field, Map.class)).entrySet()) {
-                inner.put((String) one.getKey(), one.getValue());
+        private double number(String column, String said) {
+            try {
+                return Double.parseDouble(said);
+            } catch (NumberFormatException e) {
+                throw wrong(column, said);
             }
-            return new Entry(table, inner);
+        }
+
+        private IllegalStateException wrong(String column, String said) {
+            return new IllegalStateException(table + ": " + said + " is no " + column);
         }
     }
 
-    /** The objects of the resource {@code name} in the package of {@code beside}, which is one object or a list of them. */
+    /** The rows of the resource {@code name} in the package of {@code beside}. */
     public static List<Entry> read(Class<?> beside, String name) {
+        List<Entry> rows = new ArrayList<>();
+        List<String> columns = null;
+        for (String line : parts(content(beside, name), "\n")) {
+            if (line.startsWith("#")) {
+                continue;
+            }
+            if (columns == null) {
+                columns = parts(line, BAR);
+            } else {
+                rows.add(new Entry(name, columns, parts(line, BAR)));
+            }
+        }
+        return rows;
+    }
+
+    private static String content(Class<?> beside, String name) {
         try (InputStream in = beside.getResourceAsStream(name)) {
             if (in == null) {
                 throw new IllegalStateException("table " + name + " is not beside " + beside.getName());
             }
-            try (JsonParser parser = JSON.createParser(in)) {
-                parser.nextToken();
-                Object read = value(parser);
-                List<Entry> entries = new ArrayList<>();
-                for (Object one : read instanceof List<?> list ? list : List.of(read)) {
-                    entries.add(new Entry(name, Map.of("", one)).inner(""));
-                }
-                return entries;
-            }
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
         } catch (IOException e) {
             throw new UncheckedIOException("cannot read table " + name, e);
         }
     }
 
-    private static Object value(JsonParser parser) throws IOException {
-        switch (parser.currentToken()) {
-            case START_OBJECT:
-                Map<String, Object> fields = new LinkedHashMap<>();
-                while (parser.nextToken() != JsonToken.END_OBJECT) {
-                    String key = parser.currentName();
-                    parser.nextToken();
-                    fields.put(key, value(parser));
-                }
-                return fields;
-            case START_ARRAY:
-                List<Object> all = new ArrayList<>();
-                while (parser.nextToken() != JsonToken.END_ARRAY) {
-                    all.add(value(parser));
-                }
-                return all;
-            case VALUE_TRUE, VALUE_FALSE:
-                return parser.getBooleanValue();
-            case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT:
-                return parser.getDoubleValue();
-            default:
-                return parser.getText();
+    /** Trimmed; an empty last one counts for nothing. */
+    private static List<String> parts(String text, String between) {
+        List<String> parts = new ArrayList<>();
+        int from = 0;
+        for (int to = text.indexOf(between); to >= 0; to = text.indexOf(between, from)) {
+            parts.add(text.substring(from, to).trim());
+            from = to + between.length();
         }
+        if (from < text.length()) {
+            parts.add(text.substring(from).trim());
+        }
+        return parts;
     }
 }

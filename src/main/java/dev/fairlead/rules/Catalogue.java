@@ -21,7 +21,9 @@ public final class Catalogue {
         this.sources = Collections.unmodifiableMap(new LinkedHashMap<>(sources));
         for (Criterion c : criteria) {
             byId.put(c.id(), c);
-            c.thresholds().values().forEach(t -> thresholds.put(t.name(), t));
+            for (Threshold t : c.thresholds().values()) {
+                thresholds.put(t.name(), t);
+            }
         }
     }
 
@@ -62,7 +64,9 @@ public final class Catalogue {
     /** The thresholds as rules read them. */
     public Limits limits() {
         Map<String, Limit> limits = new HashMap<>();
-        thresholds.forEach((name, t) -> limits.put(name, t.limit()));
+        for (Map.Entry<String, Threshold> t : thresholds.entrySet()) {
+            limits.put(t.getKey(), t.getValue().limit());
+        }
         return new Limits(limits);
     }
 

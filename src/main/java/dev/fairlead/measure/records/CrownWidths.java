@@ -6,12 +6,12 @@ import dev.fairlead.model.Tooth;
 import dev.fairlead.model.Unit;
 import java.util.List;
 
-/** Published mean crown widths with their spread; figures and sources stand in {@code crown-widths.json}. */
+/** Published mean crown widths with their spread; figures and sources stand in {@code crown-widths.txt}. */
 public final class CrownWidths {
     private static final Row[] BY_NUMBER = new Row[100];
 
     static {
-        for (Resource.Entry e : Resource.read(CrownWidths.class, "crown-widths.json")) {
+        for (Resource.Entry e : Resource.read(CrownWidths.class, "crown-widths.txt")) {
             Row row = new Row(e.text("arch"), e.flag("primary"), (int) e.number("position"), e.number("mean"), e.number("sd"), e.texts("sources"), e.text("note"));
             boolean lower = row.arch.equals("lower");
             int first = (row.primary ? 5 : 1) + (lower ? 2 : 0);

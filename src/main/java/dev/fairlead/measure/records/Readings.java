@@ -8,6 +8,7 @@ import dev.fairlead.model.Side;
 import dev.fairlead.model.SpaceMeasures;
 import dev.fairlead.model.Tooth;
 import dev.fairlead.model.ToothRecord;
+import java.util.Map;
 
 /**
  * The readings of a case with the best error that the case allows: its own duplicate error where enough values were read twice,
@@ -34,10 +35,10 @@ public final class Readings {
 
     public Readings(Case c) {
         this.c = c;
-        c.teeth().forEach((tooth, t) -> {
-            teeth[tooth.number()] = t;
-            widths.add(t.width());
-        });
+        for (Map.Entry<Tooth, ToothRecord> t : c.teeth().entrySet()) {
+            teeth[t.getKey().number()] = t.getValue();
+            widths.add(t.getValue().width());
+        }
         SpaceMeasures s = c.space();
         segments.add(s.left());
         segments.add(s.right());

@@ -14,7 +14,7 @@ public record Exfoliation(PrimaryTooth tooth, Sex sex, double mean, double sd, S
     private static final List<Exfoliation> TABLE = read();
 
     private static List<Exfoliation> read() {
-        return Resource.read(Exfoliation.class, "exfoliation.json").stream()
+        return Resource.read(Exfoliation.class, "exfoliation.txt").stream()
                 .map(r -> new Exfoliation(PrimaryTooth.valueOf(r.text("tooth").toUpperCase(java.util.Locale.ROOT).replace('-', '_')),
                         Sex.valueOf(r.text("sex")), r.number("mean"), r.number("sd"), r.text("source")))
                 .toList();

@@ -3,29 +3,32 @@ package dev.fairlead.measure.space;
 import dev.fairlead.measure.Resource;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Unit;
+import java.util.List;
 import java.util.NavigableMap;
 import java.util.TreeMap;
 
 /**
  * Probability table of canine and premolar widths (Moyers 1973, recalled from memory; the figures stand in
- * {@code probability-table.json}): linear between printed columns and rows, nothing outside them.
+ * {@code probability-table.txt}): linear between printed columns and rows, nothing outside them.
  */
 public final class ProbabilityTable {
     /** The percentile that is read when a case names none. */
     public static final double USUAL = 75;
 
-    private static final ProbabilityTable TABLE = new ProbabilityTable(Resource.read(ProbabilityTable.class, "probability-table.json").get(0));
+    private static final ProbabilityTable TABLE = new ProbabilityTable(Resource.read(ProbabilityTable.class, "probability-table.txt"));
 
     private final double first;
     private final double step;
     private final NavigableMap<Double, double[]> rows = new TreeMap<>();
 
-    private ProbabilityTable(Resource.Entry raw) {
-        first = raw.number("first");
-        step = raw.number("step");
-        Resource.Entry printed = raw.inner("rows");
-        for (String percentile : printed.fields().keySet()) {
-            rows.put(Double.valueOf(percentile), printed.numbers(percentile));
+    private ProbabilityTable(List<Resource.Entry> printed) {
+        first = printed.get(0).number("first");
+        step = printed.get(0).number("step");
+        for (Resource.Entry row : printed) {
+            if (row.number("first") != first || row.number("step") != step) {
+                throw new IllegalStateException("all rows of the table begin at the same sum and go on by the same step");
+            }
+            rows.put(row.number("percentile"), row.numbers("widths"));
         }
     }
 

@@ -5,6 +5,7 @@ import dev.fairlead.findings.Certainty;
 import dev.fairlead.findings.RepeatAdvice;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.ArrayList;
 import java.util.List;
 
 /** What to measure again first, as a short block of plain text. */
@@ -18,7 +19,12 @@ final class RepeatText {
     private RepeatText() {}
 
     static String of(Certainty c) {
-        List<RepeatAdvice> worth = c.repeats().stream().filter(r -> r.fewerFlips() >= LEAST).toList();
+        List<RepeatAdvice> worth = new ArrayList<>();
+        for (RepeatAdvice r : c.repeats()) {
+            if (r.fewerFlips() >= LEAST && worth.size() < MOST) {
+                worth.add(r);
+            }
+        }
         if (worth.isEmpty()) {
             return "";
         }
@@ -26,15 +32,17 @@ final class RepeatText {
         out.append(Wrap.hanging("  ", "Within the errors of measurement " + number(c.expectedFlips())
                 + (number(c.expectedFlips()).equals("1.0") ? " outcome is" : " outcomes are") + " expected to be otherwise" + how(c)
                 + ". The mean of two readings in place of one makes that fewer:"));
-        for (RepeatAdvice r : worth.subList(0, Math.min(MOST, worth.size()))) {
+        List<String> told = new ArrayList<>();
+        for (RepeatAdvice r : worth) {
+            told.add(r.pointer());
             out.append(Wrap.hanging("  " + hundredths(r.fewerFlips()) + "  ", r.words() + " (" + criteria(r.criteria()) + ")"));
         }
-        List<String> told = worth.stream().limit(MOST).map(RepeatAdvice::pointer).toList();
-        return out.append(AssumedError.sentence(told).isEmpty() ? "" : Wrap.hanging("  ", AssumedError.sentence(told))).toString();
+        String assumed = AssumedError.sentence(told);
+        return out.append(assumed.isEmpty() ? "" : Wrap.hanging("  ", assumed)).toString();
     }
 
     private static String how(Certainty c) {
-        return c.drawn().map(d -> " (" + d.draws() + " draws, seed " + d.seed() + ")").orElse("");
+        return c.drawn().isEmpty() ? "" : " (" + c.drawn().get().draws() + " draws, seed " + c.drawn().get().seed() + ")";
     }
 
     private static String criteria(List<String> ids) {

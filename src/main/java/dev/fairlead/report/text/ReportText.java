@@ -1,15 +1,18 @@
 package dev.fairlead.report.text;
 
+import dev.fairlead.findings.AppliedWaiver;
 import dev.fairlead.findings.Counts;
 import dev.fairlead.findings.Finding;
 import dev.fairlead.findings.Numbers;
 import dev.fairlead.findings.InputNote;
+import dev.fairlead.findings.Missing;
 import dev.fairlead.findings.PlaceFinding;
 import dev.fairlead.findings.Report;
 import dev.fairlead.findings.SeenValue;
 import dev.fairlead.findings.WaiverNote;
 import dev.fairlead.model.Stage;
 import dev.fairlead.rules.OwnError;
+import dev.fairlead.rules.Source;
 import dev.fairlead.rules.Status;
 import java.util.ArrayList;
 import java.util.List;
@@ -30,7 +33,7 @@ public final class ReportText {
     public static String of(Report report, boolean all) {
         StringBuilder out = new StringBuilder();
         head(report, out);
-        report.certainty().ifPresent(c -> out.append(RepeatText.of(c)));
+        out.append(report.certainty().isEmpty() ? "" : RepeatText.of(report.certainty().get()));
         for (InputNote note : report.input()) {
             out.append(Wrap.hanging("input     ", note.text()));
         }
@@ -53,7 +56,7 @@ public final class ReportText {
     private static void head(Report report, StringBuilder out) {
         out.append(Wrap.hanging("", "Case " + report.subject().id() + ", judged as of stage "
                 + report.stages().get(report.stages().size() - 1).word()
-                + report.subject().date().map(d -> " for " + d).orElse(", no day given") + "."));
+                + (report.subject().date().isEmpty() ? ", no day given" : " for " + report.subject().date().get()) + "."));
         out.append(Wrap.hanging("", "Fairlead " + report.tool() + ", rulebase " + report.rulebase().version() + " "
                 + report.rulebase().hash().substring(0, 8) + changed(report.rulebase().changed()) + "."));
         Counts n = report.counts();
@@ -115,13 +118,12 @@ public final class ReportText {
     }
 
     private static void numbers(Finding f, StringBuilder out) {
-        f.places().forEach(p -> p.values().forEach(v -> {
-            if (p.outcome() == Status.WARN) {
-                String margin = dev.fairlead.findings.Numbers.text(v.margin(), v.unit());
+        for (PlaceFinding p : f.places()) {
+            for (SeenValue v : p.outcome() == Status.WARN ? p.values() : List.<SeenValue>of()) {
                 out.append(Wrap.hanging("    number      ", (p.words().isEmpty() ? "" : p.words() + ": ") + v.text() + ", limit " + v.limitText()
-                        + ", margin " + margin + (v.close() ? ", close" : "")));
+                        + ", margin " + Numbers.text(v.margin(), v.unit()) + (v.close() ? ", close" : "")));
             }
-        }));
+        }
     }
 
     private static void tail(Finding f, StringBuilder out) {
@@ -129,17 +131,23 @@ public final class ReportText {
             out.append(Wrap.hanging("    disputed    ", f.dispute()));
         }
         List<String> sources = new ArrayList<>();
-        f.sources().forEach(s -> sources.add(s.citation()));
+        for (Source s : f.sources()) {
+            sources.add(s.citation());
+        }
         if (!sources.isEmpty()) {
             out.append(Wrap.hanging("    source      ", String.join(" ", sources)));
         }
         missing(f, out);
-        f.waiver().ifPresent(w -> out.append(Wrap.hanging("    waived      ", w.reason() + " (" + w.by().word() + ", " + w.date() + ", holds until "
-                + w.expires() + ")")));
+        if (f.waiver().isPresent()) {
+            AppliedWaiver w = f.waiver().get();
+            out.append(Wrap.hanging("    waived      ", w.reason() + " (" + w.by().word() + ", " + w.date() + ", holds until " + w.expires() + ")"));
+        }
     }
 
     private static void missing(Finding f, StringBuilder out) {
-        f.missing().forEach(m -> out.append(Wrap.hanging("    missing     ", m.words() + "  " + m.pointer())));
+        for (Missing m : f.missing()) {
+            out.append(Wrap.hanging("    missing     ", m.words() + "  " + m.pointer()));
+        }
     }
 
     private static String marks(Finding f) {
