@@ -33,7 +33,7 @@ public final class NormalTail {
 
     /**
      * Complementary error function of 0 or more: 2 x / pi exp(-x^2) times the integral of exp(-t^2) / (t^2 + x^2) over t, by the midpoint
-     * rule with what the pole at t = ix adds to it (Matta &amp; Reichel 1971; Hunter &amp; Regan 1972).
+     * rule with what the pole at t = ix adds to it (Matta &amp; Reichel 1971; Hunter &amp; Regan 1972; cited from memory).
      */
     static double erfc(double x) {
         double bell = StrictMath.exp(-x * x);
