@@ -241,4 +241,19 @@ class FormTest {
         assertThat(pages.post("/cases/sample.json/remove?entry=/waivers/" + (waivers - 1), Map.of("version", pages.version(page))).headers().firstValue("Location")).hasValueSatisfying(l -> assertThat(l).endsWith("/findings"));
         assertThat(read("sample.json").waivers()).hasSize(waivers - 1);
     }
+
+    @Test
+    void aStopIsAnsweredForByThoseWhoMay() throws Exception {
+        pages.post("/cases/sample.json/form/child?changed=/consent/guardian", Map.of("version", pages.version("/cases/sample.json/form/child"), "/consent/guardian", "no"));
+        String page = "/cases/sample.json/waive/consent-recorded";
+        Map<String, String> form = new HashMap<>(Map.of("version", pages.version(page), "reason", "both guardians agreed by telephone, the letter is on its way", "by", "resident",
+                "date", "2026-03-01", "expires", "2026-06-01"));
+        assertThat(pages.get(page).body()).contains("a clinician, supervisor or director answers for it");
+        assertThat(pages.post(page, form)).satisfies(r -> {
+            assertThat(r.statusCode()).isEqualTo(422);
+            assertThat(r.body()).containsPattern("id=\"by-said\"><span class=\"note error\">[^<]*not by the role resident");
+        });
+        form.put("by", "supervisor");
+        assertThat(pages.post(page, form).statusCode()).isEqualTo(303);
+    }
 }
