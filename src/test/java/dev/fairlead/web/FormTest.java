@@ -22,6 +22,8 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The form without any script: plain pages and plain posts. */
 class FormTest {
@@ -182,6 +184,24 @@ class FormTest {
         typed.put("window", "0".repeat(18));
         pages.post(ARCH + "?changed=/space/left", typed);
         assertThat(String.valueOf(read("sample.json").space().left().value())).isEqualTo(there);
+    }
+
+    /** A page that is loaded again mid-edit sends along what was typed, and so does the page after it; either may come first. */
+    @ParameterizedTest
+    @ValueSource(booleans = {true, false})
+    void whatAPageAndTheOneAfterItBothSendIsTheirOwn(boolean leftPageFirst) throws Exception {
+        String left = "a".repeat(18);
+        String fresh = "b".repeat(18);
+        Map<String, String> typed = new HashMap<>(Map.of("version", pages.version(ARCH), "/space/left", "21"));
+        for (String window : leftPageFirst ? List.of(left, fresh) : List.of(fresh, left)) {
+            typed.put("window", window);
+            pages.post(ARCH + "?changed=/space/left", typed);
+        }
+        typed.putAll(Map.of("window", fresh, "/space/left", "21.5"));
+        pages.post(ARCH + "?changed=/space/left", typed);
+        assertThat(read("sample.json").space().left().value()).as("before any answer has come back").isEqualTo(21.5);
+        typed.putAll(Map.of("window", "c".repeat(18), "/space/left", "20"));
+        assertThat(pages.post(ARCH, typed).statusCode()).as("a third window has seen none of it").isEqualTo(409);
     }
 
     @Test

@@ -76,7 +76,12 @@ public final class Desk {
             String here = e.getValue().strip();
             String there = present.typed(pointer);
             boolean putBack = ahead && memory.own(name, pointer, window);
-            if (here.equals(there) || !putBack && base.isPresent() && here.equals(base.get().typed(pointer))) {
+            boolean asSeen = base.isPresent() && here.equals(base.get().typed(pointer));
+            if (here.equals(there) || !putBack && asSeen) {
+                if (!asSeen) {
+                    // a page that is left sends along what was typed, and the page that follows it puts the same in again
+                    memory.meansToo(name, pointer, window);
+                }
                 memory.refused(name).remove(pointer);
                 continue;
             }
