@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.SerializableString;
 import com.fasterxml.jackson.core.io.SerializedString;
 import dev.fairlead.model.Tooth;
 import dev.fairlead.model.shape.FieldShape;
+import dev.fairlead.model.shape.Kind;
 import dev.fairlead.model.shape.RecordShape;
 
 /**
@@ -68,21 +69,21 @@ final class Place {
     }
 
     Place nested(FieldShape f) {
-        return inner(f, 0, "");
+        return inner(f, 0);
     }
 
     Place element(FieldShape f, int index) {
-        return index < KEPT ? inner(f, index, "/" + index) : new Place(f.nested(), pointer(f) + '/' + index);
+        return index < KEPT ? inner(f, index) : new Place(f.nested(), pointer(f) + '/' + index);
     }
 
     Place tooth(FieldShape f, Tooth tooth) {
-        return inner(f, tooth.number(), "/" + tooth.number());
+        return inner(f, tooth.number());
     }
 
-    private Place inner(FieldShape f, int slot, String suffix) {
+    private Place inner(FieldShape f, int slot) {
         Place known = inner[f.index()][slot];
         if (known == null) {
-            known = new Place(f.nested(), pointer(f) + suffix);
+            known = new Place(f.nested(), f.kind() == Kind.RECORD ? pointer(f) : pointer(f) + '/' + slot);
             inner[f.index()][slot] = known;
         }
         return known;

@@ -38,6 +38,10 @@ final class Privacy {
             + "|(?:19|20)\\d\\d(?:0[1-9]|1[0-2])(?:0[1-9]|[12]\\d|3[01]))(?!\\d)");
     private static final Pattern BIRTH = Pattern.compile("(?iu)\\b(?:d\\.?o\\.?b|date of birth|born|geboren|geb\\.|née?|nacid[oa]|nat[oa] il)\\b");
     private static final Pattern DIGITS = Pattern.compile("\\d{7,}|\\d{2,5}(?:[ ./-]\\d{2,5}){2,}");
+    /** Letters or digits without which the patterns above cannot be met: pseudonyms, which every case has, mostly have fewer. */
+    private static final int FEWEST_OF_BIRTH = 2;
+    private static final int FEWEST_OF_DATE = 4;
+    private static final int FEWEST_OF_NUMBER = 6;
     private static final Pattern TITLE = Pattern.compile("\\b(?:Mr|Mrs|Ms|Miss|Master|Dr|Prof|Herr|Frau|Mme|Sr|Sra)\\.? \\p{Lu}");
     private static final Pattern TWO_CAPITALISED = Pattern.compile("(?<![\\p{L}])(\\p{Lu}[\\p{Ll}'’]+)(?:,? |[-_.]|(?=\\p{Lu}))(\\p{Lu}[\\p{Ll}'’]+)(?![\\p{L}])");
     /** Words that begin a sentence and are no first name. */
@@ -63,22 +67,24 @@ final class Privacy {
     /** Why a free text is refused, or null. Longer texts are refused for their length, so that only their beginning is ever shown or searched. */
     static Refusal text(String whole) {
         String text = whole.length() > FactReader.LONGEST_TEXT ? whole.substring(0, FactReader.LONGEST_TEXT) : whole;
-        boolean digit = false;
+        int digits = 0;
+        int letters = 0;
         boolean capital = false;
         for (int i = 0; i < text.length(); i++) {
-            digit |= Character.isDigit(text.charAt(i));
+            digits += Character.isDigit(text.charAt(i)) ? 1 : 0;
+            letters += Character.isLetter(text.charAt(i)) ? 1 : 0;
             capital |= Character.isUpperCase(text.charAt(i));
         }
         if (text.indexOf('@') >= 0 && EMAIL.matcher(text).find()) {
             return refusal("an e-mail address");
         }
-        if (BIRTH.matcher(text).find()) {
+        if (letters >= FEWEST_OF_BIRTH && BIRTH.matcher(text).find()) {
             return refusal("a date of birth");
         }
-        if (digit && DATE.matcher(text).find()) {
+        if (digits >= FEWEST_OF_DATE && DATE.matcher(text).find()) {
             return new Refusal("a text with a date, which may be a date of birth (not repeated here)", "put dates in their own fields, and no date of birth");
         }
-        if (digit && DIGITS.matcher(text).find()) {
+        if (digits >= FEWEST_OF_NUMBER && DIGITS.matcher(text).find()) {
             return refusal("a long number, such as a record or telephone number");
         }
         if (capital && (TITLE.matcher(text).find() || name(text))) {

@@ -2,6 +2,7 @@ package dev.fairlead.intake;
 
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Stage;
+import dev.fairlead.model.Visit;
 
 /** Facts of a stage that the case does not say it has reached: they are read, but no criterion looks at them. */
 final class StageReached {
@@ -19,8 +20,10 @@ final class StageReached {
         if (c.holding().cemented().known() || c.holding().debonded().known() || c.holding().impression().known()) {
             return Stage.HOLDING;
         }
-        if (c.visits().stream().anyMatch(v -> v.date().known())) {
-            return Stage.ACTIVATION;
+        for (Visit v : c.visits()) {
+            if (v.date().known()) {
+                return Stage.ACTIVATION;
+            }
         }
         return c.insertion().date().known() ? Stage.INSERTION : null;
     }

@@ -306,7 +306,8 @@ public final class Measured implements Knowable {
         if (!applies || !other.applies) {
             return NOT_APPLICABLE;
         }
-        return unknown(Pointers.union(missing, other.missing));
+        List<String> all = Pointers.union(missing, other.missing);
+        return all == missing ? this : all == other.missing ? other : unknown(all);
     }
 
     private static Measured merge(double value, Unit unit, double a, Measured x, double b, Measured y) {

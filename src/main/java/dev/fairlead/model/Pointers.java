@@ -7,20 +7,18 @@ import java.util.List;
 public final class Pointers {
     private Pointers() {}
 
-    /** Both lists in order, each pointer once. */
+    /** Both lists in order, each pointer once; one of the two where it holds all. */
     public static List<String> union(List<String> a, List<String> b) {
-        if (a.isEmpty() || a.equals(b)) {
+        if (a.isEmpty()) {
             return b;
         }
-        if (b.isEmpty()) {
-            return a;
-        }
-        List<String> all = new ArrayList<>(a);
-        for (String p : b) {
-            if (!all.contains(p)) {
-                all.add(p);
+        List<String> all = a;
+        for (int i = 0; i < b.size(); i++) {
+            if (!all.contains(b.get(i))) {
+                all = all == a ? new ArrayList<>(a) : all;
+                all.add(b.get(i));
             }
         }
-        return List.copyOf(all);
+        return all == a ? a : List.copyOf(all);
     }
 }

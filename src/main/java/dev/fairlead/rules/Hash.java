@@ -7,6 +7,8 @@ import java.util.HexFormat;
 
 /** SHA-256 (FIPS 180-4) as lower-case hexadecimal. */
 public final class Hash {
+    private static final MessageDigest EMPTY = empty();
+
     private Hash() {}
 
     public static String of(byte[] bytes) {
@@ -17,7 +19,16 @@ public final class Hash {
         return of(text.getBytes(StandardCharsets.UTF_8));
     }
 
+    /** A copy, which takes much less than to look for the algorithm again. */
     private static MessageDigest digest() {
+        try {
+            return (MessageDigest) EMPTY.clone();
+        } catch (CloneNotSupportedException e) {
+            throw new IllegalStateException("the SHA-256 of Java can be copied", e);
+        }
+    }
+
+    private static MessageDigest empty() {
         try {
             return MessageDigest.getInstance("SHA-256");
         } catch (NoSuchAlgorithmException e) {

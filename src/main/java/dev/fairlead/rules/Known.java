@@ -15,7 +15,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.atomic.AtomicInteger;
-import java.util.stream.IntStream;
 
 /**
  * What the engine has said so far. A rule looks at one fact through a few plain conditions, so how a criterion ends at a place depends on
@@ -68,6 +67,7 @@ final class Known {
         private final CaseFact[][] facts = new CaseFact[types.size()][];
         private final Knowable[][][] parts = new Knowable[types.size()][][];
         private final byte[][][] states = new byte[types.size()][][];
+        private final int[][] orders = new int[types.size()][];
 
         /** With {@code inOrder} facts of one type are put in the order of their places, on which endings do not depend. */
         Sorted(List<? extends CaseFact> all, boolean inOrder) {
@@ -179,17 +179,27 @@ final class Known {
                 return absent(criterion).missing();
             }
             List<String> missing = List.of();
-            for (int place : inOrder(about)) {
+            for (int place : inOrder(typeOf[criterion])) {
                 missing = Pointers.union(missing, ruling(criterion, place).missing(parts(typeOf[criterion])[place], asked[criterion].needs()));
             }
             return missing;
         }
 
-        private static int[] inOrder(CaseFact[] facts) {
-            if (facts.length == 1) {
-                return new int[] {0};
+        /** The facts of one type in the order of their places, by number; they are few, and mostly in that order already. */
+        private int[] inOrder(int type) {
+            if (orders[type] == null) {
+                CaseFact[] here = facts[type];
+                int[] order = new int[here.length];
+                for (int i = 0; i < order.length; i++) {
+                    int at = i;
+                    for (; at > 0 && PlaceOrder.FACTS.compare(here[order[at - 1]], here[i]) > 0; at--) {
+                        order[at] = order[at - 1];
+                    }
+                    order[at] = i;
+                }
+                orders[type] = order;
             }
-            return IntStream.range(0, facts.length).boxed().sorted((a, b) -> PlaceOrder.FACTS.compare(facts[a], facts[b])).mapToInt(i -> i).toArray();
+            return orders[type];
         }
 
         /** The facts that a criterion looks at. */

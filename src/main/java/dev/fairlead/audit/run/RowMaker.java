@@ -21,6 +21,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 
 /** Reads and judges one case of an audit; a case that fails becomes a row with the reason. Safe to share between threads. */
 public final class RowMaker {
@@ -68,8 +69,13 @@ public final class RowMaker {
         Waived waived = c.waivers().isEmpty() ? NO_WAIVERS : waived(c, judged, day);
         return new CaseRow(source, CaseRow.Kind.JUDGED, "", c.id(), hash, options.stage().orElse(c.stage()), c.resident().value().orElse(""),
                 day.map(Object::toString).orElse(""), endings, inOrder(waived.criteria()), missing,
-                waived.notes().stream().map(n -> new CaseRow.Note(n.criterion(), n.kind().word(), n.text())).toList(),
-                judged.errors().stream().map(Object::toString).toList(), reading.problems().size(), false);
+                each(waived.notes(), n -> new CaseRow.Note(n.criterion(), n.kind().word(), n.text())),
+                each(judged.errors(), Object::toString), reading.problems().size(), false);
+    }
+
+    /** What is made of each; mostly there is none. */
+    private static <T, R> List<R> each(List<T> all, Function<T, R> made) {
+        return all.isEmpty() ? List.of() : all.stream().map(made).toList();
     }
 
     private List<String> inOrder(Set<String> criteria) {
