@@ -5,11 +5,11 @@ import dev.fairlead.check.Version;
 import dev.fairlead.rules.Rulebase;
 import dev.fairlead.rules.RulebaseException;
 import java.io.IOException;
-import java.util.ArrayList;
-import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
 
 /**
- * Where the program begins. What is called without any option goes straight to work: to build the command line with its options takes a good
+ * Where the program begins. A {@link PlainCall} goes straight to work: to build the command line with its options takes a good
  * part of the time of a check.
  */
 public final class Main {
@@ -63,31 +63,15 @@ public final class Main {
             console.out().println(version());
             return ExitCode.CLEAN;
         }
-        List<String> cases = plainCheck(args);
-        if (cases.isEmpty()) {
+        Optional<Callable<Integer>> plain = PlainCall.of(console, args);
+        if (plain.isEmpty()) {
             return CommandTree.execute(console, args);
         }
         try {
-            return CheckCommand.plain(console, cases).call();
+            return plain.get().call();
         } catch (Exception e) {
             return failed(console, e);
         }
-    }
-
-    /** The cases of {@code check CASE…}; empty for any other call. */
-    private static List<String> plainCheck(String[] args) {
-        if (args.length < 2 || !args[0].equals("check")) {
-            return List.of();
-        }
-        List<String> cases = new ArrayList<>();
-        for (int i = 1; i < args.length; i++) {
-            boolean option = args[i].startsWith("-") && !args[i].equals("-");
-            if (option || args[i].isEmpty() || args[i].startsWith("@")) {
-                return List.of();
-            }
-            cases.add(args[i]);
-        }
-        return cases;
     }
 
     static String version() {

@@ -23,10 +23,11 @@ import picocli.CommandLine.Parameters;
         description = "Open the local page over a folder of cases; only this machine can reach it.")
 final class ServeCommand implements Callable<Integer> {
     private static final int USUAL_PORT = 8573;
+    private static final String USUAL_FOLDER = "cases";
 
     private final Console console;
 
-    @Parameters(arity = "0..1", paramLabel = "FOLDER", defaultValue = "cases", description = "Folder of case files (default ${DEFAULT-VALUE}); made when it is not there.")
+    @Parameters(arity = "0..1", paramLabel = "FOLDER", defaultValue = USUAL_FOLDER, description = "Folder of case files (default ${DEFAULT-VALUE}); made when it is not there.")
     private Path folder;
 
     @Option(names = "--port", paramLabel = "PORT", defaultValue = "" + USUAL_PORT, description = "Port on the loopback address (default ${DEFAULT-VALUE}); 0 takes a free one.")
@@ -36,10 +37,18 @@ final class ServeCommand implements Callable<Integer> {
     private boolean once;
 
     @Mixin
-    private RulesOption rules;
+    private RulesOption rules = new RulesOption();
 
     ServeCommand(Console console) {
         this.console = console;
+    }
+
+    /** The usual serving: that folder and port, each as written in the call or empty. */
+    static ServeCommand plain(Console console, String folder, String port) {
+        ServeCommand command = new ServeCommand(console);
+        command.folder = Path.of(folder.isEmpty() ? USUAL_FOLDER : folder);
+        command.port = port.isEmpty() ? USUAL_PORT : Integer.parseInt(port);
+        return command;
     }
 
     @Override

@@ -22,10 +22,11 @@ final class CaseList {
         this.site = site;
     }
 
-    /** All lines, worked out before they are asked for, by a program that has just been started. */
-    void warmUp(Duration within) {
+    /** All lines, worked out before they are asked for, by a program that has just been started; {@code first} is waited for. */
+    void warmUp(Runnable first, Duration within) {
         warming = true;
         try {
+            first.run();
             lines(within);
         } finally {
             warming = false;

@@ -10,6 +10,8 @@ public final class Pages {
     /** Installs all pages; what comes back makes them quick before they are asked for. */
     public static Runnable install(RoutesConfig routes, Site site) {
         CaseList cases = new CaseList(site);
+        WarmUp warmUp = new WarmUp(site, cases);
+        warmUp.install(routes);
         routes.get("/", ctx -> ctx.redirect("/cases"));
         new CasesController(site, cases).install(routes);
         new FormController(site).install(routes);
@@ -21,6 +23,6 @@ public final class Pages {
         new PicturesController(site).install(routes);
         new PrintController(site).install(routes);
         new BookController(site).install(routes);
-        return () -> WarmUp.run(site, cases);
+        return warmUp;
     }
 }
