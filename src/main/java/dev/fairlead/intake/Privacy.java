@@ -33,25 +33,32 @@ final class Privacy {
             // Dutch, Polish, Swedish
             "naam", "voornaam", "achternaam", "geboortedatum", "adres", "telefoon", "bsn", "imie", "nazwisko", "dataurodzenia", "pesel", "fornamn",
             "efternamn", "personnummer", "fodelsedatum");
-    private static final Pattern EMAIL = Pattern.compile("[^\\s@]+@[^\\s@]+\\.[^\\s@]+");
-    private static final Pattern DATE = Pattern.compile("(?<!\\d)(?:(?:19|20)\\d\\d[-./ ]\\d{1,2}[-./ ]\\d{1,2}|\\d{1,2}[-./ ]\\d{1,2}[-./ ](?:19|20)?\\d\\d"
-            + "|(?:19|20)\\d\\d(?:0[1-9]|1[0-2])(?:0[1-9]|[12]\\d|3[01]))(?!\\d)");
     private static final Pattern BIRTH = Pattern.compile("(?iu)\\b(?:d\\.?o\\.?b|date of birth|born|geboren|geb\\.|née?|nacid[oa]|nat[oa] il)\\b");
-    private static final Pattern DIGITS = Pattern.compile("\\d{7,}|\\d{2,5}(?:[ ./-]\\d{2,5}){2,}");
-    /** Letters or digits without which the patterns above cannot be met: pseudonyms, which every case has, mostly have fewer. */
+    /** Letters or digits without which the patterns cannot be met: pseudonyms, which every case has, mostly have fewer. */
     private static final int FEWEST_OF_BIRTH = 2;
     private static final int FEWEST_OF_DATE = 4;
     private static final int FEWEST_OF_NUMBER = 6;
-    private static final Pattern TITLE = Pattern.compile("\\b(?:Mr|Mrs|Ms|Miss|Master|Dr|Prof|Herr|Frau|Mme|Sr|Sra)\\.? \\p{Lu}");
-    private static final Pattern TWO_CAPITALISED = Pattern.compile("(?<![\\p{L}])(\\p{Lu}[\\p{Ll}'’]+)(?:,? |[-_.]|(?=\\p{Lu}))(\\p{Lu}[\\p{Ll}'’]+)(?![\\p{L}])");
-    /** Words that begin a sentence and are no first name. */
-    private static final Set<String> STARTERS = Set.of("The", "This", "That", "These", "There", "Both", "After", "Before", "Since", "When", "While", "Until", "No", "Not",
-            "Left", "Right", "Upper", "Lower", "Class", "In", "On", "At", "With", "Without", "For", "If", "As", "It", "Is", "To", "By", "Will", "Has", "All");
-
     /** No field name of a record is longer; the search is for names of fields, not for text. */
     private static final int LONGEST_KEY = 80;
 
     private Privacy() {}
+
+    /** Made when a text has digits enough, or a sign of mail: few do. */
+    private static final class Numbers {
+        private static final Pattern EMAIL = Pattern.compile("[^\\s@]+@[^\\s@]+\\.[^\\s@]+");
+        private static final Pattern DATE = Pattern.compile("(?<!\\d)(?:(?:19|20)\\d\\d[-./ ]\\d{1,2}[-./ ]\\d{1,2}|\\d{1,2}[-./ ]\\d{1,2}[-./ ](?:19|20)?\\d\\d"
+                + "|(?:19|20)\\d\\d(?:0[1-9]|1[0-2])(?:0[1-9]|[12]\\d|3[01]))(?!\\d)");
+        private static final Pattern DIGITS = Pattern.compile("\\d{7,}|\\d{2,5}(?:[ ./-]\\d{2,5}){2,}");
+    }
+
+    /** Made when a text has a capital letter: pseudonyms have none. */
+    private static final class Capitals {
+        private static final Pattern TITLE = Pattern.compile("\\b(?:Mr|Mrs|Ms|Miss|Master|Dr|Prof|Herr|Frau|Mme|Sr|Sra)\\.? \\p{Lu}");
+        private static final Pattern TWO_CAPITALISED = Pattern.compile("(?<![\\p{L}])(\\p{Lu}[\\p{Ll}'’]+)(?:,? |[-_.]|(?=\\p{Lu}))(\\p{Lu}[\\p{Ll}'’]+)(?![\\p{L}])");
+        /** Words that begin a sentence and are no first name. */
+        private static final Set<String> STARTERS = Set.of("The", "This", "That", "These", "There", "Both", "After", "Before", "Since", "When", "While", "Until", "No", "Not",
+                "Left", "Right", "Upper", "Lower", "Class", "In", "On", "At", "With", "Without", "For", "If", "As", "It", "Is", "To", "By", "Will", "Has", "All");
+    }
 
     /** Why a field of that name is refused, or null. */
     static Refusal key(String key) {
@@ -75,29 +82,29 @@ final class Privacy {
             letters += Character.isLetter(text.charAt(i)) ? 1 : 0;
             capital |= Character.isUpperCase(text.charAt(i));
         }
-        if (text.indexOf('@') >= 0 && EMAIL.matcher(text).find()) {
+        if (text.indexOf('@') >= 0 && Numbers.EMAIL.matcher(text).find()) {
             return refusal("an e-mail address");
         }
         if (letters >= FEWEST_OF_BIRTH && BIRTH.matcher(text).find()) {
             return refusal("a date of birth");
         }
-        if (digits >= FEWEST_OF_DATE && DATE.matcher(text).find()) {
+        if (digits >= FEWEST_OF_DATE && Numbers.DATE.matcher(text).find()) {
             return new Refusal("a text with a date, which may be a date of birth (not repeated here)", "put dates in their own fields, and no date of birth");
         }
-        if (digits >= FEWEST_OF_NUMBER && DIGITS.matcher(text).find()) {
+        if (digits >= FEWEST_OF_NUMBER && Numbers.DIGITS.matcher(text).find()) {
             return refusal("a long number, such as a record or telephone number");
         }
-        if (capital && (TITLE.matcher(text).find() || name(text))) {
+        if (capital && (Capitals.TITLE.matcher(text).find() || name(text))) {
             return new Refusal("a text that looks like a name (not repeated here)", "use a pseudonym or a role; within a sentence write words without a capital");
         }
         return null;
     }
 
     private static boolean name(String text) {
-        java.util.regex.Matcher m = TWO_CAPITALISED.matcher(text);
+        java.util.regex.Matcher m = Capitals.TWO_CAPITALISED.matcher(text);
         int from = 0;
         while (m.find(from)) {
-            if (!STARTERS.contains(m.group(1))) {
+            if (!Capitals.STARTERS.contains(m.group(1))) {
                 return true;
             }
             from = m.start(2);
