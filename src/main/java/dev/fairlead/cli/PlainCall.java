@@ -1,5 +1,6 @@
 package dev.fairlead.cli;
 
+import java.nio.file.InvalidPathException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -42,7 +43,12 @@ final class PlainCall {
                 return Optional.empty();
             }
         }
-        return Optional.of(ServeCommand.plain(console, folder, port));
+        try {
+            return Optional.of(ServeCommand.plain(console, folder, port));
+        } catch (InvalidPathException e) {
+            // what is no name of a folder here is told by the command line
+            return Optional.empty();
+        }
     }
 
     /** Neither an option nor a file of arguments. */

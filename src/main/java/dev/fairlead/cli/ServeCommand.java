@@ -23,6 +23,7 @@ import picocli.CommandLine.Parameters;
         description = "Open the local page over a folder of cases; only this machine can reach it.")
 final class ServeCommand implements Callable<Integer> {
     private static final int USUAL_PORT = 8573;
+    private static final int LAST_PORT = 65_535;
     private static final String USUAL_FOLDER = "cases";
 
     private final Console console;
@@ -53,6 +54,9 @@ final class ServeCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException, InterruptedException {
+        if (port < 0 || port > LAST_PORT) {
+            throw new Main.Stop(ExitCode.USAGE, "--port takes 0 (a free one) to " + LAST_PORT + ", not " + port + ".");
+        }
         // the page is there while the rules are still on their way
         Checks checks = Checks.loading(() -> new Checker(rules.load()));
         boolean there = Files.exists(folder);

@@ -106,6 +106,19 @@ class CommandsTest {
     }
 
     @Test
+    void aPortOrFolderThatCannotBeServedIsToldBeforeAnythingStarts(@TempDir Path dir) {
+        for (String port : new String[] {"65536", "99999", "-1"}) {
+            CasesTest.Run run = CasesTest.run("serve", "--port", port, dir.resolve("none").toString());
+            assertThat(run.code()).isEqualTo(2);
+            assertThat(run.err()).contains("--port takes 0 (a free one) to 65535, not " + port);
+        }
+        assertThat(dir.resolve("none")).doesNotExist();
+        CasesTest.Run folder = CasesTest.run("serve", "a\0b");
+        assertThat(folder.code()).isEqualTo(2);
+        assertThat(folder.err()).contains("FOLDER", "fairlead serve --help").doesNotContain("Exception in thread");
+    }
+
+    @Test
     void aWrongCallIsToldInAFewLines() {
         CasesTest.Run date = CasesTest.run("check", "--date", "01.02.2026", "cases/heron-07-clean.yaml");
         assertThat(date.code()).isEqualTo(2);

@@ -2,6 +2,7 @@ package dev.fairlead.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -15,6 +16,11 @@ class PlainCallTest {
     @ValueSource(strings = {"check a.yaml", "check a.yaml -", "serve", "serve cases", "serve --port 0", "serve --port 8080 cases", "serve cases --port 8080"})
     void commonCallsArePlain(String call) {
         assertThat(plain(call)).isTrue();
+    }
+
+    @Test
+    void whatIsNoNameOfAFolderIsLeftToTheCommandLine() {
+        assertThat(PlainCall.of(Console.ofProcess(), new String[] {"serve", "a\0b"})).isEmpty();
     }
 
     @ParameterizedTest
