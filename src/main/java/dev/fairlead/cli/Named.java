@@ -5,6 +5,7 @@ import dev.fairlead.intake.Format;
 import dev.fairlead.intake.Problem;
 import dev.fairlead.intake.Reading;
 import dev.fairlead.intake.Severity;
+import dev.fairlead.rules.Hash;
 import java.io.FileInputStream;
 import java.io.FileNotFoundException;
 import java.io.IOException;
@@ -14,9 +15,6 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 
@@ -74,10 +72,6 @@ record Named(String name, Reading reading, byte[] bytes) {
 
     /** SHA-256 of its bytes. */
     String hash() {
-        try {
-            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java platform has SHA-256", e);
-        }
+        return Hash.of(bytes);
     }
 }

@@ -2,9 +2,8 @@ package dev.fairlead.report.text;
 
 import dev.fairlead.findings.AssumedError;
 import dev.fairlead.findings.Certainty;
+import dev.fairlead.findings.Numbers;
 import dev.fairlead.findings.RepeatAdvice;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -50,10 +49,10 @@ final class RepeatText {
     }
 
     private static String number(double value) {
-        return BigDecimal.valueOf(value).setScale(1, RoundingMode.HALF_UP).toPlainString();
+        return Numbers.plain(value, 1);
     }
 
     private static String hundredths(double value) {
-        return BigDecimal.valueOf(value).setScale(2, RoundingMode.HALF_UP).toPlainString();
+        return Numbers.plain(value, 2);
     }
 }

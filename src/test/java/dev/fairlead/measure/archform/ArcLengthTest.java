@@ -6,7 +6,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.function.DoubleUnaryOperator;
 import org.assertj.core.data.Offset;
+import org.hipparchus.analysis.integration.gauss.LegendreRuleFactory;
 import org.hipparchus.special.elliptic.legendre.LegendreEllipticIntegral;
+import org.hipparchus.util.Pair;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -23,6 +25,14 @@ class ArcLengthTest {
         assertThat(new BetaArch(w, d).perimeter()).isEqualTo(length, PRINTED);
         assertThat(slope(h -> new BetaArch(w, d + h).perimeter())).isEqualTo(perDepth, PRINTED);
         assertThat(slope(h -> new BetaArch(w + h, d).perimeter())).isEqualTo(perWidth, PRINTED);
+    }
+
+    /** The written-out rule against Hipparchus, which finds its points as roots. */
+    @Test
+    void pointsAndWeightsOfTheRule() {
+        Pair<double[], double[]> rule = new LegendreRuleFactory().getRule(ArcRuler.POINTS.length);
+        assertThat(ArcRuler.POINTS).containsExactly(rule.getFirst(), within(1e-15));
+        assertThat(ArcRuler.WEIGHTS).containsExactly(rule.getSecond(), within(1e-15));
     }
 
     /** Perimeter 69.28834 mm of W 44, D 24, and gain of 1.584667 and 3.187517 mm for 1 and 2 mm: independent computation. */
