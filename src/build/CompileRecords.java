@@ -1,6 +1,5 @@
 import dev.fairlead.model.shape.FieldShape;
 import dev.fairlead.model.shape.RecordShape;
-import java.io.IOException;
 import java.lang.reflect.RecordComponent;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -11,8 +10,9 @@ import java.util.Set;
 import javax.tools.ToolProvider;
 
 /**
- * Writes down as code what the case records say of themselves, and compiles it: {@code CompileRecords SOURCES CLASSES}. To ask the records
- * themselves means reflection, proxies and method handles, which would take a good part of every start.
+ * Writes down as code what the case records say of themselves, and compiles it: {@code CompileRecords SOURCES CLASSES}.
+ * To ask the records themselves means reflection, proxies and method handles, which would take a good part of every
+ * start.
  */
 final class CompileRecords {
     private static final String PACKAGE = "dev.fairlead.model.shape";
@@ -29,8 +29,20 @@ final class CompileRecords {
         Files.deleteIfExists(Path.of(args[1]).resolve(folder).resolve(NAME + ".class"));
         Files.createDirectories(source.getParent());
         Files.writeString(source, new CompileRecords().text(all()));
-        int failed = ToolProvider.getSystemJavaCompiler().run(null, null, null, "--release", "17", "-Xlint:all", "-proc:none",
-                "-classpath", args[1], "-d", args[1], source.toString());
+        int failed = ToolProvider.getSystemJavaCompiler()
+                .run(
+                        null,
+                        null,
+                        null,
+                        "--release",
+                        "17",
+                        "-Xlint:all",
+                        "-proc:none",
+                        "-classpath",
+                        args[1],
+                        "-d",
+                        args[1],
+                        source.toString());
         if (failed != 0) {
             throw new IllegalStateException(source + " does not compile");
         }
@@ -58,7 +70,10 @@ final class CompileRecords {
         line("/** Made in the build by CompileRecords of what the case records say of themselves. */");
         line("@SuppressWarnings(\"unchecked\")");
         line("final class " + NAME + " implements RecordCode {");
-        line("private static final Class<?>[] TYPES = {" + String.join(", ", shapes.stream().map(s -> name(s.type()) + ".class").toList()) + "};");
+        line("private static final Class<?>[] TYPES = {"
+                + String.join(
+                        ", ",
+                        shapes.stream().map(s -> name(s.type()) + ".class").toList()) + "};");
         line("private final int number;");
         line("private " + NAME + "(int number) { this.number = number; }");
         line("public " + NAME + "() { this(-1); }");
@@ -93,16 +108,19 @@ final class CompileRecords {
                 c.getAccessor().setAccessible(true);
                 about.add(literal(c.getAccessor().invoke(f.about())));
             }
-            line("new FieldShape(" + literal(f.key()) + ", Kind." + f.kind() + ", new PlainField(" + String.join(", ", about) + "), "
-                    + (f.element() == null ? "null" : name(f.element()) + ".class") + ", " + f.index() + "),");
+            line("new FieldShape(" + literal(f.key()) + ", Kind." + f.kind() + ", new PlainField("
+                    + String.join(", ", about) + "), " + (f.element() == null ? "null" : name(f.element()) + ".class")
+                    + ", " + f.index() + "),");
         }
         line("}; }");
         List<String> values = new ArrayList<>();
         for (int i = 0; i < components.length; i++) {
             values.add("(" + components[i].getGenericType().getTypeName().replace('$', '.') + ") v[" + i + "]");
         }
-        line("private static Record make" + number + "(Object[] v) { return new " + type + "(" + String.join(", ", values) + "); }");
-        line("private static Object get" + number + "(Record r, int field) { " + type + " of = (" + type + ") r; switch (field) {");
+        line("private static Record make" + number + "(Object[] v) { return new " + type + "("
+                + String.join(", ", values) + "); }");
+        line("private static Object get" + number + "(Record r, int field) { " + type + " of = (" + type
+                + ") r; switch (field) {");
         for (int i = 0; i < components.length; i++) {
             line("case " + i + ": return of." + components[i].getName() + "();");
         }
@@ -126,7 +144,10 @@ final class CompileRecords {
         }
         StringBuilder quoted = new StringBuilder("\"");
         for (char c : text.toCharArray()) {
-            quoted.append(c == '"' || c == '\\' ? "\\" + c : c < ' ' || c > '~' ? String.format("\\u%04x", (int) c) : String.valueOf(c));
+            quoted.append(
+                    c == '"' || c == '\\'
+                            ? "\\" + c
+                            : c < ' ' || c > '~' ? String.format("\\u%04x", (int) c) : String.valueOf(c));
         }
         return quoted.append('"').toString();
     }

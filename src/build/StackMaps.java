@@ -17,13 +17,14 @@ import org.objectweb.asm.ClassWriter;
 import org.objectweb.asm.Opcodes;
 
 /**
- * Brings the class files of a jar to the version of Java 17: {@code StackMaps JAR}. A library that is built for Java 5 holds class files
- * without stack maps; Java checks them by a slow way of its own at every start, and takes none of them into a class archive. The code of the
- * methods stays what it is.
+ * Brings the class files of a jar to the version of Java 17: {@code StackMaps JAR}. A library that is built for Java 5
+ * holds class files without stack maps; Java checks them by a slow way of its own at every start, and takes none of
+ * them into a class archive. The code of the methods stays what it is.
  */
 final class StackMaps {
     private static final String NOTICE = "META-INF/CHANGES-BY-FAIRLEAD";
-    private static final String WORDS = "The class files of this jar were brought to version 61 with stack maps in the build of Fairlead; nothing else was changed.\n";
+    private static final String WORDS =
+            "The class files of this jar were brought to version 61 with stack maps in the build of Fairlead; nothing else was changed.\n";
 
     private StackMaps() {}
 
@@ -34,7 +35,8 @@ final class StackMaps {
             return;
         }
         Path made = jar.resolveSibling(jar.getFileName() + ".part");
-        try (URLClassLoader library = new URLClassLoader(new URL[] {jar.toUri().toURL()}, ClassLoader.getPlatformClassLoader())) {
+        try (URLClassLoader library =
+                new URLClassLoader(new URL[] {jar.toUri().toURL()}, ClassLoader.getPlatformClassLoader())) {
             files.replaceAll((name, bytes) -> ofClass(name) ? modern(bytes, library) : bytes);
         }
         files.put(NOTICE, WORDS.getBytes(StandardCharsets.UTF_8));
@@ -65,25 +67,37 @@ final class StackMaps {
                 }
             }
         };
-        reader.accept(new org.objectweb.asm.ClassVisitor(Opcodes.ASM9, writer) {
-            @Override
-            public void visit(int version, int access, String name, String signature, String superName, String[] interfaces) {
-                super.visit(Opcodes.V17, access, name, signature, superName, interfaces);
-            }
-        }, ClassReader.SKIP_FRAMES);
+        reader.accept(
+                new org.objectweb.asm.ClassVisitor(Opcodes.ASM9, writer) {
+                    @Override
+                    public void visit(
+                            int version,
+                            int access,
+                            String name,
+                            String signature,
+                            String superName,
+                            String[] interfaces) {
+                        super.visit(Opcodes.V17, access, name, signature, superName, interfaces);
+                    }
+                },
+                ClassReader.SKIP_FRAMES);
         return writer.toByteArray();
     }
 
-    /** Every class must pass the checks of this Java; those that want a library that is not here cannot be used anyway. */
+    /**
+     * Every class must pass the checks of this Java; those that want a library that is not here cannot be used anyway.
+     */
     private static void check(Path jar, Map<String, byte[]> files) throws IOException {
         List<String> wrong = new ArrayList<>();
-        try (URLClassLoader library = new URLClassLoader(new URL[] {jar.toUri().toURL()}, ClassLoader.getPlatformClassLoader())) {
+        try (URLClassLoader library =
+                new URLClassLoader(new URL[] {jar.toUri().toURL()}, ClassLoader.getPlatformClassLoader())) {
             for (String file : files.keySet()) {
                 if (!ofClass(file)) {
                     continue;
                 }
                 try {
-                    Class.forName(file.substring(0, file.length() - ".class".length()).replace('/', '.'), true, library);
+                    Class.forName(
+                            file.substring(0, file.length() - ".class".length()).replace('/', '.'), true, library);
                 } catch (VerifyError | ClassFormatError e) {
                     wrong.add(file + ": " + e.getMessage());
                 } catch (ReflectiveOperationException | NoClassDefFoundError e) {

@@ -42,7 +42,10 @@ class DemoCasesTest {
 
     @Test
     void thereAreCasesInBothFormats() throws IOException {
-        assertThat(readable()).hasSizeGreaterThanOrEqualTo(16).anyMatch(p -> name(p).endsWith(".json")).anyMatch(p -> name(p).endsWith(".yaml"));
+        assertThat(readable())
+                .hasSizeGreaterThanOrEqualTo(16)
+                .anyMatch(p -> name(p).endsWith(".json"))
+                .anyMatch(p -> name(p).endsWith(".yaml"));
     }
 
     @ParameterizedTest
@@ -60,10 +63,14 @@ class DemoCasesTest {
     @MethodSource("readable")
     void lacksAboutFourMillimetresWhereAdvancementIsTheRemedy(Path file) throws IOException {
         Case c = CaseReader.read(file).value().orElseThrow();
-        double sum = Tooth.LOWER_INCISORS.stream().mapToDouble(t -> c.tooth(t).width().value()).sum();
+        double sum = Tooth.LOWER_INCISORS.stream()
+                .mapToDouble(t -> c.tooth(t).width().value())
+                .sum();
         // Tanaka & Johnston 1974: half the incisor sum and 10.5 mm a side
         double required = 2 * (sum / 2 + 10.5) + sum;
-        double available = c.space().side(Side.LEFT).value() + c.space().side(Side.RIGHT).value() + c.space().incisors().value();
+        double available = c.space().side(Side.LEFT).value()
+                + c.space().side(Side.RIGHT).value()
+                + c.space().incisors().value();
         if (name(file).contains("leeway-would-do")) {
             assertThat(required - available).isBetween(-1.0, 1.0);
         } else {
@@ -78,20 +85,44 @@ class DemoCasesTest {
     @MethodSource("files")
     void saysThatItIsInvented(Path file) throws IOException {
         if (!name(file).endsWith(".json")) {
-            assertThat(Files.readString(file).lines().takeWhile(l -> l.startsWith("#")).toList()).anyMatch(l -> l.contains("Invented"));
+            assertThat(Files.readString(file)
+                            .lines()
+                            .takeWhile(l -> l.startsWith("#"))
+                            .toList())
+                    .anyMatch(l -> l.contains("Invented"));
         }
     }
 
     @Test
     void theCleanCaseKnowsEveryFactOfItsStages() throws IOException {
         Case c = CaseReader.read(CASES.resolve("heron-07-clean.yaml")).value().orElseThrow();
-        assertThat(Edit.factPointers(c).stream().filter(p -> !p.startsWith("/teeth/") && !((Knowable) Edit.get(c, p)).missing().isEmpty())).isEmpty();
+        assertThat(Edit.factPointers(c).stream()
+                        .filter(p -> !p.startsWith("/teeth/")
+                                && !((Knowable) Edit.get(c, p)).missing().isEmpty()))
+                .isEmpty();
         assertThat(c.visits()).hasSize(3);
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"#25", "#26", "/teeth/31/width", "/teeth/32/keratinized", "/teeth/32", "/teeth/19", "/space/left", "/space/incisors", "/bite/overjet", "/wire/plannedSize",
-        "/wire/size", "/films/models", "/films/headFilm", "/hardware/left/height", "/hardware/left/tail", "/patientName"})
+    @ValueSource(
+            strings = {
+                "#25",
+                "#26",
+                "/teeth/31/width",
+                "/teeth/32/keratinized",
+                "/teeth/32",
+                "/teeth/19",
+                "/space/left",
+                "/space/incisors",
+                "/bite/overjet",
+                "/wire/plannedSize",
+                "/wire/size",
+                "/films/models",
+                "/films/headFilm",
+                "/hardware/left/height",
+                "/hardware/left/tail",
+                "/patientName"
+            })
     void aFileFullOfSlipsIsRefusedWithEachNamedAtItsPlace(String place) throws IOException {
         Reading reading = CaseReader.read(CASES.resolve("gull-13-full-of-slips.yaml"));
         assertThat(reading.read()).isFalse();
@@ -104,6 +135,8 @@ class DemoCasesTest {
     void valuesThatCannotStandBesideEachOtherAreRefused() throws IOException {
         Reading reading = CaseReader.read(CASES.resolve("gull-20-dates-and-sides.yaml"));
         assertThat(reading.read()).isFalse();
-        assertThat(reading.problems()).extracting(Problem::pointer).contains("/visits/2/date", "/plan/moreOn", "/films/models");
+        assertThat(reading.problems())
+                .extracting(Problem::pointer)
+                .contains("/visits/2/date", "/plan/moreOn", "/films/models");
     }
 }

@@ -12,46 +12,83 @@ import com.tngtech.archunit.lang.ArchRule;
 @AnalyzeClasses(packages = "dev.fairlead", importOptions = ImportOption.DoNotIncludeTests.class)
 class LayersTest {
     @ArchTest
-    static final ArchRule LAYERS = layeredArchitecture().consideringOnlyDependenciesInLayers()
-            .layer("model").definedBy("dev.fairlead.model..")
-            .layer("intake").definedBy("dev.fairlead.intake..")
-            .layer("facts").definedBy("dev.fairlead.facts..")
-            .layer("measure").definedBy("dev.fairlead.measure..")
-            .layer("rules").definedBy("dev.fairlead.rules..", "dev.fairlead.rulebase..")
-            .layer("findings").definedBy("dev.fairlead.findings..")
-            .layer("check").definedBy("dev.fairlead.check..")
-            .optionalLayer("report").definedBy("dev.fairlead.report..")
-            .optionalLayer("web").definedBy("dev.fairlead.web..")
-            .optionalLayer("audit").definedBy("dev.fairlead.audit..")
-            .optionalLayer("cli").definedBy("dev.fairlead.cli..")
-            .whereLayer("facts").mayOnlyAccessLayers("model")
-            .whereLayer("model").mayNotAccessAnyLayer()
-            .whereLayer("intake").mayOnlyAccessLayers("model")
-            .whereLayer("measure").mayOnlyAccessLayers("model", "facts")
-            .whereLayer("rules").mayOnlyAccessLayers("model", "facts")
-            .whereLayer("findings").mayOnlyAccessLayers("model", "facts", "measure", "rules")
-            .whereLayer("check").mayOnlyAccessLayers("model", "intake", "facts", "measure", "rules", "findings")
-            .whereLayer("report").mayOnlyAccessLayers("model", "intake", "facts", "measure", "rules", "findings", "check")
-            .whereLayer("web").mayOnlyAccessLayers("model", "intake", "facts", "measure", "rules", "findings", "check", "report")
-            .whereLayer("audit").mayOnlyAccessLayers("model", "intake", "facts", "measure", "rules", "findings", "check", "report")
-            .whereLayer("cli").mayNotBeAccessedByAnyLayer()
+    static final ArchRule LAYERS = layeredArchitecture()
+            .consideringOnlyDependenciesInLayers()
+            .layer("model")
+            .definedBy("dev.fairlead.model..")
+            .layer("intake")
+            .definedBy("dev.fairlead.intake..")
+            .layer("facts")
+            .definedBy("dev.fairlead.facts..")
+            .layer("measure")
+            .definedBy("dev.fairlead.measure..")
+            .layer("rules")
+            .definedBy("dev.fairlead.rules..", "dev.fairlead.rulebase..")
+            .layer("findings")
+            .definedBy("dev.fairlead.findings..")
+            .layer("check")
+            .definedBy("dev.fairlead.check..")
+            .optionalLayer("report")
+            .definedBy("dev.fairlead.report..")
+            .optionalLayer("web")
+            .definedBy("dev.fairlead.web..")
+            .optionalLayer("audit")
+            .definedBy("dev.fairlead.audit..")
+            .optionalLayer("cli")
+            .definedBy("dev.fairlead.cli..")
+            .whereLayer("facts")
+            .mayOnlyAccessLayers("model")
+            .whereLayer("model")
+            .mayNotAccessAnyLayer()
+            .whereLayer("intake")
+            .mayOnlyAccessLayers("model")
+            .whereLayer("measure")
+            .mayOnlyAccessLayers("model", "facts")
+            .whereLayer("rules")
+            .mayOnlyAccessLayers("model", "facts")
+            .whereLayer("findings")
+            .mayOnlyAccessLayers("model", "facts", "measure", "rules")
+            .whereLayer("check")
+            .mayOnlyAccessLayers("model", "intake", "facts", "measure", "rules", "findings")
+            .whereLayer("report")
+            .mayOnlyAccessLayers("model", "intake", "facts", "measure", "rules", "findings", "check")
+            .whereLayer("web")
+            .mayOnlyAccessLayers("model", "intake", "facts", "measure", "rules", "findings", "check", "report")
+            .whereLayer("audit")
+            .mayOnlyAccessLayers("model", "intake", "facts", "measure", "rules", "findings", "check", "report")
+            .whereLayer("cli")
+            .mayNotBeAccessedByAnyLayer()
             .withOptionalLayers(true);
 
     @ArchTest
     static final ArchRule ONLY_RULES_KNOW_THE_ENGINE = noClasses()
-            .that().resideOutsideOfPackages("dev.fairlead.rules..", "dev.fairlead.rulebase..")
-            .should().dependOnClassesThat().resideInAnyPackage("org.drools..", "org.kie..");
+            .that()
+            .resideOutsideOfPackages("dev.fairlead.rules..", "dev.fairlead.rulebase..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("org.drools..", "org.kie..");
 
-    /** Drawings and line breaks are one kit for reports of one case and of many; nothing else of a case's report is an audit's business. */
+    /**
+     * Drawings and line breaks are one kit for reports of one case and of many; nothing else of a case's report is an
+     * audit's business.
+     */
     @ArchTest
     static final ArchRule AUDITS_SHARE_THE_DRAWING_KIT_ONLY = noClasses()
-            .that().resideInAPackage("dev.fairlead.audit..")
-            .should().dependOnClassesThat(com.tngtech.archunit.base.DescribedPredicate.describe("are of a report but not its kit",
-                    c -> c.getPackageName().startsWith("dev.fairlead.report") && !c.getPackageName().equals("dev.fairlead.report.picture")
+            .that()
+            .resideInAPackage("dev.fairlead.audit..")
+            .should()
+            .dependOnClassesThat(com.tngtech.archunit.base.DescribedPredicate.describe(
+                    "are of a report but not its kit",
+                    c -> c.getPackageName().startsWith("dev.fairlead.report")
+                            && !c.getPackageName().equals("dev.fairlead.report.picture")
                             && !c.getName().equals("dev.fairlead.report.text.Wrap")));
 
     @ArchTest
     static final ArchRule NOTHING_WRITES_TO_THE_CONSOLE_BUT_THE_COMMAND_LINE = noClasses()
-            .that().resideOutsideOfPackages("dev.fairlead.cli..", "dev.fairlead.rules.build..")
-            .should().accessField(System.class, "out").orShould().accessField(System.class, "err");
+            .that()
+            .resideOutsideOfPackages("dev.fairlead.cli..", "dev.fairlead.rules.build..")
+            .should()
+            .accessField(System.class, "out")
+            .orShould()
+            .accessField(System.class, "err");
 }

@@ -44,7 +44,9 @@ public class ArchFitBench {
         List<Point> points = arch.points(TEETH.length);
         List<Landmark> given = new ArrayList<>();
         for (int i = 0; i < TEETH.length; i++) {
-            given.add(Landmark.flat(TEETH[i], points.get(i).x() + 0.5 * random.nextGaussian(),
+            given.add(Landmark.flat(
+                    TEETH[i],
+                    points.get(i).x() + 0.5 * random.nextGaussian(),
                     points.get(i).y() + 0.5 * random.nextGaussian()));
         }
         return Landmarks.of(given);

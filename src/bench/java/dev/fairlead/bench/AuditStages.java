@@ -1,10 +1,10 @@
 package dev.fairlead.bench;
 
+import dev.fairlead.audit.run.Audit;
 import dev.fairlead.audit.run.CaseRow;
 import dev.fairlead.audit.run.RowMaker;
 import dev.fairlead.audit.source.Item;
 import dev.fairlead.audit.summary.Tally;
-import dev.fairlead.audit.run.Audit;
 import dev.fairlead.audit.write.CsvSink;
 import dev.fairlead.audit.write.LineSink;
 import dev.fairlead.audit.write.ParquetSink;
@@ -29,13 +29,15 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Where the time of an audit goes once everything is warm: processor time and allocation of one thread for each step of a case, without
- * the beam model. Processor time of a thread does not count what other programs do meanwhile.
+ * Where the time of an audit goes once everything is warm: processor time and allocation of one thread for each step of
+ * a case, without the beam model. Processor time of a thread does not count what other programs do meanwhile.
  * Arguments: a file of one case a line, how many of its lines, how many rounds.
  */
 public final class AuditStages {
-    private static final com.sun.management.ThreadMXBean THREADS = (com.sun.management.ThreadMXBean) ManagementFactory.getThreadMXBean();
-    private static final CheckOptions BARE = CheckOptions.USUAL.withoutWorkings().withoutForces();
+    private static final com.sun.management.ThreadMXBean THREADS =
+            (com.sun.management.ThreadMXBean) ManagementFactory.getThreadMXBean();
+    private static final CheckOptions BARE =
+            CheckOptions.USUAL.withoutWorkings().withoutForces();
 
     /** What is done with one case. */
     private interface Step {
@@ -55,9 +57,14 @@ public final class AuditStages {
         Checker checker = new Checker(Rulebase.builtIn());
         var catalogue = checker.rulebase().catalogue();
         RowMaker maker = new RowMaker(checker, BARE);
-        List<Item> items = lines.stream().map(l -> new Item("cases.ndjson:1", new Item.Text(l, Format.JSON), 0)).toList();
-        List<Case> cases = lines.stream().map(l -> CaseReader.readExact(l, "", Format.JSON).value().orElseThrow()).toList();
-        List<List<CaseFact>> facts = cases.stream().map(c -> checker.facts(c, BARE)).toList();
+        List<Item> items = lines.stream()
+                .map(l -> new Item("cases.ndjson:1", new Item.Text(l, Format.JSON), 0))
+                .toList();
+        List<Case> cases = lines.stream()
+                .map(l -> CaseReader.readExact(l, "", Format.JSON).value().orElseThrow())
+                .toList();
+        List<List<CaseFact>> facts =
+                cases.stream().map(c -> checker.facts(c, BARE)).toList();
         List<CaseRow> rows = items.stream().map(maker::row).toList();
         Tally tally = new Tally(catalogue, 200);
         RowSink json = new LineSink(catalogue, Writer.nullWriter());
@@ -70,7 +77,14 @@ public final class AuditStages {
             time(out, only, "hash", lines.size(), i -> Hash.of(lines.get(i)));
             time(out, only, "read", lines.size(), i -> CaseReader.readExact(lines.get(i), "", Format.JSON));
             time(out, only, "measure", lines.size(), i -> checker.facts(cases.get(i), BARE));
-            time(out, only, "judge", lines.size(), i -> checker.rulebase().judge().endings(facts.get(i), cases.get(i).stage()));
+            time(
+                    out,
+                    only,
+                    "judge",
+                    lines.size(),
+                    i -> checker.rulebase()
+                            .judge()
+                            .endings(facts.get(i), cases.get(i).stage()));
             time(out, only, "row", lines.size(), i -> maker.row(items.get(i)));
             time(out, only, "tally", lines.size(), i -> {
                 tally.add(new Audit.Done(rows.get(i), items.get(i)));

@@ -28,7 +28,10 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 
-/** Time of one demo case: all worked numbers, the check with and without chances, 2,000 draws, the search for other plans. */
+/**
+ * Time of one demo case: all worked numbers, the check with and without chances, 2,000 draws, the search for other
+ * plans.
+ */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
@@ -43,7 +46,9 @@ public class CaseBench {
     @Setup
     public void read() throws IOException {
         Path file = Path.of("cases", name);
-        subject = CaseReader.read(Files.readAllBytes(file), name, Format.BY_NAME).value().orElseThrow();
+        subject = CaseReader.read(Files.readAllBytes(file), name, Format.BY_NAME)
+                .value()
+                .orElseThrow();
         Rulebase rules = Rulebase.fromFolder(Path.of("rules"));
         checker = new Checker(rules);
         search = new Search(rules, Parts.full());

@@ -50,7 +50,9 @@ public class CheckBenchmark {
     @Setup(Level.Trial)
     public void prepare() {
         cases = Cohort.generate(CASES, SEED).map(PlantedCase::made).toList();
-        json = cases.stream().map(c -> CaseWriter.json(c).getBytes(java.nio.charset.StandardCharsets.UTF_8)).toList();
+        json = cases.stream()
+                .map(c -> CaseWriter.json(c).getBytes(java.nio.charset.StandardCharsets.UTF_8))
+                .toList();
         plain = new Checker(Rulebase.builtIn(), Parts.plain());
         full = new Checker(Rulebase.builtIn(), Parts.full());
     }
@@ -77,6 +79,7 @@ public class CheckBenchmark {
 
     @Benchmark
     public Judgement fromJsonWithoutBeamModel(RulesBenchmark.At at) {
-        return plain.judge(CaseReader.read(at.of(json), "case.json", Format.JSON).value().orElseThrow(), BARE);
+        return plain.judge(
+                CaseReader.read(at.of(json), "case.json", Format.JSON).value().orElseThrow(), BARE);
     }
 }

@@ -38,12 +38,23 @@ import org.openjdk.jmh.annotations.Warmup;
 @Fork(1)
 public class MechanicsBenchmark {
     private static final FoldSpec FOLD = new FoldSpec(1, 3, 3, 0, 20);
-    private static final double ALPHA = FoldKinematics.openingForForward(FOLD, 1.5).orElseThrow();
+    private static final double ALPHA =
+            FoldKinematics.openingForForward(FOLD, 1.5).orElseThrow();
 
     private final WireSpec wire = new WireSpec(0.508, 180_000, 0.3);
     private final ArchGeometry arch = new ArchGeometry(new BetaArch(44, 24), 3, 2.7, 8.3);
     private final Setup large = new Setup(
-            wire, arch, FOLD, FOLD, ALPHA, ALPHA, Tube.TWO_POINT, Ties.FOUR, Seat.LEVEL, Theory.LARGE_ROTATIONS, Mesh.STANDARD);
+            wire,
+            arch,
+            FOLD,
+            FOLD,
+            ALPHA,
+            ALPHA,
+            Tube.TWO_POINT,
+            Ties.FOUR,
+            Seat.LEVEL,
+            Theory.LARGE_ROTATIONS,
+            Mesh.STANDARD);
     private final Setup linear = large.withTheory(Theory.LINEAR);
     private final Setup fine = large.withMesh(Mesh.FINE);
     private final BandInput measured = input(FoldRange.measured(FOLD));
@@ -51,8 +62,19 @@ public class MechanicsBenchmark {
             input(new FoldRange(FOLD, new FoldSpec(1.25, 5, 5, 0, 20), new FoldSpec(0.6, 3, 3, 0, 20)));
 
     private BandInput input(FoldRange fold) {
-        return new BandInput(wire, BandInput.STEEL_E_LOW, BandInput.STEEL_E_HIGH, arch, fold, fold, 1.5, 1.5, BandInput.USUAL_TIES, Seat.LEVEL,
-                List.of(900.0, 1400.0), Mesh.STANDARD);
+        return new BandInput(
+                wire,
+                BandInput.STEEL_E_LOW,
+                BandInput.STEEL_E_HIGH,
+                arch,
+                fold,
+                fold,
+                1.5,
+                1.5,
+                BandInput.USUAL_TIES,
+                Seat.LEVEL,
+                List.of(900.0, 1400.0),
+                Mesh.STANDARD);
     }
 
     @Benchmark

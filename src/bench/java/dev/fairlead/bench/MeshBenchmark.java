@@ -28,7 +28,10 @@ import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.TearDown;
 import org.openjdk.jmh.annotations.Warmup;
 
-/** Time of one solution with large rotations by fineness of the mesh; its error against a mesh four times as fine as the finest is printed beside it. */
+/**
+ * Time of one solution with large rotations by fineness of the mesh; its error against a mesh four times as fine as the
+ * finest is printed beside it.
+ */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
@@ -37,7 +40,8 @@ import org.openjdk.jmh.annotations.Warmup;
 @Fork(1)
 public class MeshBenchmark {
     private static final FoldSpec FOLD = new FoldSpec(1, 3, 3, 0, 20);
-    private static final double ALPHA = FoldKinematics.openingForForward(FOLD, 1.5).orElseThrow();
+    private static final double ALPHA =
+            FoldKinematics.openingForForward(FOLD, 1.5).orElseThrow();
     private static final Mesh FINEST = new Mesh(64, 0.0625);
 
     /** Elements in each bend of a fold; elsewhere an element is 4 mm divided by it. */
@@ -45,8 +49,18 @@ public class MeshBenchmark {
     public int perBend;
 
     private static Setup setup(Mesh mesh) {
-        return new Setup(new WireSpec(0.508, 180_000, 0.3), new ArchGeometry(new BetaArch(44, 24), 3, 2.7, 8.3), FOLD, FOLD, ALPHA, ALPHA, Tube.TWO_POINT,
-                Ties.FOUR, Seat.LEVEL, Theory.LARGE_ROTATIONS, mesh);
+        return new Setup(
+                new WireSpec(0.508, 180_000, 0.3),
+                new ArchGeometry(new BetaArch(44, 24), 3, 2.7, 8.3),
+                FOLD,
+                FOLD,
+                ALPHA,
+                ALPHA,
+                Tube.TWO_POINT,
+                Ties.FOUR,
+                Seat.LEVEL,
+                Theory.LARGE_ROTATIONS,
+                mesh);
     }
 
     private Mesh mesh() {
@@ -62,7 +76,11 @@ public class MeshBenchmark {
     public void error() {
         Solution here = (Solution) Mechanics.solve(setup(mesh()));
         Solution finest = (Solution) Mechanics.solve(setup(FINEST));
-        System.out.printf("%n%d per bend, %d elements: force off by %.3f %%, stress by %.3f %%%n", perBend, here.elements(),
-                100 * (here.forward() / finest.forward() - 1), 100 * (here.peak().bending() / finest.peak().bending() - 1));
+        System.out.printf(
+                "%n%d per bend, %d elements: force off by %.3f %%, stress by %.3f %%%n",
+                perBend,
+                here.elements(),
+                100 * (here.forward() / finest.forward() - 1),
+                100 * (here.peak().bending() / finest.peak().bending() - 1));
     }
 }

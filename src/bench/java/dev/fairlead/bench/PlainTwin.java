@@ -10,7 +10,10 @@ import dev.fairlead.rules.Status;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The same criteria in plain Java, without an engine: what a person would write who knew them all beforehand. The yardstick of benchmarks. */
+/**
+ * The same criteria in plain Java, without an engine: what a person would write who knew them all beforehand. The
+ * yardstick of benchmarks.
+ */
 public abstract class PlainTwin {
     /** One verdict with the values that it shows. */
     public record Said(Outcome outcome, String reason, List<Measured> seen, List<Limit> limits) {}
@@ -48,7 +51,8 @@ public abstract class PlainTwin {
         if (results[criterion] == null) {
             results[criterion] = new ArrayList<>(4);
         }
-        results[criterion].add(said != null ? new At(fact, status(said.get(0).outcome()), said, List.of()) : undecided(fact, needs));
+        results[criterion].add(
+                said != null ? new At(fact, status(said.get(0).outcome()), said, List.of()) : undecided(fact, needs));
     }
 
     private static At undecided(CaseFact fact, Knowable[] needs) {

@@ -29,7 +29,10 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
-/** Judging the facts of one case by all criteria: as the program does, by the engine alone, endings alone, and in plain Java. */
+/**
+ * Judging the facts of one case by all criteria: as the program does, by the engine alone, endings alone, and in plain
+ * Java.
+ */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
@@ -62,7 +65,10 @@ public class RulesBenchmark {
         judge = rulebase.judge();
         quick = rulebase.quickJudge();
         twin = TwinWriter.of(rulebase, Path.of("rules"));
-        cases = Cohort.generate(CASES, SEED).map(PlantedCase::made).map(c -> Measures.of(c, Optional.empty(), Workbook.none()).facts()).toList();
+        cases = Cohort.generate(CASES, SEED)
+                .map(PlantedCase::made)
+                .map(c -> Measures.of(c, Optional.empty(), Workbook.none()).facts())
+                .toList();
         cases.forEach(this::same);
     }
 
@@ -74,7 +80,8 @@ public class RulesBenchmark {
         Ending[] endings = quick.endings(facts, Stage.HOLDING);
         for (int i = 0; i < plain.length; i++) {
             CriterionResult result = engine.results().get(i);
-            boolean same = endings[i] == Ending.of(result) && kept.results().get(i).status() == result.status()
+            boolean same = endings[i] == Ending.of(result)
+                    && kept.results().get(i).status() == result.status()
                     && (plain[i] == null ? result.places().get(0).fact() == null : places(plain[i], result.places()));
             if (!same) {
                 throw new IllegalStateException("not the same: " + result);
@@ -83,10 +90,21 @@ public class RulesBenchmark {
     }
 
     private static boolean places(List<PlainTwin.At> plain, List<PlaceResult> places) {
-        return plain.size() == places.size() && plain.stream().allMatch(p -> places.stream().anyMatch(q -> q.fact() == p.fact() && q.status() == p.status()
-                && q.missing().equals(p.missing()) && q.verdicts().size() == p.said().size()
-                && q.verdicts().stream().allMatch(v -> p.said().stream().anyMatch(s -> s.outcome() == v.outcome() && s.reason().equals(v.reason())
-                        && s.seen().equals(v.seen().stream().map(x -> x.value()).toList())))));
+        return plain.size() == places.size()
+                && plain.stream()
+                        .allMatch(p -> places.stream()
+                                .anyMatch(q -> q.fact() == p.fact()
+                                        && q.status() == p.status()
+                                        && q.missing().equals(p.missing())
+                                        && q.verdicts().size() == p.said().size()
+                                        && q.verdicts().stream()
+                                                .allMatch(v -> p.said().stream()
+                                                        .anyMatch(s -> s.outcome() == v.outcome()
+                                                                && s.reason().equals(v.reason())
+                                                                && s.seen()
+                                                                        .equals(v.seen().stream()
+                                                                                .map(x -> x.value())
+                                                                                .toList())))));
     }
 
     @Benchmark

@@ -16,8 +16,9 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Whole processes from start to end, one after another in turn so that a busy machine burdens all alike: {@code StartTimes CASE [ROUNDS]}
- * in the project's folder after packaging. Prints the median and the least of wall time in milliseconds.
+ * Whole processes from start to end, one after another in turn so that a busy machine burdens all alike:
+ * {@code StartTimes CASE [ROUNDS]} in the project's folder after packaging. Prints the median and the least of wall
+ * time in milliseconds.
  */
 public final class StartTimes {
     private static final int ROUNDS = 11;
@@ -30,7 +31,9 @@ public final class StartTimes {
         String subject = args[0];
         Map<String, List<String>> runs = new LinkedHashMap<>();
         runs.put("check, java -jar", List.of("java", "-jar", JAR, "check", subject));
-        runs.put("check, java -XX:+UseSerialGC -XX:TieredStopAtLevel=1 -jar", List.of("java", "-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1", "-jar", JAR, "check", subject));
+        runs.put(
+                "check, java -XX:+UseSerialGC -XX:TieredStopAtLevel=1 -jar",
+                List.of("java", "-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1", "-jar", JAR, "check", subject));
         runs.put("check, target/fairlead", List.of("target/fairlead", "check", subject));
         runs.put("--version, java -jar", List.of("java", "-jar", JAR, "--version"));
         runs.put("--version, target/fairlead", List.of("target/fairlead", "--version"));
@@ -47,7 +50,9 @@ public final class StartTimes {
         }
         taken.forEach((name, times) -> {
             long[] sorted = times.stream().mapToLong(Long::longValue).sorted().toArray();
-            System.out.printf("%-60s median %5d ms, least %5d ms %s%n", name, sorted[sorted.length / 2], sorted[0], Arrays.toString(sorted));
+            System.out.printf(
+                    "%-60s median %5d ms, least %5d ms %s%n",
+                    name, sorted[sorted.length / 2], sorted[0], Arrays.toString(sorted));
         });
     }
 
@@ -56,20 +61,28 @@ public final class StartTimes {
         if (command.contains("serve")) {
             return firstPage(command, start);
         }
-        new ProcessBuilder(command).redirectOutput(new File("/dev/null")).redirectError(new File("/dev/null")).start().waitFor();
+        new ProcessBuilder(command)
+                .redirectOutput(new File("/dev/null"))
+                .redirectError(new File("/dev/null"))
+                .start()
+                .waitFor();
         return (System.nanoTime() - start) / 1_000_000;
     }
 
     /** From the start of the process until the list of cases has been read whole. */
     private static long firstPage(List<String> command, long start) throws IOException, InterruptedException {
-        Process server = new ProcessBuilder(command).redirectOutput(new File("/dev/null")).start();
-        try (BufferedReader said = new BufferedReader(new InputStreamReader(server.getErrorStream(), StandardCharsets.UTF_8))) {
+        Process server = new ProcessBuilder(command)
+                .redirectOutput(new File("/dev/null"))
+                .start();
+        try (BufferedReader said =
+                new BufferedReader(new InputStreamReader(server.getErrorStream(), StandardCharsets.UTF_8))) {
             String line = said.readLine();
             Matcher address = Pattern.compile("http://[0-9.:]+/").matcher(line == null ? "" : line);
             if (!address.find()) {
                 throw new IOException("the server said: " + line);
             }
-            try (InputStream page = URI.create(address.group() + "cases").toURL().openStream()) {
+            try (InputStream page =
+                    URI.create(address.group() + "cases").toURL().openStream()) {
                 page.readAllBytes();
             }
             return (System.nanoTime() - start) / 1_000_000;

@@ -13,14 +13,16 @@ import java.util.Optional;
  * @param doubting how chances of another outcome are worked out
  * @param forces whether the beam model of the wire is solved, from activation on
  */
-public record CheckOptions(Optional<LocalDate> date, Optional<Stage> stage, boolean workings, Doubting doubting, boolean forces) {
+public record CheckOptions(
+        Optional<LocalDate> date, Optional<Stage> stage, boolean workings, Doubting doubting, boolean forces) {
     /** With the beam model of the wire. */
     public CheckOptions(Optional<LocalDate> date, Optional<Stage> stage, boolean workings, Doubting doubting) {
         this(date, stage, workings, doubting, true);
     }
 
     /** The case's own day and stage, with worked numbers and with chances by first-order propagation. */
-    public static final CheckOptions USUAL = new CheckOptions(Optional.empty(), Optional.empty(), true, Doubting.FIRST_ORDER, true);
+    public static final CheckOptions USUAL =
+            new CheckOptions(Optional.empty(), Optional.empty(), true, Doubting.FIRST_ORDER, true);
 
     public CheckOptions on(LocalDate day) {
         return new CheckOptions(Optional.of(day), stage, workings, doubting, forces);
@@ -39,7 +41,10 @@ public record CheckOptions(Optional<LocalDate> date, Optional<Stage> stage, bool
         return new CheckOptions(date, stage, workings, chances, forces);
     }
 
-    /** Without the beam model of the wire, which takes most of the time: what it alone can tell then ends as not assessed. */
+    /**
+     * Without the beam model of the wire, which takes most of the time: what it alone can tell then ends as not
+     * assessed.
+     */
     public CheckOptions withoutForces() {
         return new CheckOptions(date, stage, workings, doubting, false);
     }

@@ -17,4 +17,5 @@ import java.util.Optional;
  * @param catalogue criteria, thresholds in force and bibliography of the rulebase that judged
  * @param doubt how sure the findings are, number by number; empty when that was not asked
  */
-public record Checked(Case subject, Report report, Worked worked, Judgement judgement, Catalogue catalogue, Optional<Doubt> doubt) {}
+public record Checked(
+        Case subject, Report report, Worked worked, Judgement judgement, Catalogue catalogue, Optional<Doubt> doubt) {}

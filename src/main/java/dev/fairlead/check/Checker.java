@@ -89,18 +89,29 @@ public final class Checker {
         }
         Worked worked = Measures.of(c, options.date(), options.workings() ? Workbook.kept() : Workbook.none(), needed);
         Ready with = ready();
-        Supplier<Doubt> doubt = options.doubting().wanted() ? Background.start("doubts", () -> doubts().of(c, worked.facts(), options)) : null;
+        Supplier<Doubt> doubt = options.doubting().wanted()
+                ? Background.start("doubts", () -> doubts().of(c, worked.facts(), options))
+                : null;
         Judgement judgement = with.judge().judge(worked.facts(), reached);
-        Optional<LocalDate> day = options.date().isPresent() ? options.date() : c.date().value();
+        Optional<LocalDate> day =
+                options.date().isPresent() ? options.date() : c.date().value();
         Findings findings = Findings.of(judgement, with.rulebase().catalogue(), c.waivers(), day);
         List<Stage> stages = List.of(Stage.values()).subList(0, reached.ordinal() + 1);
-        Report report = Report.of(Version.ofProgram(), with.used(), new Subject(c.id(), hash, day), stages, findings, notes(doubts),
-                judgement.errors(), worked.workings());
+        Report report = Report.of(
+                Version.ofProgram(),
+                with.used(),
+                new Subject(c.id(), hash, day),
+                stages,
+                findings,
+                notes(doubts),
+                judgement.errors(),
+                worked.workings());
         if (doubt == null) {
             return new Checked(c, report, worked, judgement, with.rulebase().catalogue(), Optional.empty());
         }
         Doubt found = doubt.get();
-        return new Checked(c, found.mark(report), worked, judgement, with.rulebase().catalogue(), Optional.of(found));
+        return new Checked(
+                c, found.mark(report), worked, judgement, with.rulebase().catalogue(), Optional.of(found));
     }
 
     /** Made when first asked for: audits of many cases do without. Two that are made at once learn the same. */
@@ -137,7 +148,12 @@ public final class Checker {
     private static List<InputNote> notes(List<Problem> problems) {
         List<InputNote> notes = new ArrayList<>();
         for (Problem p : problems) {
-            notes.add(new InputNote(p.error() ? InputNote.Severity.ERROR : InputNote.Severity.WARNING, p.pointer(), p.line(), p.column(), p.toString()));
+            notes.add(new InputNote(
+                    p.error() ? InputNote.Severity.ERROR : InputNote.Severity.WARNING,
+                    p.pointer(),
+                    p.line(),
+                    p.column(),
+                    p.toString()));
         }
         return notes;
     }

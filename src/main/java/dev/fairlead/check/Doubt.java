@@ -23,7 +23,12 @@ import java.util.OptionalDouble;
  * @param repeat measurements worth repeating, the one that makes most outcomes surer in front
  * @param drawn what was simulated; empty when nothing was
  */
-public record Doubt(List<Flip> flips, double expected, List<Compared> compared, List<Repeat> repeat, Optional<Certainty.Drawn> drawn) {
+public record Doubt(
+        List<Flip> flips,
+        double expected,
+        List<Compared> compared,
+        List<Repeat> repeat,
+        Optional<Certainty.Drawn> drawn) {
     /**
      * One criterion.
      *
@@ -56,10 +61,12 @@ public record Doubt(List<Flip> flips, double expected, List<Compared> compared, 
         }
         List<Finding> marked = new ArrayList<>();
         for (Finding f : findings.all()) {
-            marked.add(by.containsKey(f.id()) && !f.failed() ? f.withFlip(by.get(f.id()).chance()) : f);
+            marked.add(
+                    by.containsKey(f.id()) && !f.failed()
+                            ? f.withFlip(by.get(f.id()).chance())
+                            : f);
         }
-        return new Findings(marked,
-                findings.waiverNotes());
+        return new Findings(marked, findings.waiverNotes());
     }
 
     private Certainty certainty() {

@@ -28,7 +28,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** Works out how sure the findings of cases are. Learns as it goes, so one is kept for many cases; safe to share between threads. */
+/**
+ * Works out how sure the findings of cases are. Learns as it goes, so one is kept for many cases; safe to share between
+ * threads.
+ */
 public final class Doubts {
     /** Chances below this are not told. */
     private static final double LEAST = 1e-6;
@@ -46,22 +49,33 @@ public final class Doubts {
     /** As the options say; at least by first-order propagation. */
     public Doubt of(Case c, CheckOptions options) {
         Stage reached = options.stage().orElse(c.stage());
-        return of(c, Measures.of(c, options.date(), Workbook.none(), parts(reached)).facts(), options);
+        return of(
+                c,
+                Measures.of(c, options.date(), Workbook.none(), parts(reached)).facts(),
+                options);
     }
 
     /** The same where the facts of the case are already known. */
     Doubt of(Case c, List<CaseFact> facts, CheckOptions options) {
         Stage reached = options.stage().orElse(c.stage());
         Doubting how = options.doubting();
-        return doubt(facts, reached, !how.simulates() ? Optional.empty()
-                : Optional.of(Simulation.of(c, outcomes(c, options.date(), reached), how.draws(), how.seed())));
+        return doubt(
+                facts,
+                reached,
+                !how.simulates()
+                        ? Optional.empty()
+                        : Optional.of(Simulation.of(c, outcomes(c, options.date(), reached), how.draws(), how.seed())));
     }
 
-    /** Every variant of the case is measured and judged anew, its forces near those of the case; the order is that of the catalogue. */
+    /**
+     * Every variant of the case is measured and judged anew, its forces near those of the case; the order is that of
+     * the catalogue.
+     */
     public Outcomes outcomes(Case base, Optional<LocalDate> day, Stage reached) {
         Parts near = parts(reached).near(base);
         return variant -> {
-            Ending[] endings = judge.endings(Measures.of(variant, day, Workbook.none(), near).facts(), reached);
+            Ending[] endings = judge.endings(
+                    Measures.of(variant, day, Workbook.none(), near).facts(), reached);
             int[] numbers = new int[endings.length];
             for (int i = 0; i < numbers.length; i++) {
                 numbers[i] = endings[i] == null ? -1 : endings[i].ordinal();
@@ -83,14 +97,23 @@ public final class Doubts {
         List<String> ids = judge.criteria();
         for (int i = 0; i < ids.size(); i++) {
             if (reached.hasReached(rulebase.catalogue().criterion(ids.get(i)).stage())) {
-                Doubt.Flip flip = new Doubt.Flip(ids.get(i), analytic.of(ids.get(i)),
-                        drawn.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(drawn.get().flips()[i]));
+                Doubt.Flip flip = new Doubt.Flip(
+                        ids.get(i),
+                        analytic.of(ids.get(i)),
+                        drawn.isEmpty()
+                                ? OptionalDouble.empty()
+                                : OptionalDouble.of(drawn.get().flips()[i]));
                 flips.add(flip);
                 expected += flip.chance();
             }
         }
-        return new Doubt(flips, expected, compared, Repeat.ranking(analytic),
-                drawn.map(s -> new Certainty.Drawn(s.draws(), s.seed(), s.pointers().size())));
+        return new Doubt(
+                flips,
+                expected,
+                compared,
+                Repeat.ranking(analytic),
+                drawn.map(s ->
+                        new Certainty.Drawn(s.draws(), s.seed(), s.pointers().size())));
     }
 
     /** A value near enough to a threshold to matter, and what it would be just beyond. */
@@ -100,7 +123,10 @@ public final class Doubts {
         }
     }
 
-    /** All values of all criteria beside the thresholds that they are held against, where an error could carry them across. */
+    /**
+     * All values of all criteria beside the thresholds that they are held against, where an error could carry them
+     * across.
+     */
     public List<Compared> compared(List<CaseFact> facts, Stage reached) {
         QuickJudge.Around around = judge.around(facts);
         Ending[] now = around.endings(reached);
@@ -115,12 +141,15 @@ public final class Doubts {
         for (Near n : near) {
             Ending then = around.ending(n.criterion(), n.place(), n.need(), n.beyond());
             if (then == null && !askedAll) {
-                // each rule looks at one fact: asked of all at once, the engine tells of each, and what it tells is kept
+                // each rule looks at one fact: asked of all at once, the engine tells of each, and what it tells is
+                // kept
                 judge.endings(near.stream().map(Near::factBeyond).toList(), reached);
                 askedAll = true;
                 then = around.ending(n.criterion(), n.place(), n.need(), n.beyond());
             }
-            compared.add(n.compared().deciding((then != null ? then : around.asked(n.criterion(), n.fact(), n.factBeyond(), reached)) != now[n.criterion()]));
+            compared.add(n.compared()
+                    .deciding((then != null ? then : around.asked(n.criterion(), n.fact(), n.factBeyond(), reached))
+                            != now[n.criterion()]));
         }
         return List.copyOf(compared);
     }
@@ -132,16 +161,32 @@ public final class Doubts {
         for (int place = 0; place < facts.size(); place++) {
             for (Term t : terms) {
                 Limit limit = rulebase.limits().of(t.limit());
-                if (around.value(criterion, place, t.need()) instanceof Measured m && m.known() && Compared.flipWithModels(m, limit) > LEAST) {
+                if (around.value(criterion, place, t.need()) instanceof Measured m
+                        && m.known()
+                        && Compared.flipWithModels(m, limit) > LEAST) {
                     CaseFact fact = facts.get(place);
-                    near.add(new Near(criterion, place, fact, t.need(), across(t, m, limit), new Compared(id,
-                            fact.place().pointer() + ' ' + fact.place().words(), t.need().component(), m, limit, false)));
+                    near.add(new Near(
+                            criterion,
+                            place,
+                            fact,
+                            t.need(),
+                            across(t, m, limit),
+                            new Compared(
+                                    id,
+                                    fact.place().pointer() + ' ' + fact.place().words(),
+                                    t.need().component(),
+                                    m,
+                                    limit,
+                                    false)));
                 }
             }
         }
     }
 
-    /** The first condition of a criterion on each of its components and each threshold that the component is held against. */
+    /**
+     * The first condition of a criterion on each of its components and each threshold that the component is held
+     * against.
+     */
     private List<Term> compares(String criterion) {
         Map<List<Object>, Term> first = new LinkedHashMap<>();
         for (Term t : rulebase.terms(criterion)) {
@@ -156,7 +201,9 @@ public final class Doubts {
     private static Measured across(Term t, Measured m, Limit limit) {
         double step = 1e-6 * Math.max(1, Math.abs(limit.value()));
         // a value at the limit counts to one side of it or the other: whichever it is, the step leads away from there
-        boolean over = limit.inclusive() == lower(t) ? m.value() >= limit.value() - Measured.ROUNDING : m.value() > limit.value() + Measured.ROUNDING;
+        boolean over = limit.inclusive() == lower(t)
+                ? m.value() >= limit.value() - Measured.ROUNDING
+                : m.value() > limit.value() + Measured.ROUNDING;
         return m.plus(limit.value() - m.value() + (over ? -step : step));
     }
 

@@ -15,45 +15,83 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Audits many cases. */
-@Command(name = "audit", mixinStandardHelpOptions = true, sortOptions = false,
-        description = "Judge many cases and tell what they show together: which criteria fail, where, how often, and what waits for data.")
+@Command(
+        name = "audit",
+        mixinStandardHelpOptions = true,
+        sortOptions = false,
+        description =
+                "Judge many cases and tell what they show together: which criteria fail, where, how often, and what waits for data.")
 final class AuditCommand implements Callable<Integer> {
     private final Console console;
 
-    @Parameters(arity = "1..*", paramLabel = "PATH", description = "Folders, case files, files of one case a line (.ndjson), tables (.csv, .xlsx) and archives (.zip).")
+    @Parameters(
+            arity = "1..*",
+            paramLabel = "PATH",
+            description =
+                    "Folders, case files, files of one case a line (.ndjson), tables (.csv, .xlsx) and archives (.zip).")
     private List<Path> paths;
 
-    @Option(names = "--format", paramLabel = "FORM", defaultValue = "text", description = "${COMPLETION-CANDIDATES} (default ${DEFAULT-VALUE}).")
+    @Option(
+            names = "--format",
+            paramLabel = "FORM",
+            defaultValue = "text",
+            description = "${COMPLETION-CANDIDATES} (default ${DEFAULT-VALUE}).")
     private AuditForm form;
 
-    @Option(names = {"-o", "--output"}, paramLabel = "FILE", description = "Write to this file, over what is there; else to standard output.")
+    @Option(
+            names = {"-o", "--output"},
+            paramLabel = "FILE",
+            description = "Write to this file, over what is there; else to standard output.")
     private Path output;
 
-    @Option(names = "--resume", description = "Keep a journal beside the output while it runs, and go on from there when an earlier run was cut off.")
+    @Option(
+            names = "--resume",
+            description =
+                    "Keep a journal beside the output while it runs, and go on from there when an earlier run was cut off.")
     private boolean resume;
 
-    @Option(names = "--cases", paramLabel = "N", defaultValue = "200", description = "How many cases the report tells one by one, those first that need a look (default ${DEFAULT-VALUE}).")
+    @Option(
+            names = "--cases",
+            paramLabel = "N",
+            defaultValue = "200",
+            description =
+                    "How many cases the report tells one by one, those first that need a look (default ${DEFAULT-VALUE}).")
     private int looks;
 
-    @Option(names = "--pages", paramLabel = "DIR", description = "Also write the full report of each of these cases into this folder; the HTML report links to them.")
+    @Option(
+            names = "--pages",
+            paramLabel = "DIR",
+            description =
+                    "Also write the full report of each of these cases into this folder; the HTML report links to them.")
     private Path pages;
 
-    @Option(names = "--truth", paramLabel = "FILE", description = "What was planted in invented cases: tells how well each criterion finds it.")
+    @Option(
+            names = "--truth",
+            paramLabel = "FILE",
+            description = "What was planted in invented cases: tells how well each criterion finds it.")
     private Path truth;
 
-    @Option(names = "--verdicts", paramLabel = "FILE", description = "A reviewer's own verdicts (CSV or XLSX with case, verdict and perhaps criterion): tells how far they agree.")
+    @Option(
+            names = "--verdicts",
+            paramLabel = "FILE",
+            description =
+                    "A reviewer's own verdicts (CSV or XLSX with case, verdict and perhaps criterion): tells how far they agree.")
     private Path verdicts;
 
-    @Option(names = "--fail-on", paramLabel = "WEIGHT", defaultValue = "warn",
-            description = "From which findings on to exit with 4: ${COMPLETION-CANDIDATES} (default ${DEFAULT-VALUE}). Waived findings do not count.")
+    @Option(
+            names = "--fail-on",
+            paramLabel = "WEIGHT",
+            defaultValue = "warn",
+            description =
+                    "From which findings on to exit with 4: ${COMPLETION-CANDIDATES} (default ${DEFAULT-VALUE}). Waived findings do not count.")
     private CheckCommand.FailOn failOn;
 
     @Mixin
@@ -72,29 +110,43 @@ final class AuditCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         if (output == null && (resume || form.binary())) {
-            throw new Main.Stop(ExitCode.USAGE, (resume ? "--resume" : "--format " + form) + " needs an output file: -o FILE.");
+            throw new Main.Stop(
+                    ExitCode.USAGE, (resume ? "--resume" : "--format " + form) + " needs an output file: -o FILE.");
         }
         Checker checker = new Checker(rules.load());
         Sources sources = source.sources(paths);
-        AuditExtras extras = AuditExtras.read(truth, verdicts, checker.rulebase().catalogue());
+        AuditExtras extras =
+                AuditExtras.read(truth, verdicts, checker.rulebase().catalogue());
         Tally tally = new Tally(checker.rulebase().catalogue(), looks);
-        Optional<Path> journal = resume ? Optional.of(output.resolveSibling(output.getFileName() + ".journal")) : Optional.empty();
-        Heading heading = new Heading(Version.ofProgram(), RulebaseUsed.of(checker.rulebase()), checking.day(), checking.stage(), checking.forces(),
-                paths.stream().map(Path::toString).toList(), sources.passedOver());
+        Optional<Path> journal =
+                resume ? Optional.of(output.resolveSibling(output.getFileName() + ".journal")) : Optional.empty();
+        Heading heading = new Heading(
+                Version.ofProgram(),
+                RulebaseUsed.of(checker.rulebase()),
+                checking.day(),
+                checking.stage(),
+                checking.forces(),
+                paths.stream().map(Path::toString).toList(),
+                sources.passedOver());
         Summary summary;
-        try (AuditOutput to = new AuditOutput(console, form, output); Progress bar = source.progress(console, "Auditing", sources.size())) {
+        try (AuditOutput to = new AuditOutput(console, form, output);
+                Progress bar = source.progress(console, "Auditing", sources.size())) {
             List<RowSink> sinks = new ArrayList<>(to.sinks(checker, heading));
-            new Audit(checker, source.settings(checking.options(), journal)).run(sources, done -> {
-                tally.add(done);
-                extras.add(done);
-                try {
-                    for (RowSink s : sinks) {
-                        s.row(done.row());
-                    }
-                } catch (IOException e) {
-                    throw new UncheckedIOException(e);
-                }
-            }, bar);
+            new Audit(checker, source.settings(checking.options(), journal))
+                    .run(
+                            sources,
+                            done -> {
+                                tally.add(done);
+                                extras.add(done);
+                                try {
+                                    for (RowSink s : sinks) {
+                                        s.row(done.row());
+                                    }
+                                } catch (IOException e) {
+                                    throw new UncheckedIOException(e);
+                                }
+                            },
+                            bar);
             summary = tally.summary();
             for (RowSink s : sinks) {
                 s.end(heading, summary);
@@ -129,8 +181,10 @@ final class AuditCommand implements Callable<Integer> {
         if (s.judged() > 0) {
             return false;
         }
-        console.err().println("No case was found in " + paths.stream().map(Path::toString).collect(Collectors.joining(", "))
-                + "; an audit looks for .json, .yaml, .yml, .ndjson, .csv, .xlsx and .zip.");
+        console.err()
+                .println("No case was found in "
+                        + paths.stream().map(Path::toString).collect(Collectors.joining(", "))
+                        + "; an audit looks for .json, .yaml, .yml, .ndjson, .csv, .xlsx and .zip.");
         return true;
     }
 }

@@ -26,8 +26,11 @@ final class AuditExtras {
 
     static AuditExtras read(Path truth, Path verdicts, Catalogue catalogue) throws IOException {
         try {
-            return new AuditExtras(truth == null ? Optional.empty() : Optional.of(Detection.read(truth, catalogue)),
-                    verdicts == null ? Optional.empty() : Optional.of(new Agreement(Reviewer.read(verdicts, catalogue), catalogue)));
+            return new AuditExtras(
+                    truth == null ? Optional.empty() : Optional.of(Detection.read(truth, catalogue)),
+                    verdicts == null
+                            ? Optional.empty()
+                            : Optional.of(new Agreement(Reviewer.read(verdicts, catalogue), catalogue)));
         } catch (NoSuchFileException e) {
             throw new Main.Stop(ExitCode.USAGE, e.getMessage() + ": there is no such file");
         } catch (TableException e) {
@@ -49,7 +52,8 @@ final class AuditExtras {
     }
 
     String text() {
-        return agreement().map(AgreementText::of).orElse("") + findings().map(DetectionText::of).orElse("");
+        return agreement().map(AgreementText::of).orElse("")
+                + findings().map(DetectionText::of).orElse("");
     }
 
     void json(ObjectNode root) {

@@ -2,7 +2,13 @@ package dev.fairlead.cli;
 
 /** Forms in which an audit is written. */
 enum AuditForm {
-    text, json, ndjson, csv, xlsx, parquet, html;
+    text,
+    json,
+    ndjson,
+    csv,
+    xlsx,
+    parquet,
+    html;
 
     /** True for what is no text, and is not sent to a terminal. */
     boolean binary() {

@@ -38,17 +38,19 @@ final class AuditOutput implements AutoCloseable {
         this.form = form;
         this.file = file;
         this.part = file == null ? null : file.resolveSibling(file.getFileName() + ".part");
-        this.out = file == null ? new FilterOutputStream(console.out()) {
-            @Override
-            public void write(byte[] b, int from, int n) {
-                console.out().write(b, from, n);
-            }
+        this.out = file == null
+                ? new FilterOutputStream(console.out()) {
+                    @Override
+                    public void write(byte[] b, int from, int n) {
+                        console.out().write(b, from, n);
+                    }
 
-            @Override
-            public void close() {
-                console.out().flush();
-            }
-        } : Files.newOutputStream(part);
+                    @Override
+                    public void close() {
+                        console.out().flush();
+                    }
+                }
+                : Files.newOutputStream(part);
     }
 
     /** What takes rows one by one, for forms that have them. */
@@ -64,8 +66,13 @@ final class AuditOutput implements AutoCloseable {
         return sink == null ? List.of() : List.of(sink);
     }
 
-    /** Writes the summary, for forms that are one, and gives the file its name; {@code pages} is the link to the folder of reports of single cases. */
-    void summary(Checker checker, CheckOptions options, Heading heading, Summary summary, AuditExtras extras, String pages) throws IOException {
+    /**
+     * Writes the summary, for forms that are one, and gives the file its name; {@code pages} is the link to the folder
+     * of reports of single cases.
+     */
+    void summary(
+            Checker checker, CheckOptions options, Heading heading, Summary summary, AuditExtras extras, String pages)
+            throws IOException {
         switch (form) {
             case text -> out.write((SummaryText.of(heading, summary) + extras.text()).getBytes(StandardCharsets.UTF_8));
             case json -> {
@@ -73,8 +80,10 @@ final class AuditOutput implements AutoCloseable {
                 extras.json(tree);
                 out.write(SummaryJson.text(tree).getBytes(StandardCharsets.UTF_8));
             }
-            case html -> out.write(AuditPage.of(checker, options, heading, summary, extras.agreement(), extras.findings(), pages).getBytes(StandardCharsets.UTF_8));
-            default -> { }
+            case html ->
+                out.write(AuditPage.of(checker, options, heading, summary, extras.agreement(), extras.findings(), pages)
+                        .getBytes(StandardCharsets.UTF_8));
+            default -> {}
         }
         whole = true;
     }

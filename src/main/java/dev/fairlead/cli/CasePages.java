@@ -18,19 +18,25 @@ final class CasePages {
     private CasePages() {}
 
     /** Writes one page a case, named by its pseudonym, and returns the link from the audit's page to the folder. */
-    static String write(Path folder, Path page, Summary summary, Checker checker, CheckOptions options) throws IOException {
+    static String write(Path folder, Path page, Summary summary, Checker checker, CheckOptions options)
+            throws IOException {
         Files.createDirectories(folder);
-        CheckOptions full = new CheckOptions(options.date(), options.stage(), true, Doubting.FIRST_ORDER, options.forces());
+        CheckOptions full =
+                new CheckOptions(options.date(), options.stage(), true, Doubting.FIRST_ORDER, options.forces());
         for (Look l : summary.looks()) {
             try {
                 Reading reading = l.item().read(l.item().text());
-                Checked checked = checker.check(reading.value().orElseThrow(), l.row().hash(), reading.problems(), full);
+                Checked checked =
+                        checker.check(reading.value().orElseThrow(), l.row().hash(), reading.problems(), full);
                 Files.writeString(folder.resolve(l.row().id() + ".html"), ReportHtml.of(checked));
             } catch (TableException e) {
                 throw new IllegalStateException("it was read once", e);
             }
         }
         Path from = page == null ? Path.of("") : page.toAbsolutePath().getParent();
-        return from.toAbsolutePath().relativize(folder.toAbsolutePath()).toString().replace('\\', '/');
+        return from.toAbsolutePath()
+                .relativize(folder.toAbsolutePath())
+                .toString()
+                .replace('\\', '/');
     }
 }

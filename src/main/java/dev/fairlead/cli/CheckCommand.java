@@ -20,50 +20,85 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Checks cases and prints what was found. */
-@Command(name = "check", mixinStandardHelpOptions = true, sortOptions = false,
+@Command(
+        name = "check",
+        mixinStandardHelpOptions = true,
+        sortOptions = false,
         description = "Check cases: warnings first, then what is missing, then what passes.")
 final class CheckCommand implements Callable<Integer> {
     /** More draws than that sharpen nothing that errors of measurement have not blurred. */
     private static final int MOST_DRAWS = 1_000_000;
 
     /** Forms of output. */
-    enum Form { text, json, html, pdf }
+    enum Form {
+        text,
+        json,
+        html,
+        pdf
+    }
 
     /** From which weight on findings count as failure. */
-    enum FailOn { warn, stop, never }
+    enum FailOn {
+        warn,
+        stop,
+        never
+    }
 
     private final Console console;
 
     @Parameters(arity = "1..*", paramLabel = "CASE", description = "Case files, JSON or YAML; - for standard input.")
     private List<String> cases;
 
-    @Option(names = "--format", paramLabel = "FORM", description = "${COMPLETION-CANDIDATES} (default ${DEFAULT-VALUE}).")
+    @Option(
+            names = "--format",
+            paramLabel = "FORM",
+            description = "${COMPLETION-CANDIDATES} (default ${DEFAULT-VALUE}).")
     private Form form = Form.text;
 
-    @Option(names = {"-o", "--output"}, paramLabel = "FILE", description = {"Write to this file, - for standard output (the default; PDF needs a file or -).",
-            "Several cases as html or pdf become one file with a list of contents; where FILE is a folder, or ends with a slash, each case becomes a file there, named by its id."})
+    @Option(
+            names = {"-o", "--output"},
+            paramLabel = "FILE",
+            description = {
+                "Write to this file, - for standard output (the default; PDF needs a file or -).",
+                "Several cases as html or pdf become one file with a list of contents; where FILE is a folder, or ends with a slash, each case becomes a file there, named by its id."
+            })
     private String output;
 
-    @Option(names = "--fail-on", paramLabel = "WEIGHT",
-            description = "From which findings on to exit with 4: ${COMPLETION-CANDIDATES} (default ${DEFAULT-VALUE}). Waived findings do not count.")
+    @Option(
+            names = "--fail-on",
+            paramLabel = "WEIGHT",
+            description =
+                    "From which findings on to exit with 4: ${COMPLETION-CANDIDATES} (default ${DEFAULT-VALUE}). Waived findings do not count.")
     private FailOn failOn = FailOn.warn;
 
-    @Option(names = "--stage", paramLabel = "STAGE", converter = StageWord.class, completionCandidates = StageWord.class,
+    @Option(
+            names = "--stage",
+            paramLabel = "STAGE",
+            converter = StageWord.class,
+            completionCandidates = StageWord.class,
             description = "Judge as if the case stood at this stage: ${COMPLETION-CANDIDATES}.")
     private Stage stage;
 
-    @Option(names = "--date", paramLabel = "DAY", description = "The day for which to judge, such as 2026-10-01; else the day that the case names.")
+    @Option(
+            names = "--date",
+            paramLabel = "DAY",
+            description = "The day for which to judge, such as 2026-10-01; else the day that the case names.")
     private LocalDate date;
 
     @Option(names = "--all", description = "Also list what does not apply, and why.")
     private boolean all;
 
-    @Option(names = "--draws", paramLabel = "N",
-            description = "Also draw N random sets of measurement errors and measure and judge the case anew with each (2000 is plenty); 0 propagates"
-                    + " errors to first order alone (default ${DEFAULT-VALUE}).")
+    @Option(
+            names = "--draws",
+            paramLabel = "N",
+            description =
+                    "Also draw N random sets of measurement errors and measure and judge the case anew with each (2000 is plenty); 0 propagates"
+                            + " errors to first order alone (default ${DEFAULT-VALUE}).")
     private int draws;
 
-    @Option(names = "--seed", paramLabel = "S",
+    @Option(
+            names = "--seed",
+            paramLabel = "S",
             description = "Seed of the draws; the same seed gives the same report (default ${DEFAULT-VALUE}).")
     private long seed = Simulation.USUAL_SEED;
 
@@ -85,7 +120,8 @@ final class CheckCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         Output target = new Output(console, form, Optional.ofNullable(output), all);
         Checker checker = new Checker(Background.start("loading", rules::load));
-        CheckOptions options = new CheckOptions(Optional.ofNullable(date), Optional.ofNullable(stage), form != Form.text, doubting());
+        CheckOptions options =
+                new CheckOptions(Optional.ofNullable(date), Optional.ofNullable(stage), form != Form.text, doubting());
         int code = ExitCode.CLEAN;
         for (String name : cases) {
             Named named = Named.read(name);
@@ -97,7 +133,8 @@ final class CheckCommand implements Callable<Integer> {
             }
             // plain text does not show the hash, and to make the first one takes some part of a short check
             String hash = form == Form.text ? "" : named.hash();
-            Checked checked = checker.check(named.reading().value().get(), hash, named.reading().problems(), options);
+            Checked checked = checker.check(
+                    named.reading().value().get(), hash, named.reading().problems(), options);
             target.add(checked);
             code = worse(code, codeOf(checked));
         }
@@ -117,11 +154,12 @@ final class CheckCommand implements Callable<Integer> {
             return ExitCode.OWN_ERROR;
         }
         for (Finding f : checked.report().findings().all()) {
-            boolean fails = f.open() && switch (failOn) {
-                case warn -> true;
-                case stop -> f.weight() == Weight.STOP;
-                case never -> false;
-            };
+            boolean fails = f.open()
+                    && switch (failOn) {
+                        case warn -> true;
+                        case stop -> f.weight() == Weight.STOP;
+                        case never -> false;
+                    };
             if (fails) {
                 return ExitCode.FINDINGS;
             }
@@ -129,7 +167,10 @@ final class CheckCommand implements Callable<Integer> {
         return ExitCode.CLEAN;
     }
 
-    /** Our own error outweighs an unreadable case, and that outweighs findings: the caller must not take a part for the whole. */
+    /**
+     * Our own error outweighs an unreadable case, and that outweighs findings: the caller must not take a part for the
+     * whole.
+     */
     private static int worse(int a, int b) {
         List<Integer> rising = List.of(ExitCode.CLEAN, ExitCode.FINDINGS, ExitCode.UNREADABLE, ExitCode.OWN_ERROR);
         return rising.get(Math.max(rising.indexOf(a), rising.indexOf(b)));

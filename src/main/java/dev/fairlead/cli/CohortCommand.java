@@ -15,20 +15,35 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
 /** Invents cases with planted faults. */
-@Command(name = "cohort", mixinStandardHelpOptions = true, sortOptions = false,
-        description = "Invent plausible cases with planted faults, and write the truth beside them: for trying out, teaching and tests.",
-        footer = {"", "No case is a child's. One case in seven lacks facts; in the others each fault is", "planted at a stated rate. The same number and seed give the same bytes."})
+@Command(
+        name = "cohort",
+        mixinStandardHelpOptions = true,
+        sortOptions = false,
+        description =
+                "Invent plausible cases with planted faults, and write the truth beside them: for trying out, teaching and tests.",
+        footer = {
+            "",
+            "No case is a child's. One case in seven lacks facts; in the others each fault is",
+            "planted at a stated rate. The same number and seed give the same bytes."
+        })
 final class CohortCommand implements Callable<Integer> {
     private final Console console;
 
     @Option(names = "--n", paramLabel = "N", required = true, description = "How many cases.")
     private long n;
 
-    @Option(names = "--seed", paramLabel = "S", defaultValue = "1", description = "Which cases: another seed gives others (default ${DEFAULT-VALUE}).")
+    @Option(
+            names = "--seed",
+            paramLabel = "S",
+            defaultValue = "1",
+            description = "Which cases: another seed gives others (default ${DEFAULT-VALUE}).")
     private long seed;
 
-    @Option(names = {"-o", "--output"}, paramLabel = "FILE|DIR",
-            description = "A file that ends in .ndjson (truth in FILE.truth.ndjson), or a folder of one file a case (truth in truth.ndjson); else lines on standard output, without the truth.")
+    @Option(
+            names = {"-o", "--output"},
+            paramLabel = "FILE|DIR",
+            description =
+                    "A file that ends in .ndjson (truth in FILE.truth.ndjson), or a folder of one file a case (truth in truth.ndjson); else lines on standard output, without the truth.")
     private Path output;
 
     @Option(names = "--progress", description = "Show how far it is, also where there is no terminal.")
@@ -46,7 +61,8 @@ final class CohortCommand implements Callable<Integer> {
         try (Progress bar = Progress.of(console, progress, "Inventing", " cases", 1, n)) {
             write(bar);
         } catch (FileAlreadyExistsException e) {
-            throw new Main.Stop(ExitCode.USAGE, e.getMessage() + " exists already; name another file, or move it away first.");
+            throw new Main.Stop(
+                    ExitCode.USAGE, e.getMessage() + " exists already; name another file, or move it away first.");
         }
         return ExitCode.CLEAN;
     }
@@ -58,17 +74,22 @@ final class CohortCommand implements Callable<Integer> {
             out.flush();
         } else if (output.toString().endsWith(".ndjson") || output.toString().endsWith(".jsonl")) {
             Path truth = CohortFiles.truthBeside(output);
-            try (Writer cases = fresh(output); Writer beside = fresh(truth)) {
+            try (Writer cases = fresh(output);
+                    Writer beside = fresh(truth)) {
                 CohortFiles.lines(n, seed, cases, beside, bar);
             }
-            console.err().println("Wrote " + n + " invented cases to " + output + ", what was planted to " + truth + ".");
+            console.err()
+                    .println("Wrote " + n + " invented cases to " + output + ", what was planted to " + truth + ".");
         } else {
             CohortFiles.folder(n, seed, output, bar);
-            console.err().println("Wrote " + n + " invented cases to " + output + ", what was planted to " + output.resolve(CohortFiles.TRUTH) + ".");
+            console.err()
+                    .println("Wrote " + n + " invented cases to " + output + ", what was planted to "
+                            + output.resolve(CohortFiles.TRUTH) + ".");
         }
     }
 
     private static Writer fresh(Path file) throws IOException {
-        return Files.newBufferedWriter(file, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
+        return Files.newBufferedWriter(
+                file, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
     }
 }

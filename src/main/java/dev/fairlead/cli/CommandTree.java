@@ -8,10 +8,21 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
 
 /** The command line with all commands and options. */
-@Command(name = "fairlead", mixinStandardHelpOptions = true, versionProvider = CommandTree.Versions.class, sortOptions = false,
-        description = "Checks a plan that advances crowded lower incisors with a utility arch, from first records to holding.",
-        footer = {"", "Exit codes: 0 nothing at or above --fail-on; 1 an error of the program;", "2 wrong usage; 3 a case that cannot be read; 4 findings at or above --fail-on.", "",
-                "It supports the judgement of a licensed clinician and does not replace it;", "local rules come first."})
+@Command(
+        name = "fairlead",
+        mixinStandardHelpOptions = true,
+        versionProvider = CommandTree.Versions.class,
+        sortOptions = false,
+        description =
+                "Checks a plan that advances crowded lower incisors with a utility arch, from first records to holding.",
+        footer = {
+            "",
+            "Exit codes: 0 nothing at or above --fail-on; 1 an error of the program;",
+            "2 wrong usage; 3 a case that cannot be read; 4 findings at or above --fail-on.",
+            "",
+            "It supports the judgement of a licensed clinician and does not replace it;",
+            "local rules come first."
+        })
 final class CommandTree {
     /** Tells the version of the program. */
     static final class Versions implements IVersionProvider {
@@ -29,8 +40,8 @@ final class CommandTree {
     }
 
     /** All commands, in the order of the help. */
-    private static final List<String> COMMANDS =
-            List.of("check", "work", "whatif", "wire", "sheet", "criteria", "start", "serve", "audit", "compare", "cohort");
+    private static final List<String> COMMANDS = List.of(
+            "check", "work", "whatif", "wire", "sheet", "criteria", "start", "serve", "audit", "compare", "cohort");
 
     /** Each command is made only when it is needed, for that takes longer than most of them run. */
     private static Object command(String name, Console console) {

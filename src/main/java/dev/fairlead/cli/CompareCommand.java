@@ -26,32 +26,62 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Tells what a change of rules would do. */
-@Command(name = "compare", mixinStandardHelpOptions = true, sortOptions = false,
-        customSynopsis = {"fairlead compare [OPTIONS] RULES_A RULES_B PATH...", "   or  fairlead compare --threshold ID=VALUE [OPTIONS] PATH...",
-            "   or  fairlead compare --sweep ID[=FROM:TO[:STEPS]] [OPTIONS] PATH..."},
-        description = "Tell what other rules or thresholds would do to known cases before they are adopted: warnings gained and lost, with examples.")
+@Command(
+        name = "compare",
+        mixinStandardHelpOptions = true,
+        sortOptions = false,
+        customSynopsis = {
+            "fairlead compare [OPTIONS] RULES_A RULES_B PATH...",
+            "   or  fairlead compare --threshold ID=VALUE [OPTIONS] PATH...",
+            "   or  fairlead compare --sweep ID[=FROM:TO[:STEPS]] [OPTIONS] PATH..."
+        },
+        description =
+                "Tell what other rules or thresholds would do to known cases before they are adopted: warnings gained and lost, with examples.")
 final class CompareCommand implements Callable<Integer> {
     /** The word for the rulebase that comes with the program. */
     private static final String BUILT_IN = "built-in";
 
     /** Forms of output. */
-    enum Form { text, json, html }
+    enum Form {
+        text,
+        json,
+        html
+    }
 
     private final Console console;
 
-    @Parameters(arity = "1..*", paramLabel = "PATH", description = "Two rulebases (folders as for --rules, or the word built-in) and the cases; with --threshold or --sweep the cases alone.")
+    @Parameters(
+            arity = "1..*",
+            paramLabel = "PATH",
+            description =
+                    "Two rulebases (folders as for --rules, or the word built-in) and the cases; with --threshold or --sweep the cases alone.")
     private List<String> arguments;
 
-    @Option(names = "--threshold", paramLabel = "ID=VALUE", description = "Try another value of a threshold, in its unit, against what is in force; may be given again.")
+    @Option(
+            names = "--threshold",
+            paramLabel = "ID=VALUE",
+            description =
+                    "Try another value of a threshold, in its unit, against what is in force; may be given again.")
     private Map<String, Double> thresholds = new LinkedHashMap<>();
 
-    @Option(names = "--sweep", paramLabel = "ID[=FROM:TO[:STEPS]]", description = "Move a threshold over its allowed range, or from one value to another, and give the curve of warnings; may be given again.")
+    @Option(
+            names = "--sweep",
+            paramLabel = "ID[=FROM:TO[:STEPS]]",
+            description =
+                    "Move a threshold over its allowed range, or from one value to another, and give the curve of warnings; may be given again.")
     private List<String> sweeps = new ArrayList<>();
 
-    @Option(names = "--format", paramLabel = "FORM", defaultValue = "text", description = "${COMPLETION-CANDIDATES} (default ${DEFAULT-VALUE}).")
+    @Option(
+            names = "--format",
+            paramLabel = "FORM",
+            defaultValue = "text",
+            description = "${COMPLETION-CANDIDATES} (default ${DEFAULT-VALUE}).")
     private Form form;
 
-    @Option(names = {"-o", "--output"}, paramLabel = "FILE", description = "Write to this file, over what is there; else to standard output.")
+    @Option(
+            names = {"-o", "--output"},
+            paramLabel = "FILE",
+            description = "Write to this file, over what is there; else to standard output.")
     private Path output;
 
     @Mixin
@@ -71,14 +101,19 @@ final class CompareCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         boolean quick = !thresholds.isEmpty() || !sweeps.isEmpty();
         if (!quick && arguments.size() < 3) {
-            throw new Main.Stop(ExitCode.USAGE, "Two rulebases and at least one path of cases are needed, or --threshold or --sweep and a path.");
+            throw new Main.Stop(
+                    ExitCode.USAGE,
+                    "Two rulebases and at least one path of cases are needed, or --threshold or --sweep and a path.");
         }
         Rulebase first = quick ? rules.load() : rulebase(arguments.get(0));
         if (quick && arguments.contains("built-in") && !Files.exists(Path.of("built-in"))) {
-            throw new Main.Stop(ExitCode.USAGE, "With --threshold or --sweep the thresholds in force are what is compared with: name the cases alone,"
-                    + " without a rulebase such as built-in.\nOther rules are taken with --rules DIR.");
+            throw new Main.Stop(
+                    ExitCode.USAGE,
+                    "With --threshold or --sweep the thresholds in force are what is compared with: name the cases alone,"
+                            + " without a rulebase such as built-in.\nOther rules are taken with --rules DIR.");
         }
-        List<Path> paths = (quick ? arguments : arguments.subList(2, arguments.size())).stream().map(Path::of).toList();
+        List<Path> paths = (quick ? arguments : arguments.subList(2, arguments.size()))
+                .stream().map(Path::of).toList();
         Audit.Settings settings = source.settings(checking.options(), Optional.empty());
         List<Sweep> moving = new ArrayList<>();
         for (String s : sweeps) {
@@ -109,12 +144,20 @@ final class CompareCommand implements Callable<Integer> {
         return unread > 0 ? ExitCode.UNREADABLE : ExitCode.CLEAN;
     }
 
-    private void write(String a, String b, Optional<Comparison.Result> compared, List<Sweep.Result> curves) throws IOException {
+    private void write(String a, String b, Optional<Comparison.Result> compared, List<Sweep.Result> curves)
+            throws IOException {
         String text = switch (form) {
-            case text -> compared.map(r -> CompareText.of(a, b, r)).orElse("") + String.join("\n", curves.stream().map(CompareText::of).toList());
-            case html -> ComparePage.of(compared.isPresent() ? a : "Warnings over the range of a threshold", b, compared, curves);
+            case text ->
+                compared.map(r -> CompareText.of(a, b, r)).orElse("")
+                        + String.join("\n", curves.stream().map(CompareText::of).toList());
+            case html ->
+                ComparePage.of(
+                        compared.isPresent() ? a : "Warnings over the range of a threshold", b, compared, curves);
             case json -> {
-                ObjectNode root = compared.map(r -> CompareText.json(a, b, r)).orElseGet(() -> new com.fasterxml.jackson.databind.ObjectMapper().createObjectNode().put("format", SummaryJson.FORMAT));
+                ObjectNode root = compared.map(r -> CompareText.json(a, b, r))
+                        .orElseGet(() -> new com.fasterxml.jackson.databind.ObjectMapper()
+                                .createObjectNode()
+                                .put("format", SummaryJson.FORMAT));
                 curves.forEach(c -> root.withArray("sweeps").add(CompareText.json(c)));
                 yield SummaryJson.text(root);
             }
@@ -131,14 +174,21 @@ final class CompareCommand implements Callable<Integer> {
     }
 
     private String words(Rulebase first) {
-        return String.join(", ", thresholds.entrySet().stream().map(e -> e.getKey() + " = " + CompareText.number(e.getValue()) + " " + threshold(first, e.getKey()).unit().symbol()
-                + " instead of " + CompareText.number(threshold(first, e.getKey()).value())).toList());
+        return String.join(
+                ", ",
+                thresholds.entrySet().stream()
+                        .map(e -> e.getKey() + " = " + CompareText.number(e.getValue()) + " "
+                                + threshold(first, e.getKey()).unit().symbol() + " instead of "
+                                + CompareText.number(
+                                        threshold(first, e.getKey()).value()))
+                        .toList());
     }
 
     private static Threshold threshold(Rulebase rules, String name) {
         Threshold t = rules.catalogue().thresholds().get(name);
         if (t == null) {
-            throw new RulebaseException(List.of("no threshold is called " + name + "; `criteria ID` names those of a criterion"));
+            throw new RulebaseException(
+                    List.of("no threshold is called " + name + "; `criteria ID` names those of a criterion"));
         }
         return t;
     }
@@ -160,7 +210,9 @@ final class CompareCommand implements Callable<Integer> {
             }
         }
         if (!(from < to) || steps < 2 || steps > Sweep.MOST_STEPS) {
-            throw new Main.Stop(ExitCode.USAGE, "--sweep " + asked + ": FROM lies below TO, and there are 2 to " + Sweep.MOST_STEPS + " steps");
+            throw new Main.Stop(
+                    ExitCode.USAGE,
+                    "--sweep " + asked + ": FROM lies below TO, and there are 2 to " + Sweep.MOST_STEPS + " steps");
         }
         return new Sweep(rules, name, from, to, steps);
     }

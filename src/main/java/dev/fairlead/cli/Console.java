@@ -6,7 +6,9 @@ import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 
-/** The two streams of the process, UTF-8 whatever the machine's default: results on one, everything else on the other. */
+/**
+ * The two streams of the process, UTF-8 whatever the machine's default: results on one, everything else on the other.
+ */
 record Console(PrintStream out, PrintStream err) {
     static Console ofProcess() {
         return new Console(stream(FileDescriptor.out), stream(FileDescriptor.err));

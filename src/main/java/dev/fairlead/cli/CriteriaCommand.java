@@ -10,7 +10,11 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
 /** Lists the criteria of the rulebase, or explains one. */
-@Command(name = "criteria", mixinStandardHelpOptions = true, sortOptions = false, description = "List all criteria, or explain one.")
+@Command(
+        name = "criteria",
+        mixinStandardHelpOptions = true,
+        sortOptions = false,
+        description = "List all criteria, or explain one.")
 final class CriteriaCommand implements Callable<Integer> {
     private final Console console;
 
@@ -33,8 +37,12 @@ final class CriteriaCommand implements Callable<Integer> {
         }
         Criterion criterion = catalogue.criterion(id);
         if (criterion == null) {
-            String meant = Nearest.of(id, catalogue.criteria().stream().map(Criterion::id).toList()).map(n -> " Is " + n + " meant?").orElse("");
-            throw new Main.Stop(ExitCode.USAGE, "No criterion is called " + id + "." + meant + " `criteria` lists them all.");
+            String meant = Nearest.of(
+                            id, catalogue.criteria().stream().map(Criterion::id).toList())
+                    .map(n -> " Is " + n + " meant?")
+                    .orElse("");
+            throw new Main.Stop(
+                    ExitCode.USAGE, "No criterion is called " + id + "." + meant + " `criteria` lists them all.");
         }
         console.out().print(CriterionText.explain(criterion, catalogue));
         return ExitCode.CLEAN;

@@ -9,8 +9,8 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 
 /**
- * Where the program begins. A {@link PlainCall} goes straight to work: to build the command line with its options takes a good
- * part of the time of a check.
+ * Where the program begins. A {@link PlainCall} goes straight to work: to build the command line with its options takes
+ * a good part of the time of a check.
  */
 public final class Main {
     private Main() {}
@@ -28,7 +28,8 @@ public final class Main {
 
     public static void main(String[] args) {
         if (judges(args)) {
-            // while the rulebase loads here, the command line, the case and its measurements are worked on; who needs it waits for it
+            // while the rulebase loads here, the command line, the case and its measurements are worked on; who needs
+            // it waits for it
             Background.start("loading", () -> Rulebase.builtIn().prepared());
         }
         Console console = Console.ofProcess();
@@ -40,7 +41,11 @@ public final class Main {
             return false;
         }
         for (String a : args) {
-            if (a.startsWith("--rules") || a.equals("--help") || a.equals("-h") || a.equals("--version") || a.equals("-V")) {
+            if (a.startsWith("--rules")
+                    || a.equals("--help")
+                    || a.equals("-h")
+                    || a.equals("--version")
+                    || a.equals("-V")) {
                 return false;
             }
         }

@@ -12,8 +12,8 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.InvalidPathException;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -35,7 +35,10 @@ record Named(String name, Reading reading, byte[] bytes) {
             return new Named(shown, CaseReader.read(bytes, shown, Format.BY_NAME), bytes);
         } catch (NoSuchFileException e) {
             boolean pattern = name.indexOf('*') >= 0 || name.indexOf('?') >= 0;
-            return unreadable(name, pattern ? "a pattern that no file matches" : "no such file", "look at the name and the folder, " + Path.of("").toAbsolutePath());
+            return unreadable(
+                    name,
+                    pattern ? "a pattern that no file matches" : "no such file",
+                    "look at the name and the folder, " + Path.of("").toAbsolutePath());
         } catch (AccessDeniedException e) {
             return unreadable(name, "a file that you are not allowed to read", "look at its permissions");
         } catch (InvalidPathException e) {
@@ -44,11 +47,15 @@ record Named(String name, Reading reading, byte[] bytes) {
             if (Files.isDirectory(Path.of(name))) {
                 return unreadable(name, "a folder", "name the files in it, or use audit, which takes folders");
             }
-            return unreadable(name, "one that cannot be read (" + e.getMessage() + ")", "look at the name and the disk");
+            return unreadable(
+                    name, "one that cannot be read (" + e.getMessage() + ")", "look at the name and the disk");
         }
     }
 
-    /** What opens a file in the older way is there from the start; the newer way is loaded only to say better why it cannot be opened. */
+    /**
+     * What opens a file in the older way is there from the start; the newer way is loaded only to say better why it
+     * cannot be opened.
+     */
     private static InputStream open(String name) throws IOException {
         try {
             return new FileInputStream(name);

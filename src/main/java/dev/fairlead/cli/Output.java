@@ -34,7 +34,8 @@ final class Output {
         this.form = form;
         this.all = all;
         if (form == CheckCommand.Form.pdf && output.isEmpty()) {
-            throw new Main.Stop(ExitCode.USAGE, "PDF is not for a terminal: name a file with -o FILE, or - for standard output.");
+            throw new Main.Stop(
+                    ExitCode.USAGE, "PDF is not for a terminal: name a file with -o FILE, or - for standard output.");
         }
         this.file = output.isEmpty() || output.get().equals("-") ? Optional.empty() : Optional.of(path(output.get()));
         this.folder = file.isPresent() && (output.get().endsWith("/") || Files.isDirectory(file.get()));
@@ -49,7 +50,9 @@ final class Output {
     }
 
     void refused(Named named) {
-        refused.add(new Refused(named.name(), named.reading().errors().stream().map(Object::toString).toList()));
+        refused.add(new Refused(
+                named.name(),
+                named.reading().errors().stream().map(Object::toString).toList()));
     }
 
     /** Takes a case; what can be told at once goes out at once. */
@@ -59,8 +62,10 @@ final class Output {
         } else if (paged()) {
             kept.add(checked);
         } else {
-            String told = form == CheckCommand.Form.json ? ReportJson.text(checked.report(), all)
-                    : (text.isEmpty() && kept.isEmpty() ? "" : "\n" + "=".repeat(80) + "\n\n") + ReportText.of(checked.report(), all);
+            String told = form == CheckCommand.Form.json
+                    ? ReportJson.text(checked.report(), all)
+                    : (text.isEmpty() && kept.isEmpty() ? "" : "\n" + "=".repeat(80) + "\n\n")
+                            + ReportText.of(checked.report(), all);
             if (file.isPresent()) {
                 text.append(told);
             } else {
@@ -76,7 +81,10 @@ final class Output {
             return;
         }
         if (paged()) {
-            put(form == CheckCommand.Form.html ? bytes(ReportHtml.of(kept, refused, all)) : ReportPdf.of(kept, refused, all));
+            put(
+                    form == CheckCommand.Form.html
+                            ? bytes(ReportHtml.of(kept, refused, all))
+                            : ReportPdf.of(kept, refused, all));
         } else if (file.isPresent()) {
             put(bytes(text.toString()));
         }
@@ -99,7 +107,10 @@ final class Output {
         String ending = form == CheckCommand.Form.text ? "txt" : form.name();
         String name = checked.subject().id() + "." + ending;
         if (!taken.add(name)) {
-            throw new Main.Stop(ExitCode.USAGE, "Two cases are called " + checked.subject().id() + ": the second would overwrite the first in " + file.get());
+            throw new Main.Stop(
+                    ExitCode.USAGE,
+                    "Two cases are called " + checked.subject().id() + ": the second would overwrite the first in "
+                            + file.get());
         }
         return name;
     }

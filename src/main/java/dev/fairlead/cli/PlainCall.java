@@ -6,7 +6,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 
-/** The calls that are common and simple: {@code check CASE…} and {@code serve [--port N] [FOLDER]}. They go without the command line. */
+/**
+ * The calls that are common and simple: {@code check CASE…} and {@code serve [--port N] [FOLDER]}. They go without the
+ * command line.
+ */
 final class PlainCall {
     private PlainCall() {}
 

@@ -24,8 +24,14 @@ final class Progress implements LongConsumer, AutoCloseable {
             return new Progress(null);
         }
         PrintStream err = console.err();
-        return new Progress(new ProgressBarBuilder().setTaskName(what).setInitialMax(most).setUnit(unit, size).setStyle(ProgressBarStyle.ASCII)
-                .setUpdateIntervalMillis(MILLISECONDS).setConsumer(new ConsoleProgressBarConsumer(err, WIDTH)).build());
+        return new Progress(new ProgressBarBuilder()
+                .setTaskName(what)
+                .setInitialMax(most)
+                .setUnit(unit, size)
+                .setStyle(ProgressBarStyle.ASCII)
+                .setUpdateIntervalMillis(MILLISECONDS)
+                .setConsumer(new ConsoleProgressBarConsumer(err, WIDTH))
+                .build());
     }
 
     @Override

@@ -6,8 +6,11 @@ import picocli.CommandLine.Option;
 
 /** The option that takes another rulebase, or a site's changes to the one that comes with the program. */
 final class RulesOption {
-    @Option(names = "--rules", paramLabel = "DIR",
-            description = "A rulebase of your own, or an overlay that changes thresholds and texts of the built-in one.")
+    @Option(
+            names = "--rules",
+            paramLabel = "DIR",
+            description =
+                    "A rulebase of your own, or an overlay that changes thresholds and texts of the built-in one.")
     private Path folder;
 
     Rulebase load() {

@@ -19,7 +19,10 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Serves the local page until it is stopped. */
-@Command(name = "serve", mixinStandardHelpOptions = true, sortOptions = false,
+@Command(
+        name = "serve",
+        mixinStandardHelpOptions = true,
+        sortOptions = false,
         description = "Open the local page over a folder of cases; only this machine can reach it.")
 final class ServeCommand implements Callable<Integer> {
     private static final int USUAL_PORT = 8573;
@@ -28,13 +31,25 @@ final class ServeCommand implements Callable<Integer> {
 
     private final Console console;
 
-    @Parameters(arity = "0..1", paramLabel = "FOLDER", defaultValue = USUAL_FOLDER, description = "Folder of case files (default ${DEFAULT-VALUE}); made when it is not there.")
+    @Parameters(
+            arity = "0..1",
+            paramLabel = "FOLDER",
+            defaultValue = USUAL_FOLDER,
+            description = "Folder of case files (default ${DEFAULT-VALUE}); made when it is not there.")
     private Path folder;
 
-    @Option(names = "--port", paramLabel = "PORT", defaultValue = "" + USUAL_PORT, description = "Port on the loopback address (default ${DEFAULT-VALUE}); 0 takes a free one.")
+    @Option(
+            names = "--port",
+            paramLabel = "PORT",
+            defaultValue = "" + USUAL_PORT,
+            description = "Port on the loopback address (default ${DEFAULT-VALUE}); 0 takes a free one.")
     private int port;
 
-    @Option(names = "--once", hidden = true, description = "Ask for the first page oneself, and stop: so that the classes that a start needs can be noted.")
+    @Option(
+            names = "--once",
+            hidden = true,
+            description =
+                    "Ask for the first page oneself, and stop: so that the classes that a start needs can be noted.")
     private boolean once;
 
     @Mixin
@@ -87,7 +102,8 @@ final class ServeCommand implements Callable<Integer> {
     }
 
     private static boolean answers(WebServer server) throws IOException {
-        HttpURLConnection page = (HttpURLConnection) server.address().resolve("/cases").toURL().openConnection();
+        HttpURLConnection page =
+                (HttpURLConnection) server.address().resolve("/cases").toURL().openConnection();
         try (InputStream in = page.getInputStream()) {
             return page.getResponseCode() == HttpURLConnection.HTTP_OK && in.readAllBytes().length > 0;
         }
@@ -99,7 +115,10 @@ final class ServeCommand implements Callable<Integer> {
         } catch (RuntimeException e) {
             for (Throwable cause = e; cause != null; cause = cause.getCause()) {
                 if (cause instanceof java.net.BindException) {
-                    throw new Main.Stop(ExitCode.USAGE, "Port " + port + " is taken: something else listens there. Choose another with --port, or 0 for a free one.");
+                    throw new Main.Stop(
+                            ExitCode.USAGE,
+                            "Port " + port
+                                    + " is taken: something else listens there. Choose another with --port, or 0 for a free one.");
                 }
             }
             throw e;

@@ -19,21 +19,36 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Writes the bench sheet of a case. */
-@Command(name = "sheet", mixinStandardHelpOptions = true, sortOptions = false,
-        description = "Write the bench sheet of a case: the wire true to size, marks, folds, checklist; as PDF, or its drawings as SVG.")
+@Command(
+        name = "sheet",
+        mixinStandardHelpOptions = true,
+        sortOptions = false,
+        description =
+                "Write the bench sheet of a case: the wire true to size, marks, folds, checklist; as PDF, or its drawings as SVG.")
 final class SheetCommand implements Callable<Integer> {
     private final Console console;
 
     @Mixin
     private CaseOption subject;
 
-    @Option(names = {"-o", "--output"}, required = true, paramLabel = "FILE", description = "The sheet, FILE.pdf or FILE.svg; one that is there is replaced.")
+    @Option(
+            names = {"-o", "--output"},
+            required = true,
+            paramLabel = "FILE",
+            description = "The sheet, FILE.pdf or FILE.svg; one that is there is replaced.")
     private Path output;
 
-    @Option(names = "--paper", paramLabel = "SIZE", defaultValue = "A4", description = "${COMPLETION-CANDIDATES} (default ${DEFAULT-VALUE}).")
+    @Option(
+            names = "--paper",
+            paramLabel = "SIZE",
+            defaultValue = "A4",
+            description = "${COMPLETION-CANDIDATES} (default ${DEFAULT-VALUE}).")
     private Paper paper;
 
-    @Option(names = "--date", paramLabel = "DAY", description = "The day that the sheet bears, such as 2026-10-01; else the day that the case names.")
+    @Option(
+            names = "--date",
+            paramLabel = "DAY",
+            description = "The day that the sheet bears, such as 2026-10-01; else the day that the case names.")
     private LocalDate date;
 
     @Mixin
@@ -45,13 +60,18 @@ final class SheetCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        String ending = output.getFileName() == null ? "" : output.getFileName().toString().toLowerCase(Locale.ROOT).replaceFirst(".*(\\.[a-z]+)$", "$1");
+        String ending = output.getFileName() == null
+                ? ""
+                : output.getFileName().toString().toLowerCase(Locale.ROOT).replaceFirst(".*(\\.[a-z]+)$", "$1");
         if (!ending.equals(".pdf") && !ending.equals(".svg")) {
             throw new Main.Stop(ExitCode.USAGE, output + ": a sheet is a .pdf or an .svg; name the file so.");
         }
         Named named = subject.read(console);
         Checker checker = new Checker(rules.load());
-        Checked checked = checker.check(named.reading().value().get(), named.hash(), named.reading().problems(),
+        Checked checked = checker.check(
+                named.reading().value().get(),
+                named.hash(),
+                named.reading().problems(),
                 new CheckOptions(Optional.ofNullable(date), Optional.empty(), false, Doubting.NONE));
         BenchSheet sheet = new BenchSheet(checker.rulebase().catalogue());
         List<Missing> missing = sheet.refusal(checked);
@@ -60,7 +80,11 @@ final class SheetCommand implements Callable<Integer> {
             missing.forEach(m -> console.err().println("  " + m.words() + "  " + m.pointer()));
             return ExitCode.UNREADABLE;
         }
-        WholeFile.write(output, ending.equals(".pdf") ? sheet.pdf(checked, paper) : sheet.svg(checked, paper).getBytes(StandardCharsets.UTF_8));
+        WholeFile.write(
+                output,
+                ending.equals(".pdf")
+                        ? sheet.pdf(checked, paper)
+                        : sheet.svg(checked, paper).getBytes(StandardCharsets.UTF_8));
         console.err().println("Wrote " + output + ". Print it at 100 % and measure its rule first.");
         return ExitCode.CLEAN;
     }

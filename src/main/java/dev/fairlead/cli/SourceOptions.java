@@ -14,14 +14,21 @@ import picocli.CommandLine.Option;
 
 /** Options on how many cases are read and run through. */
 final class SourceOptions {
-    @Option(names = "--mapping", paramLabel = "FILE",
-            description = "How columns of tables become fields of a case (JSON; `start --table -o FILE.json` writes one to begin with). Without it headings are the fields themselves.")
+    @Option(
+            names = "--mapping",
+            paramLabel = "FILE",
+            description =
+                    "How columns of tables become fields of a case (JSON; `start --table -o FILE.json` writes one to begin with). Without it headings are the fields themselves.")
     private Path mapping;
 
     @Option(names = "--threads", paramLabel = "N", description = "Cases judged at once; else one a core.")
     private Integer threads;
 
-    @Option(names = "--time-limit", paramLabel = "SECONDS", defaultValue = "30", description = "Give a case up after so long (default ${DEFAULT-VALUE}).")
+    @Option(
+            names = "--time-limit",
+            paramLabel = "SECONDS",
+            defaultValue = "30",
+            description = "Give a case up after so long (default ${DEFAULT-VALUE}).")
     private double limit;
 
     @Option(names = "--progress", description = "Show how far it is, also where there is no terminal.")
@@ -37,9 +44,14 @@ final class SourceOptions {
 
     Audit.Settings settings(CheckOptions check, Optional<Path> journal) {
         if (threads != null && (threads < 1 || threads > 1024) || !(limit > 0 && limit <= 86_400)) {
-            throw new Main.Stop(ExitCode.USAGE, "--threads is from 1 to 1024, and --time-limit above 0 and at most a day.");
+            throw new Main.Stop(
+                    ExitCode.USAGE, "--threads is from 1 to 1024, and --time-limit above 0 and at most a day.");
         }
-        return new Audit.Settings(check, threads == null ? Audit.Settings.USUAL.threads() : threads, Duration.ofNanos((long) (limit * 1e9)), journal);
+        return new Audit.Settings(
+                check,
+                threads == null ? Audit.Settings.USUAL.threads() : threads,
+                Duration.ofNanos((long) (limit * 1e9)),
+                journal);
     }
 
     Progress progress(Console console, String what, long bytes) {

@@ -10,8 +10,11 @@ import picocli.CommandLine.TypeConversionException;
 final class StageWord implements ITypeConverter<Stage>, Iterable<String> {
     @Override
     public Stage convert(String word) {
-        return Arrays.stream(Stage.values()).filter(s -> s.word().equalsIgnoreCase(word)).findFirst()
-                .orElseThrow(() -> new TypeConversionException("expected one of " + String.join(", ", this) + ", found " + word));
+        return Arrays.stream(Stage.values())
+                .filter(s -> s.word().equalsIgnoreCase(word))
+                .findFirst()
+                .orElseThrow(() ->
+                        new TypeConversionException("expected one of " + String.join(", ", this) + ", found " + word));
     }
 
     @Override

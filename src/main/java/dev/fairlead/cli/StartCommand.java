@@ -14,7 +14,10 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
 /** Writes a case to begin with. */
-@Command(name = "start", mixinStandardHelpOptions = true, sortOptions = false,
+@Command(
+        name = "start",
+        mixinStandardHelpOptions = true,
+        sortOptions = false,
         description = "Write a blank case with every field explained, or a short filled one to see how it looks.")
 final class StartCommand implements Callable<Integer> {
     private final Console console;
@@ -22,11 +25,17 @@ final class StartCommand implements Callable<Integer> {
     @Option(names = "--minimal", description = "A short filled case instead of the blank one.")
     private boolean minimal;
 
-    @Option(names = "--table", description = "A table of one case a row instead, with a column for every field: CSV, or by the name of the file a workbook (.xlsx)"
-            + " or a mapping file (.json) for a table of your own.")
+    @Option(
+            names = "--table",
+            description =
+                    "A table of one case a row instead, with a column for every field: CSV, or by the name of the file a workbook (.xlsx)"
+                            + " or a mapping file (.json) for a table of your own.")
     private boolean table;
 
-    @Option(names = {"-o", "--output"}, paramLabel = "FILE", description = "Write to this file, which must not exist yet; else to standard output.")
+    @Option(
+            names = {"-o", "--output"},
+            paramLabel = "FILE",
+            description = "Write to this file, which must not exist yet; else to standard output.")
     private Path output;
 
     StartCommand(Console console) {
@@ -58,17 +67,22 @@ final class StartCommand implements Callable<Integer> {
             console.out().print(TableTemplate.csv());
             return ExitCode.CLEAN;
         }
-        try (OutputStream out = Files.newOutputStream(output, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
+        try (OutputStream out =
+                Files.newOutputStream(output, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
             if (name.endsWith(".xlsx")) {
                 TableTemplate.xlsx(out);
             } else {
-                out.write((name.endsWith(".json") ? TableTemplate.mapping() : TableTemplate.csv()).getBytes(StandardCharsets.UTF_8));
+                out.write((name.endsWith(".json") ? TableTemplate.mapping() : TableTemplate.csv())
+                        .getBytes(StandardCharsets.UTF_8));
             }
         } catch (FileAlreadyExistsException e) {
             throw new Main.Stop(ExitCode.USAGE, output + " exists already; name another file, or move it away first.");
         }
-        console.err().println("Wrote " + output + (name.endsWith(".json") ? ". Name your own columns in it, then: audit --mapping " + output + " TABLE"
-                : ". Fill in a row for each case (the first is an example), then: audit " + output));
+        console.err()
+                .println("Wrote " + output
+                        + (name.endsWith(".json")
+                                ? ". Name your own columns in it, then: audit --mapping " + output + " TABLE"
+                                : ". Fill in a row for each case (the first is an example), then: audit " + output));
         return ExitCode.CLEAN;
     }
 }

@@ -39,7 +39,8 @@ final class UsageErrors {
             try {
                 return LocalDate.parse(value);
             } catch (DateTimeParseException e) {
-                throw new TypeConversionException("expected a day as year-month-day, such as 2026-10-01, found " + value);
+                throw new TypeConversionException(
+                        "expected a day as year-month-day, such as 2026-10-01, found " + value);
             }
         }
     }

@@ -22,27 +22,46 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Searches other plans of a case, or shows what a change of it does. */
-@Command(name = "whatif", mixinStandardHelpOptions = true, sortOptions = false,
-        description = "Find the smallest changes of the plan that clear the warnings of a case; with --set, show what a change of your own does.")
+@Command(
+        name = "whatif",
+        mixinStandardHelpOptions = true,
+        sortOptions = false,
+        description =
+                "Find the smallest changes of the plan that clear the warnings of a case; with --set, show what a change of your own does.")
 final class WhatIfCommand implements Callable<Integer> {
     private final Console console;
 
     @Mixin
     private CaseOption subject;
 
-    @Option(names = "--set", paramLabel = "PATH=VALUE", arity = "1",
-            description = "Show numbers and findings before and after this change, such as plan.standOff=1.5 or '/visits/0/left/gapOpened=0.8 mm'; may be"
-                    + " given several times. An empty value makes a fact unknown.")
+    @Option(
+            names = "--set",
+            paramLabel = "PATH=VALUE",
+            arity = "1",
+            description =
+                    "Show numbers and findings before and after this change, such as plan.standOff=1.5 or '/visits/0/left/gapOpened=0.8 mm'; may be"
+                            + " given several times. An empty value makes a fact unknown.")
     private List<String> sets = List.of();
 
-    @Option(names = "--format", paramLabel = "FORM", defaultValue = "text", description = "${COMPLETION-CANDIDATES} (default ${DEFAULT-VALUE}).")
+    @Option(
+            names = "--format",
+            paramLabel = "FORM",
+            defaultValue = "text",
+            description = "${COMPLETION-CANDIDATES} (default ${DEFAULT-VALUE}).")
     private PlainForm form;
 
-    @Option(names = "--stage", paramLabel = "STAGE", converter = StageWord.class, completionCandidates = StageWord.class,
+    @Option(
+            names = "--stage",
+            paramLabel = "STAGE",
+            converter = StageWord.class,
+            completionCandidates = StageWord.class,
             description = "Judge as if the case stood at this stage: ${COMPLETION-CANDIDATES}.")
     private Stage stage;
 
-    @Option(names = "--date", paramLabel = "DAY", description = "The day for which to judge, such as 2026-10-01; else the day that the case names.")
+    @Option(
+            names = "--date",
+            paramLabel = "DAY",
+            description = "The day for which to judge, such as 2026-10-01; else the day that the case names.")
     private LocalDate date;
 
     @Mixin
@@ -57,10 +76,15 @@ final class WhatIfCommand implements Callable<Integer> {
         Named named = subject.read(console);
         Case c = named.reading().value().get();
         Rulebase rulebase = rules.load();
-        CheckOptions options = new CheckOptions(Optional.ofNullable(date), Optional.ofNullable(stage), !sets.isEmpty(), Doubting.NONE);
+        CheckOptions options =
+                new CheckOptions(Optional.ofNullable(date), Optional.ofNullable(stage), !sets.isEmpty(), Doubting.NONE);
         if (sets.isEmpty()) {
             WhatIf found = new Search(rulebase, Parts.full()).of(c, named.hash(), options);
-            console.out().print(form == PlainForm.json ? WhatIfJson.of(found).toPrettyString() + "\n" : WhatIfText.of(found));
+            console.out()
+                    .print(
+                            form == PlainForm.json
+                                    ? WhatIfJson.of(found).toPrettyString() + "\n"
+                                    : WhatIfText.of(found));
             return ExitCode.CLEAN;
         }
         try {

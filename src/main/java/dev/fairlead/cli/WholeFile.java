@@ -12,7 +12,8 @@ final class WholeFile {
     static void write(Path file, byte[] bytes) {
         Path folder = file.toAbsolutePath().getParent();
         if (!Files.isDirectory(folder)) {
-            throw new Main.Stop(ExitCode.USAGE, file + ": the folder " + folder.getFileName() + " is not there; make it first.");
+            throw new Main.Stop(
+                    ExitCode.USAGE, file + ": the folder " + folder.getFileName() + " is not there; make it first.");
         }
         try {
             Path draft = folder.resolve("." + file.getFileName() + ".part");

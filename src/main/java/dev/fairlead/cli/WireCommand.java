@@ -21,12 +21,19 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
-/** Prints where the marks of a case's wire fall, how its folds open, and what force it has as far as that can be known. */
-@Command(name = "wire", mixinStandardHelpOptions = true, sortOptions = false,
-        description = "Print the wire of a case: marks, blank, folds, and the band of force and stress by the beam model.")
+/**
+ * Prints where the marks of a case's wire fall, how its folds open, and what force it has as far as that can be known.
+ */
+@Command(
+        name = "wire",
+        mixinStandardHelpOptions = true,
+        sortOptions = false,
+        description =
+                "Print the wire of a case: marks, blank, folds, and the band of force and stress by the beam model.")
 final class WireCommand implements Callable<Integer> {
     /** Diameters of archwire, mm, as in the case format. */
     private static final double THINNEST = 0.3;
+
     private static final double THICKEST = 0.8;
     /** No archwire is as thin as this in mm, and none as thick in inches: below it a bare number is inches. */
     private static final double INCHES_BELOW = 0.1;
@@ -36,17 +43,30 @@ final class WireCommand implements Callable<Integer> {
     @Mixin
     private CaseOption subject;
 
-    @Option(names = "--format", paramLabel = "FORM", defaultValue = "text", description = "${COMPLETION-CANDIDATES} (default ${DEFAULT-VALUE}).")
+    @Option(
+            names = "--format",
+            paramLabel = "FORM",
+            defaultValue = "text",
+            description = "${COMPLETION-CANDIDATES} (default ${DEFAULT-VALUE}).")
     private PlainForm form;
 
-    @Option(names = "--visit", paramLabel = "N", description = "Take the stand-offs measured at this visit, from 1; else the planned stand-off.")
+    @Option(
+            names = "--visit",
+            paramLabel = "N",
+            description = "Take the stand-offs measured at this visit, from 1; else the planned stand-off.")
     private Integer visit;
 
-    @Option(names = "--sizes", paramLabel = "LIST",
-            description = "Wires to compare, such as 0.016,0.018,0.020 or \"0.45 mm; 0.020 in\"; a bare number below 0.1 is inches.")
+    @Option(
+            names = "--sizes",
+            paramLabel = "LIST",
+            description =
+                    "Wires to compare, such as 0.016,0.018,0.020 or \"0.45 mm; 0.020 in\"; a bare number below 0.1 is inches.")
     private String sizes;
 
-    @Option(names = "--pictures", paramLabel = "FOLDER", description = "Also write wire, folds and the fall of the force as SVG into this folder.")
+    @Option(
+            names = "--pictures",
+            paramLabel = "FOLDER",
+            description = "Also write wire, folds and the fall of the force as SVG into this folder.")
     private Path pictures;
 
     @Mixin
@@ -58,13 +78,18 @@ final class WireCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        List<Double> others = sizes == null ? List.of() : Arrays.stream(sizes.split(sizes.contains(";") ? ";" : ",")).map(WireCommand::size).toList();
+        List<Double> others = sizes == null
+                ? List.of()
+                : Arrays.stream(sizes.split(sizes.contains(";") ? ";" : ","))
+                        .map(WireCommand::size)
+                        .toList();
         Case c = subject.readCase(console);
         WireReport report = WireReport.of(c, rules.load().catalogue(), index(c), others);
         console.out().print(form == PlainForm.json ? WireJson.of(report).toPrettyString() + "\n" : WireText.of(report));
         if (pictures != null) {
             WireForces forces = visit == null ? WireForces.planned(c) : WireForces.atVisit(c, visit - 1);
-            List.of(WirePicture.of(c), FoldPicture.of(c), LoadPicture.of(forces)).forEach(p -> p.ifPresent(this::write));
+            List.of(WirePicture.of(c), FoldPicture.of(c), LoadPicture.of(forces))
+                    .forEach(p -> p.ifPresent(this::write));
         }
         return ExitCode.CLEAN;
     }
@@ -80,18 +105,29 @@ final class WireCommand implements Callable<Integer> {
             return OptionalInt.empty();
         }
         if (visit < 1 || visit > c.visits().size()) {
-            throw new Main.Stop(ExitCode.USAGE, "The case has " + c.visits().size() + (c.visits().size() == 1 ? " visit" : " visits") + "; there is no visit " + visit + ".");
+            throw new Main.Stop(
+                    ExitCode.USAGE,
+                    "The case has " + c.visits().size() + (c.visits().size() == 1 ? " visit" : " visits")
+                            + "; there is no visit " + visit + ".");
         }
         return OptionalInt.of(visit - 1);
     }
 
     private static double size(String typed) {
         Quantities.Typed read = Quantities.read(typed.strip(), Unit.MM, THINNEST, THICKEST);
-        double mm = read.ok() && !read.unitStated() && read.value() < INCHES_BELOW ? Quantities.read(typed.strip() + " in", Unit.MM, THINNEST, THICKEST).value()
+        double mm = read.ok() && !read.unitStated() && read.value() < INCHES_BELOW
+                ? Quantities.read(typed.strip() + " in", Unit.MM, THINNEST, THICKEST)
+                        .value()
                 : read.value();
         if (!read.ok() || !(mm >= THINNEST && mm <= THICKEST)) {
-            throw new Main.Stop(ExitCode.USAGE, "--sizes: " + (read.ok() ? "\"" + typed.strip() + "\" is no archwire; sizes go from 0.3 to 0.8 mm (0.012 to 0.031 in)"
-                    : read.complaint() + (read.mend().isEmpty() ? "" : "; " + read.mend())) + ".");
+            throw new Main.Stop(
+                    ExitCode.USAGE,
+                    "--sizes: "
+                            + (read.ok()
+                                    ? "\"" + typed.strip()
+                                            + "\" is no archwire; sizes go from 0.3 to 0.8 mm (0.012 to 0.031 in)"
+                                    : read.complaint() + (read.mend().isEmpty() ? "" : "; " + read.mend()))
+                            + ".");
         }
         return mm;
     }

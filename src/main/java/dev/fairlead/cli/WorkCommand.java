@@ -18,7 +18,10 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Prints the worked numbers of a case. */
-@Command(name = "work", mixinStandardHelpOptions = true, sortOptions = false,
+@Command(
+        name = "work",
+        mixinStandardHelpOptions = true,
+        sortOptions = false,
         description = "Print the worked numbers of a case: formula, substituted values, result with error, source.")
 final class WorkCommand implements Callable<Integer> {
     private final Console console;
@@ -26,10 +29,17 @@ final class WorkCommand implements Callable<Integer> {
     @Mixin
     private CaseOption subject;
 
-    @Option(names = "--format", paramLabel = "FORM", defaultValue = "text", description = "${COMPLETION-CANDIDATES} (default ${DEFAULT-VALUE}).")
+    @Option(
+            names = "--format",
+            paramLabel = "FORM",
+            defaultValue = "text",
+            description = "${COMPLETION-CANDIDATES} (default ${DEFAULT-VALUE}).")
     private PlainForm form;
 
-    @Option(names = "--date", paramLabel = "DAY", description = "The day for which to work, such as 2026-10-01; else the day that the case names.")
+    @Option(
+            names = "--date",
+            paramLabel = "DAY",
+            description = "The day for which to work, such as 2026-10-01; else the day that the case names.")
     private LocalDate date;
 
     @Mixin
@@ -43,7 +53,10 @@ final class WorkCommand implements Callable<Integer> {
     public Integer call() {
         Named named = subject.read(console);
         Checker checker = new Checker(rules.load());
-        Checked checked = checker.check(named.reading().value().get(), named.hash(), named.reading().problems(),
+        Checked checked = checker.check(
+                named.reading().value().get(),
+                named.hash(),
+                named.reading().problems(),
                 new CheckOptions(Optional.ofNullable(date), Optional.empty(), true, Doubting.NONE));
         Report report = checked.report();
         if (form == PlainForm.json) {
@@ -51,7 +64,11 @@ final class WorkCommand implements Callable<Integer> {
             report.workings().forEach(w -> workings.add(ReportJson.working(w)));
             console.out().println(workings.toPrettyString());
         } else {
-            console.out().print(WorkText.of(report.workings(), checker.rulebase().catalogue().sources()) + "\n" + Wrap.hanging("", report.caution()));
+            console.out()
+                    .print(WorkText.of(
+                                    report.workings(),
+                                    checker.rulebase().catalogue().sources()) + "\n"
+                            + Wrap.hanging("", report.caution()));
         }
         return ExitCode.CLEAN;
     }

@@ -13,13 +13,8 @@ import dev.fairlead.model.Side;
  * @param legsOutOfParallel deviation of the legs from parallel after opening, degrees
  */
 @StandsAt("/visits")
-public record ActivatedFold(
-        Place place,
-        int visit,
-        Side side,
-        Measured standOff,
-        Measured legsOutOfParallel)
-                implements CaseFact {
+public record ActivatedFold(Place place, int visit, Side side, Measured standOff, Measured legsOutOfParallel)
+        implements CaseFact {
     @Override
     public Knowable[] components() {
         return new Knowable[] {standOff, legsOutOfParallel};

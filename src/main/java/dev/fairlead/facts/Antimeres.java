@@ -11,11 +11,7 @@ import dev.fairlead.model.Tooth;
  * @param difference absolute difference of the two widths, mm
  */
 @StandsAt("/teeth")
-public record Antimeres(
-        Place place,
-        Tooth left,
-        Measured difference)
-                implements CaseFact {
+public record Antimeres(Place place, Tooth left, Measured difference) implements CaseFact {
     @Override
     public Knowable[] components() {
         return new Knowable[] {difference};

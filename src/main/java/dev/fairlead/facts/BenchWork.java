@@ -23,7 +23,7 @@ public record BenchWork(
         Answer sidedPlan,
         Measured passiveGap,
         Measured rebends)
-                implements CaseFact {
+        implements CaseFact {
     @Override
     public Knowable[] components() {
         return new Knowable[] {midlineMarked, otherSideMarkedSeated, sidesDiffer, sidedPlan, passiveGap, rebends};

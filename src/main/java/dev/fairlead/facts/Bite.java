@@ -27,9 +27,11 @@ public record Bite(
         Measured midlineOff,
         Answer sidedPlan,
         Answer carriesBack)
-                implements CaseFact {
+        implements CaseFact {
     @Override
     public Knowable[] components() {
-        return new Knowable[] {overjet, overjetAfter, overbiteAfter, anb, anteriorShift, midlineOff, sidedPlan, carriesBack};
+        return new Knowable[] {
+            overjet, overjetAfter, overbiteAfter, anb, anteriorShift, midlineOff, sidedPlan, carriesBack
+        };
     }
 }

@@ -24,7 +24,7 @@ public record BuccalSegment(
         Measured required,
         Measured shortage,
         Measured predictionSpread)
-                implements CaseFact {
+        implements CaseFact {
     @Override
     public Knowable[] components() {
         return new Knowable[] {windowOpen, available, required, shortage, predictionSpread};

@@ -2,12 +2,32 @@ package dev.fairlead.facts;
 
 import dev.fairlead.model.Knowable;
 
-/** One record that rules match on; all of its other components are {@code Measured} or {@code Answer}, or identify it. */
+/**
+ * One record that rules match on; all of its other components are {@code Measured} or {@code Answer}, or identify it.
+ */
 public sealed interface CaseFact
-        permits ToothWidth, Antimeres, RecordsKept, LowerIncisor, FirstMolar, BuccalSegment,
-                Space, IncisorPosition, Bite, Mouth, Readiness, Wire,
-                FoldMade, BenchWork, InsertedEnd, Inserted, ActivatedFold, VisitSeen,
-                SideProgress, Progress, EndSide, End {
+        permits ToothWidth,
+                Antimeres,
+                RecordsKept,
+                LowerIncisor,
+                FirstMolar,
+                BuccalSegment,
+                Space,
+                IncisorPosition,
+                Bite,
+                Mouth,
+                Readiness,
+                Wire,
+                FoldMade,
+                BenchWork,
+                InsertedEnd,
+                Inserted,
+                ActivatedFold,
+                VisitSeen,
+                SideProgress,
+                Progress,
+                EndSide,
+                End {
     Place place();
 
     /** All components that can be known or missing, in the order of the record. */

@@ -37,11 +37,23 @@ public record End(
         Measured secondMolarRecall,
         Measured recall,
         Answer removalPoint)
-                implements CaseFact {
+        implements CaseFact {
     @Override
     public Knowable[] components() {
         return new Knowable[] {
-                smallestSpare, archStarted, debonded, cemented, cementBeforeDebond, irregularity, inclination, touchesCingula, passive, tissueClearance,
-                secondMolarRecall, recall, removalPoint};
+            smallestSpare,
+            archStarted,
+            debonded,
+            cemented,
+            cementBeforeDebond,
+            irregularity,
+            inclination,
+            touchesCingula,
+            passive,
+            tissueClearance,
+            secondMolarRecall,
+            recall,
+            removalPoint
+        };
     }
 }

@@ -26,7 +26,7 @@ public record FirstMolar(
         Answer hook,
         Measured tubeClearance,
         Measured secondMolarAngle)
-                implements CaseFact {
+        implements CaseFact {
     @Override
     public Knowable[] components() {
         return new Knowable[] {erupted, cemented, loose, hook, tubeClearance, secondMolarAngle};

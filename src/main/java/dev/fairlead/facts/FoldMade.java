@@ -29,9 +29,11 @@ public record FoldMade(
         Measured legsOutOfParallel,
         Measured clearGingiva,
         Measured clearCheek)
-                implements CaseFact {
+        implements CaseFact {
     @Override
     public Knowable[] components() {
-        return new Knowable[] {firstBendOffset, lengthOff, heightOver, bendRadius, outOfSquare, legsOutOfParallel, clearGingiva, clearCheek};
+        return new Knowable[] {
+            firstBendOffset, lengthOff, heightOver, bendRadius, outOfSquare, legsOutOfParallel, clearGingiva, clearCheek
+        };
     }
 }

@@ -7,18 +7,15 @@ import dev.fairlead.model.Measured;
  * Where the lower incisors stand and where the plan puts them.
  *
  * @param inclination lower incisor to mandibular plane before treatment, degrees
- * @param inclinationAfter the same after the planned advancement, degrees; its error spans the published ways of predicting
+ * @param inclinationAfter the same after the planned advancement, degrees; its error spans the published ways of
+ *     predicting
  * @param compensatedAfter the same compensated for the mandibular plane angle: (FMA - 25) added, degrees
  * @param toAPogAfter incisal edge to A-Pog after the planned advancement, mm
  */
 @StandsAt("/headFilm")
 public record IncisorPosition(
-        Place place,
-        Measured inclination,
-        Measured inclinationAfter,
-        Measured compensatedAfter,
-        Measured toAPogAfter)
-                implements CaseFact {
+        Place place, Measured inclination, Measured inclinationAfter, Measured compensatedAfter, Measured toAPogAfter)
+        implements CaseFact {
     @Override
     public Knowable[] components() {
         return new Knowable[] {inclination, inclinationAfter, compensatedAfter, toAPogAfter};

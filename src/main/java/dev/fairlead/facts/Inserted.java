@@ -25,9 +25,11 @@ public record Inserted(
         Answer eyeProtection,
         Answer airwayGuard,
         Answer instructionsGiven)
-                implements CaseFact {
+        implements CaseFact {
     @Override
     public Knowable[] components() {
-        return new Knowable[] {gingivalClearance, blanching, passiveGap, bracketsTied, eyeProtection, airwayGuard, instructionsGiven};
+        return new Knowable[] {
+            gingivalClearance, blanching, passiveGap, bracketsTied, eyeProtection, airwayGuard, instructionsGiven
+        };
     }
 }

@@ -26,7 +26,7 @@ public record InsertedEnd(
         Measured stopGap,
         Answer underHook,
         Answer cheekSore)
-                implements CaseFact {
+        implements CaseFact {
     @Override
     public Knowable[] components() {
         return new Knowable[] {endProud, cutEndCaught, bentBehind, stopGap, underHook, cheekSore};

@@ -32,9 +32,19 @@ public record LowerIncisor(
         Answer bonded,
         Answer loose,
         Measured slotClearance)
-                implements CaseFact {
+        implements CaseFact {
     @Override
     public Knowable[] components() {
-        return new Knowable[] {erupted, gingivaThickness, keratinised, recession, periodontalOpinion, plannedAdvance, bonded, loose, slotClearance};
+        return new Knowable[] {
+            erupted,
+            gingivaThickness,
+            keratinised,
+            recession,
+            periodontalOpinion,
+            plannedAdvance,
+            bonded,
+            loose,
+            slotClearance
+        };
     }
 }

@@ -29,11 +29,19 @@ public record Mouth(
         Answer resorption,
         Answer guardianConsent,
         Answer stabilityExplained)
-                implements CaseFact {
+        implements CaseFact {
     @Override
     public Knowable[] components() {
         return new Knowable[] {
-                plaqueScore, untreatedCaries, activeGingivitis, nickelSensitivity, wireBearsNickel, shortRoots, resorption, guardianConsent,
-                stabilityExplained};
+            plaqueScore,
+            untreatedCaries,
+            activeGingivitis,
+            nickelSensitivity,
+            wireBearsNickel,
+            shortRoots,
+            resorption,
+            guardianConsent,
+            stabilityExplained
+        };
     }
 }

@@ -9,17 +9,14 @@ import dev.fairlead.model.Measured;
  *
  * @param sidesApart absolute difference of cumulative activation left and right, mm
  * @param sidedPlan the plan names a side that advances more
- * @param otherSideLeads cumulative activation of the side that is to advance less, less that of the side that is to advance more, mm
+ * @param otherSideLeads cumulative activation of the side that is to advance less, less that of the side that is to
+ *     advance more, mm
  * @param sinceRecheck advance since the inclination was last measured, mm
  */
 @StandsAt("/visits")
 public record Progress(
-        Place place,
-        Measured sidesApart,
-        Answer sidedPlan,
-        Measured otherSideLeads,
-        Measured sinceRecheck)
-                implements CaseFact {
+        Place place, Measured sidesApart, Answer sidedPlan, Measured otherSideLeads, Measured sinceRecheck)
+        implements CaseFact {
     @Override
     public Knowable[] components() {
         return new Knowable[] {sidesApart, sidedPlan, otherSideLeads, sinceRecheck};

@@ -21,9 +21,10 @@ public record Readiness(
         Measured largestContactNow,
         Answer modelOverBands,
         Answer buccalSegmentsFree)
-                implements CaseFact {
+        implements CaseFact {
     @Override
     public Knowable[] components() {
-        return new Knowable[] {flexibleWireFirst, irregularityNow, largestContactNow, modelOverBands, buccalSegmentsFree};
+        return new Knowable[] {flexibleWireFirst, irregularityNow, largestContactNow, modelOverBands, buccalSegmentsFree
+        };
     }
 }

@@ -31,10 +31,20 @@ public record RecordsKept(
         Answer missingTeeth,
         Answer supernumerary,
         Answer ectopic)
-                implements CaseFact {
+        implements CaseFact {
     @Override
     public Knowable[] components() {
         return new Knowable[] {
-                anteriorRatio, modelsAge, filmAge, duplicateLength, duplicateAngle, perimeterGap, panoramicRead, missingTeeth, supernumerary, ectopic};
+            anteriorRatio,
+            modelsAge,
+            filmAge,
+            duplicateLength,
+            duplicateAngle,
+            perimeterGap,
+            panoramicRead,
+            missingTeeth,
+            supernumerary,
+            ectopic
+        };
     }
 }

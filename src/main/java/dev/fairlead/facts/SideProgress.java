@@ -15,13 +15,8 @@ import dev.fairlead.model.Side;
  */
 @StandsAt("/visits")
 public record SideProgress(
-        Place place,
-        Side side,
-        Measured foldWireSpare,
-        Measured response,
-        Measured molarDistal,
-        Measured pastPlan)
-                implements CaseFact {
+        Place place, Side side, Measured foldWireSpare, Measured response, Measured molarDistal, Measured pastPlan)
+        implements CaseFact {
     @Override
     public Knowable[] components() {
         return new Knowable[] {foldWireSpare, response, molarDistal, pastPlan};

@@ -10,11 +10,7 @@ import dev.fairlead.model.Measured;
  * @param totalShortage required less available over the whole arch, mm
  */
 @StandsAt("/space")
-public record Space(
-        Place place,
-        Measured largestShortage,
-        Measured totalShortage)
-                implements CaseFact {
+public record Space(Place place, Measured largestShortage, Measured totalShortage) implements CaseFact {
     @Override
     public Knowable[] components() {
         return new Knowable[] {largestShortage, totalShortage};

@@ -12,12 +12,7 @@ import dev.fairlead.model.Tooth;
  * @param deviation distance from the mean width of that tooth in standard deviations, never negative
  */
 @StandsAt("/teeth")
-public record ToothWidth(
-        Place place,
-        Tooth tooth,
-        Measured width,
-        Measured deviation)
-                implements CaseFact {
+public record ToothWidth(Place place, Tooth tooth, Measured width, Measured deviation) implements CaseFact {
     @Override
     public Knowable[] components() {
         return new Knowable[] {width, deviation};

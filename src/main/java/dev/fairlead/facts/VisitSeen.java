@@ -35,11 +35,21 @@ public record VisitSeen(
         Answer blanching,
         Answer lastingPain,
         Answer resorption)
-                implements CaseFact {
+        implements CaseFact {
     @Override
     public Knowable[] components() {
         return new Knowable[] {
-                weeksSince, forceLow, forceHigh, peakStress, overProof, intrusivePerIncisor, newRecession, mobilityAboveI, blanching, lastingPain,
-                resorption};
+            weeksSince,
+            forceLow,
+            forceHigh,
+            peakStress,
+            overProof,
+            intrusivePerIncisor,
+            newRecession,
+            mobilityAboveI,
+            blanching,
+            lastingPain,
+            resorption
+        };
     }
 }

@@ -29,9 +29,11 @@ public record Wire(
         Measured misfitWorst,
         Measured misfitRmsAfter,
         Measured misfitWorstAfter)
-                implements CaseFact {
+        implements CaseFact {
     @Override
     public Knowable[] components() {
-        return new Knowable[] {round, steel, offPlan, stiffnessRatio, blankSpare, misfitRms, misfitWorst, misfitRmsAfter, misfitWorstAfter};
+        return new Knowable[] {
+            round, steel, offPlan, stiffnessRatio, blankSpare, misfitRms, misfitWorst, misfitRmsAfter, misfitWorstAfter
+        };
     }
 }

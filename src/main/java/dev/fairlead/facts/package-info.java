@@ -1,2 +1,5 @@
-/** What the rules look at: small immutable records, each with its place in the case, made by {@code measure} from a case. */
+/**
+ * What the rules look at: small immutable records, each with its place in the case, made by {@code measure} from a
+ * case.
+ */
 package dev.fairlead.facts;

@@ -18,7 +18,10 @@ import java.util.Set;
  * @param source where the figure comes from
  */
 public record AssumedError(double sd, Unit unit, String source) {
-    /** The one assumed for the measurement at a JSON Pointer (RFC 6901) into a case; empty when it points at no measurement. */
+    /**
+     * The one assumed for the measurement at a JSON Pointer (RFC 6901) into a case; empty when it points at no
+     * measurement.
+     */
     public static Optional<AssumedError> of(String pointer) {
         RecordShape shape = RecordShape.ofCase();
         String[] steps = pointer.split("/");
@@ -28,7 +31,9 @@ public record AssumedError(double sd, Unit unit, String source) {
                 return Optional.empty();
             }
             if (i == steps.length - 1) {
-                return field.kind() == Kind.QUANTITY && field.about().error() != ErrorKind.NONE ? Optional.of(of(field.about())) : Optional.empty();
+                return field.kind() == Kind.QUANTITY && field.about().error() != ErrorKind.NONE
+                        ? Optional.of(of(field.about()))
+                        : Optional.empty();
             }
             i += field.kind() == Kind.TOOTH_MAP || field.kind() == Kind.LIST ? 1 : 0;
             shape = field.element() != null && field.element().isRecord() ? field.nested() : null;
@@ -37,7 +42,8 @@ public record AssumedError(double sd, Unit unit, String source) {
     }
 
     private static AssumedError of(Field about) {
-        return new AssumedError(about.error().defaultSd(), about.unit(), about.error().source());
+        return new AssumedError(
+                about.error().defaultSd(), about.unit(), about.error().source());
     }
 
     /** Such as "0.4 mm: reading of a probe or ruler in the mouth". */
@@ -55,6 +61,9 @@ public record AssumedError(double sd, Unit unit, String source) {
                 all.add(assumed.get().says());
             }
         }
-        return all.isEmpty() ? "" : "Where the case states no error of its own, one standard deviation of a reading is taken as " + String.join("; as ", all) + ".";
+        return all.isEmpty()
+                ? ""
+                : "Where the case states no error of its own, one standard deviation of a reading is taken as "
+                        + String.join("; as ", all) + ".";
     }
 }

@@ -3,10 +3,15 @@ package dev.fairlead.findings;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 
-/** Fixed decimals, rounded half up as the number reads; long arithmetic where it is sure to give the same as exact decimals. */
+/**
+ * Fixed decimals, rounded half up as the number reads; long arithmetic where it is sure to give the same as exact
+ * decimals.
+ */
 final class Decimal {
     /** Powers of ten that a double holds exactly. */
-    private static final double[] TEN = {1, 10, 100, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11, 1e12, 1e13, 1e14, 1e15};
+    private static final double[] TEN = {
+        1, 10, 100, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11, 1e12, 1e13, 1e14, 1e15
+    };
     /** The most decimals that a number in use has. */
     static final int MOST = TEN.length - 1;
 

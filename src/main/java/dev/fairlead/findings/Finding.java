@@ -18,15 +18,32 @@ import java.util.OptionalDouble;
  * @param sources what the criterion and its thresholds rest on
  * @param dispute where the literature disagrees; empty when it does not
  * @param close the error of a number reaches across its limit
- * @param flip probability that the outcome would be another within the errors of measurement; empty until it is worked out
+ * @param flip probability that the outcome would be another within the errors of measurement; empty until it is worked
+ *     out
  * @param missing what is missing; also set beside a warning when another place could not be assessed
  * @param waiver who answers for it, when a waiver holds
  * @param traces where it comes from
  * @param failed it could not be judged because of an error of our own
  */
-public record Finding(String id, Stage stage, Status outcome, Weight weight, String title, String asks, List<PlaceFinding> places, String seen,
-        String why, String todo, List<Source> sources, String dispute, boolean close, OptionalDouble flip, List<Missing> missing,
-        Optional<AppliedWaiver> waiver, Traces traces, boolean failed) {
+public record Finding(
+        String id,
+        Stage stage,
+        Status outcome,
+        Weight weight,
+        String title,
+        String asks,
+        List<PlaceFinding> places,
+        String seen,
+        String why,
+        String todo,
+        List<Source> sources,
+        String dispute,
+        boolean close,
+        OptionalDouble flip,
+        List<Missing> missing,
+        Optional<AppliedWaiver> waiver,
+        Traces traces,
+        boolean failed) {
     public Finding {
         places = List.copyOf(places);
         sources = List.copyOf(sources);
@@ -53,8 +70,25 @@ public record Finding(String id, Stage stage, Status outcome, Weight weight, Str
     }
 
     Finding waivedBy(AppliedWaiver by) {
-        return new Finding(id, stage, outcome, weight, title, asks, places, seen, why, todo, sources, dispute, close, flip, missing,
-                Optional.of(by), traces, failed);
+        return new Finding(
+                id,
+                stage,
+                outcome,
+                weight,
+                title,
+                asks,
+                places,
+                seen,
+                why,
+                todo,
+                sources,
+                dispute,
+                close,
+                flip,
+                missing,
+                Optional.of(by),
+                traces,
+                failed);
     }
 
     /** The same finding with the probability that its outcome would be another. */
@@ -62,7 +96,24 @@ public record Finding(String id, Stage stage, Status outcome, Weight weight, Str
         if (!(probability >= 0 && probability <= 1)) {
             throw new IllegalArgumentException("a probability lies between 0 and 1");
         }
-        return new Finding(id, stage, outcome, weight, title, asks, places, seen, why, todo, sources, dispute, close,
-                OptionalDouble.of(probability), missing, waiver, traces, failed);
+        return new Finding(
+                id,
+                stage,
+                outcome,
+                weight,
+                title,
+                asks,
+                places,
+                seen,
+                why,
+                todo,
+                sources,
+                dispute,
+                close,
+                OptionalDouble.of(probability),
+                missing,
+                waiver,
+                traces,
+                failed);
     }
 }

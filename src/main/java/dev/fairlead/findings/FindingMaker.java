@@ -18,7 +18,8 @@ import java.util.Set;
 
 /** Puts the result of one criterion into words and numbers. */
 final class FindingMaker {
-    private static final String FAILED = "This criterion could not be judged because of an error of the program; see the list of its own errors.";
+    private static final String FAILED =
+            "This criterion could not be judged because of an error of the program; see the list of its own errors.";
 
     private final Catalogue catalogue;
 
@@ -36,9 +37,25 @@ final class FindingMaker {
             places.add(place);
             close |= place.close();
         }
-        return new Finding(c.id(), c.stage(), r.status(), weight(r.stop(), r.status()), c.title(), template.general(c.asks()), places,
-                r.failed() ? FAILED : SeenText.over(places), template.general(c.why()), template.general(c.todo()), sources(c), c.dispute(),
-                close, OptionalDouble.empty(), missing(r.missing()), Optional.empty(), new Traces(r), r.failed());
+        return new Finding(
+                c.id(),
+                c.stage(),
+                r.status(),
+                weight(r.stop(), r.status()),
+                c.title(),
+                template.general(c.asks()),
+                places,
+                r.failed() ? FAILED : SeenText.over(places),
+                template.general(c.why()),
+                template.general(c.todo()),
+                sources(c),
+                c.dispute(),
+                close,
+                OptionalDouble.empty(),
+                missing(r.missing()),
+                Optional.empty(),
+                new Traces(r),
+                r.failed());
     }
 
     private PlaceFinding place(PlaceResult p, Criterion c, Template template) {
@@ -48,7 +65,8 @@ final class FindingMaker {
         for (Verdict v : p.verdicts()) {
             texts.add(template.at(text(c, v), p, v));
             for (Verdict.Seen s : v.seen()) {
-                SeenValue value = new SeenValue(s.value(), catalogue.thresholds().get(s.limit()));
+                SeenValue value =
+                        new SeenValue(s.value(), catalogue.thresholds().get(s.limit()));
                 values.add(value);
                 close |= value.close();
             }
@@ -58,7 +76,15 @@ final class FindingMaker {
             texts.add(p.status() == Status.NOT_ASSESSED ? SeenText.missing(missing) : notApplicable(p, c));
         }
         String text = texts.size() == 1 ? texts.get(0) : String.join("; ", texts);
-        return new PlaceFinding(p.place().pointer(), p.place().words(), p.status(), weight(p.stop(), p.status()), text, values, missing, close);
+        return new PlaceFinding(
+                p.place().pointer(),
+                p.place().words(),
+                p.status(),
+                weight(p.stop(), p.status()),
+                text,
+                values,
+                missing,
+                close);
     }
 
     private static Weight weight(boolean stop, Status status) {
@@ -66,7 +92,9 @@ final class FindingMaker {
     }
 
     private static List<Missing> missing(List<String> pointers) {
-        return pointers.isEmpty() ? List.of() : pointers.stream().map(Missing::of).toList();
+        return pointers.isEmpty()
+                ? List.of()
+                : pointers.stream().map(Missing::of).toList();
     }
 
     private static String text(Criterion c, Verdict v) {

@@ -20,7 +20,10 @@ import java.util.Optional;
  * @param all one a criterion, in catalogue order
  */
 public record Findings(List<Finding> all, List<WaiverNote> waiverNotes) {
-    /** The order in which people read: by stage; in a stage stops, cautions, what is not assessed, passes, what does not apply. */
+    /**
+     * The order in which people read: by stage; in a stage stops, cautions, what is not assessed, passes, what does not
+     * apply.
+     */
     public static final Comparator<Finding> FOR_READING = Findings::asRead;
 
     public Findings {
@@ -28,7 +31,10 @@ public record Findings(List<Finding> all, List<WaiverNote> waiverNotes) {
         waiverNotes = List.copyOf(waiverNotes);
     }
 
-    /** Puts a judgement into findings. The catalogue is that of the rulebase that judged; waivers are weighed on {@code day}. */
+    /**
+     * Puts a judgement into findings. The catalogue is that of the rulebase that judged; waivers are weighed on
+     * {@code day}.
+     */
     public static Findings of(Judgement judgement, Catalogue catalogue, List<Waiver> waivers, Optional<LocalDate> day) {
         FindingMaker maker = new FindingMaker(catalogue);
         Map<String, Ending> endings = new HashMap<>();
@@ -60,7 +66,9 @@ public record Findings(List<Finding> all, List<WaiverNote> waiverNotes) {
 
     /** The finding of a criterion; throws when there is none. */
     public Finding of(String criterion) {
-        return all.stream().filter(f -> f.id().equals(criterion)).findFirst()
+        return all.stream()
+                .filter(f -> f.id().equals(criterion))
+                .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException("no finding on " + criterion));
     }
 
@@ -75,7 +83,13 @@ public record Findings(List<Finding> all, List<WaiverNote> waiverNotes) {
             waived += f.waiver().isPresent() ? 1 : 0;
             close += f.close() ? 1 : 0;
         }
-        return new Counts(weights[Weight.STOP.ordinal()], weights[Weight.CAUTION.ordinal()], outcomes[Status.NOT_ASSESSED.ordinal()],
-                outcomes[Status.PASS.ordinal()], outcomes[Status.DOES_NOT_APPLY.ordinal()], waived, close);
+        return new Counts(
+                weights[Weight.STOP.ordinal()],
+                weights[Weight.CAUTION.ordinal()],
+                outcomes[Status.NOT_ASSESSED.ordinal()],
+                outcomes[Status.PASS.ordinal()],
+                outcomes[Status.DOES_NOT_APPLY.ordinal()],
+                waived,
+                close);
     }
 }

@@ -11,5 +11,9 @@ import dev.fairlead.model.Choice;
  */
 public record InputNote(Severity severity, String pointer, int line, int column, String text) {
     /** Whether the case can be judged all the same. */
-    public enum Severity implements Choice { ERROR, WARNING, NOTE }
+    public enum Severity implements Choice {
+        ERROR,
+        WARNING,
+        NOTE
+    }
 }

@@ -4,10 +4,13 @@ import dev.fairlead.model.Measured;
 import dev.fairlead.model.Unit;
 import dev.fairlead.rules.Threshold;
 
-/** How numbers are written, everywhere: fixed decimals by unit, a point, never an exponent; the same in every locale. */
+/**
+ * How numbers are written, everywhere: fixed decimals by unit, a point, never an exponent; the same in every locale.
+ */
 public final class Numbers {
     /** Thresholds that change in steps finer than this are sizes of wire and slot, which people know in inches. */
     private static final double WIRE_STEP_MM = 0.01;
+
     private static final int MOST_DECIMALS = 6;
 
     private Numbers() {}
@@ -50,13 +53,18 @@ public final class Numbers {
         return withUnit(plain(value, decimals), unit);
     }
 
-    /** A value beside the threshold that it is held against; more decimals where rounding would make it look equal to the limit. */
+    /**
+     * A value beside the threshold that it is held against; more decimals where rounding would make it look equal to
+     * the limit.
+     */
     static String beside(Measured m, Threshold t) {
         int decimals = decimals(t);
         double limit = t.value();
         double apart = Math.abs(m.value() - limit);
         if (apart > Measured.ROUNDING) {
-            while (decimals < MOST_DECIMALS && Decimal.mayLookEqual(apart, decimals) && plain(m.value(), decimals).equals(plain(limit, decimals))) {
+            while (decimals < MOST_DECIMALS
+                    && Decimal.mayLookEqual(apart, decimals)
+                    && plain(m.value(), decimals).equals(plain(limit, decimals))) {
                 decimals++;
             }
         }

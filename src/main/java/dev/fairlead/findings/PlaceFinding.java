@@ -12,8 +12,15 @@ import java.util.List;
  * @param values the numbers behind it
  * @param close the error of a number reaches across its limit
  */
-public record PlaceFinding(String pointer, String words, Status outcome, Weight weight, String text, List<SeenValue> values,
-        List<Missing> missing, boolean close) {
+public record PlaceFinding(
+        String pointer,
+        String words,
+        Status outcome,
+        Weight weight,
+        String text,
+        List<SeenValue> values,
+        List<Missing> missing,
+        boolean close) {
     public PlaceFinding {
         values = List.copyOf(values);
         missing = List.copyOf(missing);

@@ -19,14 +19,25 @@ import java.util.Optional;
  * @param certainty how sure the findings are; empty when that was not asked
  * @param caution what the report is for, and what it is not
  */
-public record Report(int format, String tool, RulebaseUsed rulebase, Subject subject, List<Stage> stages, Findings findings,
-        List<InputNote> input, List<OwnError> errors, List<Working> workings, Optional<Certainty> certainty, String caution) {
+public record Report(
+        int format,
+        String tool,
+        RulebaseUsed rulebase,
+        Subject subject,
+        List<Stage> stages,
+        Findings findings,
+        List<InputNote> input,
+        List<OwnError> errors,
+        List<Working> workings,
+        Optional<Certainty> certainty,
+        String caution) {
     public static final int FORMAT = 1;
 
     /** Printed with every report. */
-    public static final String CAUTION = "This report supports the judgement of a licensed clinician and does not replace it. It says what was"
-            + " checked against which limits, and nothing of what was not checked. Local rules come first where they differ. A pass is no"
-            + " permission, a fact that is missing is never a pass, and a stop means that a licensed clinician looks before the next step.";
+    public static final String CAUTION =
+            "This report supports the judgement of a licensed clinician and does not replace it. It says what was"
+                    + " checked against which limits, and nothing of what was not checked. Local rules come first where they differ. A pass is no"
+                    + " permission, a fact that is missing is never a pass, and a stop means that a licensed clinician looks before the next step.";
 
     public Report {
         stages = List.copyOf(stages);
@@ -36,17 +47,28 @@ public record Report(int format, String tool, RulebaseUsed rulebase, Subject sub
     }
 
     /** A report of the present form with the usual caution. */
-    public static Report of(String tool, RulebaseUsed rulebase, Subject subject, List<Stage> stages, Findings findings,
-            List<InputNote> input, List<OwnError> errors, List<Working> workings) {
-        return new Report(FORMAT, tool, rulebase, subject, stages, findings, input, errors, workings, Optional.empty(), CAUTION);
+    public static Report of(
+            String tool,
+            RulebaseUsed rulebase,
+            Subject subject,
+            List<Stage> stages,
+            Findings findings,
+            List<InputNote> input,
+            List<OwnError> errors,
+            List<Working> workings) {
+        return new Report(
+                FORMAT, tool, rulebase, subject, stages, findings, input, errors, workings, Optional.empty(), CAUTION);
     }
 
     /** The same report with the chances of another outcome: findings that carry theirs, and what can be said of all. */
     public Report with(Findings marked, Certainty sure) {
-        return new Report(format, tool, rulebase, subject, stages, marked, input, errors, workings, Optional.of(sure), caution);
+        return new Report(
+                format, tool, rulebase, subject, stages, marked, input, errors, workings, Optional.of(sure), caution);
     }
 
-    /** Measurements worth taking again, the one that makes most outcomes surer in front; none when that was not asked. */
+    /**
+     * Measurements worth taking again, the one that makes most outcomes surer in front; none when that was not asked.
+     */
     public List<RepeatAdvice> repeats() {
         return certainty.map(Certainty::repeats).orElse(List.of());
     }
@@ -55,10 +77,16 @@ public record Report(int format, String tool, RulebaseUsed rulebase, Subject sub
         return findings.counts();
     }
 
-    /** The worked numbers that a finding holds against its limits: same value and error, from measurements that the finding rests on. */
+    /**
+     * The worked numbers that a finding holds against its limits: same value and error, from measurements that the
+     * finding rests on.
+     */
     public List<Working> workingsOf(Finding f) {
-        return workings.stream().filter(w -> w.value().known() && rests(w.value(), f)
-                && f.places().stream().flatMap(p -> p.values().stream()).anyMatch(v -> same(w.value(), v))).toList();
+        return workings.stream()
+                .filter(w -> w.value().known()
+                        && rests(w.value(), f)
+                        && f.places().stream().flatMap(p -> p.values().stream()).anyMatch(v -> same(w.value(), v)))
+                .toList();
     }
 
     private static boolean rests(Measured m, Finding f) {
@@ -66,7 +94,9 @@ public record Report(int format, String tool, RulebaseUsed rulebase, Subject sub
     }
 
     private static boolean same(Measured m, SeenValue v) {
-        return m.unit().dimension() == v.unit().dimension() && near(m.unit().to(v.unit(), m.value()), v.value()) && near(m.unit().to(v.unit(), m.sd()), v.error());
+        return m.unit().dimension() == v.unit().dimension()
+                && near(m.unit().to(v.unit(), m.value()), v.value())
+                && near(m.unit().to(v.unit(), m.sd()), v.error());
     }
 
     private static boolean near(double a, double b) {

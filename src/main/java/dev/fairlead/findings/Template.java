@@ -10,9 +10,14 @@ import dev.fairlead.rules.Threshold;
 import dev.fairlead.rules.Verdict;
 import java.util.List;
 
-/** Fills the placeholders of a criterion's texts: {value}, {limit}, {place}, a threshold, or a component that the criterion needs. */
+/**
+ * Fills the placeholders of a criterion's texts: {value}, {limit}, {place}, a threshold, or a component that the
+ * criterion needs.
+ */
 final class Template {
-    /** In front of a component: its value with the opposite sign, so that a text can say "below" of a negative "over". */
+    /**
+     * In front of a component: its value with the opposite sign, so that a text can say "below" of a negative "over".
+     */
     private static final String OPPOSITE = "-";
 
     private final Criterion criterion;
@@ -57,7 +62,9 @@ final class Template {
         if (place != null && name.equals("place")) {
             return place.place().words();
         }
-        Threshold own = criterion.thresholds().containsKey(name) ? criterion.thresholds().get(name) : catalogue.thresholds().get(name);
+        Threshold own = criterion.thresholds().containsKey(name)
+                ? criterion.thresholds().get(name)
+                : catalogue.thresholds().get(name);
         if (own != null) {
             return Numbers.text(own);
         }

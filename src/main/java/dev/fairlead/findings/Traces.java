@@ -10,7 +10,9 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 
-/** What tells where a finding comes from; worked out when it is asked for, as a report in plain text shows none of it. */
+/**
+ * What tells where a finding comes from; worked out when it is asked for, as a report in plain text shows none of it.
+ */
 public final class Traces {
     private static final int DIGITS = 16;
 
@@ -39,9 +41,18 @@ public final class Traces {
     }
 
     private String marks() {
-        StringBuilder all = new StringBuilder(result.criterion().id()).append('|').append(result.status()).append('|').append(result.failed());
+        StringBuilder all = new StringBuilder(result.criterion().id())
+                .append('|')
+                .append(result.status())
+                .append('|')
+                .append(result.failed());
         for (PlaceResult p : result.places()) {
-            all.append('|').append(p.place().pointer()).append(' ').append(p.place().words()).append(' ').append(p.status());
+            all.append('|')
+                    .append(p.place().pointer())
+                    .append(' ')
+                    .append(p.place().words())
+                    .append(' ')
+                    .append(p.status());
             for (Verdict v : p.verdicts()) {
                 all.append(' ').append(v.outcome()).append(':').append(v.reason());
             }
@@ -52,7 +63,8 @@ public final class Traces {
     private Set<String> used() {
         Set<String> used = new TreeSet<>(result.missing());
         for (PlaceResult p : result.places()) {
-            for (Need need : p.fact() == null ? List.<Need>of() : result.criterion().needs()) {
+            for (Need need :
+                    p.fact() == null ? List.<Need>of() : result.criterion().needs()) {
                 if (need.of(p.fact()) instanceof Measured m) {
                     m.sources().stream().filter(s -> s.startsWith("/")).forEach(used::add);
                 }
@@ -63,7 +75,9 @@ public final class Traces {
 
     @Override
     public boolean equals(Object o) {
-        return o instanceof Traces t && marks().equals(t.marks()) && usedFields().equals(t.usedFields());
+        return o instanceof Traces t
+                && marks().equals(t.marks())
+                && usedFields().equals(t.usedFields());
     }
 
     @Override

@@ -16,8 +16,12 @@ import java.util.Set;
  * @param notes waivers that do not hold
  */
 public record Waived(Set<String> criteria, List<WaiverNote> notes) {
-    /** Weighs waivers on {@code day}; {@code endings} are those of the criteria that were judged, by the rulebase of that catalogue. */
-    public static Waived of(Map<String, Ending> endings, Catalogue catalogue, List<Waiver> waivers, Optional<LocalDate> day) {
+    /**
+     * Weighs waivers on {@code day}; {@code endings} are those of the criteria that were judged, by the rulebase of
+     * that catalogue.
+     */
+    public static Waived of(
+            Map<String, Ending> endings, Catalogue catalogue, List<Waiver> waivers, Optional<LocalDate> day) {
         Waivers weighed = new Waivers(catalogue, endings, day);
         weighed.apply(waivers);
         return new Waived(Set.copyOf(weighed.holding().keySet()), weighed.notes());

@@ -11,5 +11,16 @@ import dev.fairlead.model.Choice;
  */
 public record WaiverNote(String pointer, String criterion, Kind kind, String text) {
     /** Why a waiver does not hold. */
-    public enum Kind implements Choice { INCOMPLETE, UNDATED, UNKNOWN_CRITERION, NOT_JUDGED, EXPIRED, NOT_YET, NO_SUBSTANCE, WRONG_ROLE, NOTHING_TO_WAIVE, TWICE }
+    public enum Kind implements Choice {
+        INCOMPLETE,
+        UNDATED,
+        UNKNOWN_CRITERION,
+        NOT_JUDGED,
+        EXPIRED,
+        NOT_YET,
+        NO_SUBSTANCE,
+        WRONG_ROLE,
+        NOTHING_TO_WAIVE,
+        TWICE
+    }
 }

@@ -16,7 +16,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
-/** Lays the case's waivers over how its criteria end; a waiver that does not hold is noted, never passed over in silence. */
+/**
+ * Lays the case's waivers over how its criteria end; a waiver that does not hold is noted, never passed over in
+ * silence.
+ */
 final class Waivers {
     /** A reason shorter than this says nothing that a second reader could weigh; common practice, no source. */
     private static final int SUBSTANCE = 20;
@@ -55,37 +58,71 @@ final class Waivers {
         String id = w.criterion().value().orElse("");
         Criterion criterion = catalogue.criterion(id);
         Ending ending = endings.get(id);
-        if (!(w.criterion().known() && w.reason().known() && w.by().known() && w.date().known() && w.expires().known())) {
+        if (!(w.criterion().known()
+                && w.reason().known()
+                && w.by().known()
+                && w.date().known()
+                && w.expires().known())) {
             note(pointer, id, Kind.INCOMPLETE, "a waiver needs criterion, reason, role, date and expiry");
         } else if (criterion == null) {
             note(pointer, id, Kind.UNKNOWN_CRITERION, "no criterion is called " + id);
         } else if (ending == null) {
-            note(pointer, id, Kind.NOT_JUDGED, "not weighed: stage " + criterion.stage().word() + " was not judged in this check");
+            note(
+                    pointer,
+                    id,
+                    Kind.NOT_JUDGED,
+                    "not weighed: stage " + criterion.stage().word() + " was not judged in this check");
         } else if (day.isEmpty()) {
-            note(pointer, id, Kind.UNDATED, "whether it holds cannot be told: neither the case nor the call names the day of the check");
+            note(
+                    pointer,
+                    id,
+                    Kind.UNDATED,
+                    "whether it holds cannot be told: neither the case nor the call names the day of the check");
         } else if (w.date().get().isAfter(day.get())) {
             note(pointer, id, Kind.NOT_YET, "the waiver is dated " + w.date().get() + ", after the day of this check");
         } else if (w.expires().get().isBefore(day.get())) {
-            note(pointer, id, Kind.EXPIRED, "the waiver expired on " + w.expires().get());
+            note(
+                    pointer,
+                    id,
+                    Kind.EXPIRED,
+                    "the waiver expired on " + w.expires().get());
         } else if (ending == Ending.PASS || ending == Ending.DOES_NOT_APPLY) {
             note(pointer, id, Kind.NOTHING_TO_WAIVE, "there is nothing left to waive: take the waiver out");
         } else if (holding.containsKey(id)) {
             note(pointer, id, Kind.TWICE, "an earlier waiver already answers for it");
         } else if (ending == Ending.STOP && !substance(w.reason().get(), criterion)) {
-            note(pointer, id, Kind.NO_SUBSTANCE, "a stop is waived for a reason of substance: at least " + SUBSTANCE
-                    + " characters that do not merely repeat the criterion");
+            note(
+                    pointer,
+                    id,
+                    Kind.NO_SUBSTANCE,
+                    "a stop is waived for a reason of substance: at least " + SUBSTANCE
+                            + " characters that do not merely repeat the criterion");
         } else if (ending == Ending.STOP && !ANSWERS_FOR_STOPS.contains(w.by().get())) {
-            note(pointer, id, Kind.WRONG_ROLE, "a stop is answered for by a clinician, supervisor or director, not by the role "
-                    + w.by().get().word());
+            note(
+                    pointer,
+                    id,
+                    Kind.WRONG_ROLE,
+                    "a stop is answered for by a clinician, supervisor or director, not by the role "
+                            + w.by().get().word());
         } else {
-            holding.put(id, new AppliedWaiver(pointer, w.reason().get().strip(), w.by().get(), w.date().get(), w.expires().get()));
+            holding.put(
+                    id,
+                    new AppliedWaiver(
+                            pointer,
+                            w.reason().get().strip(),
+                            w.by().get(),
+                            w.date().get(),
+                            w.expires().get()));
         }
     }
 
     private static boolean substance(String reason, Criterion c) {
         String letters = bare(reason);
-        return reason.strip().length() >= SUBSTANCE && letters.chars().distinct().count() >= 5
-                && !letters.equals(bare(c.title())) && !letters.equals(bare(c.asks())) && !letters.equals(bare(c.id()));
+        return reason.strip().length() >= SUBSTANCE
+                && letters.chars().distinct().count() >= 5
+                && !letters.equals(bare(c.title()))
+                && !letters.equals(bare(c.asks()))
+                && !letters.equals(bare(c.id()));
     }
 
     private static String bare(String text) {

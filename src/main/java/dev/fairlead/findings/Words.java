@@ -31,7 +31,8 @@ public final class Words {
             } else if (field.kind() == Kind.TOOTH_MAP) {
                 i++;
                 where.clear(); // the tooth tells where better than the section does
-                where.add((field.label().equals("teeth") ? "" : singular(field.label()) + " of ") + "tooth " + steps[i]);
+                where.add(
+                        (field.label().equals("teeth") ? "" : singular(field.label()) + " of ") + "tooth " + steps[i]);
             } else if (field.kind() == Kind.LIST && steps[i + 1].matches("\\d{1,6}")) {
                 i++;
                 where.add(singular(field.label()) + " " + (Integer.parseInt(steps[i]) + 1));

@@ -4,7 +4,6 @@ import com.fasterxml.jackson.core.JsonToken;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Tooth;
 import dev.fairlead.model.shape.FieldShape;
-import dev.fairlead.model.shape.RecordShape;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -27,7 +26,10 @@ final class Binder {
         quantities = new QuantityReader(in, facts);
     }
 
-    /** Reads the whole case from the current token, the start of the outer object; null when something that must be there is not. */
+    /**
+     * Reads the whole case from the current token, the start of the outer object; null when something that must be
+     * there is not.
+     */
     Case read() throws IOException {
         Place root = Place.root();
         Object[] values = values(root);
@@ -42,7 +44,10 @@ final class Binder {
 
     private Object record(Place place) throws IOException {
         if (in.parser.currentToken() != JsonToken.START_OBJECT) {
-            in.wrong(place.pointer, "an object with fields such as " + place.shape.fields().get(0).key());
+            in.wrong(
+                    place.pointer,
+                    "an object with fields such as "
+                            + place.shape.fields().get(0).key());
             return place.shape.blank(place.pointer);
         }
         return place.shape.make(values(place));
@@ -53,7 +58,8 @@ final class Binder {
         long seen = 0;
         int next = 0;
         while (true) {
-            // fields mostly come in the order of the format, and comparing with the one that is due is quicker than reading a name and looking it up;
+            // fields mostly come in the order of the format, and comparing with the one that is due is quicker than
+            // reading a name and looking it up;
             // where problems are told this is not done, for the parser then says less well what is wrong
             boolean guess = next < place.keys.length && !in.problems.kept();
             boolean due = guess && in.parser.nextFieldName(place.keys[next]);
@@ -80,8 +86,15 @@ final class Binder {
     private void required(Place place, long seen) {
         for (FieldShape f : place.shape.fields()) {
             if (f.about().required() && (seen & 1L << f.index()) == 0) {
-                in.problems.add(new Problem(Severity.ERROR, place.pointer(f), 1, 1, "the field " + f.key() + ", which must be there", "nothing",
-                        java.util.Optional.empty(), f.about().value()));
+                in.problems.add(new Problem(
+                        Severity.ERROR,
+                        place.pointer(f),
+                        1,
+                        1,
+                        "the field " + f.key() + ", which must be there",
+                        "nothing",
+                        java.util.Optional.empty(),
+                        f.about().value()));
             }
         }
     }

@@ -11,7 +11,10 @@ import dev.fairlead.model.shape.RecordShape;
 import java.util.List;
 import java.util.stream.Stream;
 
-/** The text of a case to fill in: YAML in which every field is explained and unknown, made from what the records say of themselves. */
+/**
+ * The text of a case to fill in: YAML in which every field is explained and unknown, made from what the records say of
+ * themselves.
+ */
 public final class BlankCase {
     private static final String HEAD = """
             # A case for Fairlead. Lines that start with # are explanations and can be deleted.
@@ -26,7 +29,9 @@ public final class BlankCase {
             # Dates are year-month-day. Never write a name, a birth date or a record number.
 
             """;
-    private static final List<Tooth> FURTHER = Stream.of(33, 34, 35, 36, 37, 43, 44, 45, 46, 47, 73, 74, 75, 83, 84, 85).map(Tooth::of).toList();
+    private static final List<Tooth> FURTHER = Stream.of(33, 34, 35, 36, 37, 43, 44, 45, 46, 47, 73, 74, 75, 83, 84, 85)
+            .map(Tooth::of)
+            .toList();
 
     private BlankCase() {}
 
@@ -37,7 +42,9 @@ public final class BlankCase {
         return out.toString();
     }
 
-    /** The smallest case that is of use, filled in with invented values: incisor widths, space on both sides, one plan. */
+    /**
+     * The smallest case that is of use, filled in with invented values: incisor widths, space on both sides, one plan.
+     */
     public static String minimal() {
         return """
                 # An invented case with the least that lets space be reckoned. Everything that is not here counts as unknown.
@@ -65,7 +72,13 @@ public final class BlankCase {
             if (shape.type() == Case.class && f.kind() != Kind.ID && f.kind() != Kind.REQUIRED_CHOICE) {
                 out.append('\n');
             }
-            out.append(indent).append("# ").append(about(f)).append('\n').append(indent).append(f.key()).append(':');
+            out.append(indent)
+                    .append("# ")
+                    .append(about(f))
+                    .append('\n')
+                    .append(indent)
+                    .append(f.key())
+                    .append(':');
             switch (f.kind()) {
                 case RECORD -> {
                     out.append('\n');
@@ -76,11 +89,22 @@ public final class BlankCase {
                     teeth(out, f, indent + "  ");
                 }
                 case LIST -> {
-                    out.append(" []\n").append(indent).append("# Each entry looks like this; take the place of [] with as many as there are:\n");
+                    out.append(" []\n")
+                            .append(indent)
+                            .append("# Each entry looks like this; take the place of [] with as many as there are:\n");
                     StringBuilder entry = new StringBuilder();
                     record(entry, f.nested(), "    ");
-                    String first = entry.toString().lines().filter(l -> !l.strip().startsWith("#")).findFirst().orElse("");
-                    entry.toString().lines().forEach(l -> out.append(indent).append("# ").append(l.equals(first) ? "  - " + l.strip() : l).append('\n'));
+                    String first = entry.toString()
+                            .lines()
+                            .filter(l -> !l.strip().startsWith("#"))
+                            .findFirst()
+                            .orElse("");
+                    entry.toString()
+                            .lines()
+                            .forEach(l -> out.append(indent)
+                                    .append("# ")
+                                    .append(l.equals(first) ? "  - " + l.strip() : l)
+                                    .append('\n'));
                 }
                 default -> out.append(' ').append(value(f)).append('\n');
             }
@@ -110,7 +134,10 @@ public final class BlankCase {
 
     private static void flow(StringBuilder out, List<FieldShape> fields) {
         StringBuilder all = new StringBuilder();
-        fields.forEach(x -> all.append(all.length() == 0 ? "" : ", ").append(x.key()).append(": ").append(value(x)));
+        fields.forEach(x -> all.append(all.length() == 0 ? "" : ", ")
+                .append(x.key())
+                .append(": ")
+                .append(value(x)));
         out.append(" {").append(all).append("}\n");
     }
 
@@ -130,13 +157,19 @@ public final class BlankCase {
             case QUANTITY -> {
                 s.append(" [").append(a.unit() == Unit.COUNT ? "a count, " : "").append(Slips.range(a));
                 if (a.error() != ErrorKind.NONE) {
-                    s.append("; error of one reading when none is given ").append(Slips.number(a.error().defaultSd())).append(' ').append(a.unit().symbol())
-                            .append(" (").append(a.error().source()).append(')');
+                    s.append("; error of one reading when none is given ")
+                            .append(Slips.number(a.error().defaultSd()))
+                            .append(' ')
+                            .append(a.unit().symbol())
+                            .append(" (")
+                            .append(a.error().source())
+                            .append(')');
                 }
                 s.append(']');
             }
             case ANSWER -> s.append(" [yes or no]");
-            case CHOICE, REQUIRED_CHOICE -> s.append(" [").append(String.join(", ", f.words())).append(']');
+            case CHOICE, REQUIRED_CHOICE ->
+                s.append(" [").append(String.join(", ", f.words())).append(']');
             case DATE -> s.append(" [date]");
             case TOOTH -> s.append(" [tooth number]");
             default -> s.append("");

@@ -10,8 +10,8 @@ public final class CasePaths {
     private CasePaths() {}
 
     /**
-     * The field at a pointer such as {@code /teeth/31/width} or {@code /visits/0/left/gapOpened}; empty when the format has none
-     * there, and for an entry of a list or a tooth as a whole.
+     * The field at a pointer such as {@code /teeth/31/width} or {@code /visits/0/left/gapOpened}; empty when the format
+     * has none there, and for an entry of a list or a tooth as a whole.
      */
     public static Optional<FieldShape> field(String pointer) {
         RecordShape shape = RecordShape.ofCase();
@@ -22,7 +22,9 @@ public final class CasePaths {
         }
         for (String part : pointer.substring(1).split("/", -1)) {
             if (element) {
-                boolean fits = field.kind() == Kind.TOOTH_MAP ? Numbering.tooth(part) != null : part.matches("0|[1-9][0-9]{0,3}|-");
+                boolean fits = field.kind() == Kind.TOOTH_MAP
+                        ? Numbering.tooth(part) != null
+                        : part.matches("0|[1-9][0-9]{0,3}|-");
                 if (!fits) {
                     return Optional.empty();
                 }

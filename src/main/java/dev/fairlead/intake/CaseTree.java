@@ -22,13 +22,24 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** The text of a case as a tree whose single values can be changed, for forms and for trying other plans; not safe between threads. */
+/**
+ * The text of a case as a tree whose single values can be changed, for forms and for trying other plans; not safe
+ * between threads.
+ */
 public final class CaseTree {
-    private static final ObjectMapper JSON = JsonMapper.builder().enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN).defaultPrettyPrinter(CaseWriter.printer()).build();
+    private static final ObjectMapper JSON = JsonMapper.builder()
+            .enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN)
+            .defaultPrettyPrinter(CaseWriter.printer())
+            .build();
     // words such as yes and numbers in quotation marks keep their marks, all else is written bare
-    private static final ObjectMapper YAML = YAMLMapper.builder(YAMLFactory.builder().enable(YAMLGenerator.Feature.MINIMIZE_QUOTES)
-            .enable(YAMLGenerator.Feature.ALWAYS_QUOTE_NUMBERS_AS_STRINGS).disable(YAMLGenerator.Feature.WRITE_DOC_START_MARKER)
-            .disable(YAMLGenerator.Feature.SPLIT_LINES).build()).enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN).build();
+    private static final ObjectMapper YAML = YAMLMapper.builder(YAMLFactory.builder()
+                    .enable(YAMLGenerator.Feature.MINIMIZE_QUOTES)
+                    .enable(YAMLGenerator.Feature.ALWAYS_QUOTE_NUMBERS_AS_STRINGS)
+                    .disable(YAMLGenerator.Feature.WRITE_DOC_START_MARKER)
+                    .disable(YAMLGenerator.Feature.SPLIT_LINES)
+                    .build())
+            .enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN)
+            .build();
 
     private final ObjectNode root;
 
@@ -36,7 +47,10 @@ public final class CaseTree {
         this.root = root;
     }
 
-    /** Takes the text of a case in either format; it need not be a valid case, but it has to be an object without aliases, tags and double keys. */
+    /**
+     * Takes the text of a case in either format; it need not be a valid case, but it has to be an object without
+     * aliases, tags and double keys.
+     */
     public static CaseTree parse(String text, Format format) throws UnreadableTextException {
         String bare = text.startsWith("\uFEFF") ? text.substring(1) : text;
         return new CaseTree(TreeBuilder.build(bare, format.resolve("", bare)));
@@ -61,10 +75,15 @@ public final class CaseTree {
         return new CaseTree(root.deepCopy());
     }
 
-    /** What stands at a JSON Pointer, as a person would type it; empty when nothing does. Readings have semicolons between, a stated error stands behind ±. */
+    /**
+     * What stands at a JSON Pointer, as a person would type it; empty when nothing does. Readings have semicolons
+     * between, a stated error stands behind ±.
+     */
     public Optional<String> get(String pointer) {
         JsonNode node = root.at(JsonPointer.compile(pointer));
-        return node.isMissingNode() ? Optional.empty() : Optional.of(Typing.text(node, CasePaths.field(pointer).map(FieldShape::about)));
+        return node.isMissingNode()
+                ? Optional.empty()
+                : Optional.of(Typing.text(node, CasePaths.field(pointer).map(FieldShape::about)));
     }
 
     /** The number of entries of the list, or of fields of the object, at a JSON Pointer; 0 when there is neither. */
@@ -80,8 +99,9 @@ public final class CaseTree {
     }
 
     /**
-     * Puts what a person typed at a JSON Pointer and makes the objects and lists around it; blank text removes what is there. A list grows by
-     * one entry at its end, whose index is its size or {@code -}. Nothing is judged here: reading the result does that.
+     * Puts what a person typed at a JSON Pointer and makes the objects and lists around it; blank text removes what is
+     * there. A list grows by one entry at its end, whose index is its size or {@code -}. Nothing is judged here:
+     * reading the result does that.
      */
     public void set(String pointer, String typed) {
         if (typed.isBlank()) {
@@ -93,10 +113,19 @@ public final class CaseTree {
 
     /** Puts a number at a JSON Pointer, in the unit of the field. */
     public void set(String pointer, double number) {
-        put(pointer, Typing.node(new BigDecimal(Double.toString(number)).stripTrailingZeros().toPlainString(), CasePaths.field(pointer)));
+        put(
+                pointer,
+                Typing.node(
+                        new BigDecimal(Double.toString(number))
+                                .stripTrailingZeros()
+                                .toPlainString(),
+                        CasePaths.field(pointer)));
     }
 
-    /** Takes away what stands at a JSON Pointer, and objects around it that are then empty; later entries of a list move up. */
+    /**
+     * Takes away what stands at a JSON Pointer, and objects around it that are then empty; later entries of a list move
+     * up.
+     */
     public void remove(String pointer) {
         JsonPointer p = JsonPointer.compile(pointer);
         if (p.matches()) {
@@ -108,7 +137,10 @@ public final class CaseTree {
         } else if (parent instanceof ArrayNode a && p.last().getMatchingIndex() >= 0) {
             a.remove(p.last().getMatchingIndex());
         }
-        if (!p.head().matches() && parent.isObject() && parent.isEmpty() && !(root.at(p.head().head()) instanceof ArrayNode)) {
+        if (!p.head().matches()
+                && parent.isObject()
+                && parent.isEmpty()
+                && !(root.at(p.head().head()) instanceof ArrayNode)) {
             remove(p.head().toString());
         }
     }
@@ -116,7 +148,9 @@ public final class CaseTree {
     /** The text in that format, with a line break at the end. */
     public String text(Format format) {
         try {
-            return format == Format.YAML ? YAML.writeValueAsString(root) : JSON.writer(CaseWriter.printer()).writeValueAsString(root) + "\n";
+            return format == Format.YAML
+                    ? YAML.writeValueAsString(root)
+                    : JSON.writer(CaseWriter.printer()).writeValueAsString(root) + "\n";
         } catch (JsonProcessingException e) {
             throw new IllegalStateException("a tree can always be written", e);
         }
@@ -138,7 +172,10 @@ public final class CaseTree {
             path.append('/').append(RecordShape.escape(p.getMatchingProperty()));
             JsonNode next = at instanceof ArrayNode a ? a.path(p.getMatchingIndex()) : at.path(p.getMatchingProperty());
             if (!next.isContainerNode()) {
-                boolean list = CasePaths.field(path.toString()).map(FieldShape::kind).filter(k -> k == Kind.LIST).isPresent();
+                boolean list = CasePaths.field(path.toString())
+                        .map(FieldShape::kind)
+                        .filter(k -> k == Kind.LIST)
+                        .isPresent();
                 next = list ? root.arrayNode() : root.objectNode();
                 place(at, p, next);
             }

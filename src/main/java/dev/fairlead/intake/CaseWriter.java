@@ -23,7 +23,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 
-/** Writes a case as canonical JSON: keys in the order of the records, what is unknown left out; reading it gives an equal case. */
+/**
+ * Writes a case as canonical JSON: keys in the order of the records, what is unknown left out; reading it gives an
+ * equal case.
+ */
 public final class CaseWriter {
     private static final JsonFactory JSON = new JsonFactory();
 
@@ -54,7 +57,8 @@ public final class CaseWriter {
 
     /** Line breaks are those of Unix on every machine, and lists of readings stay on one line. */
     static DefaultPrettyPrinter printer() {
-        return new DefaultPrettyPrinter(Separators.createDefaultInstance().withObjectFieldValueSpacing(Separators.Spacing.AFTER))
+        return new DefaultPrettyPrinter(
+                        Separators.createDefaultInstance().withObjectFieldValueSpacing(Separators.Spacing.AFTER))
                 .withObjectIndenter(new DefaultIndenter("  ", "\n"));
     }
 
@@ -81,7 +85,8 @@ public final class CaseWriter {
         if (value instanceof Map<?, ?> m) {
             return m.isEmpty();
         }
-        return value instanceof Record r && RecordShape.of(r.getClass()).fields().stream().allMatch(f -> absent(f.get(r)));
+        return value instanceof Record r
+                && RecordShape.of(r.getClass()).fields().stream().allMatch(f -> absent(f.get(r)));
     }
 
     private static void value(JsonGenerator g, FieldShape f, Object value) throws IOException {
@@ -147,6 +152,7 @@ public final class CaseWriter {
     }
 
     private static void number(JsonGenerator g, double value) throws IOException {
-        g.writeNumber(new BigDecimal(Double.toString(value)).stripTrailingZeros().toPlainString());
+        g.writeNumber(
+                new BigDecimal(Double.toString(value)).stripTrailingZeros().toPlainString());
     }
 }

@@ -20,13 +20,21 @@ final class ContactKeys {
             return false;
         }
         String turned = digits.substring(2) + digits.substring(0, 2);
-        Optional<String> meant = shape.fields().stream().map(FieldShape::key).filter(k -> k.replace("-", "").equals(digits) || k.replace("-", "").equals(turned)).findFirst();
+        Optional<String> meant = shape.fields().stream()
+                .map(FieldShape::key)
+                .filter(k ->
+                        k.replace("-", "").equals(digits) || k.replace("-", "").equals(turned))
+                .findFirst();
         if (meant.isEmpty()) {
             return false;
         }
         boolean reversed = meant.get().replace("-", "").equals(turned);
-        in.error(pointer, "a contact point, named from the patient's right to left", Input.quoted(key),
-                reversed ? "left and right the other way round" : "another separator", "write \"" + meant.get() + "\"");
+        in.error(
+                pointer,
+                "a contact point, named from the patient's right to left",
+                Input.quoted(key),
+                reversed ? "left and right the other way round" : "another separator",
+                "write \"" + meant.get() + "\"");
         in.parser.nextToken();
         in.parser.skipChildren();
         return true;

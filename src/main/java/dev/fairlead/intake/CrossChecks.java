@@ -3,7 +3,10 @@ package dev.fairlead.intake;
 import dev.fairlead.model.Case;
 import java.util.Optional;
 
-/** Looks for facts that contradict each other in ways that a slip of the pen explains; what a criterion judges is left to it. */
+/**
+ * Looks for facts that contradict each other in ways that a slip of the pen explains; what a criterion judges is left
+ * to it.
+ */
 final class CrossChecks {
     private final Problems problems;
 
@@ -30,6 +33,7 @@ final class CrossChecks {
     }
 
     private void add(Severity severity, String pointer, String expected, String found, String slip, String mend) {
-        problems.add(new Problem(severity, pointer, 0, 0, expected, found, slip.isEmpty() ? Optional.empty() : Optional.of(slip), mend));
+        problems.add(new Problem(
+                severity, pointer, 0, 0, expected, found, slip.isEmpty() ? Optional.empty() : Optional.of(slip), mend));
     }
 }

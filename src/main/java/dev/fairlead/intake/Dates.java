@@ -42,7 +42,8 @@ final class Dates {
         Matcher m = BACKWARDS.matcher(text);
         if (m.matches()) {
             return Integer.parseInt(m.group(1)) <= 12 && Integer.parseInt(m.group(2)) <= 12
-                    ? "day and month in an order that can be read in two ways" : "day, month and year the other way round";
+                    ? "day and month in an order that can be read in two ways"
+                    : "day, month and year the other way round";
         }
         Matcher s = SHORT.matcher(text);
         if (s.matches() && Integer.parseInt(s.group(2)) > 12) {

@@ -5,8 +5,9 @@ import com.fasterxml.jackson.core.JsonToken;
 import java.io.IOException;
 
 /**
- * Reads short decimal numbers, of which a case has hundreds, without a text between. Up to fifteen digits are a whole number that a double
- * holds exactly, and so is the power of ten; one division then rounds correctly (Clinger 1990, "How to read floating point numbers accurately").
+ * Reads short decimal numbers, of which a case has hundreds, without a text between. Up to fifteen digits are a whole
+ * number that a double holds exactly, and so is the power of ten; one division then rounds correctly (Clinger 1990,
+ * "How to read floating point numbers accurately").
  */
 final class Decimals {
     private static final int MOST_DIGITS = 15;

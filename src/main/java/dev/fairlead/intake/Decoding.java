@@ -14,23 +14,43 @@ final class Decoding {
     /** The text, or null with a problem when the bytes are too many, none, or not UTF-8. */
     static String text(byte[] bytes, Problems problems) {
         if (bytes.length > Parsers.MOST_BYTES) {
-            return refused(problems, 0, 0, "a file of at most " + Parsers.MOST_BYTES + " bytes", "a larger one", "look whether this is the right file");
+            return refused(
+                    problems,
+                    0,
+                    0,
+                    "a file of at most " + Parsers.MOST_BYTES + " bytes",
+                    "a larger one",
+                    "look whether this is the right file");
         }
-        if (bytes.length >= 2 && (bytes[0] == (byte) 0xFE && bytes[1] == (byte) 0xFF || bytes[0] == (byte) 0xFF && bytes[1] == (byte) 0xFE || bytes[0] == 0 || bytes[1] == 0)) {
+        if (bytes.length >= 2
+                && (bytes[0] == (byte) 0xFE && bytes[1] == (byte) 0xFF
+                        || bytes[0] == (byte) 0xFF && bytes[1] == (byte) 0xFE
+                        || bytes[0] == 0
+                        || bytes[1] == 0)) {
             return refused(problems, 1, 1, "text in UTF-8", "text in UTF-16 or UTF-32", "save the file as UTF-8");
         }
-        boolean mark = bytes.length >= 3 && bytes[0] == (byte) 0xEF && bytes[1] == (byte) 0xBB && bytes[2] == (byte) 0xBF;
+        boolean mark =
+                bytes.length >= 3 && bytes[0] == (byte) 0xEF && bytes[1] == (byte) 0xBB && bytes[2] == (byte) 0xBF;
         int from = mark ? 3 : 0;
         String text = new String(bytes, from, bytes.length - from, StandardCharsets.UTF_8);
         // a replacement character is there when bytes were bad, or when the file holds that very character
         if (text.indexOf('\uFFFD') >= 0) {
             CharBuffer out = CharBuffer.allocate(bytes.length);
-            CoderResult result = StandardCharsets.UTF_8.newDecoder().onMalformedInput(CodingErrorAction.REPORT).onUnmappableCharacter(CodingErrorAction.REPORT)
+            CoderResult result = StandardCharsets.UTF_8
+                    .newDecoder()
+                    .onMalformedInput(CodingErrorAction.REPORT)
+                    .onUnmappableCharacter(CodingErrorAction.REPORT)
                     .decode(ByteBuffer.wrap(bytes, from, bytes.length - from), out, true);
             if (result.isError()) {
                 String good = out.flip().toString();
                 int line = (int) good.chars().filter(c -> c == '\n').count() + 1;
-                return refused(problems, line, good.length() - good.lastIndexOf('\n'), "text in UTF-8", "a byte that is not UTF-8", "save the file as UTF-8");
+                return refused(
+                        problems,
+                        line,
+                        good.length() - good.lastIndexOf('\n'),
+                        "text in UTF-8",
+                        "a byte that is not UTF-8",
+                        "save the file as UTF-8");
             }
         }
         if (text.isBlank()) {

@@ -16,7 +16,10 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Pattern;
 
-/** Reads the facts that are not quantities: answers, choices, dates, texts, tooth numbers, and the few that must be there. */
+/**
+ * Reads the facts that are not quantities: answers, choices, dates, texts, tooth numbers, and the few that must be
+ * there.
+ */
 final class FactReader {
     /** The word for a fact that was looked for and is not known. */
     static final String UNKNOWN = "unknown";
@@ -24,9 +27,11 @@ final class FactReader {
     static final String DOES_NOT_APPLY = "does-not-apply";
     /** The one version of the case format. */
     static final int FORMAT = 1;
+
     static final int LONGEST_TEXT = 1000;
     /** Dates outside these years are slips: no record of a child in care is older, and no plan reaches further. */
     static final int FIRST_YEAR = 2000;
+
     static final int LAST_YEAR = 2099;
 
     private static final Map<String, Pattern> PATTERNS = new ConcurrentHashMap<>();
@@ -76,7 +81,12 @@ final class FactReader {
     /** True when the field can be inapplicable; else the word is refused. */
     boolean mayNotApply(Field about, String pointer) {
         if (!about.mayNotApply()) {
-            in.error(pointer, "a value or unknown", DOES_NOT_APPLY, "", "this always applies: write unknown when it is not known");
+            in.error(
+                    pointer,
+                    "a value or unknown",
+                    DOES_NOT_APPLY,
+                    "",
+                    "this always applies: write unknown when it is not known");
         }
         return about.mayNotApply();
     }
@@ -95,7 +105,12 @@ final class FactReader {
                 if (word.equals("no")) {
                     return Answer.NO;
                 }
-                in.error(pointer, "yes, no or unknown", Input.quoted(word), "", "write one of these words in small letters");
+                in.error(
+                        pointer,
+                        "yes, no or unknown",
+                        Input.quoted(word),
+                        "",
+                        "write one of these words in small letters");
                 return blank;
             default:
                 in.wrong(pointer, "yes, no or unknown");
@@ -115,7 +130,11 @@ final class FactReader {
         }
         Privacy.Refusal personal = Privacy.text(word);
         String near = Nearest.of(word, f.words()).orElse("");
-        in.error(pointer, oneOf(f), personal != null ? personal.found() : Input.quoted(word), near.isEmpty() ? "" : "a slip in writing " + near,
+        in.error(
+                pointer,
+                oneOf(f),
+                personal != null ? personal.found() : Input.quoted(word),
+                near.isEmpty() ? "" : "a slip in writing " + near,
                 personal != null ? personal.mend() : near.isEmpty() ? "" : "write " + near);
         return blank;
     }
@@ -136,7 +155,12 @@ final class FactReader {
             if (date != null && date.getYear() >= FIRST_YEAR && date.getYear() <= LAST_YEAR) {
                 return Fact.of(date);
             }
-            in.error(pointer, date == null ? expected : "a date from " + FIRST_YEAR + " to " + LAST_YEAR, Input.quoted(text), Dates.slip(text), Dates.mend(text));
+            in.error(
+                    pointer,
+                    date == null ? expected : "a date from " + FIRST_YEAR + " to " + LAST_YEAR,
+                    Input.quoted(text),
+                    Dates.slip(text),
+                    Dates.mend(text));
         } catch (DateTimeException e) {
             in.error(pointer, expected, Input.quoted(text), Dates.slip(text), Dates.mend(text));
         }
@@ -155,10 +179,18 @@ final class FactReader {
             return blank;
         }
         String pattern = f.about().pattern();
-        boolean fits = pattern.isEmpty() ? !text.isBlank() && text.length() <= LONGEST_TEXT
+        boolean fits = pattern.isEmpty()
+                ? !text.isBlank() && text.length() <= LONGEST_TEXT
                 : form(pattern).matcher(text).matches();
         if (!fits) {
-            in.error(pointer, pattern.isEmpty() ? "a text of 1 to " + LONGEST_TEXT + " characters" : f.about().value(), Input.quoted(text), "", "");
+            in.error(
+                    pointer,
+                    pattern.isEmpty()
+                            ? "a text of 1 to " + LONGEST_TEXT + " characters"
+                            : f.about().value(),
+                    Input.quoted(text),
+                    "",
+                    "");
             return blank;
         }
         return f.kind() == Kind.ID ? text : Fact.of(text);
@@ -188,10 +220,16 @@ final class FactReader {
     }
 
     private Object format(String pointer, Object blank) throws IOException {
-        if (in.parser.currentToken() == JsonToken.VALUE_NUMBER_INT && in.parser.getText().equals(Integer.toString(FORMAT))) {
+        if (in.parser.currentToken() == JsonToken.VALUE_NUMBER_INT
+                && in.parser.getText().equals(Integer.toString(FORMAT))) {
             return FORMAT;
         }
-        in.error(pointer, "the version of the case format: " + FORMAT, in.found(), "a case for another version of Fairlead", "");
+        in.error(
+                pointer,
+                "the version of the case format: " + FORMAT,
+                in.found(),
+                "a case for another version of Fairlead",
+                "");
         in.parser.skipChildren();
         return blank;
     }

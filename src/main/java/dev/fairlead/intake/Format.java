@@ -4,8 +4,12 @@ import java.util.Locale;
 
 /** The text formats of a case file. */
 public enum Format {
-    JSON, YAML,
-    /** By the file's name: {@code .yaml} and {@code .yml} are YAML, {@code .json} is JSON, else the first character tells. */
+    JSON,
+    YAML,
+    /**
+     * By the file's name: {@code .yaml} and {@code .yml} are YAML, {@code .json} is JSON, else the first character
+     * tells.
+     */
     BY_NAME;
 
     /** The format of a file with that name and text; never {@link #BY_NAME}. */

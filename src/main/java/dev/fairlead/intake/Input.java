@@ -14,7 +14,10 @@ final class Input {
     final Problems problems;
     /** Whether quantities are given their errors of measurement. */
     final boolean errors;
-    /** Where the problems of a value stand that is judged after it was read over; null while the current token is judged. */
+    /**
+     * Where the problems of a value stand that is judged after it was read over; null while the current token is
+     * judged.
+     */
     JsonLocation pinned;
 
     Input(JsonParser parser, Format format, String text, Problems problems, boolean errors) {
@@ -38,8 +41,15 @@ final class Input {
             throw Problems.met();
         }
         JsonLocation at = pinned != null ? pinned : parser.currentTokenLocation();
-        problems.add(new Problem(severity, pointer, Math.max(0, at.getLineNr()), Math.max(0, at.getColumnNr()), expected, found,
-                slip.isEmpty() ? Optional.empty() : Optional.of(slip), mend));
+        problems.add(new Problem(
+                severity,
+                pointer,
+                Math.max(0, at.getLineNr()),
+                Math.max(0, at.getColumnNr()),
+                expected,
+                found,
+                slip.isEmpty() ? Optional.empty() : Optional.of(slip),
+                mend));
     }
 
     /** Refuses a value of the wrong kind, and steps over it. */

@@ -17,19 +17,34 @@ final class Keys {
     }
 
     /** Refuses the field whose name is the current token, and steps over its value. */
-    static void refuse(Input in, String pointer, String key, Collection<String> known, boolean twice) throws IOException {
+    static void refuse(Input in, String pointer, String key, Collection<String> known, boolean twice)
+            throws IOException {
         Privacy.Refusal personal = Privacy.key(key);
         if (twice) {
-            in.error(pointer, "each field once", Input.quoted(key) + " again", "a block that was copied and not changed", "keep one of the two");
+            in.error(
+                    pointer,
+                    "each field once",
+                    Input.quoted(key) + " again",
+                    "a block that was copied and not changed",
+                    "keep one of the two");
         } else if (personal != null) {
             in.error(pointer, "a case that does not tell who the patient is", personal.found(), "", personal.mend());
         } else if (key.matches("\\d+") && in.format == Format.YAML) {
-            in.error(pointer, "a known field", Input.quoted(key), "a decimal comma within { }, where a comma parts two fields",
+            in.error(
+                    pointer,
+                    "a known field",
+                    Input.quoted(key),
+                    "a decimal comma within { }, where a comma parts two fields",
                     "write a point, or the value in quotation marks");
         } else {
             Optional<String> near = in.problems.full() ? Optional.empty() : Nearest.of(key, known);
             String mend = near.map(n -> "write " + n).orElse("known here: " + String.join(", ", known));
-            in.error(pointer, "a known field", Input.quoted(key), near.map(n -> "a slip in writing " + n).orElse(""), mend);
+            in.error(
+                    pointer,
+                    "a known field",
+                    Input.quoted(key),
+                    near.map(n -> "a slip in writing " + n).orElse(""),
+                    mend);
         }
         in.parser.nextToken();
         in.parser.skipChildren();

@@ -16,10 +16,15 @@ final class Locator {
     /** The pointer of the value at the current token. */
     static String pointer(JsonParser p) {
         JsonStreamContext context = p.getParsingContext();
-        return (p.currentToken().isStructStart() ? context.getParent() : context).pathAsPointer().toString();
+        return (p.currentToken().isStructStart() ? context.getParent() : context)
+                .pathAsPointer()
+                .toString();
     }
 
-    /** Line and column of each pointer, or of the nearest object around it that is in the file; a file that ends early gives what was met. */
+    /**
+     * Line and column of each pointer, or of the nearest object around it that is in the file; a file that ends early
+     * gives what was met.
+     */
     static Map<String, int[]> locate(String text, Format format, Set<String> pointers) {
         Map<String, int[]> met = new HashMap<>();
         try (JsonParser p = Parsers.open(text, format, new Problems())) {

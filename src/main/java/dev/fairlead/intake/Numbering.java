@@ -7,15 +7,17 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Tooth numbers: ISO 3950 only, with a guess at what was meant when a number of the Universal system (1-32, A-T) or a Palmer or
- * quadrant-letter notation (LL1, URc) is met.
+ * Tooth numbers: ISO 3950 only, with a guess at what was meant when a number of the Universal system (1-32, A-T) or a
+ * Palmer or quadrant-letter notation (LL1, URc) is met.
  */
 final class Numbering {
-    static final String EXPECTED = "a tooth number of ISO 3950: 11-18, 21-28, 31-38, 41-48, or 51-55, 61-65, 71-75, 81-85 for primary teeth";
+    static final String EXPECTED =
+            "a tooth number of ISO 3950: 11-18, 21-28, 31-38, 41-48, or 51-55, 61-65, 71-75, 81-85 for primary teeth";
 
     private static final Tooth[] BY_NUMBER = new Tooth[86];
     private static final Pattern QUADRANT = Pattern.compile("(U|L)(R|L)[ -]?([1-8a-eA-E])");
-    private static final Pattern PALMER = Pattern.compile("([1-8a-eA-E])[ ]?([┘└┐┌⏌⎿⏋⎾])|([┘└┐┌⏌⎿⏋⎾])[ ]?([1-8a-eA-E])");
+    private static final Pattern PALMER =
+            Pattern.compile("([1-8a-eA-E])[ ]?([┘└┐┌⏌⎿⏋⎾])|([┘└┐┌⏌⎿⏋⎾])[ ]?([1-8a-eA-E])");
 
     static {
         for (int n = 0; n < BY_NUMBER.length; n++) {
@@ -44,18 +46,27 @@ final class Numbering {
     static Problem refusal(String pointer, String text, int line, int column) {
         Privacy.Refusal personal = Privacy.text(text);
         if (personal != null) {
-            return new Problem(Severity.ERROR, pointer, line, column, EXPECTED, personal.found(), Optional.empty(), personal.mend());
+            return new Problem(
+                    Severity.ERROR,
+                    pointer,
+                    line,
+                    column,
+                    EXPECTED,
+                    personal.found(),
+                    Optional.empty(),
+                    personal.mend());
         }
         Optional<Tooth> quadrant = quadrant(text);
         Optional<Tooth> universal = universal(text);
-        Optional<String> slip = quadrant.map(t -> "a Palmer or quadrant notation for " + t).or(() -> universal.map(t -> "a number of the Universal system for " + t));
+        Optional<String> slip = quadrant.map(t -> "a Palmer or quadrant notation for " + t)
+                .or(() -> universal.map(t -> "a number of the Universal system for " + t));
         String mend = quadrant.or(() -> universal).map(t -> "write " + t).orElse("write the two-digit number");
         return new Problem(Severity.ERROR, pointer, line, column, EXPECTED, Input.quoted(text), slip, mend);
     }
 
     /**
-     * The tooth that the Universal system gives that number or letter (ADA): 1-16 from the upper right third molar to the upper left one,
-     * 17-32 back along the lower arch from left to right; A-J and K-T likewise for primary teeth.
+     * The tooth that the Universal system gives that number or letter (ADA): 1-16 from the upper right third molar to
+     * the upper left one, 17-32 back along the lower arch from left to right; A-J and K-T likewise for primary teeth.
      */
     static Optional<Tooth> universal(String text) {
         String t = text.strip().replaceFirst("^#", "").toUpperCase(Locale.ROOT);

@@ -14,17 +14,30 @@ final class Parsers {
     static final int MOST_BYTES = 2_000_000;
 
     private static final StreamReadConstraints LIMITS = StreamReadConstraints.builder()
-            .maxNestingDepth(50).maxStringLength(10_000).maxNumberLength(40).maxTokenCount(200_000).maxNameLength(200).maxDocumentLength(MOST_BYTES).build();
-    /** The YAML parser copies its buffer again and again within one run of characters: a line of a million takes seconds, of this length 25 ms. */
+            .maxNestingDepth(50)
+            .maxStringLength(10_000)
+            .maxNumberLength(40)
+            .maxTokenCount(200_000)
+            .maxNameLength(200)
+            .maxDocumentLength(MOST_BYTES)
+            .build();
+    /**
+     * The YAML parser copies its buffer again and again within one run of characters: a line of a million takes
+     * seconds, of this length 25 ms.
+     */
     private static final int LONGEST_LINE = 100_000;
 
     private Parsers() {}
 
     /** Made when the first JSON is read: a reader of YAML does without. */
     private static final class Json {
-        // NaN and Infinity are let through here so that they are refused at their field, together with all other problems
-        private static final JsonFactory FACTORY = JsonFactory.builder().streamReadConstraints(LIMITS)
-                .enable(JsonReadFeature.ALLOW_NON_NUMERIC_NUMBERS).enable(StreamReadFeature.USE_FAST_DOUBLE_PARSER).build();
+        // NaN and Infinity are let through here so that they are refused at their field, together with all other
+        // problems
+        private static final JsonFactory FACTORY = JsonFactory.builder()
+                .streamReadConstraints(LIMITS)
+                .enable(JsonReadFeature.ALLOW_NON_NUMERIC_NUMBERS)
+                .enable(StreamReadFeature.USE_FAST_DOUBLE_PARSER)
+                .build();
     }
 
     /** JSON straight from bytes that are known to be UTF-8. */

@@ -8,8 +8,8 @@ import dev.fairlead.model.shape.Kind;
 import dev.fairlead.model.shape.RecordShape;
 
 /**
- * One record's place in a case: its pointers and what stands for its absent components, worked out once for all files, since making them
- * anew would cost more than the parsing.
+ * One record's place in a case: its pointers and what stands for its absent components, worked out once for all files,
+ * since making them anew would cost more than the parsing.
  */
 final class Place {
     private static final int KEPT = 64;
@@ -21,6 +21,7 @@ final class Place {
     final boolean demanding;
     /** Keys of the fields, in their order. */
     final SerializableString[] keys;
+
     private final String[] pointers;
     private final Object[] blanks;
     // filled as they are met; a race makes an equal place twice, which does no harm since places never change
@@ -40,12 +41,13 @@ final class Place {
             keys[f.index()] = new SerializedString(f.key());
             pointers[f.index()] = pointer + '/' + RecordShape.escape(f.key());
             blanks[f.index()] = RecordShape.blankOf(f, pointers[f.index()]);
-            inner[f.index()] = new Place[switch (f.kind()) {
-                case RECORD -> 1;
-                case LIST -> KEPT;
-                case TOOTH_MAP -> 90;
-                default -> 0;
-            }];
+            inner[f.index()] = new Place
+                    [switch (f.kind()) {
+                        case RECORD -> 1;
+                        case LIST -> KEPT;
+                        case TOOTH_MAP -> 90;
+                        default -> 0;
+                    }];
         }
         demanding = some;
     }

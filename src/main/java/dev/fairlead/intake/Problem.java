@@ -13,7 +13,15 @@ import java.util.Optional;
  * @param slip the likely cause
  * @param mend what to do
  */
-public record Problem(Severity severity, String pointer, int line, int column, String expected, String found, Optional<String> slip, String mend) {
+public record Problem(
+        Severity severity,
+        String pointer,
+        int line,
+        int column,
+        String expected,
+        String found,
+        Optional<String> slip,
+        String mend) {
     public boolean error() {
         return severity == Severity.ERROR;
     }
@@ -25,7 +33,8 @@ public record Problem(Severity severity, String pointer, int line, int column, S
     /** One line of text: place, expected, found, likely slip, mend. */
     @Override
     public String toString() {
-        return (line > 0 ? line + ":" + column + " " : "") + (pointer.isEmpty() ? "(whole case)" : pointer) + ": expected " + expected + ", found " + found
+        return (line > 0 ? line + ":" + column + " " : "") + (pointer.isEmpty() ? "(whole case)" : pointer)
+                + ": expected " + expected + ", found " + found
                 + slip.map(s -> "; likely " + s).orElse("") + (mend.isEmpty() ? "" : "; " + mend);
     }
 }

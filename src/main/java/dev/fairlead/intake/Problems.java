@@ -96,7 +96,14 @@ final class Problems {
         }
         out.sort(java.util.Comparator.comparingInt(Problem::line).thenComparingInt(Problem::column));
         if (left > 0) {
-            out.add(new Problem(Severity.ERROR, "", 0, 0, "a case with few slips", left + " more problems that are not listed", Optional.empty(),
+            out.add(new Problem(
+                    Severity.ERROR,
+                    "",
+                    0,
+                    0,
+                    "a case with few slips",
+                    left + " more problems that are not listed",
+                    Optional.empty(),
                     "mend those listed and read the file again"));
         }
         return out;

@@ -7,20 +7,23 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Reads a quantity as a person types it: {@code "0.020 in"}, {@code "0,508 mm"}, {@code ".020\""}, {@code "24°"}, {@code "4 weeks"}.
+ * Reads a quantity as a person types it: {@code "0.020 in"}, {@code "0,508 mm"}, {@code ".020\""}, {@code "24°"},
+ * {@code "4 weeks"}.
  *
- * <p>It is strict on purpose. Parsers made for one country's numbers read "0,508" as 508; here whatever has two readings is refused with
- * both of them. Conversion is decimal: one inch is exactly 25.4 mm (international yard and pound agreement of 1959), so 0.020 in is the
- * double 0.508.
+ * <p>It is strict on purpose. Parsers made for one country's numbers read "0,508" as 508; here whatever has two
+ * readings is refused with both of them. Conversion is decimal: one inch is exactly 25.4 mm (international yard and
+ * pound agreement of 1959), so 0.020 in is the double 0.508.
  */
 public final class Quantities {
     /** The form of a quantity in text; the JSON Schema uses it as well. Group 1 is the number, group 2 the unit. */
-    public static final String FORM = "^\\s*([+\\-\u2212]?(?:(?:0|[1-9][0-9]{0,11})(?:[.,][0-9]{1,12})?|[.,][0-9]{1,12}))\\s*([^\\s0-9.,+\\-].{0,20})?$";
+    public static final String FORM =
+            "^\\s*([+\\-\u2212]?(?:(?:0|[1-9][0-9]{0,11})(?:[.,][0-9]{1,12})?|[.,][0-9]{1,12}))\\s*([^\\s0-9.,+\\-].{0,20})?$";
 
     private static final Pattern QUANTITY = Pattern.compile(FORM);
     private static final Pattern THOUSANDS = Pattern.compile("[+\\-\u2212]?[1-9][0-9]{0,2},[0-9]{3}");
 
-    private static final Pattern WITH_ERROR = Pattern.compile("([-+\u2212]?\\d+(?:[.,]\\d+)?)[^±]{0,6}(?:±|\\+/?[-\u2212])");
+    private static final Pattern WITH_ERROR =
+            Pattern.compile("([-+\u2212]?\\d+(?:[.,]\\d+)?)[^±]{0,6}(?:±|\\+/?[-\u2212])");
     private static final Pattern HEXADECIMAL = Pattern.compile("(?i)[+-]?0[xob][0-9a-f_]+");
 
     private Quantities() {}
@@ -45,7 +48,10 @@ public final class Quantities {
         }
     }
 
-    /** Reads a quantity for a field: the result is in the field's unit, and the field's range settles what a comma may mean. */
+    /**
+     * Reads a quantity for a field: the result is in the field's unit, and the field's range settles what a comma may
+     * mean.
+     */
     public static Typed read(String text, Field field) {
         return read(text, field.unit(), field.low(), field.high());
     }
@@ -57,8 +63,11 @@ public final class Quantities {
         }
         Matcher error = text.indexOf('±') > 0 || text.indexOf('+') > 0 ? WITH_ERROR.matcher(text) : null;
         if (error != null && error.find()) {
-            return Typed.refused("an error behind the value", "", "write it in parts, such as {value: " + error.group(1).replace(',', '.')
-                    + ", error: 0.5}, with one standard deviation");
+            return Typed.refused(
+                    "an error behind the value",
+                    "",
+                    "write it in parts, such as {value: " + error.group(1).replace(',', '.')
+                            + ", error: 0.5}, with one standard deviation");
         }
         Matcher m = QUANTITY.matcher(text.stripTrailing());
         if (!m.matches() || HEXADECIMAL.matcher(text.strip()).matches()) {
@@ -67,18 +76,23 @@ public final class Quantities {
         String number = m.group(1);
         UnitWords.Word word = m.group(2) == null ? new UnitWords.Word(unit, BigDecimal.ONE) : UnitWords.of(m.group(2));
         if (word == null) {
-            return Typed.refused("the unit \"" + m.group(2).strip() + "\"", m.group(2).strip().equals("m") ? "\"m\" may be metres, minutes or months" : "",
+            return Typed.refused(
+                    "the unit \"" + m.group(2).strip() + "\"",
+                    m.group(2).strip().equals("m") ? "\"m\" may be metres, minutes or months" : "",
                     "use " + UnitWords.usual(unit));
         }
         BigDecimal value = convert(number.replace(',', '.'), word, unit);
         if (value == null) {
-            return Typed.refused("a value in " + m.group(2).strip(), "a value of another field", "use " + UnitWords.usual(unit));
+            return Typed.refused(
+                    "a value in " + m.group(2).strip(), "a value of another field", "use " + UnitWords.usual(unit));
         }
         double result = value.doubleValue();
         if (THOUSANDS.matcher(number).matches() && unit.dimension() != Unit.Dimension.LENGTH) {
             double other = convert(number.replace(",", ""), word, unit).doubleValue();
             if (other >= low && other <= high) {
-                return Typed.refused("\"" + text.strip() + "\", which can be read in two ways", "a comma between thousands, or a decimal comma",
+                return Typed.refused(
+                        "\"" + text.strip() + "\", which can be read in two ways",
+                        "a comma between thousands, or a decimal comma",
                         "write " + number.replace(",", "") + " or " + number.replace(',', '.'));
             }
         }
@@ -98,11 +112,16 @@ public final class Quantities {
     private static Typed malformed(String t) {
         String quoted = "\"" + (t.length() > 40 ? t.substring(0, 40) + "…" : t) + "\"";
         if (t.matches("[^.,]*\\d[.,]\\d.*[.,]\\d.*")) {
-            return Typed.refused(quoted + ", with more than one separator", "a separator between thousands",
+            return Typed.refused(
+                    quoted + ", with more than one separator",
+                    "a separator between thousands",
                     "write the number without separators between thousands, with one point or comma before the decimals");
         }
         if (t.matches("[+-]?\\d{1,3}([ '\u2019_\u00a0]\\d{3})+\\b.*")) {
-            return Typed.refused(quoted + ", with gaps between digits", "a separator between thousands", "write the digits without gaps");
+            return Typed.refused(
+                    quoted + ", with gaps between digits",
+                    "a separator between thousands",
+                    "write the digits without gaps");
         }
         if (t.matches("\\d+\\s*/\\s*\\d+.*")) {
             return Typed.refused(quoted, "a fraction", "write it as a decimal number");
@@ -111,10 +130,14 @@ public final class Quantities {
             return Typed.refused(quoted, "years and months, or a time", "write a decimal number, such as 9.4");
         }
         if (t.matches("(?i)[+-]?\\.?(nan|inf(inity)?)\\b.*")) {
-            return Typed.refused(quoted, "the result of a failed calculation", "write the number that was measured, or unknown");
+            return Typed.refused(
+                    quoted, "the result of a failed calculation", "write the number that was measured, or unknown");
         }
         if (t.matches("[+-]?0\\d.*|(?i)0[xob].*")) {
-            return Typed.refused(quoted, "a number in octal or hexadecimal form, or leading zeros", "write it without zeros in front");
+            return Typed.refused(
+                    quoted,
+                    "a number in octal or hexadecimal form, or leading zeros",
+                    "write it without zeros in front");
         }
         if (t.matches("(?i)[+-]?[\\d.]+e[+-]?\\d+.*")) {
             return Typed.refused(quoted, "a number with an exponent", "write it out in full");

@@ -40,7 +40,10 @@ record QuantityObject(double value, double[] repeats, double error) {
                 list = parts.list(about, p);
                 listed = true;
                 ok &= list != null;
-            } else if (s == null || key.equals("repeats") || key.equals("error") && !s.numeric() || key.equals("unit") && s.numeric()) {
+            } else if (s == null
+                    || key.equals("repeats")
+                    || key.equals("error") && !s.numeric()
+                    || key.equals("unit") && s.numeric()) {
                 in.wrong(p, expected(key, about));
                 ok = false;
             } else {
@@ -51,7 +54,8 @@ record QuantityObject(double value, double[] repeats, double error) {
             return null;
         }
         if (given.containsKey("value") == listed) {
-            in.error(pointer, "an object with value or repeats", listed ? "both" : "neither", "", "give one of the two");
+            in.error(
+                    pointer, "an object with value or repeats", listed ? "both" : "neither", "", "give one of the two");
             return null;
         }
         return judge(in, parts, about, pointer, given, list);
@@ -66,7 +70,8 @@ record QuantityObject(double value, double[] repeats, double error) {
         };
     }
 
-    private static QuantityObject judge(Input in, QuantityParts parts, Field about, String pointer, Map<String, Scalar> given, List<Scalar> list)
+    private static QuantityObject judge(
+            Input in, QuantityParts parts, Field about, String pointer, Map<String, Scalar> given, List<Scalar> list)
             throws IOException {
         UnitWords.Word unit = null;
         if (given.containsKey("unit")) {
@@ -81,12 +86,17 @@ record QuantityObject(double value, double[] repeats, double error) {
         }
         double value = list == null ? parts.scalar(given.get("value"), about, pointer + "/value", unit) : 0;
         double[] repeats = parts.repeats(list, about, pointer + "/repeats", unit);
-        double error = given.containsKey("error") ? error(in, parts, about, pointer + "/error", given.get("error"), unit) : Double.NaN;
-        boolean refused = Double.isNaN(value) || list != null && repeats == null || given.containsKey("error") && Double.isNaN(error);
+        double error = given.containsKey("error")
+                ? error(in, parts, about, pointer + "/error", given.get("error"), unit)
+                : Double.NaN;
+        boolean refused = Double.isNaN(value)
+                || list != null && repeats == null
+                || given.containsKey("error") && Double.isNaN(error);
         return refused ? null : new QuantityObject(value, repeats, error);
     }
 
-    private static double error(Input in, QuantityParts parts, Field about, String pointer, Scalar s, UnitWords.Word unit) {
+    private static double error(
+            Input in, QuantityParts parts, Field about, String pointer, Scalar s, UnitWords.Word unit) {
         double e = parts.readable(s.text()) ? Double.parseDouble(s.text()) : Double.NaN;
         double widest = about.high() - about.low();
         if (unit != null && Double.isFinite(e)) {
@@ -97,8 +107,14 @@ record QuantityObject(double value, double[] repeats, double error) {
             return e + 0.0;
         }
         in.pinned = s.at();
-        in.error(pointer, count ? "no error, since this is a count" : "one standard deviation: a number from 0 to " + Slips.number(widest), s.found(),
-                e < 0 ? "a lost or wrong sign" : "", "");
+        in.error(
+                pointer,
+                count
+                        ? "no error, since this is a count"
+                        : "one standard deviation: a number from 0 to " + Slips.number(widest),
+                s.found(),
+                e < 0 ? "a lost or wrong sign" : "",
+                "");
         in.pinned = null;
         return Double.NaN;
     }

@@ -14,7 +14,8 @@ final class QuantityParts {
     /** The most readings of one quantity. */
     static final int MOST_REPEATS = 20;
 
-    private static final Pattern PLAIN = Pattern.compile("[+-]?(?:(?:0|[1-9][0-9]*)(?:\\.[0-9]+)?|\\.[0-9]+)(?:[eE][+-]?[0-9]+)?");
+    private static final Pattern PLAIN =
+            Pattern.compile("[+-]?(?:(?:0|[1-9][0-9]*)(?:\\.[0-9]+)?|\\.[0-9]+)(?:[eE][+-]?[0-9]+)?");
     /** Readings further apart than so many errors of one reading are hardly readings of one thing. */
     private static final double APART = 8;
 
@@ -29,7 +30,10 @@ final class QuantityParts {
         return PLAIN.matcher(raw).matches();
     }
 
-    /** True for a number as cases may write it; a JSON parser lets no other spellings through but NaN and the infinities. */
+    /**
+     * True for a number as cases may write it; a JSON parser lets no other spellings through but NaN and the
+     * infinities.
+     */
     boolean readable(String number) {
         return in.format == Format.JSON ? Character.isDigit(number.charAt(number.length() - 1)) : plain(number);
     }
@@ -40,7 +44,8 @@ final class QuantityParts {
 
     /** True for a value within the range that needs a second look. */
     boolean odd(double v, Field about) {
-        return about.unit() == Unit.COUNT && v != Math.rint(v) || v < 10 && v > 0 && (about.unit() == Unit.PERCENT || about.unit() == Unit.GF);
+        return about.unit() == Unit.COUNT && v != Math.rint(v)
+                || v < 10 && v > 0 && (about.unit() == Unit.PERCENT || about.unit() == Unit.GF);
     }
 
     /** One reading in the field's unit, or NaN when it was refused; {@code unit} is the unit stated apart, or null. */
@@ -56,24 +61,44 @@ final class QuantityParts {
     private double number(Scalar s, Field about, String pointer, UnitWords.Word unit) throws IOException {
         if (!readable(s.text())) {
             Quantities.Typed why = Quantities.read(s.text(), about);
-            return refuse(pointer, about, s.found(), why.slip(), why.mend().isEmpty() ? "write a plain decimal number" : why.mend());
+            return refuse(
+                    pointer,
+                    about,
+                    s.found(),
+                    why.slip(),
+                    why.mend().isEmpty() ? "write a plain decimal number" : why.mend());
         }
         double v = Double.parseDouble(s.text());
         if (!Double.isFinite(v)) {
-            return refuse(pointer, about, s.found(), "the result of a failed calculation", "write the number that was measured, or unknown");
+            return refuse(
+                    pointer,
+                    about,
+                    s.found(),
+                    "the result of a failed calculation",
+                    "write the number that was measured, or unknown");
         }
-        double converted = unit == null ? v : UnitWords.convert(new BigDecimal(s.text()), unit, about.unit()).doubleValue();
+        double converted = unit == null
+                ? v
+                : UnitWords.convert(new BigDecimal(s.text()), unit, about.unit())
+                        .doubleValue();
         return checked(converted + 0.0, unit != null, s, about, pointer);
     }
 
     private double typed(Scalar s, Field about, String pointer, UnitWords.Word unit) throws IOException {
         if (s.text().equals(FactReader.UNKNOWN) || s.text().equals(FactReader.DOES_NOT_APPLY)) {
-            return refuse(pointer, about, s.found(), "", "a list or object holds readings only; write " + s.text() + " in its place");
+            return refuse(
+                    pointer,
+                    about,
+                    s.found(),
+                    "",
+                    "a list or object holds readings only; write " + s.text() + " in its place");
         }
         Quantities.Typed t = Quantities.read(s.text(), about);
         if (!t.ok()) {
             Privacy.Refusal personal = Privacy.text(s.text());
-            return personal != null ? refuse(pointer, about, personal.found(), "", personal.mend()) : refuse(pointer, about, t.complaint(), t.slip(), t.mend());
+            return personal != null
+                    ? refuse(pointer, about, personal.found(), "", personal.mend())
+                    : refuse(pointer, about, t.complaint(), t.slip(), t.mend());
         }
         if (unit == null) {
             return checked(t.value(), t.unitStated(), s, about, pointer);
@@ -81,7 +106,13 @@ final class QuantityParts {
         if (t.unitStated()) {
             return refuse(pointer, about, s.found(), "", "the unit is given apart: leave one of the two out");
         }
-        return checked(UnitWords.convert(BigDecimal.valueOf(t.value()), unit, about.unit()).doubleValue(), true, s, about, pointer);
+        return checked(
+                UnitWords.convert(BigDecimal.valueOf(t.value()), unit, about.unit())
+                        .doubleValue(),
+                true,
+                s,
+                about,
+                pointer);
     }
 
     private double refuse(String pointer, Field about, String found, String slip, String mend) {
@@ -93,15 +124,29 @@ final class QuantityParts {
         if (v < about.low() || v > about.high()) {
             String slip = Slips.outOfRange(v, about).orElse("");
             boolean read = !s.numeric() && !s.text().strip().equals(Slips.number(v));
-            return refuse(pointer, about, s.found() + (read ? ", which is " + Slips.number(v) + " " + about.unit().symbol() : ""), slip,
+            return refuse(
+                    pointer,
+                    about,
+                    s.found()
+                            + (read
+                                    ? ", which is " + Slips.number(v) + " "
+                                            + about.unit().symbol()
+                                    : ""),
+                    slip,
                     slip.isEmpty() ? "measure or copy it again" : "write the value with its unit");
         }
         if (about.unit() == Unit.COUNT && v != Math.rint(v)) {
             return refuse(pointer, about, s.found(), "", "count again");
         }
         if (!unitStated && odd(v, about)) {
-            Slips.inRange(v, about).ifPresent(slip -> in.doubt(pointer, expected(about), s.found(), slip,
-                    "if it is meant so, write the unit with it, such as \"" + Slips.number(v) + " " + about.unit().symbol() + "\""));
+            Slips.inRange(v, about)
+                    .ifPresent(slip -> in.doubt(
+                            pointer,
+                            expected(about),
+                            s.found(),
+                            slip,
+                            "if it is meant so, write the unit with it, such as \"" + Slips.number(v) + " "
+                                    + about.unit().symbol() + "\""));
         }
         return v;
     }
@@ -119,7 +164,12 @@ final class QuantityParts {
             } else if (n < MOST_REPEATS) {
                 all.add(s);
             } else if (n == MOST_REPEATS) {
-                in.error(pointer + '/' + n, "at most " + MOST_REPEATS + " readings", "more", "", "give the single readings of one measurement only");
+                in.error(
+                        pointer + '/' + n,
+                        "at most " + MOST_REPEATS + " readings",
+                        "more",
+                        "",
+                        "give the single readings of one measurement only");
                 ok = false;
             }
             n++;
@@ -155,12 +205,18 @@ final class QuantityParts {
     }
 
     private void spread(List<Scalar> list, double[] readings, Field about, String pointer) {
-        if (in.format == Format.YAML && list.size() == 2
-                && list.get(1).at().getCharOffset() == list.get(0).at().getCharOffset() + list.get(0).text().length() + 1
+        if (in.format == Format.YAML
+                && list.size() == 2
+                && list.get(1).at().getCharOffset()
+                        == list.get(0).at().getCharOffset() + list.get(0).text().length() + 1
                 && list.stream().allMatch(s -> s.numeric() && s.text().matches("[0-9]+"))) {
             String a = list.get(0).text();
             String b = list.get(1).text();
-            in.doubt(pointer, "readings of one thing", "[" + a + "," + b + "]", "a decimal comma within brackets",
+            in.doubt(
+                    pointer,
+                    "readings of one thing",
+                    "[" + a + "," + b + "]",
+                    "a decimal comma within brackets",
                     "write " + a + "." + b + " if one reading was meant, else [" + a + ", " + b + "] with a gap");
             return;
         }
@@ -179,8 +235,12 @@ final class QuantityParts {
         double span = greatest - least;
         if (most > 0 && span > most) {
             String symbol = " " + about.unit().symbol();
-            in.doubt(pointer, "readings of one thing, within " + Slips.number(most) + symbol, "readings " + Slips.number(span) + symbol + " apart",
-                    "a slip in one reading, or readings of two different things", "look at each reading again");
+            in.doubt(
+                    pointer,
+                    "readings of one thing, within " + Slips.number(most) + symbol,
+                    "readings " + Slips.number(span) + symbol + " apart",
+                    "a slip in one reading, or readings of two different things",
+                    "look at each reading again");
         }
     }
 

@@ -9,7 +9,10 @@ import dev.fairlead.model.shape.Values;
 import java.io.IOException;
 import java.util.Arrays;
 
-/** Reads a quantity in any of its forms: a number, a text with a unit, a list of repeated readings, an object with a stated error. */
+/**
+ * Reads a quantity in any of its forms: a number, a text with a unit, a list of repeated readings, an object with a
+ * stated error.
+ */
 final class QuantityReader {
     private static final double[] NONE = {};
 
@@ -42,7 +45,9 @@ final class QuantityReader {
                 return single(parts.scalar(new Scalar(text, false, null), about, pointer, null), about, pointer, blank);
             }
             case START_ARRAY -> {
-                double[] repeats = in.problems.kept() ? parts.repeats(parts.list(about, pointer), about, pointer, null) : clean(about, pointer);
+                double[] repeats = in.problems.kept()
+                        ? parts.repeats(parts.list(about, pointer), about, pointer, null)
+                        : clean(about, pointer);
                 return repeats == null ? blank : made(QuantityParts.mean(repeats), repeats, Double.NaN, about, pointer);
             }
             case START_OBJECT -> {
@@ -50,7 +55,8 @@ final class QuantityReader {
                 if (o == null) {
                     return blank;
                 }
-                return o.repeats() == null ? made(o.value(), NONE, o.error(), about, pointer)
+                return o.repeats() == null
+                        ? made(o.value(), NONE, o.error(), about, pointer)
                         : made(QuantityParts.mean(o.repeats()), o.repeats(), o.error(), about, pointer);
             }
             default -> {
@@ -71,7 +77,9 @@ final class QuantityReader {
         return parts.scalar(new Scalar(in.parser.getText(), true, null), about, pointer, null);
     }
 
-    /** A list of readings without a problem; the first one ends this reading, and the next tells all of a list together. */
+    /**
+     * A list of readings without a problem; the first one ends this reading, and the next tells all of a list together.
+     */
     private double[] clean(Field about, String pointer) throws IOException {
         int n = 0;
         for (JsonToken t = in.parser.nextToken(); t != JsonToken.END_ARRAY; t = in.parser.nextToken()) {
@@ -93,7 +101,11 @@ final class QuantityReader {
     }
 
     private Measured made(double v, double[] repeats, double statedError, Field about, String pointer) {
-        double sd = !in.errors ? 0 : Double.isNaN(statedError) ? Values.assumedError(about, v, repeats.length) : statedError;
-        return sd == 0 && repeats.length == 0 ? Measured.exact(v, about.unit()) : Measured.of(v, about.unit(), pointer, sd, repeats);
+        double sd = !in.errors
+                ? 0
+                : Double.isNaN(statedError) ? Values.assumedError(about, v, repeats.length) : statedError;
+        return sd == 0 && repeats.length == 0
+                ? Measured.exact(v, about.unit())
+                : Measured.of(v, about.unit(), pointer, sd, repeats);
     }
 }

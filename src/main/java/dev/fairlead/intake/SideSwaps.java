@@ -15,6 +15,7 @@ import java.util.List;
 final class SideSwaps {
     /** In all, in mm, by which the crosswise reading has to fit better: ten times the error of one segment reading. */
     private static final double BETTER = 3;
+
     private static final String SLIP = "left and right swapped";
     private static final String MEND = "left and right are the patient's own; look which side is which";
 
@@ -28,7 +29,12 @@ final class SideSwaps {
         for (int i = 0; i < c.visits().size(); i++) {
             Visit v = c.visits().get(i);
             if (crosswise(v.left().space(), v.right().space(), left, right)) {
-                to.doubt("/visits/" + i + "/left/space", "spaces that follow from those before", spaces(v.left().space(), v.right().space()), SLIP, MEND);
+                to.doubt(
+                        "/visits/" + i + "/left/space",
+                        "spaces that follow from those before",
+                        spaces(v.left().space(), v.right().space()),
+                        SLIP,
+                        MEND);
             }
             activated(v, "/visits/" + i, to);
             if (v.left().space().known() && v.right().space().known()) {
@@ -37,15 +43,27 @@ final class SideSwaps {
             }
         }
         if (crosswise(c.holding().spaceLeft(), c.holding().spaceRight(), left, right)) {
-            to.doubt("/holding/spaceLeft", "spaces that follow from those before", spaces(c.holding().spaceLeft(), c.holding().spaceRight()), SLIP, MEND);
+            to.doubt(
+                    "/holding/spaceLeft",
+                    "spaces that follow from those before",
+                    spaces(c.holding().spaceLeft(), c.holding().spaceRight()),
+                    SLIP,
+                    MEND);
         }
         if (mirrored(c.landmarks())) {
-            to.doubt("/landmarks", "x that grows to the patient's left", "x of the left teeth below that of the right teeth", "a mirrored model or photograph", MEND);
+            to.doubt(
+                    "/landmarks",
+                    "x that grows to the patient's left",
+                    "x of the left teeth below that of the right teeth",
+                    "a mirrored model or photograph",
+                    MEND);
         }
         Sides more = c.plan().moreOn().value().orElse(Sides.BOTH);
         Measured a = c.plan().advanceLeft();
         Measured b = c.plan().advanceRight();
-        if (a.known() && b.known() && (more == Sides.LEFT && a.value() < b.value() || more == Sides.RIGHT && b.value() < a.value())) {
+        if (a.known()
+                && b.known()
+                && (more == Sides.LEFT && a.value() < b.value() || more == Sides.RIGHT && b.value() < a.value())) {
             to.doubt("/plan/moreOn", "the side on which more advancement is planned", more.word(), SLIP, MEND);
         }
     }
@@ -61,7 +79,10 @@ final class SideSwaps {
                 n[side]++;
             }
         }
-        return n[0] > 0 && n[1] > 0 && sum[Side.LEFT.ordinal()] / n[Side.LEFT.ordinal()] < sum[Side.RIGHT.ordinal()] / n[Side.RIGHT.ordinal()] - BETTER;
+        return n[0] > 0
+                && n[1] > 0
+                && sum[Side.LEFT.ordinal()] / n[Side.LEFT.ordinal()]
+                        < sum[Side.RIGHT.ordinal()] / n[Side.RIGHT.ordinal()] - BETTER;
     }
 
     private static boolean crosswise(Measured left, Measured right, Measured thenLeft, Measured thenRight) {
@@ -86,7 +107,9 @@ final class SideSwaps {
         int standLeft = standing(c, Side.LEFT);
         int standRight = standing(c, Side.RIGHT);
         double more = left.value() - right.value();
-        boolean states = standLeft >= 0 && standRight >= 0 && (standLeft < standRight && more > BETTER || standLeft > standRight && -more > BETTER);
+        boolean states = standLeft >= 0
+                && standRight >= 0
+                && (standLeft < standRight && more > BETTER || standLeft > standRight && -more > BETTER);
         if (states || crosswise(left, right, widths(c, Side.LEFT), widths(c, Side.RIGHT))) {
             to.doubt("/space/left", "more space on the side with more or wider teeth", spaces(left, right), SLIP, MEND);
         }
@@ -111,8 +134,11 @@ final class SideSwaps {
         for (int position = 3; position <= 5; position++) {
             Tooth tooth = permanent(side, position);
             ToothRecord r = c.tooth(tooth);
-            Measured width = r.state().is(ToothState.ERUPTED) ? r.width()
-                    : r.state().is(ToothState.PRIMARY_PRESENT) ? c.tooth(Tooth.of(tooth.number() + 40)).width() : Measured.unknown("/teeth/" + tooth);
+            Measured width = r.state().is(ToothState.ERUPTED)
+                    ? r.width()
+                    : r.state().is(ToothState.PRIMARY_PRESENT)
+                            ? c.tooth(Tooth.of(tooth.number() + 40)).width()
+                            : Measured.unknown("/teeth/" + tooth);
             sum = sum.plus(width);
         }
         return sum;
@@ -128,10 +154,20 @@ final class SideSwaps {
         Measured left = c.films().secondMolarAngleLeft();
         Measured right = c.films().secondMolarAngleRight();
         if (lost37 && !lost47 && left.known() && !right.known()) {
-            to.doubt("/films/secondMolarAngleLeft", "the angle of a second molar that is there", "an angle for 37, which is missing, and none for 47", SLIP, MEND);
+            to.doubt(
+                    "/films/secondMolarAngleLeft",
+                    "the angle of a second molar that is there",
+                    "an angle for 37, which is missing, and none for 47",
+                    SLIP,
+                    MEND);
         }
         if (lost47 && !lost37 && right.known() && !left.known()) {
-            to.doubt("/films/secondMolarAngleRight", "the angle of a second molar that is there", "an angle for 47, which is missing, and none for 37", SLIP, MEND);
+            to.doubt(
+                    "/films/secondMolarAngleRight",
+                    "the angle of a second molar that is there",
+                    "an angle for 47, which is missing, and none for 37",
+                    SLIP,
+                    MEND);
         }
     }
 
@@ -140,8 +176,14 @@ final class SideSwaps {
         Measured right = v.right().gapOpened();
         boolean leftOpened = left.known() && left.value() > 0;
         boolean rightOpened = right.known() && right.value() > 0;
-        if (v.activated().is(Sides.LEFT) && rightOpened && !leftOpened || v.activated().is(Sides.RIGHT) && leftOpened && !rightOpened) {
-            to.doubt(pointer + "/activated", "the side whose fold was opened", v.activated().get().word(), SLIP, MEND);
+        if (v.activated().is(Sides.LEFT) && rightOpened && !leftOpened
+                || v.activated().is(Sides.RIGHT) && leftOpened && !rightOpened) {
+            to.doubt(
+                    pointer + "/activated",
+                    "the side whose fold was opened",
+                    v.activated().get().word(),
+                    SLIP,
+                    MEND);
         }
     }
 }

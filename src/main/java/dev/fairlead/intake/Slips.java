@@ -19,19 +19,29 @@ final class Slips {
 
     private static List<Guess> guesses(Unit.Dimension dimension) {
         return switch (dimension) {
-            case LENGTH -> List.of(new Guess("inches in a field in mm", 25.4), new Guess("a millimetre value marked as inches", 1 / 25.4),
-                    new Guess("centimetres in a field in mm", 10), new Guess("micrometres in a field in mm", 0.001));
+            case LENGTH ->
+                List.of(
+                        new Guess("inches in a field in mm", 25.4),
+                        new Guess("a millimetre value marked as inches", 1 / 25.4),
+                        new Guess("centimetres in a field in mm", 10),
+                        new Guess("micrometres in a field in mm", 0.001));
             case ANGLE -> List.of(new Guess("radians in a field in degrees", RADIAN));
             case SHARE -> List.of(new Guess("a share of 1 in a field in per cent", 100));
-            case FORCE -> List.of(new Guess("newtons in a field in gf", Unit.NEWTON.to(Unit.GF, 1)), new Guess("centinewtons in a field in gf", Unit.CENTINEWTON.to(Unit.GF, 1)));
+            case FORCE ->
+                List.of(
+                        new Guess("newtons in a field in gf", Unit.NEWTON.to(Unit.GF, 1)),
+                        new Guess("centinewtons in a field in gf", Unit.CENTINEWTON.to(Unit.GF, 1)));
             case STRESS -> List.of(new Guess("GPa in a field in MPa", 1000), new Guess("MPa in a field in GPa", 0.001));
             case AGE -> List.of(new Guess("months in a field in years", 1.0 / 12));
-            case TIME -> List.of(new Guess("days in a field in weeks", 1.0 / 7), new Guess("weeks in a field in days", 7));
+            case TIME ->
+                List.of(new Guess("days in a field in weeks", 1.0 / 7), new Guess("weeks in a field in days", 7));
             case COUNT, RATIO -> List.of();
         };
     }
 
-    /** Likely causes for a value outside the field's range, with the value that was then meant; empty when none fits. */
+    /**
+     * Likely causes for a value outside the field's range, with the value that was then meant; empty when none fits.
+     */
     static Optional<String> outOfRange(double value, Field field) {
         if (field.unit() == Unit.YEAR && value >= 1900 && value <= 2100) {
             return Optional.of("a year of birth, which does not belong in a case");
@@ -58,7 +68,9 @@ final class Slips {
         }
     }
 
-    /** A cause for a value that lies in the range but hardly means what it says; only for a plain number without a unit. */
+    /**
+     * A cause for a value that lies in the range but hardly means what it says; only for a plain number without a unit.
+     */
     static Optional<String> inRange(double value, Field field) {
         if (field.unit() == Unit.PERCENT && value > 0 && value <= 1) {
             return Optional.of("a share of 1 in a field in per cent (" + number(value * 100) + " %)");
@@ -72,7 +84,10 @@ final class Slips {
 
     /** A number for a message: at most four digits, no exponent. */
     static String number(double value) {
-        return new BigDecimal(value).round(new MathContext(4, RoundingMode.HALF_UP)).stripTrailingZeros().toPlainString();
+        return new BigDecimal(value)
+                .round(new MathContext(4, RoundingMode.HALF_UP))
+                .stripTrailingZeros()
+                .toPlainString();
     }
 
     /** The range of a field in words. */

@@ -11,13 +11,19 @@ final class StageReached {
     static void check(Case c, CrossChecks to) {
         Stage found = found(c);
         if (found != null && !c.stage().hasReached(found)) {
-            to.doubt("/stage", found.word() + ", for facts of that stage are recorded (" + where(found) + ")", c.stage().word(),
-                    "a stage that was not moved on", "write " + found.word() + "; until then those facts are not judged");
+            to.doubt(
+                    "/stage",
+                    found.word() + ", for facts of that stage are recorded (" + where(found) + ")",
+                    c.stage().word(),
+                    "a stage that was not moved on",
+                    "write " + found.word() + "; until then those facts are not judged");
         }
     }
 
     private static Stage found(Case c) {
-        if (c.holding().cemented().known() || c.holding().debonded().known() || c.holding().impression().known()) {
+        if (c.holding().cemented().known()
+                || c.holding().debonded().known()
+                || c.holding().impression().known()) {
             return Stage.HOLDING;
         }
         for (Visit v : c.visits()) {
@@ -29,6 +35,8 @@ final class StageReached {
     }
 
     private static String where(Stage stage) {
-        return stage == Stage.HOLDING ? "days under holding" : stage == Stage.ACTIVATION ? "days of visits" : "the day of insertion";
+        return stage == Stage.HOLDING
+                ? "days under holding"
+                : stage == Stage.ACTIVATION ? "days of visits" : "the day of insertion";
     }
 }

@@ -13,8 +13,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * A quantity with an error of its own as a person writes it: {@code 5.4 ± 0.3}, {@code 0.020 in ± 0.001 in}, {@code 5.4; 5.5 ± 0.2}. The
- * unit may stand behind either number and then holds for both.
+ * A quantity with an error of its own as a person writes it: {@code 5.4 ± 0.3}, {@code 0.020 in ± 0.001 in},
+ * {@code 5.4; 5.5 ± 0.2}. The unit may stand behind either number and then holds for both.
  */
 final class StatedError {
     private static final Pattern SIGN = Pattern.compile("\\s*(?:±|\\+/-|\\+-)\\s*");
@@ -47,7 +47,11 @@ final class StatedError {
             // an error in one unit on a value in another is more likely a slip than meant
             return Optional.empty();
         }
-        List<JsonNode> values = readings.stream().map(m -> same ? nodes.numberNode(number(m)) : (JsonNode) nodes.textNode(m.group().strip())).toList();
+        List<JsonNode> values = readings.stream()
+                .map(m -> same
+                        ? nodes.numberNode(number(m))
+                        : (JsonNode) nodes.textNode(m.group().strip()))
+                .toList();
         if (values.size() == 1) {
             object.set("value", values.get(0));
         } else {
@@ -69,8 +73,12 @@ final class StatedError {
         Set<String> parts = new java.util.HashSet<>();
         object.fieldNames().forEachRemaining(parts::add);
         JsonNode value = object.has("repeats") ? object.get("repeats") : object.path("value");
-        boolean plain = QuantityObject.KEYS.containsAll(parts) && !(object.has("repeats") && object.has("value")) && !value.isMissingNode() && !value.isObject()
-                && !object.path("error").isContainerNode() && !object.path("unit").isContainerNode();
+        boolean plain = QuantityObject.KEYS.containsAll(parts)
+                && !(object.has("repeats") && object.has("value"))
+                && !value.isMissingNode()
+                && !value.isObject()
+                && !object.path("error").isContainerNode()
+                && !object.path("unit").isContainerNode();
         if (!plain) {
             return Optional.empty();
         }
@@ -86,7 +94,9 @@ final class StatedError {
             return Optional.of(String.join("; ", readings));
         }
         // a value with its unit in the text: its error is in the unit of the field, which has to be said then
-        String behind = !unit.isEmpty() ? unit : named ? about.map(f -> " " + f.unit().symbol()).orElse("") : "";
+        String behind = !unit.isEmpty()
+                ? unit
+                : named ? about.map(f -> " " + f.unit().symbol()).orElse("") : "";
         return Optional.of(String.join("; ", readings) + " ± " + Typing.text(object.get("error"), about) + behind);
     }
 }

@@ -12,16 +12,37 @@ final class Syntax {
         String[] lines = text.split("\n", -1);
         String at = line >= 1 && line <= lines.length ? lines[line - 1] : "";
         if (e instanceof StreamConstraintsException) {
-            return new Problem(Severity.ERROR, "", line, column, "a file of the size of a case", first(e.getOriginalMessage()), Optional.empty(),
+            return new Problem(
+                    Severity.ERROR,
+                    "",
+                    line,
+                    column,
+                    "a file of the size of a case",
+                    first(e.getOriginalMessage()),
+                    Optional.empty(),
                     "look whether this is the right file");
         }
         int tab = format == Format.YAML ? tab(lines, line) : 0;
         if (tab > 0) {
-            return new Problem(Severity.ERROR, "", tab, lines[tab - 1].indexOf('\t') + 1, "blanks in front of a field", "a tab", Optional.empty(),
+            return new Problem(
+                    Severity.ERROR,
+                    "",
+                    tab,
+                    lines[tab - 1].indexOf('\t') + 1,
+                    "blanks in front of a field",
+                    "a tab",
+                    Optional.empty(),
                     "put blanks in its place; what stands behind it could not be read");
         }
-        return new Problem(Severity.ERROR, "", line, column, format == Format.YAML ? "YAML" : "JSON", first(e.getOriginalMessage()),
-                Optional.ofNullable(slip(at, e.getOriginalMessage(), format)), "mend this first: what stands behind it could not be read");
+        return new Problem(
+                Severity.ERROR,
+                "",
+                line,
+                column,
+                format == Format.YAML ? "YAML" : "JSON",
+                first(e.getOriginalMessage()),
+                Optional.ofNullable(slip(at, e.getOriginalMessage(), format)),
+                "mend this first: what stands behind it could not be read");
     }
 
     private static String slip(String line, String message, Format format) {
@@ -46,10 +67,14 @@ final class Syntax {
         if (message.contains("<block end>") || message.contains("did not find expected")) {
             return "an indent that is off by a blank or more here or just above, or a bracket that is not closed";
         }
-        if (line.indexOf('{') >= 0 && line.indexOf('}') < 0 || message.contains("flow mapping") || message.contains("flow sequence")) {
+        if (line.indexOf('{') >= 0 && line.indexOf('}') < 0
+                || message.contains("flow mapping")
+                || message.contains("flow sequence")) {
             return "a bracket { or [ that is not closed, or a comma that is missing in it";
         }
-        return message.contains("mapping values are not allowed") ? "a colon in a text without quotation marks, a colon without a blank behind it just above, or an indent that is off" : null;
+        return message.contains("mapping values are not allowed")
+                ? "a colon in a text without quotation marks, a colon without a blank behind it just above, or an indent that is off"
+                : null;
     }
 
     /** The first line from just before {@code line} on that is indented with a tab; 0 when there is none close by. */

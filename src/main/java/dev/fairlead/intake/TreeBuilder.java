@@ -12,7 +12,10 @@ import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.util.Optional;
 
-/** Builds a tree of a case text so that every value keeps its spelling and what the reader refuses is still refused afterwards. */
+/**
+ * Builds a tree of a case text so that every value keeps its spelling and what the reader refuses is still refused
+ * afterwards.
+ */
 final class TreeBuilder {
     private static final JsonNodeFactory NODES = JsonNodeFactory.withExactBigDecimals(true);
 
@@ -33,7 +36,11 @@ final class TreeBuilder {
             }
             return root;
         } catch (JsonProcessingException e) {
-            throw new UnreadableTextException(Syntax.problem(e, text, format, e.getLocation() == null ? 0 : Math.max(0, e.getLocation().getLineNr()),
+            throw new UnreadableTextException(Syntax.problem(
+                    e,
+                    text,
+                    format,
+                    e.getLocation() == null ? 0 : Math.max(0, e.getLocation().getLineNr()),
                     e.getLocation() == null ? 0 : Math.max(0, e.getLocation().getColumnNr())));
         } catch (IOException e) {
             throw new UncheckedIOException("reading from memory cannot fail", e);
@@ -79,7 +86,14 @@ final class TreeBuilder {
 
     private static UnreadableTextException unreadable(JsonParser p, String pointer, String expected, String found) {
         var at = p.currentTokenLocation();
-        return new UnreadableTextException(new Problem(Severity.ERROR, pointer, Math.max(0, at.getLineNr()), Math.max(0, at.getColumnNr()), expected, found,
-                Optional.empty(), ""));
+        return new UnreadableTextException(new Problem(
+                Severity.ERROR,
+                pointer,
+                Math.max(0, at.getLineNr()),
+                Math.max(0, at.getColumnNr()),
+                expected,
+                found,
+                Optional.empty(),
+                ""));
     }
 }

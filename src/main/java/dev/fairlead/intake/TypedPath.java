@@ -17,7 +17,8 @@ public record TypedPath(String pointer, Optional<FieldShape> field, Optional<Str
     /** Takes what was typed, such as {@code plan.standOff} or {@code /teeth/31/width}. */
     public static TypedPath of(String typed) {
         String pointer = (typed.startsWith("/") ? "" : "/") + typed.strip().replace('.', '/');
-        Optional<FieldShape> field = CasePaths.field(pointer).filter(f -> f.kind().fact() && !pointer.endsWith("/-"));
+        Optional<FieldShape> field =
+                CasePaths.field(pointer).filter(f -> f.kind().fact() && !pointer.endsWith("/-"));
         return new TypedPath(pointer, field, field.isPresent() ? Optional.empty() : near(pointer));
     }
 
@@ -32,7 +33,9 @@ public record TypedPath(String pointer, Optional<FieldShape> field, Optional<Str
             List<String> keys = shape.fields().stream().map(FieldShape::key).toList();
             Optional<String> key = keys.contains(parts[i]) ? Optional.of(parts[i]) : Nearest.of(parts[i], keys);
             if (key.isEmpty()) {
-                return path.length() == 0 ? Optional.empty() : Optional.of(path + "/… (" + String.join(", ", keys) + ")");
+                return path.length() == 0
+                        ? Optional.empty()
+                        : Optional.of(path + "/… (" + String.join(", ", keys) + ")");
             }
             FieldShape field = shape.field(key.get());
             path.append('/').append(RecordShape.escape(key.get()));
@@ -42,7 +45,14 @@ public record TypedPath(String pointer, Optional<FieldShape> field, Optional<Str
             }
             shape = entry || field.kind() == Kind.RECORD ? field.nested() : null;
         }
-        return Optional.of(shape == null ? path.toString()
-                : path + "/… (" + String.join(", ", shape.fields().stream().map(FieldShape::key).toList()) + ")");
+        return Optional.of(
+                shape == null
+                        ? path.toString()
+                        : path + "/… ("
+                                + String.join(
+                                        ", ",
+                                        shape.fields().stream()
+                                                .map(FieldShape::key)
+                                                .toList()) + ")");
     }
 }

@@ -15,7 +15,10 @@ final class Typing {
 
     private Typing() {}
 
-    /** The node for typed text; what does not fit the field stays as it was typed, for the reader to refuse with its reasons. */
+    /**
+     * The node for typed text; what does not fit the field stays as it was typed, for the reader to refuse with its
+     * reasons.
+     */
     static JsonNode node(String typed, Optional<FieldShape> field) {
         String text = typed.strip();
         Kind kind = field.map(FieldShape::kind).orElse(Kind.TEXT);
@@ -37,18 +40,25 @@ final class Typing {
                 return number(text);
             case ANSWER:
                 String word = text.toLowerCase(java.util.Locale.ROOT);
-                return word.equals("yes") || word.equals("true") ? NODES.booleanNode(true)
-                        : word.equals("no") || word.equals("false") ? NODES.booleanNode(false) : NODES.textNode(word.equals(FactReader.UNKNOWN) ? word : text);
+                return word.equals("yes") || word.equals("true")
+                        ? NODES.booleanNode(true)
+                        : word.equals("no") || word.equals("false")
+                                ? NODES.booleanNode(false)
+                                : NODES.textNode(word.equals(FactReader.UNKNOWN) ? word : text);
             default:
                 return NODES.textNode(text);
         }
     }
 
     private static JsonNode number(String text) {
-        return QuantityParts.plain(text) && text.length() <= 40 ? NODES.numberNode(new BigDecimal(text)) : NODES.textNode(text);
+        return QuantityParts.plain(text) && text.length() <= 40
+                ? NODES.numberNode(new BigDecimal(text))
+                : NODES.textNode(text);
     }
 
-    /** What stands in a form for a node: readings with semicolons between, an error behind ±, yes and no for answers. */
+    /**
+     * What stands in a form for a node: readings with semicolons between, an error behind ±, yes and no for answers.
+     */
     static String text(JsonNode node, Optional<Field> about) {
         if (node.isArray()) {
             StringBuilder all = new StringBuilder();
@@ -56,8 +66,12 @@ final class Typing {
             return all.toString();
         }
         if (node.isNumber()) {
-            return node.decimalValue().abs().compareTo(BigDecimal.valueOf(1e15)) > 0 ? node.asText() : node.decimalValue().toPlainString();
+            return node.decimalValue().abs().compareTo(BigDecimal.valueOf(1e15)) > 0
+                    ? node.asText()
+                    : node.decimalValue().toPlainString();
         }
-        return node.isBoolean() ? node.booleanValue() ? "yes" : "no" : node.isObject() ? StatedError.text(node, about).orElseGet(node::toString) : node.asText();
+        return node.isBoolean()
+                ? node.booleanValue() ? "yes" : "no"
+                : node.isObject() ? StatedError.text(node, about).orElseGet(node::toString) : node.asText();
     }
 }

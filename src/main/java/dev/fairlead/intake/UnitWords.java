@@ -16,6 +16,7 @@ final class UnitWords {
     private static final BigDecimal MONTHS_OF_A_YEAR = BigDecimal.valueOf(12);
     /** Below the 15-17 digits of a double, so that converting leaves no binary dust; far above any measurement. */
     private static final MathContext DIGITS = new MathContext(14);
+
     private static final Map<String, Word> WORDS = new HashMap<>();
 
     static {
@@ -52,7 +53,13 @@ final class UnitWords {
         String word = spelled.strip();
         Word exact = WORDS.get(word);
         // "MM", "Inch", "GF" are plain; "n", "cn", "mpa", "gpa" too, since no other unit is written so
-        return exact != null ? exact : WORDS.entrySet().stream().filter(e -> e.getKey().equalsIgnoreCase(word)).map(Map.Entry::getValue).findFirst().orElse(null);
+        return exact != null
+                ? exact
+                : WORDS.entrySet().stream()
+                        .filter(e -> e.getKey().equalsIgnoreCase(word))
+                        .map(Map.Entry::getValue)
+                        .findFirst()
+                        .orElse(null);
     }
 
     /** All spellings. */

@@ -26,16 +26,24 @@ final class VisitSlips {
         }
     }
 
-    /** An opening on a side of a visit that says that this side was left closed; both exchanged is the matter of {@link SideSwaps}. */
+    /**
+     * An opening on a side of a visit that says that this side was left closed; both exchanged is the matter of
+     * {@link SideSwaps}.
+     */
     private static void closed(Visit v, Side side, String pointer, CrossChecks to) {
         Measured gap = v.side(side).gapOpened();
         Side other = side == Side.LEFT ? Side.RIGHT : Side.LEFT;
         Measured beyond = v.side(other).gapOpened();
         boolean none = v.activated().is(Sides.NONE);
-        boolean otherOnly = v.activated().is(side == Side.LEFT ? Sides.RIGHT : Sides.LEFT) && beyond.known() && beyond.value() > 0;
+        boolean otherOnly =
+                v.activated().is(side == Side.LEFT ? Sides.RIGHT : Sides.LEFT) && beyond.known() && beyond.value() > 0;
         if (gap.known() && gap.value() > 0 && (none || otherOnly)) {
-            to.doubt(pointer + "/" + side.word() + "/gapOpened", "0 mm, for the visit says that this fold was not opened (activated: "
-                    + v.activated().get().word() + ")", Slips.number(gap.value()) + " mm", "a visit copied and not changed",
+            to.doubt(
+                    pointer + "/" + side.word() + "/gapOpened",
+                    "0 mm, for the visit says that this fold was not opened (activated: "
+                            + v.activated().get().word() + ")",
+                    Slips.number(gap.value()) + " mm",
+                    "a visit copied and not changed",
                     "write which folds were opened, or take the opening out");
         }
     }
@@ -48,8 +56,13 @@ final class VisitSlips {
                 continue;
             }
             if (before != null && before.value() - now.value() > SHRINKS + Measured.ROUNDING) {
-                to.doubt("/visits/" + i + field, "the whole movement since the start, not much less than the " + Slips.number(before.value())
-                        + " mm before", Slips.number(now.value()) + " mm", "the movement since the visit before", "write the movement since the start");
+                to.doubt(
+                        "/visits/" + i + field,
+                        "the whole movement since the start, not much less than the " + Slips.number(before.value())
+                                + " mm before",
+                        Slips.number(now.value()) + " mm",
+                        "the movement since the visit before",
+                        "write the movement since the start");
             }
             before = now;
         }

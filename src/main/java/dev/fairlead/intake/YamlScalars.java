@@ -10,7 +10,10 @@ final class YamlScalars {
 
     private YamlScalars() {}
 
-    /** The token of a word without quotation marks. Its yes, no, on and off are texts here: answers or refused, never silently true. */
+    /**
+     * The token of a word without quotation marks. Its yes, no, on and off are texts here: answers or refused, never
+     * silently true.
+     */
     static JsonToken token(String word) {
         if (word.isEmpty()) {
             return JsonToken.VALUE_STRING;
@@ -39,10 +42,15 @@ final class YamlScalars {
             }
         }
         int digits = word.length() - from;
-        return point > 0 ? JsonToken.VALUE_NUMBER_FLOAT : digits == 1 || digits > 1 && word.charAt(from) != '0' ? JsonToken.VALUE_NUMBER_INT : odd(word);
+        return point > 0
+                ? JsonToken.VALUE_NUMBER_FLOAT
+                : digits == 1 || digits > 1 && word.charAt(from) != '0' ? JsonToken.VALUE_NUMBER_INT : odd(word);
     }
 
-    /** True when what stands there is in no number: a dash that does not follow an e, or a sign that numbers do not have. */
+    /**
+     * True when what stands there is in no number: a dash that does not follow an e, or a sign that numbers do not
+     * have.
+     */
     private static boolean dateOrUnit(String word, int at) {
         for (int i = at; i < word.length(); i++) {
             char c = word.charAt(i);

@@ -21,8 +21,8 @@ import org.yaml.snakeyaml.parser.ParserImpl;
 import org.yaml.snakeyaml.reader.StreamReader;
 
 /**
- * YAML as the tokens of JSON, so that one reader serves both. Aliases, anchors and tags are reported: an alias would be read as the anchor's
- * name, which is wrong data without a warning.
+ * YAML as the tokens of JSON, so that one reader serves both. Aliases, anchors and tags are reported: an alias would be
+ * read as the anchor's name, which is wrong data without a warning.
  */
 final class YamlTokens extends TextParser {
     private final ParserImpl events;
@@ -47,7 +47,9 @@ final class YamlTokens extends TextParser {
         try {
             do {
                 event = events.getEvent();
-            } while (event.is(Event.ID.StreamStart) || event.is(Event.ID.DocumentStart) || event.is(Event.ID.DocumentEnd));
+            } while (event.is(Event.ID.StreamStart)
+                    || event.is(Event.ID.DocumentStart)
+                    || event.is(Event.ID.DocumentEnd));
         } catch (YAMLException | NumberFormatException e) {
             throw _constructError(e.getMessage(), e);
         }
@@ -114,17 +116,29 @@ final class YamlTokens extends TextParser {
     }
 
     private static String tag(NodeEvent node) {
-        return node instanceof ScalarEvent scalar ? scalar.getTag() : node instanceof CollectionStartEvent start ? start.getTag() : null;
+        return node instanceof ScalarEvent scalar
+                ? scalar.getTag()
+                : node instanceof CollectionStartEvent start ? start.getTag() : null;
     }
 
     private void refuse(String what, String mend) {
         JsonLocation at = currentTokenLocation();
-        problems.add(new Problem(Severity.ERROR, Locator.pointer(this), at.getLineNr(), at.getColumnNr(), "plain YAML", what, Optional.empty(), mend));
+        problems.add(new Problem(
+                Severity.ERROR,
+                Locator.pointer(this),
+                at.getLineNr(),
+                at.getColumnNr(),
+                "plain YAML",
+                what,
+                Optional.empty(),
+                mend));
     }
 
     @Override
     public String getText() {
-        return _currToken == null ? null : _currToken == JsonToken.FIELD_NAME || _currToken.isScalarValue() ? value : _currToken.asString();
+        return _currToken == null
+                ? null
+                : _currToken == JsonToken.FIELD_NAME || _currToken.isScalarValue() ? value : _currToken.asString();
     }
 
     @Override

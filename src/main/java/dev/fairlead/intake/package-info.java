@@ -1,2 +1,5 @@
-/** From a case file (JSON or YAML) to the model: one pass, every problem at once with its place, likely slip and mend; and back to text. */
+/**
+ * From a case file (JSON or YAML) to the model: one pass, every problem at once with its place, likely slip and mend;
+ * and back to text.
+ */
 package dev.fairlead.intake;

@@ -11,14 +11,21 @@ import dev.fairlead.measure.part.Position;
 import dev.fairlead.measure.records.Readings;
 import dev.fairlead.measure.space.SpaceResult;
 
-/** Form of the arch, and what its incisors need and are planned to do: what people look at beyond the facts that rules judge. */
+/**
+ * Form of the arch, and what its incisors need and are planned to do: what people look at beyond the facts that rules
+ * judge.
+ */
 public record Front(ArchResult arch, PositionResult position) {
     static Front of(Readings readings, SpaceResult space, Position after, Workbook book) {
         PatientArch arch = PatientArch.of(readings.ofCase());
         ArchResult form = ArchAnalysis.of(readings, space, arch);
         ArchWords.write(form, readings.ofCase(), arch, book);
-        PositionResult position = PositionAnalysis.of(readings, space, arch, new PositionAnalysis.After(after.inclination(), after.compensated(),
-                after.toAPog(), after.overjet(), after.overbite()));
+        PositionResult position = PositionAnalysis.of(
+                readings,
+                space,
+                arch,
+                new PositionAnalysis.After(
+                        after.inclination(), after.compensated(), after.toAPog(), after.overjet(), after.overbite()));
         PositionWords.write(position, readings, space, arch, book);
         return new Front(form, position);
     }

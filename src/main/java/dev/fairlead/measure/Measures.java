@@ -38,7 +38,8 @@ public final class Measures {
             SpaceWords.write(space, readings, book);
         }
         Position position = parts.position().after(readings, book);
-        Optional<Front> front = book.wanted() ? Optional.of(Front.of(readings, space, position, book)) : Optional.empty();
+        Optional<Front> front =
+                book.wanted() ? Optional.of(Front.of(readings, space, position, book)) : Optional.empty();
         Activations activations = new Activations(c, parts.wire());
         List<CaseFact> facts = Facts.of(new Source(c, readings, records, space, position, activations, parts, book));
         Optional<Forecast> forecast = book.wanted() ? Optional.of(Forecast.of(c, space, on, book)) : Optional.empty();

@@ -8,8 +8,9 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * A table of published figures that stands beside a class as text: the names of its columns, then a line for each row, cells parted by bars;
- * lines that begin with # are for people. A check reads several such tables once, so they are no richer than that.
+ * A table of published figures that stands beside a class as text: the names of its columns, then a line for each row,
+ * cells parted by bars; lines that begin with # are for people. A check reads several such tables once, so they are no
+ * richer than that.
  */
 public final class Resource {
     private static final String BAR = "|";

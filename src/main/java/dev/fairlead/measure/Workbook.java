@@ -45,7 +45,8 @@ public final class Workbook {
             return List.of();
         }
         Map<String, List<Working>> groups = new LinkedHashMap<>();
-        workings.forEach(w -> groups.computeIfAbsent(w.group(), g -> new ArrayList<>()).add(w));
+        workings.forEach(
+                w -> groups.computeIfAbsent(w.group(), g -> new ArrayList<>()).add(w));
         return groups.values().stream().flatMap(List::stream).toList();
     }
 }

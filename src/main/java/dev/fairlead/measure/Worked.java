@@ -3,8 +3,8 @@ package dev.fairlead.measure;
 import dev.fairlead.facts.CaseFact;
 import dev.fairlead.measure.part.Position;
 import dev.fairlead.measure.records.RecordChecks;
-import dev.fairlead.measure.space.SpaceResult;
 import dev.fairlead.measure.schedule.Forecast;
+import dev.fairlead.measure.space.SpaceResult;
 import java.util.List;
 import java.util.Optional;
 
@@ -19,5 +19,11 @@ import java.util.Optional;
  * @param front arch form and needed advancement; empty when no workbook was kept
  * @param forecast what lies ahead; empty when no workbook was kept
  */
-public record Worked(List<CaseFact> facts, List<Working> workings, RecordChecks records, SpaceResult space, Position position,
-        Optional<Front> front, Optional<Forecast> forecast) {}
+public record Worked(
+        List<CaseFact> facts,
+        List<Working> workings,
+        RecordChecks records,
+        SpaceResult space,
+        Position position,
+        Optional<Front> front,
+        Optional<Forecast> forecast) {}

@@ -15,16 +15,30 @@ import java.util.List;
  * @param sources keys of the bibliography
  * @param note what a reader must know to take it rightly; empty when nothing
  */
-public record Working(String id, String group, String title, Measured value, String formula, String substituted,
-        List<String> sources, String note) {
+public record Working(
+        String id,
+        String group,
+        String title,
+        Measured value,
+        String formula,
+        String substituted,
+        List<String> sources,
+        String note) {
     public Working {
         sources = List.copyOf(sources);
         substituted = value.known() ? substituted : "";
     }
 
     /** A working with its sources last. */
-    public static Working of(String id, String group, String title, Measured value, String formula, String substituted,
-            String note, String... sources) {
+    public static Working of(
+            String id,
+            String group,
+            String title,
+            Measured value,
+            String formula,
+            String substituted,
+            String note,
+            String... sources) {
         return new Working(id, group, title, value, formula, substituted, List.of(sources), note);
     }
 }

@@ -56,7 +56,10 @@ public final class Answer implements Knowable {
         return missing;
     }
 
-    /** Yes when both are yes, no when either is no, else unknown with what is missing; not applicable parts are passed over. */
+    /**
+     * Yes when both are yes, no when either is no, else unknown with what is missing; not applicable parts are passed
+     * over.
+     */
     public Answer and(Answer other) {
         if (no() || other.no()) {
             return NO;
@@ -64,7 +67,10 @@ public final class Answer implements Knowable {
         return join(other);
     }
 
-    /** Yes when either is yes, no when both are no, else unknown with what is missing; not applicable parts are passed over. */
+    /**
+     * Yes when either is yes, no when both are no, else unknown with what is missing; not applicable parts are passed
+     * over.
+     */
     public Answer or(Answer other) {
         if (yes() || other.yes()) {
             return YES;

@@ -5,13 +5,54 @@ public record Bench(
         @Field("Is the wire marked at the midline?") Answer midlineMarked,
         @Field("The left fold.") Fold left,
         @Field("The right fold.") Fold right,
-        @Field("Was the second side marked with the first side seated against its tube?") Answer otherSideMarkedSeated,
-        @Field(value = "Root-mean-square misfit between preform and model, where it was measured.", unit = Unit.MM, low = 0, high = 15, error = ErrorKind.BENCH_LENGTH, mayNotApply = true) Measured misfitRms,
-        @Field(value = "Largest misfit between preform and model, where it was measured.", unit = Unit.MM, low = 0, high = 15, error = ErrorKind.BENCH_LENGTH, mayNotApply = true) Measured misfitWorst,
-        @Field(value = "Root-mean-square misfit after the folds were bent.", unit = Unit.MM, low = 0, high = 15, error = ErrorKind.BENCH_LENGTH) Measured misfitRmsAfter,
-        @Field(value = "Largest misfit after the folds were bent.", unit = Unit.MM, low = 0, high = 15, error = ErrorKind.BENCH_LENGTH) Measured misfitWorstAfter,
-        @Field(value = "Largest gap at a bracket with the wire passive on the model.", unit = Unit.MM, low = 0, high = 10, error = ErrorKind.BENCH_LENGTH) Measured passiveGap,
-        @Field(value = "How often the most-bent spot was bent back.", low = 0, high = 50) Measured rebends) {
+
+        @Field("Was the second side marked with the first side seated against its tube?")
+        Answer otherSideMarkedSeated,
+
+        @Field(
+                value = "Root-mean-square misfit between preform and model, where it was measured.",
+                unit = Unit.MM,
+                low = 0,
+                high = 15,
+                error = ErrorKind.BENCH_LENGTH,
+                mayNotApply = true)
+        Measured misfitRms,
+
+        @Field(
+                value = "Largest misfit between preform and model, where it was measured.",
+                unit = Unit.MM,
+                low = 0,
+                high = 15,
+                error = ErrorKind.BENCH_LENGTH,
+                mayNotApply = true)
+        Measured misfitWorst,
+
+        @Field(
+                value = "Root-mean-square misfit after the folds were bent.",
+                unit = Unit.MM,
+                low = 0,
+                high = 15,
+                error = ErrorKind.BENCH_LENGTH)
+        Measured misfitRmsAfter,
+
+        @Field(
+                value = "Largest misfit after the folds were bent.",
+                unit = Unit.MM,
+                low = 0,
+                high = 15,
+                error = ErrorKind.BENCH_LENGTH)
+        Measured misfitWorstAfter,
+
+        @Field(
+                value = "Largest gap at a bracket with the wire passive on the model.",
+                unit = Unit.MM,
+                low = 0,
+                high = 10,
+                error = ErrorKind.BENCH_LENGTH)
+        Measured passiveGap,
+
+        @Field(value = "How often the most-bent spot was bent back.", low = 0, high = 50)
+        Measured rebends) {
     /** The fold of one side. */
     public Fold fold(Side side) {
         return side == Side.LEFT ? left : right;

@@ -4,9 +4,32 @@ import dev.fairlead.model.Choices.MolarRelation;
 
 /** Overjet, overbite, midline and molar relation before treatment. */
 public record Bite(
-        @Field(value = "Overjet; a reverse overjet is negative.", unit = Unit.MM, low = -10, high = 20, error = ErrorKind.CLINICAL_LENGTH) Measured overjet,
-        @Field(value = "Overbite; an open bite is negative.", unit = Unit.MM, low = -10, high = 12, error = ErrorKind.CLINICAL_LENGTH) Measured overbite,
-        @Field(value = "Lower dental midline against the face; to the patient's left is positive.", unit = Unit.MM, low = -8, high = 8, error = ErrorKind.CLINICAL_LENGTH) Measured lowerMidline,
-        @Field("Does the jaw slide forward on closing (anterior functional shift)?") Answer anteriorShift,
+        @Field(
+                value = "Overjet; a reverse overjet is negative.",
+                unit = Unit.MM,
+                low = -10,
+                high = 20,
+                error = ErrorKind.CLINICAL_LENGTH)
+        Measured overjet,
+
+        @Field(
+                value = "Overbite; an open bite is negative.",
+                unit = Unit.MM,
+                low = -10,
+                high = 12,
+                error = ErrorKind.CLINICAL_LENGTH)
+        Measured overbite,
+
+        @Field(
+                value = "Lower dental midline against the face; to the patient's left is positive.",
+                unit = Unit.MM,
+                low = -8,
+                high = 8,
+                error = ErrorKind.CLINICAL_LENGTH)
+        Measured lowerMidline,
+
+        @Field("Does the jaw slide forward on closing (anterior functional shift)?")
+        Answer anteriorShift,
+
         @Field("Molar relation on the left.") Fact<MolarRelation> molarLeft,
         @Field("Molar relation on the right.") Fact<MolarRelation> molarRight) {}

@@ -6,31 +6,84 @@ import java.util.Map;
 
 /** One child's lower arch and plan: everything that is checked comes from here. */
 public record Case(
-        @Field(value = "The version of the case format; 1.", required = true) int fairlead,
-        @Field(value = "A pseudonym for the case: letters, digits and dashes; never a name or a record number.", required = true, pattern = "[A-Za-z0-9](?:[A-Za-z0-9-]{0,38}[A-Za-z0-9])?") String id,
-        @Field(value = "The stage of care that the case has reached; criteria of this and of earlier stages are judged.", required = true) Stage stage,
-        @Field("The day for which the case is judged, when no other is given at the command line.") Fact<LocalDate> date,
-        @Field(value = "A code for the resident who plans the case, for audits; never a name.", mayNotApply = true, pattern = "[A-Za-z0-9](?:[A-Za-z0-9-]{0,18}[A-Za-z0-9])?") Fact<String> resident,
-        @Field("The child, without anything that tells who it is.") Child child,
-        @Field("Teeth by ISO 3950 number: state and measured widths.") Map<Tooth, ToothRecord> teeth,
-        @Field("Displacement of the five contact points of the lower front teeth before treatment.") Contacts contacts,
-        @Field("Measured segments of the lower arch before treatment.") SpaceMeasures space,
-        @Field("Width and depth of the lower arch, measured on the model.") ArchMeasures arch,
-        @Field("Points on the lower arch, where they were digitised.") List<Landmark> landmarks,
-        @Field("Image widths of unerupted teeth on a radiograph, each beside a tooth that can be measured directly.") List<ToothImage> images,
-        @Field("Which films were read, when, and what they show.") Films films,
-        @Field("Angles and distances from the lateral head film before treatment.") HeadFilm headFilm,
-        @Field("Overjet, overbite, midline and molar relation before treatment.") Bite bite,
-        @Field("Hygiene, caries, gingiva and what the child cannot tolerate.") Mouth mouth,
+        @Field(value = "The version of the case format; 1.", required = true)
+        int fairlead,
+
+        @Field(
+                value = "A pseudonym for the case: letters, digits and dashes; never a name or a record number.",
+                required = true,
+                pattern = "[A-Za-z0-9](?:[A-Za-z0-9-]{0,38}[A-Za-z0-9])?")
+        String id,
+
+        @Field(
+                value =
+                        "The stage of care that the case has reached; criteria of this and of earlier stages are judged.",
+                required = true)
+        Stage stage,
+
+        @Field("The day for which the case is judged, when no other is given at the command line.")
+        Fact<LocalDate> date,
+
+        @Field(
+                value = "A code for the resident who plans the case, for audits; never a name.",
+                mayNotApply = true,
+                pattern = "[A-Za-z0-9](?:[A-Za-z0-9-]{0,18}[A-Za-z0-9])?")
+        Fact<String> resident,
+
+        @Field("The child, without anything that tells who it is.")
+        Child child,
+
+        @Field("Teeth by ISO 3950 number: state and measured widths.")
+        Map<Tooth, ToothRecord> teeth,
+
+        @Field("Displacement of the five contact points of the lower front teeth before treatment.")
+        Contacts contacts,
+
+        @Field("Measured segments of the lower arch before treatment.")
+        SpaceMeasures space,
+
+        @Field("Width and depth of the lower arch, measured on the model.")
+        ArchMeasures arch,
+
+        @Field("Points on the lower arch, where they were digitised.")
+        List<Landmark> landmarks,
+
+        @Field("Image widths of unerupted teeth on a radiograph, each beside a tooth that can be measured directly.")
+        List<ToothImage> images,
+
+        @Field("Which films were read, when, and what they show.")
+        Films films,
+
+        @Field("Angles and distances from the lateral head film before treatment.")
+        HeadFilm headFilm,
+
+        @Field("Overjet, overbite, midline and molar relation before treatment.")
+        Bite bite,
+
+        @Field("Hygiene, caries, gingiva and what the child cannot tolerate.")
+        Mouth mouth,
+
         @Field("What was agreed with the guardian.") Consent consent,
-        @Field("What is planned: advancement, stand-off, interval.") Plan plan,
-        @Field("Brackets, tubes and bands in the mouth, and what came before steel.") Hardware hardware,
+
+        @Field("What is planned: advancement, stand-off, interval.")
+        Plan plan,
+
+        @Field("Brackets, tubes and bands in the mouth, and what came before steel.")
+        Hardware hardware,
+
         @Field("The archwire as planned and as chosen.") WirePlan wire,
-        @Field("The wire as it was made, tried in on the model.") Bench bench,
+
+        @Field("The wire as it was made, tried in on the model.")
+        Bench bench,
+
         @Field("The checklist answered at the chair.") Insertion insertion,
         @Field("Activations in the order of their dates.") List<Visit> visits,
-        @Field("The end: target, holding arch, removal of brackets, recall.") Holding holding,
-        @Field("Findings that a person answers for, with reason and expiry.") List<Waiver> waivers) {
+
+        @Field("The end: target, holding arch, removal of brackets, recall.")
+        Holding holding,
+
+        @Field("Findings that a person answers for, with reason and expiry.")
+        List<Waiver> waivers) {
     public Case {
         teeth = Map.copyOf(teeth);
         landmarks = List.copyOf(landmarks);

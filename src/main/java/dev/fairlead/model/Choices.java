@@ -5,38 +5,90 @@ public final class Choices {
     private Choices() {}
 
     /** What stands at a tooth's place. */
-    public enum ToothState implements Choice { PRIMARY_PRESENT, ERUPTED, UNERUPTED, MISSING }
+    public enum ToothState implements Choice {
+        PRIMARY_PRESENT,
+        ERUPTED,
+        UNERUPTED,
+        MISSING
+    }
 
     /** Sex as the published width regressions and exfoliation tables use it. */
-    public enum Sex implements Choice { FEMALE, MALE }
+    public enum Sex implements Choice {
+        FEMALE,
+        MALE
+    }
 
     /** A population with a published width regression that was read at its source. */
-    public enum Population implements Choice { INDIA_PUNJAB, SPAIN }
+    public enum Population implements Choice {
+        INDIA_PUNJAB,
+        SPAIN
+    }
 
     /** Relation of the first molars on one side (Angle). */
-    public enum MolarRelation implements Choice { CLASS_I, END_TO_END, CLASS_II, CLASS_III }
+    public enum MolarRelation implements Choice {
+        CLASS_I,
+        END_TO_END,
+        CLASS_II,
+        CLASS_III
+    }
 
     /** Which side a plan advances more, or which side was activated. */
-    public enum Sides implements Choice { BOTH, LEFT, RIGHT, NONE }
+    public enum Sides implements Choice {
+        BOTH,
+        LEFT,
+        RIGHT,
+        NONE
+    }
 
     /** Material of a wire. */
-    public enum Material implements Choice { STAINLESS_STEEL, NICKEL_TITANIUM, BETA_TITANIUM, COBALT_CHROMIUM, NICKEL_FREE_STEEL }
+    public enum Material implements Choice {
+        STAINLESS_STEEL,
+        NICKEL_TITANIUM,
+        BETA_TITANIUM,
+        COBALT_CHROMIUM,
+        NICKEL_FREE_STEEL
+    }
 
     /** Cross-section of a wire. */
-    public enum Section implements Choice { ROUND, RECTANGULAR }
+    public enum Section implements Choice {
+        ROUND,
+        RECTANGULAR
+    }
 
     /** Class of arch form. */
-    public enum FormClass implements Choice { TAPERED, OVOID, SQUARE }
+    public enum FormClass implements Choice {
+        TAPERED,
+        OVOID,
+        SQUARE
+    }
 
     /** Temper of stainless-steel wire, as its maker declares it. */
-    public enum Temper implements Choice { SOFT, HARD, EXTRA_HARD }
+    public enum Temper implements Choice {
+        SOFT,
+        HARD,
+        EXTRA_HARD
+    }
 
     /** Mobility of a tooth by grade (0 none to III). */
-    public enum Mobility implements Choice { GRADE_0, GRADE_I, GRADE_II, GRADE_III }
+    public enum Mobility implements Choice {
+        GRADE_0,
+        GRADE_I,
+        GRADE_II,
+        GRADE_III
+    }
 
     /** Role of a person who answered, logged or waived; never a name. */
-    public enum Role implements Choice { RESIDENT, CLINICIAN, SUPERVISOR, DIRECTOR, ASSISTANT }
+    public enum Role implements Choice {
+        RESIDENT,
+        CLINICIAN,
+        SUPERVISOR,
+        DIRECTOR,
+        ASSISTANT
+    }
 
     /** How visits activate the two folds. */
-    public enum Pattern implements Choice { BOTH_SIDES, ALTERNATING }
+    public enum Pattern implements Choice {
+        BOTH_SIDES,
+        ALTERNATING
+    }
 }

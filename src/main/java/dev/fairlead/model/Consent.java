@@ -3,4 +3,6 @@ package dev.fairlead.model;
 /** What was agreed with the guardian. */
 public record Consent(
         @Field("Did the guardian consent?") Answer guardian,
-        @Field("Were the limits of stability explained and recorded?") Answer stabilityExplained) {}
+
+        @Field("Were the limits of stability explained and recorded?")
+        Answer stabilityExplained) {}

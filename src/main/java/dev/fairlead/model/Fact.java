@@ -82,7 +82,10 @@ public final class Fact<T> implements Knowable {
 
     @Override
     public boolean equals(Object o) {
-        return o instanceof Fact<?> f && Objects.equals(value, f.value) && missing.equals(f.missing) && applies == f.applies;
+        return o instanceof Fact<?> f
+                && Objects.equals(value, f.value)
+                && missing.equals(f.missing)
+                && applies == f.applies;
     }
 
     @Override

@@ -6,8 +6,8 @@ import java.lang.annotation.RetentionPolicy;
 import java.lang.annotation.Target;
 
 /**
- * What a component of a case record means: the one place from which reading, the JSON Schema, the blank case, forms and table mappings
- * take wording, unit and plausible range.
+ * What a component of a case record means: the one place from which reading, the JSON Schema, the blank case, forms and
+ * table mappings take wording, unit and plausible range.
  */
 @Retention(RetentionPolicy.RUNTIME)
 @Target(ElementType.RECORD_COMPONENT)

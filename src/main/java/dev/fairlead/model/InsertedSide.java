@@ -2,9 +2,29 @@ package dev.fairlead.model;
 
 /** Checklist answers for one side at the chair. */
 public record InsertedSide(
-        @Field(value = "How far the cut end stands proud of the tube distally.", unit = Unit.MM, low = 0, high = 10, error = ErrorKind.CLINICAL_LENGTH) Measured endProud,
-        @Field("Was the cut-off piece caught and accounted for?") Answer cutEndCaught,
+        @Field(
+                value = "How far the cut end stands proud of the tube distally.",
+                unit = Unit.MM,
+                low = 0,
+                high = 10,
+                error = ErrorKind.CLINICAL_LENGTH)
+        Measured endProud,
+
+        @Field("Was the cut-off piece caught and accounted for?")
+        Answer cutEndCaught,
+
         @Field("Is the wire bent behind the tube?") Answer bentBehind,
-        @Field(value = "Gap between the fold and the mesial of the tube.", unit = Unit.MM, low = 0, high = 8, error = ErrorKind.BENCH_LENGTH) Measured stopGap,
-        @Field(value = "Does the fold sit under the hook?", mayNotApply = true) Answer underHook,
-        @Field("Does the fold feel sharp or dig into the cheek?") Answer cheekSore) {}
+
+        @Field(
+                value = "Gap between the fold and the mesial of the tube.",
+                unit = Unit.MM,
+                low = 0,
+                high = 8,
+                error = ErrorKind.BENCH_LENGTH)
+        Measured stopGap,
+
+        @Field(value = "Does the fold sit under the hook?", mayNotApply = true)
+        Answer underHook,
+
+        @Field("Does the fold feel sharp or dig into the cheek?")
+        Answer cheekSore) {}

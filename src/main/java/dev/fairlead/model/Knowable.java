@@ -10,7 +10,9 @@ public sealed interface Knowable permits Measured, Fact, Answer {
     /** False only when the case says that the fact does not apply. */
     boolean applies();
 
-    /** True only when the case says that the fact does not apply; a positive statement, so that conditions may use it. */
+    /**
+     * True only when the case says that the fact does not apply; a positive statement, so that conditions may use it.
+     */
     default boolean doesNotApply() {
         return !applies();
     }

@@ -2,7 +2,30 @@ package dev.fairlead.model;
 
 /** A digitised point of the lower arch. */
 public record Landmark(
-        @Field("ISO 3950 number of the tooth that the point belongs to.") Fact<Tooth> tooth,
-        @Field(value = "Across the arch, growing to the patient's left.", unit = Unit.MM, low = -500, high = 500, error = ErrorKind.ARCH_DIMENSION) Measured x,
-        @Field(value = "Growing towards the front.", unit = Unit.MM, low = -500, high = 500, error = ErrorKind.ARCH_DIMENSION) Measured y,
-        @Field(value = "Up; leave out for points that lie in one plane.", unit = Unit.MM, low = -500, high = 500, error = ErrorKind.ARCH_DIMENSION, mayNotApply = true) Measured z) {}
+        @Field("ISO 3950 number of the tooth that the point belongs to.")
+        Fact<Tooth> tooth,
+
+        @Field(
+                value = "Across the arch, growing to the patient's left.",
+                unit = Unit.MM,
+                low = -500,
+                high = 500,
+                error = ErrorKind.ARCH_DIMENSION)
+        Measured x,
+
+        @Field(
+                value = "Growing towards the front.",
+                unit = Unit.MM,
+                low = -500,
+                high = 500,
+                error = ErrorKind.ARCH_DIMENSION)
+        Measured y,
+
+        @Field(
+                value = "Up; leave out for points that lie in one plane.",
+                unit = Unit.MM,
+                low = -500,
+                high = 500,
+                error = ErrorKind.ARCH_DIMENSION,
+                mayNotApply = true)
+        Measured z) {}

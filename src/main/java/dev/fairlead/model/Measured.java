@@ -7,9 +7,9 @@ import java.util.function.ToDoubleFunction;
 /**
  * A quantity: known (value, unit, error and where the error comes from), unknown, or not applicable.
  *
- * <p>The error is kept as first-order contributions by source, {@code (dv/dx) * sd(x)} for each independent source x, so that values
- * made of the same measurements keep their correlation (GUM, JCGM 100:2008, 5.1.2 and 5.2.2). The predicates are false whenever the value
- * is not known: a missing fact can make neither a pass nor a warning.
+ * <p>The error is kept as first-order contributions by source, {@code (dv/dx) * sd(x)} for each independent source x,
+ * so that values made of the same measurements keep their correlation (GUM, JCGM 100:2008, 5.1.2 and 5.2.2). The
+ * predicates are false whenever the value is not known: a missing fact can make neither a pass nor a warning.
  */
 public final class Measured implements Knowable {
     /** Two values closer than this are one value: it swallows binary rounding, and is far below any measurement. */
@@ -28,7 +28,14 @@ public final class Measured implements Knowable {
     private final List<String> missing;
     private final boolean applies;
 
-    private Measured(double value, Unit unit, String[] sources, double[] parts, double[] repeats, List<String> missing, boolean applies) {
+    private Measured(
+            double value,
+            Unit unit,
+            String[] sources,
+            double[] parts,
+            double[] repeats,
+            List<String> missing,
+            boolean applies) {
         this.value = value;
         this.unit = unit;
         this.sources = sources;
@@ -54,8 +61,14 @@ public final class Measured implements Knowable {
             throw new IllegalArgumentException("an error is a finite number of zero or more");
         }
         boolean exact = sd == 0;
-        return new Measured(finite(value), unit, exact ? NO_SOURCES : new String[] {source}, exact ? NO_PARTS : new double[] {sd},
-                repeats.clone(), List.of(), true);
+        return new Measured(
+                finite(value),
+                unit,
+                exact ? NO_SOURCES : new String[] {source},
+                exact ? NO_PARTS : new double[] {sd},
+                repeats.clone(),
+                List.of(),
+                true);
     }
 
     /** An unknown quantity; {@code pointer} says where in the case it would stand. */
@@ -217,12 +230,17 @@ public final class Measured implements Knowable {
         return derived(newValue, newUnit, sources, scaled);
     }
 
-    /** The same value with one more independent error source, for example the standard error of a prediction equation. */
+    /**
+     * The same value with one more independent error source, for example the standard error of a prediction equation.
+     */
     public Measured withError(String source, double sd) {
         return known() ? plus(of(0, unit, source, sd)) : this;
     }
 
-    /** The same value and readings with a new error for its single source (used when a case's own duplicates replace a default). */
+    /**
+     * The same value and readings with a new error for its single source (used when a case's own duplicates replace a
+     * default).
+     */
     public Measured withOwnError(double sd) {
         if (!known() || sources.length != 1) {
             return this;
@@ -333,8 +351,14 @@ public final class Measured implements Knowable {
 
     @Override
     public boolean equals(Object o) {
-        return o instanceof Measured m && Double.compare(value, m.value) == 0 && unit == m.unit && Arrays.equals(sources, m.sources)
-                && Arrays.equals(parts, m.parts) && Arrays.equals(repeats, m.repeats) && missing.equals(m.missing) && applies == m.applies;
+        return o instanceof Measured m
+                && Double.compare(value, m.value) == 0
+                && unit == m.unit
+                && Arrays.equals(sources, m.sources)
+                && Arrays.equals(parts, m.parts)
+                && Arrays.equals(repeats, m.repeats)
+                && missing.equals(m.missing)
+                && applies == m.applies;
     }
 
     @Override

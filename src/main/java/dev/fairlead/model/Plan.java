@@ -6,14 +6,62 @@ import java.time.LocalDate;
 
 /** What is planned. */
 public record Plan(
-        @Field(value = "Forward movement of the incisors planned on the left.", unit = Unit.MM, low = 0, high = 8, error = ErrorKind.NONE, planned = true, step = 0.5) Measured advanceLeft,
-        @Field(value = "Forward movement of the incisors planned on the right.", unit = Unit.MM, low = 0, high = 8, error = ErrorKind.NONE, planned = true, step = 0.5) Measured advanceRight,
-        @Field("The side that is to advance more because the midline is off; both when it is not sided.") Fact<Sides> moreOn,
-        @Field(value = "How far the passive front is to stand before the brackets at each activation.", unit = Unit.MM, low = 0, high = 6, error = ErrorKind.NONE, planned = true, step = 0.5) Measured standOff,
-        @Field(value = "Weeks between activations.", unit = Unit.WEEK, low = 1, high = 20, planned = true, step = 1, label = "interval") Measured intervalWeeks,
-        @Field(value = "both-sides at each visit, or alternating.", planned = true) Fact<Pattern> pattern,
+        @Field(
+                value = "Forward movement of the incisors planned on the left.",
+                unit = Unit.MM,
+                low = 0,
+                high = 8,
+                error = ErrorKind.NONE,
+                planned = true,
+                step = 0.5)
+        Measured advanceLeft,
+
+        @Field(
+                value = "Forward movement of the incisors planned on the right.",
+                unit = Unit.MM,
+                low = 0,
+                high = 8,
+                error = ErrorKind.NONE,
+                planned = true,
+                step = 0.5)
+        Measured advanceRight,
+
+        @Field("The side that is to advance more because the midline is off; both when it is not sided.")
+        Fact<Sides> moreOn,
+
+        @Field(
+                value = "How far the passive front is to stand before the brackets at each activation.",
+                unit = Unit.MM,
+                low = 0,
+                high = 6,
+                error = ErrorKind.NONE,
+                planned = true,
+                step = 0.5)
+        Measured standOff,
+
+        @Field(
+                value = "Weeks between activations.",
+                unit = Unit.WEEK,
+                low = 1,
+                high = 20,
+                planned = true,
+                step = 1,
+                label = "interval")
+        Measured intervalWeeks,
+
+        @Field(value = "both-sides at each visit, or alternating.", planned = true)
+        Fact<Pattern> pattern,
+
         @Field("Day on which the wire is to go in.") Fact<LocalDate> start,
-        @Field(value = "Percentile of the probability table to read.", unit = Unit.PERCENT, low = 5, high = 95, planned = false, mayNotApply = true) Measured percentile) {
+
+        @Field(
+                value = "Percentile of the probability table to read.",
+                unit = Unit.PERCENT,
+                low = 5,
+                high = 95,
+                planned = false,
+                mayNotApply = true)
+        Measured percentile) {
     /** Planned forward movement on one side, mm. */
     public Measured advance(Side side) {
         return side == Side.LEFT ? advanceLeft : advanceRight;

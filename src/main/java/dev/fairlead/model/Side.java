@@ -2,7 +2,8 @@ package dev.fairlead.model;
 
 /** The patient's left or right. */
 public enum Side implements Choice {
-    LEFT, RIGHT;
+    LEFT,
+    RIGHT;
 
     public Side other() {
         return this == LEFT ? RIGHT : LEFT;

@@ -2,10 +2,13 @@ package dev.fairlead.model;
 
 import java.util.List;
 
-/** A tooth by its two-digit number of ISO 3950: quadrant (1-4 permanent, 5-8 primary), then position from the midline. */
+/**
+ * A tooth by its two-digit number of ISO 3950: quadrant (1-4 permanent, 5-8 primary), then position from the midline.
+ */
 public record Tooth(int number) implements Comparable<Tooth> {
     /** 42, 41, 31, 32: the four lower permanent incisors from the patient's right to left. */
-    public static final List<Tooth> LOWER_INCISORS = List.of(new Tooth(42), new Tooth(41), new Tooth(31), new Tooth(32));
+    public static final List<Tooth> LOWER_INCISORS =
+            List.of(new Tooth(42), new Tooth(41), new Tooth(31), new Tooth(32));
     /** 43 to 33, from the patient's right to left. */
     public static final List<Tooth> LOWER_ANTERIORS =
             List.of(new Tooth(43), new Tooth(42), new Tooth(41), new Tooth(31), new Tooth(32), new Tooth(33));

@@ -2,9 +2,31 @@ package dev.fairlead.model;
 
 /** The band and tube of one first molar. */
 public record Tube(
-        @Field(value = "Smallest inner dimension of the tube.", unit = Unit.MM, low = 0.3, high = 1.5, error = ErrorKind.NONE) Measured height,
-        @Field(value = "Length of the tube.", unit = Unit.MM, low = 1.5, high = 8, error = ErrorKind.BENCH_LENGTH, label = "tube length") Measured length,
+        @Field(
+                value = "Smallest inner dimension of the tube.",
+                unit = Unit.MM,
+                low = 0.3,
+                high = 1.5,
+                error = ErrorKind.NONE)
+        Measured height,
+
+        @Field(
+                value = "Length of the tube.",
+                unit = Unit.MM,
+                low = 1.5,
+                high = 8,
+                error = ErrorKind.BENCH_LENGTH,
+                label = "tube length")
+        Measured length,
+
         @Field("Is the band cemented?") Answer cemented,
         @Field("Is the band loose?") Answer loose,
         @Field("Does the tube carry a hook?") Answer hook,
-        @Field(value = "Height of the tube above the bracket slots; negative when it lies below.", unit = Unit.MM, low = -6, high = 10, error = ErrorKind.BENCH_LENGTH) Measured aboveBrackets) {}
+
+        @Field(
+                value = "Height of the tube above the bracket slots; negative when it lies below.",
+                unit = Unit.MM,
+                low = -6,
+                high = 10,
+                error = ErrorKind.BENCH_LENGTH)
+        Measured aboveBrackets) {}

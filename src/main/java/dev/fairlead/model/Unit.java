@@ -21,7 +21,17 @@ public enum Unit {
     RATIO("", Dimension.RATIO, 1);
 
     /** What a unit measures; only units of one dimension convert into each other. */
-    public enum Dimension { LENGTH, ANGLE, SHARE, FORCE, STRESS, AGE, TIME, COUNT, RATIO }
+    public enum Dimension {
+        LENGTH,
+        ANGLE,
+        SHARE,
+        FORCE,
+        STRESS,
+        AGE,
+        TIME,
+        COUNT,
+        RATIO
+    }
 
     private final String symbol;
     private final Dimension dimension;

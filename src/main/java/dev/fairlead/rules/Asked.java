@@ -6,8 +6,8 @@ import java.util.BitSet;
 import java.util.List;
 
 /**
- * All that a criterion can tell one fact of its type from another by: the conditions that its rules put on it, and which of its needs are
- * known and apply. Two facts with the same answers end alike.
+ * All that a criterion can tell one fact of its type from another by: the conditions that its rules put on it, and
+ * which of its needs are known and apply. Two facts with the same answers end alike.
  */
 final class Asked {
     private final Term.Kind[] kinds;

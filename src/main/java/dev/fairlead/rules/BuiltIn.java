@@ -63,7 +63,8 @@ public record BuiltIn(String hash, long crc, Map<String, Integer> files, Map<Str
             return null;
         }
         List<String> problems = new ArrayList<>();
-        BuiltIn read = StrictJson.read(INDEX, new String(index, StandardCharsets.UTF_8), new TypeReference<BuiltIn>() {}, problems);
+        BuiltIn read = StrictJson.read(
+                INDEX, new String(index, StandardCharsets.UTF_8), new TypeReference<BuiltIn>() {}, problems);
         if (read == null) {
             throw new RulebaseException(problems);
         }
@@ -75,7 +76,8 @@ public record BuiltIn(String hash, long crc, Map<String, Integer> files, Map<Str
         byte[] all = resource(TEXTS);
         int expected = files.values().stream().mapToInt(Integer::intValue).sum();
         if (all == null || all.length != expected || crc(all) != crc) {
-            throw new RulebaseException(List.of("the built-in texts are " + (all == null ? "not there" : "not what was compiled") + ": build again"));
+            throw new RulebaseException(List.of("the built-in texts are "
+                    + (all == null ? "not there" : "not what was compiled") + ": build again"));
         }
         Map<String, byte[]> texts = new LinkedHashMap<>();
         int at = 0;

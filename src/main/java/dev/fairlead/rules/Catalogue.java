@@ -70,7 +70,10 @@ public final class Catalogue {
         return new Limits(limits);
     }
 
-    /** The same catalogue with other threshold values (full name to value in the threshold's unit); every wrong one is named at once. */
+    /**
+     * The same catalogue with other threshold values (full name to value in the threshold's unit); every wrong one is
+     * named at once.
+     */
     Catalogue with(Map<String, Double> values) {
         if (values.isEmpty()) {
             return this;

@@ -49,23 +49,37 @@ final class CatalogueReader {
         return new Catalogue(head == null ? "" : head.version(), criteria, sources);
     }
 
-    /** Folders by stage, in the order of the head; folders that the head leaves out come after the others of their stage, by name. */
+    /**
+     * Folders by stage, in the order of the head; folders that the head leaves out come after the others of their
+     * stage, by name.
+     */
     private List<String> inOrder(Head head) {
         List<String> folders = files.folders();
         List<String> ordered = new ArrayList<>();
         for (Stage stage : Stage.values()) {
             List<String> first = head == null ? List.of() : head.order().getOrDefault(stage.word(), List.of());
-            first.stream().map(id -> stage.word() + "/" + id).filter(folders::contains).forEach(ordered::add);
-            folders.stream().filter(f -> f.startsWith(stage.word() + "/") && !ordered.contains(f)).forEach(ordered::add);
+            first.stream()
+                    .map(id -> stage.word() + "/" + id)
+                    .filter(folders::contains)
+                    .forEach(ordered::add);
+            folders.stream()
+                    .filter(f -> f.startsWith(stage.word() + "/") && !ordered.contains(f))
+                    .forEach(ordered::add);
         }
-        folders.stream().filter(f -> !ordered.contains(f)).forEach(f -> problems.add(f + ": " + f.split("/")[0] + " is no stage of care"));
-        ordered.stream().map(f -> f.substring(f.indexOf('/') + 1)).filter(id -> ordered.stream().filter(f -> f.endsWith("/" + id)).count() > 1)
-                .distinct().forEach(id -> problems.add(id + ": two stages have a criterion of this name"));
+        folders.stream()
+                .filter(f -> !ordered.contains(f))
+                .forEach(f -> problems.add(f + ": " + f.split("/")[0] + " is no stage of care"));
+        ordered.stream()
+                .map(f -> f.substring(f.indexOf('/') + 1))
+                .filter(id -> ordered.stream().filter(f -> f.endsWith("/" + id)).count() > 1)
+                .distinct()
+                .forEach(id -> problems.add(id + ": two stages have a criterion of this name"));
         return ordered;
     }
 
     private Map<String, Source> sources() {
-        Map<String, SourceFile> read = file(RuleFiles.SOURCES, new TypeReference<LinkedHashMap<String, SourceFile>>() {});
+        Map<String, SourceFile> read =
+                file(RuleFiles.SOURCES, new TypeReference<LinkedHashMap<String, SourceFile>>() {});
         Map<String, Source> sources = new LinkedHashMap<>();
         if (read != null) {
             read.forEach((key, s) -> {
@@ -99,7 +113,8 @@ final class CatalogueReader {
             for (String component : f.needs()) {
                 Need need = Need.of(about, component);
                 if (need == null) {
-                    problems.add(path + ": needs: " + f.about() + " has no " + component + " that could be known or missing");
+                    problems.add(path + ": needs: " + f.about() + " has no " + component
+                            + " that could be known or missing");
                 } else {
                     needs.add(need);
                 }
@@ -112,8 +127,21 @@ final class CatalogueReader {
         f.thresholds().forEach((name, t) -> thresholds.put(name, threshold(path, id + "." + name, t)));
         cited(path, f.sources(), sources);
         f.thresholds().values().forEach(t -> cited(path, t.sources(), sources));
-        return new Criterion(id, stage, f.title(), f.asks(), f.why(), f.todo(), about, needs, f.passes(), f.reasons(), f.exemptions(),
-                thresholds, f.sources(), f.dispute());
+        return new Criterion(
+                id,
+                stage,
+                f.title(),
+                f.asks(),
+                f.why(),
+                f.todo(),
+                about,
+                needs,
+                f.passes(),
+                f.reasons(),
+                f.exemptions(),
+                thresholds,
+                f.sources(),
+                f.dispute());
     }
 
     private Threshold threshold(String path, String name, ThresholdFile t) {
@@ -131,8 +159,8 @@ final class CatalogueReader {
         if (unit == null) {
             return null;
         }
-        Threshold threshold =
-                new Threshold(name, t.says(), unit, t.value(), t.low(), t.high(), t.step(), t.inclusive(), bound, t.sources());
+        Threshold threshold = new Threshold(
+                name, t.says(), unit, t.value(), t.low(), t.high(), t.step(), t.inclusive(), bound, t.sources());
         String fault = threshold.fault(t.value());
         if (fault != null) {
             problems.add(path + ": " + fault);
@@ -144,7 +172,8 @@ final class CatalogueReader {
         if (keys.isEmpty()) {
             problems.add(path + ": sources: where nothing is published, say so by a key such as common-practice");
         }
-        keys.stream().filter(k -> !sources.containsKey(k))
+        keys.stream()
+                .filter(k -> !sources.containsKey(k))
                 .forEach(k -> problems.add(path + ": sources: " + k + " does not stand in " + RuleFiles.SOURCES));
     }
 
@@ -161,7 +190,9 @@ final class CatalogueReader {
     @SuppressWarnings("unchecked")
     private static Class<? extends CaseFact> factType(String name) {
         return (Class<? extends CaseFact>) Arrays.stream(CaseFact.class.getPermittedSubclasses())
-                .filter(c -> c.getSimpleName().equals(name)).findFirst().orElse(null);
+                .filter(c -> c.getSimpleName().equals(name))
+                .findFirst()
+                .orElse(null);
     }
 
     /** A unit by its symbol, or by its name where the symbol is empty ("count", "ratio"). */

@@ -21,13 +21,16 @@ import java.util.Set;
 import java.util.TreeMap;
 
 /**
- * Facts in every combination of states that the rules of a criterion can tell apart: each component that they look at unknown, not
- * applicable, yes, no, and under, at and over each of its limits. With these the engine decides in the build what it can ever decide.
+ * Facts in every combination of states that the rules of a criterion can tell apart: each component that they look at
+ * unknown, not applicable, yes, no, and under, at and over each of its limits. With these the engine decides in the
+ * build what it can ever decide.
  */
 final class Combinations {
     /** A criterion with more is left to the engine. */
     private static final int MOST = 100_000;
-    /** How far from a limit a value stands, as a share of the limit or at least of 1: well over what counts as equal. */
+    /**
+     * How far from a limit a value stands, as a share of the limit or at least of 1: well over what counts as equal.
+     */
     private static final double BESIDE = 1e-6;
 
     private final Limits limits;
@@ -41,13 +44,19 @@ final class Combinations {
         Map<String, Set<Limit>> held = new LinkedHashMap<>();
         criterion.needs().forEach(n -> held.put(n.component(), new LinkedHashSet<>()));
         conditions.forEach(t -> held.computeIfAbsent(t.need().component(), c -> new LinkedHashSet<>()));
-        conditions.stream().filter(t -> t.kind().compares()).forEach(t -> held.get(t.need().component()).add(limits.of(t.limit())));
-        rules.forEach(r -> r.seen().forEach(s -> held.computeIfAbsent(s.component(), c -> new LinkedHashSet<>()).add(limits.of(s.limit()))));
+        conditions.stream()
+                .filter(t -> t.kind().compares())
+                .forEach(t -> held.get(t.need().component()).add(limits.of(t.limit())));
+        rules.forEach(r -> r.seen()
+                .forEach(s -> held.computeIfAbsent(s.component(), c -> new LinkedHashSet<>())
+                        .add(limits.of(s.limit()))));
         RecordComponent[] components = criterion.about().getRecordComponents();
         List<List<?>> states = new ArrayList<>();
         long count = 1;
         for (RecordComponent c : components) {
-            List<?> here = held.containsKey(c.getName()) ? states(c.getType(), held.get(c.getName())) : List.of(some(c.getType()));
+            List<?> here = held.containsKey(c.getName())
+                    ? states(c.getType(), held.get(c.getName()))
+                    : List.of(some(c.getType()));
             states.add(here);
             count *= here.size();
             if (count > MOST) {
@@ -91,8 +100,21 @@ final class Combinations {
 
     /** A value of a component that no rule of the criterion looks at. */
     private static Object some(Class<?> type) {
-        Map<Class<?>, Object> some = Map.of(Place.class, Place.CASE, Measured.class, Measured.notApplicable(), Answer.class, Answer.NOT_APPLICABLE,
-                Side.class, Side.RIGHT, Tooth.class, Tooth.of(41), String.class, "", int.class, 1);
+        Map<Class<?>, Object> some = Map.of(
+                Place.class,
+                Place.CASE,
+                Measured.class,
+                Measured.notApplicable(),
+                Answer.class,
+                Answer.NOT_APPLICABLE,
+                Side.class,
+                Side.RIGHT,
+                Tooth.class,
+                Tooth.of(41),
+                String.class,
+                "",
+                int.class,
+                1);
         Object value = some.get(type);
         if (value == null) {
             throw new IllegalStateException("no value is told here for a " + type);
@@ -100,9 +122,11 @@ final class Combinations {
         return value;
     }
 
-    private static Constructor<? extends CaseFact> constructor(Class<? extends CaseFact> type, RecordComponent[] components) {
+    private static Constructor<? extends CaseFact> constructor(
+            Class<? extends CaseFact> type, RecordComponent[] components) {
         try {
-            return type.getConstructor(Arrays.stream(components).map(RecordComponent::getType).toArray(Class<?>[]::new));
+            return type.getConstructor(
+                    Arrays.stream(components).map(RecordComponent::getType).toArray(Class<?>[]::new));
         } catch (NoSuchMethodException e) {
             throw new IllegalStateException(e);
         }
@@ -112,7 +136,8 @@ final class Combinations {
         try {
             return constructor.newInstance(values);
         } catch (ReflectiveOperationException e) {
-            throw new IllegalStateException("cannot make a " + constructor.getDeclaringClass().getSimpleName(), e);
+            throw new IllegalStateException(
+                    "cannot make a " + constructor.getDeclaringClass().getSimpleName(), e);
         }
     }
 }

@@ -25,9 +25,21 @@ import java.util.Map;
  * @param sources keys of the bibliography
  * @param dispute where the literature disagrees; empty when it does not
  */
-public record Criterion(String id, Stage stage, String title, String asks, String why, String todo, Class<? extends CaseFact> about,
-        List<Need> needs, String passes, Map<String, String> reasons, Map<String, String> exemptions, Map<String, Threshold> thresholds,
-        List<String> sources, String dispute) {
+public record Criterion(
+        String id,
+        Stage stage,
+        String title,
+        String asks,
+        String why,
+        String todo,
+        Class<? extends CaseFact> about,
+        List<Need> needs,
+        String passes,
+        Map<String, String> reasons,
+        Map<String, String> exemptions,
+        Map<String, Threshold> thresholds,
+        List<String> sources,
+        String dispute) {
     public Criterion {
         needs = List.copyOf(needs);
         reasons = Collections.unmodifiableMap(new LinkedHashMap<>(reasons));
@@ -42,6 +54,20 @@ public record Criterion(String id, Stage stage, String title, String asks, Strin
     }
 
     Criterion with(Map<String, Threshold> changed) {
-        return new Criterion(id, stage, title, asks, why, todo, about, needs, passes, reasons, exemptions, changed, sources, dispute);
+        return new Criterion(
+                id,
+                stage,
+                title,
+                asks,
+                why,
+                todo,
+                about,
+                needs,
+                passes,
+                reasons,
+                exemptions,
+                changed,
+                sources,
+                dispute);
     }
 }

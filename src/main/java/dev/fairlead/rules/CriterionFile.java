@@ -4,11 +4,29 @@ import java.util.List;
 import java.util.Map;
 
 /** What stands in a {@code criterion.json}, field by field; checked and resolved by {@link CatalogueReader}. */
-record CriterionFile(String title, String asks, String why, String todo, String about, List<String> needs, String passes,
-        Map<String, String> reasons, Map<String, String> exemptions, Map<String, ThresholdFile> thresholds, List<String> sources,
+record CriterionFile(
+        String title,
+        String asks,
+        String why,
+        String todo,
+        String about,
+        List<String> needs,
+        String passes,
+        Map<String, String> reasons,
+        Map<String, String> exemptions,
+        Map<String, ThresholdFile> thresholds,
+        List<String> sources,
         String dispute) {
     /** One threshold as it stands in the file. */
-    record ThresholdFile(String says, String unit, double value, double low, double high, double step, boolean inclusive, String bound,
+    record ThresholdFile(
+            String says,
+            String unit,
+            double value,
+            double low,
+            double high,
+            double step,
+            boolean inclusive,
+            String bound,
             List<String> sources) {}
 
     /** What stands in a {@code rulebase.json}: version, and the order of criteria by stage. */

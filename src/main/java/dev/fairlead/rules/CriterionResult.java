@@ -39,8 +39,11 @@ public record CriterionResult(Criterion criterion, Status status, List<PlaceResu
 
     /** Keys of the reasons of all warnings, each once, in the order of the criterion's texts. */
     public List<String> reasons() {
-        List<String> given = places.stream().filter(p -> p.status() == Status.WARN).flatMap(p -> p.verdicts().stream())
-                .map(Verdict::reason).toList();
+        List<String> given = places.stream()
+                .filter(p -> p.status() == Status.WARN)
+                .flatMap(p -> p.verdicts().stream())
+                .map(Verdict::reason)
+                .toList();
         List<String> ordered = new ArrayList<>(criterion.reasons().keySet());
         ordered.retainAll(given);
         return ordered;

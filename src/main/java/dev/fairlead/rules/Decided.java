@@ -11,7 +11,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 
-/** What the engine decided about one criterion in the build: the ruling for each combination of answers, so that it need not be asked again. */
+/**
+ * What the engine decided about one criterion in the build: the ruling for each combination of answers, so that it need
+ * not be asked again.
+ */
 final class Decided {
     /** A ruling is numbered by one byte. */
     private static final int MOST_RULINGS = 127;
@@ -38,7 +41,8 @@ final class Decided {
         for (Map.Entry<Long, Ruling> one : kept.entrySet()) {
             sorted.put(one.getKey(), one.getValue().bytes());
         }
-        List<ByteBuffer> different = new ArrayList<>(sorted.values().stream().map(ByteBuffer::wrap).distinct().toList());
+        List<ByteBuffer> different = new ArrayList<>(
+                sorted.values().stream().map(ByteBuffer::wrap).distinct().toList());
         if (different.size() > MOST_RULINGS) {
             throw new IllegalStateException("more ways to end a criterion than can be numbered");
         }
@@ -61,7 +65,9 @@ final class Decided {
     /** What {@link #bytes} wrote, under the thresholds now in force. */
     static Decided read(DataInputStream in, Criterion criterion, Limits limits) throws IOException {
         long[] answers = new long[in.readInt()];
-        ByteBuffer.wrap(in.readNBytes(answers.length * Long.BYTES)).asLongBuffer().get(answers);
+        ByteBuffer.wrap(in.readNBytes(answers.length * Long.BYTES))
+                .asLongBuffer()
+                .get(answers);
         byte[] which = in.readNBytes(answers.length);
         Ruling[] rulings = new Ruling[in.readByte()];
         for (int i = 0; i < rulings.length; i++) {

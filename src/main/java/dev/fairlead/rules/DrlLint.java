@@ -8,22 +8,26 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Holds the DRL of a criterion to the small language that criteria are written in: one fact, positive conditions, thresholds by name,
- * and verdicts as the only consequence. Everything else could pass on an absent fact, hide a number, or do what no rule should do.
+ * Holds the DRL of a criterion to the small language that criteria are written in: one fact, positive conditions,
+ * thresholds by name, and verdicts as the only consequence. Everything else could pass on an absent fact, hide a
+ * number, or do what no rule should do.
  */
 final class DrlLint {
     static final Pattern COMMENT = Pattern.compile("//[^\\n]*|(?s:/\\*.*?\\*/)");
     static final Pattern RULE = Pattern.compile(
-            "^\\s*rule\\s+\"([^\"]*)\"(.*?)^\\s*when\\b(.*?)^\\s*then\\b(.*?)^\\s*end\\b", Pattern.DOTALL | Pattern.MULTILINE);
+            "^\\s*rule\\s+\"([^\"]*)\"(.*?)^\\s*when\\b(.*?)^\\s*then\\b(.*?)^\\s*end\\b",
+            Pattern.DOTALL | Pattern.MULTILINE);
     private static final Pattern HEAD = Pattern.compile("(package|import|global)\\s+([\\w.]+)(?:\\s+(\\w+))?\\s*;?");
     private static final Pattern STRING = Pattern.compile("\"[^\"]*\"");
-    private static final Pattern NEGATIVE = Pattern.compile("!|(?<!\\|)\\|(?!\\|)|(?<![\\w$])\\d|\\b(not|exists|forall|eval|from|accumulate|collect|null|new)\\b");
+    private static final Pattern NEGATIVE = Pattern.compile(
+            "!|(?<!\\|)\\|(?!\\|)|(?<![\\w$])\\d|\\b(not|exists|forall|eval|from|accumulate|collect|null|new)\\b");
     static final Pattern FACT = Pattern.compile("\\s*\\$f\\s*:\\s*(\\w+)\\s*\\((.*)\\)\\s*", Pattern.DOTALL);
-    private static final Pattern TERM =
-            Pattern.compile("\\s*(\\w+)\\s*\\.\\s*(\\w+)\\(\\s*(limits\\s*\\.\\s*of\\(\\s*\"[^\"]*\"\\s*\\)\\s*)?\\)\\s*");
+    private static final Pattern TERM = Pattern.compile(
+            "\\s*(\\w+)\\s*\\.\\s*(\\w+)\\(\\s*(limits\\s*\\.\\s*of\\(\\s*\"[^\"]*\"\\s*\\)\\s*)?\\)\\s*");
     private static final Pattern LIMIT = Pattern.compile("\\blimits\\s*\\.\\s*of\\s*\\(\\s*\"([^\"]*)\"\\s*\\)");
-    static final Pattern CALL = Pattern.compile("\\s*verdicts\\.(pass|caution|stop|doesNotApply)\\(\\s*\"([^\"]*)\"\\s*,\\s*\\$f\\s*"
-            + "(?:,\\s*\"([^\"]*)\"\\s*)?\\)((?:\\s*\\.seen\\(\\s*\"[^\"]*\"\\s*,\\s*\\$f\\.\\w+\\(\\)\\s*\\))*)\\s*;\\s*");
+    static final Pattern CALL = Pattern.compile(
+            "\\s*verdicts\\.(pass|caution|stop|doesNotApply)\\(\\s*\"([^\"]*)\"\\s*,\\s*\\$f\\s*"
+                    + "(?:,\\s*\"([^\"]*)\"\\s*)?\\)((?:\\s*\\.seen\\(\\s*\"[^\"]*\"\\s*,\\s*\\$f\\.\\w+\\(\\)\\s*\\))*)\\s*;\\s*");
     private static final Pattern SEEN = Pattern.compile("\\.seen\\(\\s*\"([^\"]*)\"");
 
     private final String path;
@@ -78,7 +82,8 @@ final class DrlLint {
             String name = m.group(2);
             switch (m.group(1)) {
                 case "package" -> {
-                    String expected = "dev.fairlead.rulebase." + criterion.folder().replace('/', '.').replace('-', '_');
+                    String expected = "dev.fairlead.rulebase."
+                            + criterion.folder().replace('/', '.').replace('-', '_');
                     if (!name.equals(expected)) {
                         add(offset + m.start(), "the package is " + expected);
                     }
@@ -89,7 +94,8 @@ final class DrlLint {
                     }
                 }
                 default -> {
-                    if (!(name + " " + m.group(3)).matches("dev\\.fairlead\\.rules\\.(Limits limits|Verdicts verdicts)")) {
+                    if (!(name + " " + m.group(3))
+                            .matches("dev\\.fairlead\\.rules\\.(Limits limits|Verdicts verdicts)")) {
                         add(offset + m.start(), "the globals are limits and verdicts");
                     }
                 }
@@ -97,7 +103,9 @@ final class DrlLint {
         }
         String rest = blank(HEAD, part);
         if (!rest.isBlank()) {
-            add(offset + rest.indexOf(rest.strip()), "only package, imports, globals and rules are allowed, not: " + firstLine(rest));
+            add(
+                    offset + rest.indexOf(rest.strip()),
+                    "only package, imports, globals and rules are allowed, not: " + firstLine(rest));
         }
     }
 
@@ -110,17 +118,26 @@ final class DrlLint {
         boolean plain = true;
         while (negative.find()) {
             plain = false;
-            add(offset + negative.start(), negative.group().matches("\\d") ? "a number in a condition: give it a name among the thresholds"
-                    : "a condition must be positive and plain: \"" + negative.group() + "\" could hold for a missing fact");
+            add(
+                    offset + negative.start(),
+                    negative.group().matches("\\d")
+                            ? "a number in a condition: give it a name among the thresholds"
+                            : "a condition must be positive and plain: \"" + negative.group()
+                                    + "\" could hold for a missing fact");
         }
         Matcher fact = FACT.matcher(when);
         if (!plain) {
             return;
         }
         if (!fact.matches()) {
-            add(offset, "a condition looks at one fact, written $f : " + criterion.about().getSimpleName() + "( ... )");
+            add(
+                    offset,
+                    "a condition looks at one fact, written $f : "
+                            + criterion.about().getSimpleName() + "( ... )");
         } else if (!fact.group(1).equals(criterion.about().getSimpleName())) {
-            add(offset + fact.start(1), "the criterion is about " + criterion.about().getSimpleName() + ", not " + fact.group(1));
+            add(
+                    offset + fact.start(1),
+                    "the criterion is about " + criterion.about().getSimpleName() + ", not " + fact.group(1));
         } else {
             Matcher term = Pattern.compile("[^,|]+").matcher(fact.group(2));
             while (term.find()) {
@@ -133,8 +150,10 @@ final class DrlLint {
         Matcher m = TERM.matcher(written);
         int start = at + written.length() - written.stripLeading().length();
         if (!m.matches()) {
-            add(start, "a condition is a component and one of known, yes, no, doesNotApply, atMost, above, atLeast, below"
-                    + " with a threshold by name, not: " + firstLine(written));
+            add(
+                    start,
+                    "a condition is a component and one of known, yes, no, doesNotApply, atMost, above, atLeast, below"
+                            + " with a threshold by name, not: " + firstLine(written));
             return;
         }
         Need need = Need.of(criterion.about(), m.group(1));
@@ -157,7 +176,9 @@ final class DrlLint {
     private String consequence(String then, int offset) {
         Matcher call = CALL.matcher(then);
         if (!call.matches()) {
-            add(offset + then.length() - then.stripLeading().length(), "a consequence is one verdict: verdicts.pass|caution|stop|doesNotApply(...).seen(...)");
+            add(
+                    offset + then.length() - then.stripLeading().length(),
+                    "a consequence is one verdict: verdicts.pass|caution|stop|doesNotApply(...).seen(...)");
             return null;
         }
         if (!call.group(2).equals(criterion.id())) {
@@ -165,14 +186,23 @@ final class DrlLint {
         }
         String reason = call.group(3);
         boolean exemption = call.group(1).equals("doesNotApply");
-        boolean known = call.group(1).equals("pass") ? reason == null
+        boolean known = call.group(1).equals("pass")
+                ? reason == null
                 : reason != null && (exemption ? criterion.exemptions() : criterion.reasons()).containsKey(reason);
         if (!known) {
-            add(offset + call.start(1), reason == null ? "the reason is missing" : call.group(1) + ": there is no text for \"" + reason + "\"");
+            add(
+                    offset + call.start(1),
+                    reason == null
+                            ? "the reason is missing"
+                            : call.group(1) + ": there is no text for \"" + reason + "\"");
         }
-        String said = call.group(1).equals("pass") ? criterion.passes() : (exemption ? criterion.exemptions() : criterion.reasons()).getOrDefault(reason, "");
+        String said = call.group(1).equals("pass")
+                ? criterion.passes()
+                : (exemption ? criterion.exemptions() : criterion.reasons()).getOrDefault(reason, "");
         if (call.group(4).isBlank() && TextCheck.speaksOfValue(said)) {
-            add(offset + call.start(1), "the text speaks of a value and its limit: add .seen(\"threshold\", $f.component())");
+            add(
+                    offset + call.start(1),
+                    "the text speaks of a value and its limit: add .seen(\"threshold\", $f.component())");
         }
         Matcher seen = SEEN.matcher(call.group(4));
         while (seen.find()) {
@@ -188,7 +218,11 @@ final class DrlLint {
     }
 
     private void add(int at, String problem) {
-        long line = 1 + text.substring(0, Math.min(at, text.length())).chars().filter(c -> c == '\n').count();
+        long line = 1
+                + text.substring(0, Math.min(at, text.length()))
+                        .chars()
+                        .filter(c -> c == '\n')
+                        .count();
         problems.add(path + ":" + line + ": " + problem);
     }
 

@@ -9,12 +9,17 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Reads the conditions of rules from their DRL; apart from them, since a start with prepared rules needs no pattern of it. */
+/**
+ * Reads the conditions of rules from their DRL; apart from them, since a start with prepared rules needs no pattern of
+ * it.
+ */
 final class DrlTerms {
     private static final Pattern COMMENT = Pattern.compile("//[^\\n]*|(?s:/\\*.*?\\*/)");
-    private static final Pattern WHEN = Pattern.compile("^\\s*when\\b(.*?)^\\s*then\\b", Pattern.DOTALL | Pattern.MULTILINE);
-    private static final Pattern WRITTEN = Pattern.compile("(\\w+)\\s*\\.\\s*(known|doesNotApply|yes|no|atMost|above|atLeast|below)\\s*\\("
-            + "\\s*(?:limits\\s*\\.\\s*of\\s*\\(\\s*\"([^\"]*)\"\\s*\\)\\s*)?\\)");
+    private static final Pattern WHEN =
+            Pattern.compile("^\\s*when\\b(.*?)^\\s*then\\b", Pattern.DOTALL | Pattern.MULTILINE);
+    private static final Pattern WRITTEN =
+            Pattern.compile("(\\w+)\\s*\\.\\s*(known|doesNotApply|yes|no|atMost|above|atLeast|below)\\s*\\("
+                    + "\\s*(?:limits\\s*\\.\\s*of\\s*\\(\\s*\"([^\"]*)\"\\s*\\)\\s*)?\\)");
 
     private DrlTerms() {}
 

@@ -2,7 +2,12 @@ package dev.fairlead.rules;
 
 /** How a criterion ends with the weight of its warning, heaviest first; over places the first of these counts. */
 public enum Ending {
-    STOP, CAUTION, NOT_ASSESSED, PASS, DOES_NOT_APPLY, FAILED;
+    STOP,
+    CAUTION,
+    NOT_ASSESSED,
+    PASS,
+    DOES_NOT_APPLY,
+    FAILED;
 
     static Ending of(PlaceResult place) {
         return of(place.status(), place.stop());

@@ -17,7 +17,8 @@ public record Endings(List<Ending> endings, List<List<String>> missing, List<Own
         List<List<String>> missing = new ArrayList<>(criteria.size());
         int next = 0;
         for (Criterion c : criteria) {
-            CriterionResult r = next < judgement.results().size() ? judgement.results().get(next) : null;
+            CriterionResult r =
+                    next < judgement.results().size() ? judgement.results().get(next) : null;
             boolean judged = r != null && r.criterion().id().equals(c.id());
             next += judged ? 1 : 0;
             endings.add(judged ? Ending.of(r) : null);

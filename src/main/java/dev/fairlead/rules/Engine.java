@@ -26,7 +26,8 @@ final class Engine {
         List<Model> models = new ArrayList<>();
         models.add(PlainModel.of(PACKAGE, this.plain.values()));
         models.addAll(this.compiled.values());
-        // the engine finds its own parts by the class loader of whoever asks first: that is better not left to a pool's thread
+        // the engine finds its own parts by the class loader of whoever asks first: that is better not left to a pool's
+        // thread
         Thread thread = Thread.currentThread();
         ClassLoader before = thread.getContextClassLoader();
         thread.setContextClassLoader(Engine.class.getClassLoader());
@@ -38,7 +39,10 @@ final class Engine {
         }
     }
 
-    /** An engine that is made when it is first asked: it takes long, and most cases hold nothing that was not put to it in the build. */
+    /**
+     * An engine that is made when it is first asked: it takes long, and most cases hold nothing that was not put to it
+     * in the build.
+     */
     static final class Later {
         private final Supplier<Engine> making;
         private Engine made;
@@ -61,8 +65,10 @@ final class Engine {
 
     /** The rules of one criterion alone; made when first asked for. */
     KieBase only(String criterion) {
-        return alone.computeIfAbsent(criterion, id -> KieBaseBuilder.createKieBaseFromModel(
-                List.of(compiled.containsKey(id) ? compiled.get(id) : PlainModel.of(PACKAGE, List.of(plain.get(id))))));
+        return alone.computeIfAbsent(
+                criterion,
+                id -> KieBaseBuilder.createKieBaseFromModel(List.of(
+                        compiled.containsKey(id) ? compiled.get(id) : PlainModel.of(PACKAGE, List.of(plain.get(id))))));
     }
 
     /** Number of rules that the engine holds. */

@@ -24,7 +24,8 @@ public final class FactEdit {
             if (!found) {
                 throw new IllegalArgumentException(fact.getClass().getSimpleName() + " has no " + component);
             }
-            Class<?>[] types = Arrays.stream(components).map(RecordComponent::getType).toArray(Class<?>[]::new);
+            Class<?>[] types =
+                    Arrays.stream(components).map(RecordComponent::getType).toArray(Class<?>[]::new);
             return (CaseFact) fact.getClass().getConstructor(types).newInstance(values);
         } catch (InvocationTargetException e) {
             throw new IllegalStateException("cannot make a " + fact.getClass().getSimpleName(), e.getCause());

@@ -14,8 +14,8 @@ import java.util.Map;
 import java.util.Set;
 
 /**
- * Completes what the rules said: every criterion gets a result at every place of its facts, so that silence of a rule can never look
- * like a pass; and holds the rules to what a verdict may be.
+ * Completes what the rules said: every criterion gets a result at every place of its facts, so that silence of a rule
+ * can never look like a pass; and holds the rules to what a verdict may be.
  */
 final class FillIn {
     private final Catalogue catalogue;
@@ -31,8 +31,10 @@ final class FillIn {
         this.limits = limits;
         this.errors = new ArrayList<>(errors);
         errors.forEach(e -> failed.add(e.criterion()));
-        sorted.forEach(f -> facts.computeIfAbsent(f.getClass(), t -> new ArrayList<>(4)).add(f));
-        given.forEach(v -> verdicts.computeIfAbsent(v.criterion(), id -> new ArrayList<>(4)).add(v));
+        sorted.forEach(f ->
+                facts.computeIfAbsent(f.getClass(), t -> new ArrayList<>(4)).add(f));
+        given.forEach(v -> verdicts.computeIfAbsent(v.criterion(), id -> new ArrayList<>(4))
+                .add(v));
     }
 
     Judgement judgement(Stage reached) {
@@ -79,8 +81,8 @@ final class FillIn {
     }
 
     /**
-     * What is missing comes before what does not apply: with the missing fact a rule might still warn, and to leave a fact out must
-     * never make a warning go away.
+     * What is missing comes before what does not apply: with the missing fact a rule might still warn, and to leave a
+     * fact out must never make a warning go away.
      */
     private PlaceResult undecided(Criterion c, CaseFact fact) {
         List<String> missing = new ArrayList<>();

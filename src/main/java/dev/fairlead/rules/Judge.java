@@ -9,10 +9,10 @@ import org.kie.api.KieBase;
 import org.kie.api.runtime.KieSession;
 
 /**
- * Judges the facts of one case by a rulebase. What the engine has decided for one fact it has decided for every fact that its conditions
- * cannot tell from that one, so it is asked only what it was not asked before; for the rulebase that comes with the program the build has
- * asked it everything. Safe to share between threads; the order of facts
- * does not matter.
+ * Judges the facts of one case by a rulebase. What the engine has decided for one fact it has decided for every fact
+ * that its conditions cannot tell from that one, so it is asked only what it was not asked before; for the rulebase
+ * that comes with the program the build has asked it everything. Safe to share between threads; the order of facts does
+ * not matter.
  */
 public final class Judge {
     private final Catalogue catalogue;

@@ -16,7 +16,9 @@ public record Judgement(List<CriterionResult> results, List<OwnError> errors) {
 
     /** The result of a criterion; throws when it was not asked for. */
     public CriterionResult of(String criterion) {
-        return results.stream().filter(r -> r.criterion().id().equals(criterion)).findFirst()
+        return results.stream()
+                .filter(r -> r.criterion().id().equals(criterion))
+                .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException("no result for " + criterion));
     }
 }

@@ -17,12 +17,15 @@ import java.util.Map;
 import java.util.concurrent.atomic.AtomicInteger;
 
 /**
- * What the engine has said so far. A rule looks at one fact through a few plain conditions, so how a criterion ends at a place depends on
- * nothing but {@link Asked}: the engine decides each combination once, and the same combination need not be put to it again. What went wrong
- * is never kept. Safe to share between threads.
+ * What the engine has said so far. A rule looks at one fact through a few plain conditions, so how a criterion ends at
+ * a place depends on nothing but {@link Asked}: the engine decides each combination once, and the same combination need
+ * not be put to it again. What went wrong is never kept. Safe to share between threads.
  */
 final class Known {
-    /** Beyond this many nothing more is kept; the rulebase that comes with the program has fewer than a thousand likely ones. */
+    /**
+     * Beyond this many nothing more is kept; the rulebase that comes with the program has fewer than a thousand likely
+     * ones.
+     */
     private static final int MOST_KEPT = 100_000;
 
     private final Limits limits;
@@ -48,7 +51,8 @@ final class Known {
             Integer type = types.get(c.about());
             typeOf[i] = type != null ? type : types.size();
             types.put(c.about(), typeOf[i]);
-            kept[i] = new Rulings(asked[i].answerable() && decided.containsKey(c.id()) ? read(decided.get(c.id()), c, limits) : null);
+            kept[i] = new Rulings(
+                    asked[i].answerable() && decided.containsKey(c.id()) ? read(decided.get(c.id()), c, limits) : null);
         }
     }
 
@@ -69,7 +73,9 @@ final class Known {
         private final byte[][][] states = new byte[types.size()][][];
         private final int[][] orders = new int[types.size()][];
 
-        /** With {@code inOrder} facts of one type are put in the order of their places, on which endings do not depend. */
+        /**
+         * With {@code inOrder} facts of one type are put in the order of their places, on which endings do not depend.
+         */
         Sorted(List<? extends CaseFact> all, boolean inOrder) {
             int[] type = new int[all.size()];
             int[] count = new int[facts.length];
@@ -94,7 +100,10 @@ final class Known {
             }
         }
 
-        /** The components of all facts of one type; read when they are first asked for, since many ask about one criterion. */
+        /**
+         * The components of all facts of one type; read when they are first asked for, since many ask about one
+         * criterion.
+         */
         private Knowable[][] parts(int type) {
             Knowable[][] read = parts[type];
             if (read == null) {
@@ -180,12 +189,17 @@ final class Known {
             }
             List<String> missing = List.of();
             for (int place : inOrder(typeOf[criterion])) {
-                missing = Pointers.union(missing, ruling(criterion, place).missing(parts(typeOf[criterion])[place], asked[criterion].needs()));
+                missing = Pointers.union(
+                        missing,
+                        ruling(criterion, place).missing(parts(typeOf[criterion])[place], asked[criterion].needs()));
             }
             return missing;
         }
 
-        /** The facts of one type in the order of their places, by number; they are few, and mostly in that order already. */
+        /**
+         * The facts of one type in the order of their places, by number; they are few, and mostly in that order
+         * already.
+         */
         private int[] inOrder(int type) {
             if (orders[type] == null) {
                 CaseFact[] here = facts[type];
@@ -212,12 +226,16 @@ final class Known {
             return parts(typeOf[criterion])[place][need.at()];
         }
 
-        /** How a criterion ends when a component of one of those facts is another; null when that was not decided before. */
+        /**
+         * How a criterion ends when a component of one of those facts is another; null when that was not decided
+         * before.
+         */
         Ending ending(int criterion, int place, Need need, Knowable other) {
             int type = typeOf[criterion];
             Ending heaviest = Ending.FAILED;
             for (int p = 0; p < facts[type].length; p++) {
-                Ruling ruling = p == place ? ruled(criterion, changed(parts(type)[p], need, other)) : ruling(criterion, p);
+                Ruling ruling =
+                        p == place ? ruled(criterion, changed(parts(type)[p], need, other)) : ruling(criterion, p);
                 if (ruling == null) {
                     return null;
                 }
@@ -248,7 +266,8 @@ final class Known {
         if (!to.answerable()) {
             return null;
         }
-        Ruling ruling = to.wide() ? kept[criterion].of(to.manyAnswers(fact)) : kept[criterion].of(to.answers(fact, states));
+        Ruling ruling =
+                to.wide() ? kept[criterion].of(to.manyAnswers(fact)) : kept[criterion].of(to.answers(fact, states));
         return ruling != null && ruling.fits(fact) ? ruling : null;
     }
 
@@ -274,7 +293,9 @@ final class Known {
 
     private boolean keep(int criterion, Knowable[] fact, Ruling ruling) {
         Asked to = asked[criterion];
-        return to.wide() ? kept[criterion].keep(to.manyAnswers(fact), ruling) : kept[criterion].keep(to.answers(fact, Asked.states(fact)), ruling);
+        return to.wide()
+                ? kept[criterion].keep(to.manyAnswers(fact), ruling)
+                : kept[criterion].keep(to.answers(fact, Asked.states(fact)), ruling);
     }
 
     private static Decided read(byte[] bytes, Criterion criterion, Limits limits) {

@@ -11,7 +11,9 @@ public final class Limits {
         this.byName = Map.copyOf(byName);
     }
 
-    /** The threshold of that name; unknown names are found when a rulebase is loaded, so here they are our own error. */
+    /**
+     * The threshold of that name; unknown names are found when a rulebase is loaded, so here they are our own error.
+     */
     public Limit of(String name) {
         Limit limit = byName.get(name);
         if (limit == null) {

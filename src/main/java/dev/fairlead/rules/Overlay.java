@@ -20,7 +20,9 @@ final class Overlay {
             if (path.equals(RuleFiles.THRESHOLDS)) {
                 return;
             }
-            if (old == null && path.endsWith("/" + RuleFiles.TEXTS) && over.text(path.replace(RuleFiles.TEXTS, RuleFiles.DRL)) == null) {
+            if (old == null
+                    && path.endsWith("/" + RuleFiles.TEXTS)
+                    && over.text(path.replace(RuleFiles.TEXTS, RuleFiles.DRL)) == null) {
                 problems.add(path + ": there is no such criterion");
             } else if (old == null || path.endsWith("/" + RuleFiles.DRL)) {
                 changed.put(path, bytes);
@@ -29,7 +31,8 @@ final class Overlay {
             }
         });
         if (changed.isEmpty() && problems.isEmpty() && over.text(RuleFiles.THRESHOLDS) == null) {
-            problems.add("the folder holds neither " + RuleFiles.RULEBASE + " nor " + RuleFiles.THRESHOLDS + " nor a criterion");
+            problems.add("the folder holds neither " + RuleFiles.RULEBASE + " nor " + RuleFiles.THRESHOLDS
+                    + " nor a criterion");
         }
         if (!problems.isEmpty()) {
             throw new RulebaseException(problems);

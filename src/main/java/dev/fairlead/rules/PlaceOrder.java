@@ -10,7 +10,9 @@ final class PlaceOrder {
     private PlaceOrder() {}
 
     private static int facts(CaseFact a, CaseFact b) {
-        int order = a.getClass() == b.getClass() ? 0 : a.getClass().getName().compareTo(b.getClass().getName());
+        int order = a.getClass() == b.getClass()
+                ? 0
+                : a.getClass().getName().compareTo(b.getClass().getName());
         order = order != 0 ? order : naturally(a.place().pointer(), b.place().pointer());
         return order != 0 ? order : a.place().words().compareTo(b.place().words());
     }

@@ -17,7 +17,10 @@ import org.drools.model.functions.HashedExpression;
 import org.drools.model.functions.Predicate2;
 import org.drools.model.impl.ModelImpl;
 
-/** Makes the engine's model of rules that are given as data. A thousand small classes would do the same, and take most of a second to load. */
+/**
+ * Makes the engine's model of rules that are given as data. A thousand small classes would do the same, and take most
+ * of a second to load.
+ */
 final class PlainModel {
     private PlainModel() {}
 
@@ -93,7 +96,10 @@ final class PlainModel {
         }
 
         static Says of(Source c, PlainRule rule) {
-            return new Says(c, rule, rule.seen().stream().map(s -> need(c, s.component())).toList());
+            return new Says(
+                    c,
+                    rule,
+                    rule.seen().stream().map(s -> need(c, s.component())).toList());
         }
 
         @Override

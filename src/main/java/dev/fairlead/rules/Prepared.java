@@ -16,14 +16,15 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * The built-in rulebase as a program needs it at once: catalogue, conditions, and what the engine decided. The build makes it of the checked
- * texts, so that a start reads neither JSON nor DRL.
+ * The built-in rulebase as a program needs it at once: catalogue, conditions, and what the engine decided. The build
+ * makes it of the checked texts, so that a start reads neither JSON nor DRL.
  *
  * @param hash of the texts, as {@link RuleFiles#hash()} gives it
  * @param rules number of rules that the engine holds
  * @param decided by criterion, as {@link Decided#bytes} gives it
  */
-record Prepared(String hash, int rules, Catalogue catalogue, Map<String, List<Term>> terms, Map<String, byte[]> decided) {
+record Prepared(
+        String hash, int rules, Catalogue catalogue, Map<String, List<Term>> terms, Map<String, byte[]> decided) {
     /** Null when the build left none. */
     static Prepared onClassPath() {
         byte[] bytes = BuiltIn.resource(BuiltIn.PREPARED);
@@ -34,7 +35,8 @@ record Prepared(String hash, int rules, Catalogue catalogue, Map<String, List<Te
         try {
             return new Reader(new DataInputStream(new ByteArrayInputStream(bytes))).all();
         } catch (IOException | ClassNotFoundException e) {
-            throw new RulebaseException(List.of("the built-in rulebase is not what was compiled (" + e + "): build again"));
+            throw new RulebaseException(
+                    List.of("the built-in rulebase is not what was compiled (" + e + "): build again"));
         }
     }
 
@@ -71,7 +73,8 @@ record Prepared(String hash, int rules, Catalogue catalogue, Map<String, List<Te
         }
 
         private void criterion(Criterion c) throws IOException {
-            for (String text : List.of(c.id(), c.title(), c.asks(), c.why(), c.todo(), c.about().getName(), c.passes(), c.dispute())) {
+            for (String text : List.of(
+                    c.id(), c.title(), c.asks(), c.why(), c.todo(), c.about().getName(), c.passes(), c.dispute())) {
                 out.writeUTF(text);
             }
             out.writeByte(c.stage().ordinal());
@@ -157,10 +160,35 @@ record Prepared(String hash, int rules, Catalogue catalogue, Map<String, List<Te
             Map<String, String> exemptions = texts();
             Map<String, Threshold> thresholds = new LinkedHashMap<>();
             for (String name : strings()) {
-                thresholds.put(name, new Threshold(in.readUTF(), in.readUTF(), Unit.values()[in.readByte()], in.readDouble(), in.readDouble(),
-                        in.readDouble(), in.readDouble(), in.readBoolean(), Threshold.Bound.values()[in.readByte()], strings()));
+                thresholds.put(
+                        name,
+                        new Threshold(
+                                in.readUTF(),
+                                in.readUTF(),
+                                Unit.values()[in.readByte()],
+                                in.readDouble(),
+                                in.readDouble(),
+                                in.readDouble(),
+                                in.readDouble(),
+                                in.readBoolean(),
+                                Threshold.Bound.values()[in.readByte()],
+                                strings()));
             }
-            return new Criterion(id, stage, title, asks, why, todo, about, needs, passes, reasons, exemptions, thresholds, sources, dispute);
+            return new Criterion(
+                    id,
+                    stage,
+                    title,
+                    asks,
+                    why,
+                    todo,
+                    about,
+                    needs,
+                    passes,
+                    reasons,
+                    exemptions,
+                    thresholds,
+                    sources,
+                    dispute);
         }
 
         private Map<String, String> texts() throws IOException {

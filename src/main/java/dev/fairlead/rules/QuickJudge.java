@@ -7,7 +7,10 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 
-/** Tells of many variants of a case how each criterion ends, and no more: no verdicts, no places. Safe to share between threads. */
+/**
+ * Tells of many variants of a case how each criterion ends, and no more: no verdicts, no places. Safe to share between
+ * threads.
+ */
 public final class QuickJudge {
     private final Judge judge;
     private final List<Criterion> criteria;
@@ -24,7 +27,10 @@ public final class QuickJudge {
         return ids;
     }
 
-    /** How every criterion ends; null for those of stages that are not reached, and for those left out of {@code wanted}. */
+    /**
+     * How every criterion ends; null for those of stages that are not reached, and for those left out of
+     * {@code wanted}.
+     */
     public Ending[] endings(List<? extends CaseFact> facts, Stage reached, BitSet wanted) {
         return endings(facts, judge.known().new Sorted(facts, false), reached, wanted);
     }

@@ -3,8 +3,8 @@ package dev.fairlead.rules;
 import java.util.Map;
 
 /**
- * Defines the classes of edited rules. They come before classes of the same name on the class path: the engine names a class by its
- * package, so an edited file yields the names that the built-in one has.
+ * Defines the classes of edited rules. They come before classes of the same name on the class path: the engine names a
+ * class by its package, so an edited file yields the names that the built-in one has.
  */
 final class RuleClasses extends ClassLoader {
     private final Map<String, byte[]> byFile;

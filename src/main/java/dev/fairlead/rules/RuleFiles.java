@@ -49,7 +49,9 @@ public final class RuleFiles {
     private static boolean belongs(String path) {
         String name = path.substring(path.lastIndexOf('/') + 1);
         boolean top = !path.contains("/");
-        return top ? List.of(RULEBASE, SOURCES, THRESHOLDS).contains(name) : List.of(DRL, TEXTS).contains(name);
+        return top
+                ? List.of(RULEBASE, SOURCES, THRESHOLDS).contains(name)
+                : List.of(DRL, TEXTS).contains(name);
     }
 
     public Map<String, byte[]> all() {
@@ -64,7 +66,11 @@ public final class RuleFiles {
 
     /** Folders of criteria ({@code stage/id}), sorted. */
     public List<String> folders() {
-        return byPath.keySet().stream().filter(p -> p.contains("/")).map(p -> p.substring(0, p.lastIndexOf('/'))).distinct().toList();
+        return byPath.keySet().stream()
+                .filter(p -> p.contains("/"))
+                .map(p -> p.substring(0, p.lastIndexOf('/')))
+                .distinct()
+                .toList();
     }
 
     /** Paths of all DRL files, sorted. */
@@ -81,7 +87,8 @@ public final class RuleFiles {
     /** SHA-256 over the paths and the hashes of all files. */
     public String hash() {
         StringBuilder all = new StringBuilder();
-        byPath.forEach((path, bytes) -> all.append(path).append(' ').append(Hash.of(bytes)).append('\n'));
+        byPath.forEach((path, bytes) ->
+                all.append(path).append(' ').append(Hash.of(bytes)).append('\n'));
         return Hash.of(all.toString());
     }
 

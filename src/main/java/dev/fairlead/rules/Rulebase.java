@@ -6,7 +6,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 
-/** A rulebase ready to judge: catalogue, thresholds in force, compiled rules. Immutable, and safe to share between threads. */
+/**
+ * A rulebase ready to judge: catalogue, thresholds in force, compiled rules. Immutable, and safe to share between
+ * threads.
+ */
 public final class Rulebase {
     /** Loaded when first asked for, and kept: it never changes while the program runs. */
     private static Rulebase builtIn;
@@ -29,7 +32,10 @@ public final class Rulebase {
         this.judge = new Judge(this.catalogue, limits, engine, terms);
     }
 
-    /** The rulebase that comes with the program; a program that was not packaged reads {@code rules/} of the working folder instead. */
+    /**
+     * The rulebase that comes with the program; a program that was not packaged reads {@code rules/} of the working
+     * folder instead.
+     */
     public static synchronized Rulebase builtIn() {
         if (builtIn == null) {
             builtIn = RulebaseLoader.builtIn();
@@ -38,9 +44,10 @@ public final class Rulebase {
     }
 
     /**
-     * A rulebase from a folder. With a {@code rulebase.json} the folder stands alone; without one it is laid over the built-in rulebase:
-     * {@code thresholds.json} sets thresholds (full name to number, in the threshold's unit), {@code stage/id/criterion.json} changes
-     * texts (JSON merge patch, RFC 7396), {@code stage/id/criterion.drl} replaces rules, {@code sources.json} adds to the bibliography.
+     * A rulebase from a folder. With a {@code rulebase.json} the folder stands alone; without one it is laid over the
+     * built-in rulebase: {@code thresholds.json} sets thresholds (full name to number, in the threshold's unit),
+     * {@code stage/id/criterion.json} changes texts (JSON merge patch, RFC 7396), {@code stage/id/criterion.drl}
+     * replaces rules, {@code sources.json} adds to the bibliography.
      */
     public static Rulebase fromFolder(Path folder) {
         return fromFolder(folder, RuleCache.ofUser());
@@ -91,7 +98,9 @@ public final class Rulebase {
         return new Rulebase(catalogue, engine, filesHash, all, terms);
     }
 
-    /** Judges cases by these rules; always the same, so that all who judge profit from what the engine was asked before. */
+    /**
+     * Judges cases by these rules; always the same, so that all who judge profit from what the engine was asked before.
+     */
     public Judge judge() {
         return judge;
     }

@@ -12,7 +12,10 @@ import java.util.List;
 import java.util.Map;
 import org.drools.model.Model;
 
-/** Loads a rulebase: texts, check of the DRL, compiled classes, and the count that shows that nothing was lost on the way. */
+/**
+ * Loads a rulebase: texts, check of the DRL, compiled classes, and the count that shows that nothing was lost on the
+ * way.
+ */
 final class RulebaseLoader {
     private static final Path WORKING_RULES = Path.of("rules");
 
@@ -31,21 +34,29 @@ final class RulebaseLoader {
         if (Files.exists(WORKING_RULES.resolve(RuleFiles.RULEBASE))) {
             return loader.fromFolder(WORKING_RULES);
         }
-        throw new RulebaseException(List.of("this program holds no compiled rulebase, and there is no rules/ in the working folder"));
+        throw new RulebaseException(
+                List.of("this program holds no compiled rulebase, and there is no rules/ in the working folder"));
     }
 
     private Rulebase load(Prepared prepared) {
-        return new Rulebase(prepared.catalogue(), new Engine.Later(() -> {
-            Packaged packaged = Packaged.onClassPath();
-            if (packaged == null || !packaged.index().hash().equals(prepared.hash())) {
-                throw new RulebaseException(List.of("the built-in rules are not what was compiled: build again"));
-            }
-            Engine engine = load(packaged.texts(), Map.of(), packaged).engine();
-            if (engine.rules() != prepared.rules()) {
-                throw new RulebaseException(List.of("the engine holds " + engine.rules() + " rules where the build had " + prepared.rules()));
-            }
-            return engine;
-        }), prepared.hash(), Map.of(), new Terms(prepared.terms(), prepared.decided()));
+        return new Rulebase(
+                prepared.catalogue(),
+                new Engine.Later(() -> {
+                    Packaged packaged = Packaged.onClassPath();
+                    if (packaged == null || !packaged.index().hash().equals(prepared.hash())) {
+                        throw new RulebaseException(
+                                List.of("the built-in rules are not what was compiled: build again"));
+                    }
+                    Engine engine = load(packaged.texts(), Map.of(), packaged).engine();
+                    if (engine.rules() != prepared.rules()) {
+                        throw new RulebaseException(List.of("the engine holds " + engine.rules()
+                                + " rules where the build had " + prepared.rules()));
+                    }
+                    return engine;
+                }),
+                prepared.hash(),
+                Map.of(),
+                new Terms(prepared.terms(), prepared.decided()));
     }
 
     /** The built-in rulebase with its texts. */
@@ -76,14 +87,19 @@ final class RulebaseLoader {
             return Map.of();
         }
         List<String> problems = new ArrayList<>();
-        Map<String, Double> read = StrictJson.read(RuleFiles.THRESHOLDS, text, new TypeReference<LinkedHashMap<String, Double>>() {}, problems);
+        Map<String, Double> read = StrictJson.read(
+                RuleFiles.THRESHOLDS, text, new TypeReference<LinkedHashMap<String, Double>>() {}, problems);
         if (read == null || read.containsValue(null)) {
-            throw new RulebaseException(read == null ? problems : List.of(RuleFiles.THRESHOLDS + ": a threshold is set to a number"));
+            throw new RulebaseException(
+                    read == null ? problems : List.of(RuleFiles.THRESHOLDS + ": a threshold is set to a number"));
         }
         return read;
     }
 
-    /** A rulebase of these files; what was made of an unchanged file in the build is taken from {@code packaged}, which may be null. */
+    /**
+     * A rulebase of these files; what was made of an unchanged file in the build is taken from {@code packaged}, which
+     * may be null.
+     */
     Rulebase load(RuleFiles files, Map<String, Double> thresholds, Packaged packaged) {
         boolean whole = packaged != null && files == packaged.texts();
         Catalogue catalogue = CatalogueReader.read(files);
@@ -94,7 +110,9 @@ final class RulebaseLoader {
         int expected = 0;
         for (Criterion c : catalogue.criteria()) {
             String path = c.folder() + "/" + RuleFiles.DRL;
-            BuiltIn.Entry known = whole || packaged != null && files.same(path, packaged.texts()) ? packaged.index().rules().get(path) : null;
+            BuiltIn.Entry known = whole || packaged != null && files.same(path, packaged.texts())
+                    ? packaged.index().rules().get(path)
+                    : null;
             if (known == null || !whole && !files.same(c.folder() + "/" + RuleFiles.TEXTS, packaged.texts())) {
                 problems.addAll(DrlLint.problems(c, files.text(path), catalogue));
             }
@@ -118,12 +136,19 @@ final class RulebaseLoader {
             classes.putAll(compiled.classes());
             expected += compiled.rules();
         }
-        Engine engine = new Engine(plain, models(catalogue, modelClass, new RuleClasses(classes, RulebaseLoader.class.getClassLoader())));
+        Engine engine = new Engine(
+                plain, models(catalogue, modelClass, new RuleClasses(classes, RulebaseLoader.class.getClassLoader())));
         if (engine.rules() != expected || expected < 2 * catalogue.criteria().size()) {
             throw new RulebaseException(List.of("the engine holds " + engine.rules() + " rules where the files of "
-                    + catalogue.criteria().size() + " criteria hold " + expected + ": the rulebase is not whole, and nothing is judged by it"));
+                    + catalogue.criteria().size() + " criteria hold " + expected
+                    + ": the rulebase is not whole, and nothing is judged by it"));
         }
-        return new Rulebase(catalogue, new Engine.Later(() -> engine), whole ? packaged.index().hash() : files.hash(), thresholds, new Terms(catalogue, files));
+        return new Rulebase(
+                catalogue,
+                new Engine.Later(() -> engine),
+                whole ? packaged.index().hash() : files.hash(),
+                thresholds,
+                new Terms(catalogue, files));
     }
 
     private static Map<String, Model> models(Catalogue catalogue, Map<String, String> modelClass, ClassLoader loader) {
@@ -134,7 +159,8 @@ final class RulebaseLoader {
                 continue;
             }
             try {
-                models.put(c.id(), (Model) loader.loadClass(name).getConstructor().newInstance());
+                models.put(
+                        c.id(), (Model) loader.loadClass(name).getConstructor().newInstance());
             } catch (ReflectiveOperationException e) {
                 throw new RulebaseException(List.of(c.folder() + ": its compiled rules cannot be loaded (" + e + ")"));
             }

@@ -11,7 +11,10 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 
-/** How the engine ended a criterion at one place, without the values of that place: it holds for every fact with the same answers. */
+/**
+ * How the engine ended a criterion at one place, without the values of that place: it holds for every fact with the
+ * same answers.
+ */
 final class Ruling {
     /** One verdict; the values that it shows stand at these components. */
     private record Said(Outcome outcome, String reason, Limit[] limits, int[] components) {}
@@ -37,7 +40,9 @@ final class Ruling {
             int[] at = new int[held.length];
             for (int i = 0; i < held.length; i++) {
                 held[i] = limits.of(v.seen().get(i).limit());
-                at[i] = v.shown(i) != null ? Need.of(criterion.about(), v.shown(i)).at() : only(v.seen().get(i).value(), fact);
+                at[i] = v.shown(i) != null
+                        ? Need.of(criterion.about(), v.shown(i)).at()
+                        : only(v.seen().get(i).value(), fact);
                 if (at[i] < 0 || fact[at[i]] != v.seen().get(i).value()) {
                     return null;
                 }

@@ -5,12 +5,16 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 
-/** What the engine has ruled on one criterion, by the answers of {@link Asked}; safe to share between threads, and read without waiting. */
+/**
+ * What the engine has ruled on one criterion, by the answers of {@link Asked}; safe to share between threads, and read
+ * without waiting.
+ */
 final class Rulings {
     private record Kept(long answers, Ruling ruling) {}
 
     private final Map<BitSet, Ruling> wide = new ConcurrentHashMap<>();
-    // an entry is whole from the moment that it can be seen, for its parts are final: whoever misses it meanwhile asks the engine once more
+    // an entry is whole from the moment that it can be seen, for its parts are final: whoever misses it meanwhile asks
+    // the engine once more
     private volatile Kept[] table = new Kept[16];
     private int used;
     private final Decided before;
@@ -46,7 +50,7 @@ final class Rulings {
 
     private Ruling since(long answers) {
         Kept[] t = table;
-        for (int i = slot(answers, t.length);; i = i + 1 & t.length - 1) {
+        for (int i = slot(answers, t.length); ; i = i + 1 & t.length - 1) {
             Kept k = t[i];
             if (k == null) {
                 return null;

@@ -9,5 +9,11 @@ package dev.fairlead.rules;
  */
 public record Source(String key, String citation, Kind kind) {
     /** How far a source can be relied on. */
-    public enum Kind { PUBLISHED, STANDARD, COMMON_PRACTICE, FROM_MEMORY, COMPUTED }
+    public enum Kind {
+        PUBLISHED,
+        STANDARD,
+        COMMON_PRACTICE,
+        FROM_MEMORY,
+        COMPUTED
+    }
 }

@@ -16,7 +16,14 @@ import dev.fairlead.model.Measured;
 public record Term(Need need, Kind kind, String limit) {
     /** What can be asked of a component. */
     public enum Kind {
-        KNOWN, DOES_NOT_APPLY, YES, NO, AT_MOST, ABOVE, AT_LEAST, BELOW;
+        KNOWN,
+        DOES_NOT_APPLY,
+        YES,
+        NO,
+        AT_MOST,
+        ABOVE,
+        AT_LEAST,
+        BELOW;
 
         /** True for a quantity held against a threshold. */
         public boolean compares() {

@@ -4,7 +4,10 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
-/** The conditions of all rules by criterion, and what was decided about them in the build; read from the DRL only when asked for. */
+/**
+ * The conditions of all rules by criterion, and what was decided about them in the build; read from the DRL only when
+ * asked for.
+ */
 final class Terms {
     private final Catalogue catalogue;
     private final RuleFiles files;
@@ -29,7 +32,10 @@ final class Terms {
     synchronized Map<String, List<Term>> all() {
         if (read == null) {
             Map<String, List<Term>> terms = new HashMap<>();
-            catalogue.criteria().forEach(c -> terms.put(c.id(), DrlTerms.in(files.text(c.folder() + "/" + RuleFiles.DRL), c.about())));
+            catalogue
+                    .criteria()
+                    .forEach(c ->
+                            terms.put(c.id(), DrlTerms.in(files.text(c.folder() + "/" + RuleFiles.DRL), c.about())));
             read = Map.copyOf(terms);
         }
         return read;

@@ -17,8 +17,17 @@ import java.util.List;
  * @param bound which side of the limit passes
  * @param sources keys of the bibliography
  */
-public record Threshold(String name, String says, Unit unit, double value, double low, double high, double step, boolean inclusive,
-        Bound bound, List<String> sources) {
+public record Threshold(
+        String name,
+        String says,
+        Unit unit,
+        double value,
+        double low,
+        double high,
+        double step,
+        boolean inclusive,
+        Bound bound,
+        List<String> sources) {
     /** Which side of a threshold passes. */
     public enum Bound {
         /** Values at or under the limit pass. */
@@ -50,6 +59,7 @@ public record Threshold(String name, String says, Unit unit, double value, doubl
         if (Double.isFinite(newValue) && newValue >= low && newValue <= high) {
             return null;
         }
-        return "threshold " + name + " may be set from " + low + " to " + high + " " + unit.symbol() + ", not to " + newValue;
+        return "threshold " + name + " may be set from " + low + " to " + high + " " + unit.symbol() + ", not to "
+                + newValue;
     }
 }

@@ -29,13 +29,15 @@ public final class Checks {
     /** Checks by a checker that is made while the server starts. */
     public static Checks loading(Supplier<Checker> made) {
         CompletableFuture<Checker> checker = new CompletableFuture<>();
-        Thread loading = new Thread(() -> {
-            try {
-                checker.complete(made.get());
-            } catch (RuntimeException | Error e) {
-                checker.completeExceptionally(e);
-            }
-        }, "loading the rulebase");
+        Thread loading = new Thread(
+                () -> {
+                    try {
+                        checker.complete(made.get());
+                    } catch (RuntimeException | Error e) {
+                        checker.completeExceptionally(e);
+                    }
+                },
+                "loading the rulebase");
         loading.setDaemon(true);
         loading.start();
         return new Checks(checker);

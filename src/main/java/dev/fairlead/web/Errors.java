@@ -13,9 +13,16 @@ import java.util.logging.Logger;
 final class Errors {
     private static final Logger LOG = Logger.getLogger("dev.fairlead.web");
     private static final Map<Integer, String[]> KNOWN = Map.of(
-            400, new String[] {"The request could not be understood", "Go back, load the page again and try once more."},
+            400,
+                    new String[] {
+                        "The request could not be understood", "Go back, load the page again and try once more."
+                    },
             404, new String[] {"There is no such page", "Go to the list of cases and open the page from there."},
-            405, new String[] {"This page cannot be asked for in that way", "Go to the list of cases and open the page from there."},
+            405,
+                    new String[] {
+                        "This page cannot be asked for in that way",
+                        "Go to the list of cases and open the page from there."
+                    },
             413, new String[] {"That is too large", "Nothing was changed. A case file has less than two megabytes."},
             415, new String[] {"That kind of file is not read here", "Bring in a case file in JSON or YAML."});
 
@@ -28,13 +35,22 @@ final class Errors {
     void install(RoutesConfig routes) {
         routes.exception(PageError.class, (e, ctx) -> show(ctx, e.status(), e.getMessage(), e.mend()));
         routes.exception(StoreException.class, (e, ctx) -> show(ctx, 409, e.getMessage(), e.mend()));
-        routes.exception(StaleException.class, (e, ctx) -> show(ctx, 409, "This case was changed in another window meanwhile",
-                "Nothing was overwritten. Load the page again to see how it stands, then make your change."));
+        routes.exception(
+                StaleException.class,
+                (e, ctx) -> show(
+                        ctx,
+                        409,
+                        "This case was changed in another window meanwhile",
+                        "Nothing was overwritten. Load the page again to see how it stands, then make your change."));
         routes.exception(HttpResponseException.class, (e, ctx) -> known(ctx, e.getStatus()));
         routes.exception(Exception.class, (e, ctx) -> {
             LOG.log(Level.WARNING, "{0} failed: {1}", new Object[] {ctx.method(), trace(e)});
-            show(ctx, 500, "Something went wrong in the program", "The case file is as it was before. Load the page again; "
-                    + "if it happens again, report what you did and the message in the terminal window.");
+            show(
+                    ctx,
+                    500,
+                    "Something went wrong in the program",
+                    "The case file is as it was before. Load the page again; "
+                            + "if it happens again, report what you did and the message in the terminal window.");
         });
         routes.error(404, "*", ctx -> {
             if (ctx.attribute("shown") == null) {
@@ -52,11 +68,14 @@ final class Errors {
                 all.append("\n  at ").append(at);
             }
         }
-        return e.getCause() instanceof Exception cause ? all.append("\ncaused by ").append(trace(cause)).toString() : all.toString();
+        return e.getCause() instanceof Exception cause
+                ? all.append("\ncaused by ").append(trace(cause)).toString()
+                : all.toString();
     }
 
     private void known(Context ctx, int status) {
-        String[] words = KNOWN.getOrDefault(status, new String[] {"The request could not be answered", "Go to the list of cases and try again."});
+        String[] words = KNOWN.getOrDefault(
+                status, new String[] {"The request could not be answered", "Go to the list of cases and try again."});
         show(ctx, status, words[0], words[1]);
     }
 

@@ -16,7 +16,10 @@ public final class PageError extends RuntimeException {
 
     /** A finding was asked for that a case does not have. */
     public static PageError noFinding() {
-        return new PageError(404, "This case has no finding of that name", "It may have been cleared meanwhile. Go back to the findings of the case.");
+        return new PageError(
+                404,
+                "This case has no finding of that name",
+                "It may have been cleared meanwhile. Go back to the findings of the case.");
     }
 
     public int status() {

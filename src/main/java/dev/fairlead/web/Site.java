@@ -11,7 +11,10 @@ import java.util.function.Supplier;
 public record Site(Desk desk, Views views, Reports reports, Optional<Prints> prints, Supplier<LocalDate> today) {
     /** The case of that name; a page that says so when there is none. */
     public Opened open(String name) {
-        return desk.open(name).orElseThrow(() -> new PageError(404, "There is no case file of that name in the folder",
-                "It may have been moved or renamed. Go to the list of cases."));
+        return desk.open(name)
+                .orElseThrow(() -> new PageError(
+                        404,
+                        "There is no case file of that name in the folder",
+                        "It may have been moved or renamed. Go to the list of cases."));
     }
 }

@@ -9,7 +9,8 @@ import java.util.Map;
 
 /** Renders pages and parts of pages from templates that the build compiled. */
 public final class Views {
-    private static final TemplateEngine ENGINE = TemplateEngine.createPrecompiled(null, ContentType.Html, null, "dev.fairlead.templates");
+    private static final TemplateEngine ENGINE =
+            TemplateEngine.createPrecompiled(null, ContentType.Html, null, "dev.fairlead.templates");
 
     private final String folder;
     private final String assets;

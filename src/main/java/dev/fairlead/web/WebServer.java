@@ -2,8 +2,8 @@ package dev.fairlead.web;
 
 import dev.fairlead.check.Background;
 import dev.fairlead.web.edit.Desk;
-import dev.fairlead.web.page.Reports;
 import dev.fairlead.web.page.Pages;
+import dev.fairlead.web.page.Reports;
 import dev.fairlead.web.store.CaseFolder;
 import io.javalin.Javalin;
 import java.io.IOException;
@@ -37,7 +37,8 @@ public final class WebServer implements AutoCloseable {
         Assets assets = new Assets();
         Views views = new Views(desk.folder().label(), assets.hash());
         Guard guard = new Guard();
-        Site site = new Site(desk, views, new Reports(settings.checks(), settings.today()), settings.prints(), settings.today());
+        Site site = new Site(
+                desk, views, new Reports(settings.checks(), settings.today()), settings.prints(), settings.today());
         AtomicReference<Runnable> warmUp = new AtomicReference<>();
         Javalin app = Javalin.create(config -> {
             config.startup.showJavalinBanner = false;
@@ -60,13 +61,16 @@ public final class WebServer implements AutoCloseable {
 
     /** Spares Jetty what takes long when it starts. */
     private static void hastenJetty() {
-        // how many references a line of the processor's cache holds: only a hint, but Jetty would start Java's management to ask for it
+        // how many references a line of the processor's cache holds: only a hint, but Jetty would start Java's
+        // management to ask for it
         System.getProperties().putIfAbsent("org.eclipse.jetty.util.referencesPerCacheLine", "16");
         // Jetty looks at every locale, for which Java has to find them all
         Background.start("locales", Locale::getAvailableLocales);
     }
 
-    /** Makes the pages quick before they are asked for; whoever asks for the list of cases at once is answered first. */
+    /**
+     * Makes the pages quick before they are asked for; whoever asks for the list of cases at once is answered first.
+     */
     public void warmUp() {
         warmUp.run();
     }

@@ -27,9 +27,16 @@ import org.apache.spark.sql.types.StructType;
 final class Judging implements MapPartitionsFunction<Row, Row> {
     /** A finding: the columns of every audit, all of text. */
     static final StructType FINDING = finding();
-    /** A case: where it stands (file, start of the block, number that grows within it), its pseudonym, empty when it was not judged, and its findings. */
-    static final StructType CASE = new StructType().add("file", DataTypes.StringType).add("block", DataTypes.LongType).add("at", DataTypes.LongType)
-            .add("id", DataTypes.StringType, false).add("findings", DataTypes.createArrayType(FINDING, false), false);
+    /**
+     * A case: where it stands (file, start of the block, number that grows within it), its pseudonym, empty when it was
+     * not judged, and its findings.
+     */
+    static final StructType CASE = new StructType()
+            .add("file", DataTypes.StringType)
+            .add("block", DataTypes.LongType)
+            .add("at", DataTypes.LongType)
+            .add("id", DataTypes.StringType, false)
+            .add("findings", DataTypes.createArrayType(FINDING, false), false);
 
     private static final long serialVersionUID = 2L;
     private static final Map<SparkOptions, Judging.Rules> LOADED = new ConcurrentHashMap<>();
@@ -45,11 +52,15 @@ final class Judging implements MapPartitionsFunction<Row, Row> {
 
         Row judged(Row in) {
             String file = in.getString(1) == null ? "" : in.getString(1);
-            Item item = new Item(file.substring(file.lastIndexOf('/') + 1), new Item.Text(in.getString(0).getBytes(StandardCharsets.UTF_8), Format.JSON), 0);
+            Item item = new Item(
+                    file.substring(file.lastIndexOf('/') + 1),
+                    new Item.Text(in.getString(0).getBytes(StandardCharsets.UTF_8), Format.JSON),
+                    0);
             CaseRow row = maker.row(item);
             List<Row> findings = new ArrayList<>();
             rows.of(row, cells -> findings.add(RowFactory.create((Object[]) cells)));
-            return RowFactory.create(file, in.get(2), in.get(3), row.judged() ? row.id() : "", findings.toArray(Row[]::new));
+            return RowFactory.create(
+                    file, in.get(2), in.get(3), row.judged() ? row.id() : "", findings.toArray(Row[]::new));
         }
     }
 

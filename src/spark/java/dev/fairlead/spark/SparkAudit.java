@@ -23,42 +23,71 @@ import org.apache.spark.sql.SparkSession;
 import org.apache.spark.storage.StorageLevel;
 
 /**
- * Audits a registry: reads cases as lines of JSON or from Parquet, judges each as {@code audit} does, and writes one finding a row, how
- * each criterion ended, and the same by resident, as Parquet.
+ * Audits a registry: reads cases as lines of JSON or from Parquet, judges each as {@code audit} does, and writes one
+ * finding a row, how each criterion ended, and the same by resident, as Parquet.
  */
 public final class SparkAudit {
     private SparkAudit() {}
 
     public static void main(String[] args) throws IOException {
         SparkOptions options = SparkOptions.of(args);
-        try (SparkSession spark = SparkSession.builder().appName("Fairlead audit").getOrCreate()) {
+        try (SparkSession spark =
+                SparkSession.builder().appName("Fairlead audit").getOrCreate()) {
             run(spark, options);
         }
     }
 
     static void run(SparkSession spark, SparkOptions o) {
-        Dataset<Row> texts = o.in().endsWith(".parquet") ? spark.read().parquet(o.in()).withColumnRenamed(o.column(), "value") : spark.read().text(o.in());
-        Dataset<Row> cases = texts.select(col("value"), col("_metadata.file_path"), col("_metadata.file_block_start"), monotonically_increasing_id())
-                .mapPartitions(new Judging(o), Encoders.row(Judging.CASE)).persist(StorageLevel.DISK_ONLY());
+        Dataset<Row> texts = o.in().endsWith(".parquet")
+                ? spark.read().parquet(o.in()).withColumnRenamed(o.column(), "value")
+                : spark.read().text(o.in());
+        Dataset<Row> cases = texts.select(
+                        col("value"),
+                        col("_metadata.file_path"),
+                        col("_metadata.file_block_start"),
+                        monotonically_increasing_id())
+                .mapPartitions(new Judging(o), Encoders.row(Judging.CASE))
+                .persist(StorageLevel.DISK_ONLY());
         findings(cases).write().parquet(o.out() + "/findings");
         cases.unpersist();
-        Dataset<Row> findings = spark.read().parquet(o.out() + "/findings").filter(col("case").notEqual("").and(col("note").notEqual(FindingRows.DUPLICATE)));
-        findings.groupBy("criterion", "criterionStage", "outcome", "weight", "waived").agg(count(lit(1)).as("cases"))
-                .orderBy("criterion", "outcome", "weight", "waived").coalesce(1).write().parquet(o.out() + "/summary");
-        findings.groupBy("resident", "criterion", "outcome").agg(count(lit(1)).as("cases"))
-                .orderBy("resident", "criterion", "outcome").coalesce(1).write().parquet(o.out() + "/residents");
+        Dataset<Row> findings = spark.read()
+                .parquet(o.out() + "/findings")
+                .filter(col("case").notEqual("").and(col("note").notEqual(FindingRows.DUPLICATE)));
+        findings.groupBy("criterion", "criterionStage", "outcome", "weight", "waived")
+                .agg(count(lit(1)).as("cases"))
+                .orderBy("criterion", "outcome", "weight", "waived")
+                .coalesce(1)
+                .write()
+                .parquet(o.out() + "/summary");
+        findings.groupBy("resident", "criterion", "outcome")
+                .agg(count(lit(1)).as("cases"))
+                .orderBy("resident", "criterion", "outcome")
+                .coalesce(1)
+                .write()
+                .parquet(o.out() + "/residents");
     }
 
-    /** One finding a row. Of several cases with one pseudonym the first in order of files and lines counts, and the others are marked, as in one process. */
+    /**
+     * One finding a row. Of several cases with one pseudonym the first in order of files and lines counts, and the
+     * others are marked, as in one process.
+     */
     private static Dataset<Row> findings(Dataset<Row> cases) {
-        Dataset<Row> repeated = cases.filter(col("id").notEqual("")).groupBy(col("id").as("twice")).agg(min(place()).as("first"), count(lit(1)).as("times"))
-                .filter(col("times").gt(1)).drop("times");
+        Dataset<Row> repeated = cases.filter(col("id").notEqual(""))
+                .groupBy(col("id").as("twice"))
+                .agg(min(place()).as("first"), count(lit(1)).as("times"))
+                .filter(col("times").gt(1))
+                .drop("times");
         Dataset<Row> each = cases.join(broadcast(repeated), col("id").equalTo(col("twice")), "left")
-                .select(coalesce(place().notEqual(col("first")), lit(false)).as("again"), explode(col("findings")).as("finding"));
+                .select(
+                        coalesce(place().notEqual(col("first")), lit(false)).as("again"),
+                        explode(col("findings")).as("finding"));
         List<Column> columns = new ArrayList<>();
         for (String name : FindingRows.COLUMNS) {
             Column cell = col("finding." + name);
-            columns.add((name.equals("note") ? when(col("again"), FindingRows.DUPLICATE).otherwise(cell) : cell).as(name));
+            columns.add((name.equals("note")
+                            ? when(col("again"), FindingRows.DUPLICATE).otherwise(cell)
+                            : cell)
+                    .as(name));
         }
         return each.select(columns.toArray(Column[]::new));
     }

@@ -20,9 +20,12 @@ import java.util.Optional;
  * @param forces whether the beam model of the wire is solved; most of the time goes there
  * @param stage as of which to judge; empty for the stage that each case names
  */
-record SparkOptions(String in, String out, String column, String rules, String date, String stage, boolean forces) implements Serializable {
-    static final String USAGE = "usage: SparkAudit --in PATH --out FOLDER [--column NAME] [--rules FOLDER] [--date DAY] [--stage STAGE] [--forces yes|no]";
-    private static final List<String> KNOWN = List.of("--in", "--out", "--column", "--rules", "--date", "--stage", "--forces");
+record SparkOptions(String in, String out, String column, String rules, String date, String stage, boolean forces)
+        implements Serializable {
+    static final String USAGE =
+            "usage: SparkAudit --in PATH --out FOLDER [--column NAME] [--rules FOLDER] [--date DAY] [--stage STAGE] [--forces yes|no]";
+    private static final List<String> KNOWN =
+            List.of("--in", "--out", "--column", "--rules", "--date", "--stage", "--forces");
 
     static SparkOptions of(String... args) {
         Map<String, String> given = new HashMap<>();
@@ -34,8 +37,14 @@ record SparkOptions(String in, String out, String column, String rules, String d
         if (!given.containsKey("--in") || !given.containsKey("--out")) {
             throw new IllegalArgumentException(USAGE);
         }
-        SparkOptions o = new SparkOptions(given.get("--in"), given.get("--out"), given.getOrDefault("--column", "case"), given.getOrDefault("--rules", ""),
-                given.getOrDefault("--date", ""), given.getOrDefault("--stage", ""), !given.getOrDefault("--forces", "yes").equals("no"));
+        SparkOptions o = new SparkOptions(
+                given.get("--in"),
+                given.get("--out"),
+                given.getOrDefault("--column", "case"),
+                given.getOrDefault("--rules", ""),
+                given.getOrDefault("--date", ""),
+                given.getOrDefault("--stage", ""),
+                !given.getOrDefault("--forces", "yes").equals("no"));
         o.day();
         o.reached();
         return o;
@@ -46,7 +55,11 @@ record SparkOptions(String in, String out, String column, String rules, String d
     }
 
     Optional<Stage> reached() {
-        return stage.isEmpty() ? Optional.empty() : Optional.of(Arrays.stream(Stage.values()).filter(s -> s.word().equals(stage)).findFirst()
-                .orElseThrow(() -> new IllegalArgumentException(stage + " is no stage")));
+        return stage.isEmpty()
+                ? Optional.empty()
+                : Optional.of(Arrays.stream(Stage.values())
+                        .filter(s -> s.word().equals(stage))
+                        .findFirst()
+                        .orElseThrow(() -> new IllegalArgumentException(stage + " is no stage")));
     }
 }

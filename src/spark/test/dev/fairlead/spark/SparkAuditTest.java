@@ -36,7 +36,10 @@ import org.apache.spark.sql.functions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** The job on Spark in local mode against the audit of one process; Spark also reads the Parquet file that the one process writes. */
+/**
+ * The job on Spark in local mode against the audit of one process; Spark also reads the Parquet file that the one
+ * process writes.
+ */
 class SparkAuditTest {
     private static final int CASES = Integer.getInteger("fairlead.cases", 20_000);
     private static final int FEW = 120;
@@ -55,41 +58,63 @@ class SparkAuditTest {
     void findsInEveryCaseWhatOneProcessFinds() throws IOException {
         Path lines = folder.resolve("cohort.ndjson");
         StringWriter first = new StringWriter();
-        CohortFiles.lines(1, 43, first, Writer.nullWriter(), n -> { });
+        CohortFiles.lines(1, 43, first, Writer.nullWriter(), n -> {});
         String again = first.toString().replace("\"id\":\"c0\"", "\"id\":\"c7\"");
         assertThat(again).contains("\"id\":\"c7\"");
         try (Writer cases = Files.newBufferedWriter(lines)) {
-            CohortFiles.lines(CASES, 42, cases, Writer.nullWriter(), n -> { });
-            cases.write("{\"fairlead\": 1, \"id\": \"cut-off\"\n\n" + again + again.replace("\"id\":\"c7\"", "\"id\":\"c" + (CASES - 1) + "\""));
+            CohortFiles.lines(CASES, 42, cases, Writer.nullWriter(), n -> {});
+            cases.write("{\"fairlead\": 1, \"id\": \"cut-off\"\n\n" + again
+                    + again.replace("\"id\":\"c7\"", "\"id\":\"c" + (CASES - 1) + "\""));
         }
         Path some = folder.resolve("some.ndjson");
         try (Writer cases = Files.newBufferedWriter(some)) {
-            CohortFiles.lines(FEW, 44, cases, Writer.nullWriter(), n -> { });
+            CohortFiles.lines(FEW, 44, cases, Writer.nullWriter(), n -> {});
         }
         Summary one = oneProcess(lines, folder.resolve("one.parquet"), CheckOptions.USUAL.withoutForces());
         assertThat(one.judged()).isEqualTo(CASES);
         assertThat(one.duplicates().count()).isEqualTo(2);
         oneProcess(some, folder.resolve("few.parquet"), CheckOptions.USUAL);
         // small splits, so that a case and its duplicate stand in different ones
-        try (SparkSession spark = SparkSession.builder().master("local[2]").appName("test").config("spark.ui.enabled", "false")
-                .config("spark.driver.bindAddress", "127.0.0.1").config("spark.driver.host", "127.0.0.1").config("spark.sql.shuffle.partitions", "2")
-                .config("spark.sql.files.maxPartitionBytes", "8m").config("spark.sql.warehouse.dir", folder.resolve("warehouse").toString()).getOrCreate()) {
+        try (SparkSession spark = SparkSession.builder()
+                .master("local[2]")
+                .appName("test")
+                .config("spark.ui.enabled", "false")
+                .config("spark.driver.bindAddress", "127.0.0.1")
+                .config("spark.driver.host", "127.0.0.1")
+                .config("spark.sql.shuffle.partitions", "2")
+                .config("spark.sql.files.maxPartitionBytes", "8m")
+                .config("spark.sql.warehouse.dir", folder.resolve("warehouse").toString())
+                .getOrCreate()) {
             Path out = folder.resolve("out");
             SparkAudit.run(spark, SparkOptions.of("--in", lines.toString(), "--out", out.toString(), "--forces", "no"));
             Dataset<Row> theirs = same(spark, folder.resolve("one.parquet"), out);
             assertThat(theirs.count()).isGreaterThan(30L * CASES);
-            assertThat(theirs.filter("note = 'duplicate'").select("case").distinct().as(Encoders.STRING()).collectAsList()).containsExactlyInAnyOrder("c7", "c" + (CASES - 1));
+            assertThat(theirs.filter("note = 'duplicate'")
+                            .select("case")
+                            .distinct()
+                            .as(Encoders.STRING())
+                            .collectAsList())
+                    .containsExactlyInAnyOrder("c7", "c" + (CASES - 1));
             assertThat(warnings(spark, out)).isEqualTo(warnings(one));
 
             // a few with the beam model, from Parquet
             Path parquet = folder.resolve("some.parquet");
             spark.read().textFile(some.toString()).toDF("case").write().parquet(parquet.toString());
-            SparkAudit.run(spark, SparkOptions.of("--in", parquet.toString(), "--out", folder.resolve("second").toString()));
+            SparkAudit.run(
+                    spark,
+                    SparkOptions.of(
+                            "--in",
+                            parquet.toString(),
+                            "--out",
+                            folder.resolve("second").toString()));
             same(spark, folder.resolve("few.parquet"), folder.resolve("second"));
         }
     }
 
-    /** Every finding of one process is among those of the job, and no other; where cases stand is told otherwise by each. */
+    /**
+     * Every finding of one process is among those of the job, and no other; where cases stand is told otherwise by
+     * each.
+     */
     private static Dataset<Row> same(SparkSession spark, Path one, Path out) {
         Dataset<Row> ours = spark.read().parquet(one.toString()).drop("source");
         Dataset<Row> theirs = spark.read().parquet(out + "/findings").drop("source");
@@ -102,30 +127,42 @@ class SparkAuditTest {
 
     /** How many rows, and the sum of their hashes of 64 bits: the same for the same rows in any order. */
     private static Row sum(Dataset<Row> rows) {
-        Column[] all = java.util.Arrays.stream(rows.columns()).map(functions::col).toArray(Column[]::new);
-        return rows.agg(functions.count(functions.lit(1)), functions.sum(functions.xxhash64(all).cast("decimal(38,0)"))).first();
+        Column[] all =
+                java.util.Arrays.stream(rows.columns()).map(functions::col).toArray(Column[]::new);
+        return rows.agg(
+                        functions.count(functions.lit(1)),
+                        functions.sum(functions.xxhash64(all).cast("decimal(38,0)")))
+                .first();
     }
 
     @Test
     void wrongCallsAreRefused() {
         assertThatThrownBy(() -> SparkOptions.of("--in", "x")).isInstanceOf(IllegalArgumentException.class);
-        assertThatThrownBy(() -> SparkOptions.of("--in", "x", "--out", "y", "--what", "z")).isInstanceOf(IllegalArgumentException.class);
-        assertThatThrownBy(() -> SparkOptions.of("--in", "x", "--out", "y", "--stage", "z")).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> SparkOptions.of("--in", "x", "--out", "y", "--what", "z"))
+                .isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> SparkOptions.of("--in", "x", "--out", "y", "--stage", "z"))
+                .isInstanceOf(IllegalArgumentException.class);
     }
 
     private static Summary oneProcess(Path lines, Path parquet, CheckOptions options) throws IOException {
         Checker checker = new Checker(Rulebase.builtIn());
         Tally tally = new Tally(checker.rulebase().catalogue(), 0);
-        Heading heading = new Heading("test", RulebaseUsed.of(checker.rulebase()), "", "", options.forces(), List.of(), List.of());
-        try (ParquetSink sink = new ParquetSink(checker.rulebase().catalogue(), Files.newOutputStream(parquet), "test")) {
-            new Audit(checker, new Audit.Settings(options, 2, Duration.ofSeconds(60), Optional.empty())).run(new Sources(List.of(lines), Mapping.NONE), done -> {
-                tally.add(done);
-                try {
-                    sink.row(done.row());
-                } catch (IOException e) {
-                    throw new UncheckedIOException(e);
-                }
-            }, n -> { });
+        Heading heading = new Heading(
+                "test", RulebaseUsed.of(checker.rulebase()), "", "", options.forces(), List.of(), List.of());
+        try (ParquetSink sink =
+                new ParquetSink(checker.rulebase().catalogue(), Files.newOutputStream(parquet), "test")) {
+            new Audit(checker, new Audit.Settings(options, 2, Duration.ofSeconds(60), Optional.empty()))
+                    .run(
+                            new Sources(List.of(lines), Mapping.NONE),
+                            done -> {
+                                tally.add(done);
+                                try {
+                                    sink.row(done.row());
+                                } catch (IOException e) {
+                                    throw new UncheckedIOException(e);
+                                }
+                            },
+                            n -> {});
             sink.end(heading, tally.summary());
         }
         return tally.summary();
@@ -139,7 +176,12 @@ class SparkAuditTest {
 
     private static TreeMap<String, Long> warnings(SparkSession spark, Path out) {
         TreeMap<String, Long> all = new TreeMap<>();
-        for (Row r : spark.read().parquet(out + "/summary").filter("outcome = 'warn'").groupBy("criterion").sum("cases").collectAsList()) {
+        for (Row r : spark.read()
+                .parquet(out + "/summary")
+                .filter("outcome = 'warn'")
+                .groupBy("criterion")
+                .sum("cases")
+                .collectAsList()) {
             all.put(r.getString(0), r.getLong(1));
         }
         return all;

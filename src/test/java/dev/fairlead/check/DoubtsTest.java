@@ -26,27 +26,44 @@ import org.junit.jupiter.api.Test;
 /** Chances of another outcome for whole cases. */
 class DoubtsTest {
     private static final Rulebase RULES = Rulebase.fromFolder(Path.of("rules"));
-    /** They look at an absolute difference, which near zero grows to both sides, or at the largest or smallest of several, which may become another one. */
-    private static final List<String> NOT_SMOOTH = List.of("fold-length-is-tube-length", "antimeres-agree", "space-adds-up", "tooth-widths-plausible",
-            "alignment-before-steel", "target-before-holding-arch");
+    /**
+     * They look at an absolute difference, which near zero grows to both sides, or at the largest or smallest of
+     * several, which may become another one.
+     */
+    private static final List<String> NOT_SMOOTH = List.of(
+            "fold-length-is-tube-length",
+            "antimeres-agree",
+            "space-adds-up",
+            "tooth-widths-plausible",
+            "alignment-before-steel",
+            "target-before-holding-arch");
+
     private static final Doubts DOUBTS = new Doubts(RULES, Parts.plain());
 
     private static Doubt.Flip flip(Doubt d, String id) {
-        return d.flips().stream().filter(f -> f.criterion().equals(id)).findFirst().orElseThrow();
+        return d.flips().stream()
+                .filter(f -> f.criterion().equals(id))
+                .findFirst()
+                .orElseThrow();
     }
 
     /** A film error of 2 degrees: areas of the normal distribution beyond half and beyond one standard deviation. */
     @Test
     void theChanceIsTheTailBeyondTheLimit() {
-        Case c = SampleCase.full().set("/headFilm/incisorMandibular", 93.0).set("/plan/advanceLeft", 0.4).set("/plan/advanceRight", 0.4)
-                .without("/headFilm/tippingRadius").build();
+        Case c = SampleCase.full()
+                .set("/headFilm/incisorMandibular", 93.0)
+                .set("/plan/advanceLeft", 0.4)
+                .set("/plan/advanceRight", 0.4)
+                .without("/headFilm/tippingRadius")
+                .build();
         // 93 + 2.5 x 0.4 = 94: one degree under the limit, half of the error of 2 degrees; 100 lies behind it
         Doubt d = DOUBTS.of(c, CheckOptions.USUAL);
         assertThat(flip(d, "incisor-inclination-after").analytic()).isEqualTo(0.308538, within(1e-4));
         assertThat(flip(d, "incisor-inclination-before").analytic()).isEqualTo(0.158655, within(1e-4));
         assertThat(d.repeat().get(0).pointer()).isEqualTo("/headFilm/incisorMandibular");
         assertThat(d.repeat().get(0).criteria()).contains("incisor-inclination-after", "incisor-inclination-before");
-        assertThat(d.expected()).isEqualTo(d.flips().stream().mapToDouble(Doubt.Flip::analytic).sum(), within(1e-12));
+        assertThat(d.expected())
+                .isEqualTo(d.flips().stream().mapToDouble(Doubt.Flip::analytic).sum(), within(1e-12));
     }
 
     @Test
@@ -56,10 +73,15 @@ class DoubtsTest {
             double p = f.simulated().orElseThrow();
             // first order, and chained where more than two values decide: 3 % on top of sampling error
             double slack = 4 * Math.sqrt(p * (1 - p) / 2000) + 0.03;
-            assertThat(p).as(f.criterion()).isBetween(f.analytic() - slack, (NOT_SMOOTH.contains(f.criterion()) ? 2 : 1) * f.analytic() + slack);
+            assertThat(p)
+                    .as(f.criterion())
+                    .isBetween(
+                            f.analytic() - slack, (NOT_SMOOTH.contains(f.criterion()) ? 2 : 1) * f.analytic() + slack);
         }
-        assertThat(d.drawn()).hasValueSatisfying(x -> assertThat(x.measurements()).isGreaterThan(50));
-        assertThat(DOUBTS.of(SampleCase.full().build(), CheckOptions.USUAL.with(Doubting.drawn(2000, 1)))).isEqualTo(d);
+        assertThat(d.drawn())
+                .hasValueSatisfying(x -> assertThat(x.measurements()).isGreaterThan(50));
+        assertThat(DOUBTS.of(SampleCase.full().build(), CheckOptions.USUAL.with(Doubting.drawn(2000, 1))))
+                .isEqualTo(d);
     }
 
     /** The same draws, each judged by a session of the engine. */
@@ -67,10 +89,16 @@ class DoubtsTest {
     void quickDrawsAreThoseOfTheEngine() {
         Case c = SampleCase.full().build();
         Judge engine = RULES.judge();
-        Outcomes slow = v -> engine.judge(Measures.of(v, Optional.empty(), Workbook.none()).facts()).results().stream()
-                .mapToInt(r -> Ending.of(r).ordinal()).toArray();
+        Outcomes slow = v -> engine
+                .judge(Measures.of(v, Optional.empty(), Workbook.none()).facts())
+                .results()
+                .stream()
+                .mapToInt(r -> Ending.of(r).ordinal())
+                .toArray();
         double[] expected = Simulation.of(c, slow, 100, 9).flips();
-        assertThat(Simulation.of(c, DOUBTS.outcomes(c, Optional.empty(), Stage.HOLDING), 100, 9).flips()).containsExactly(expected);
+        assertThat(Simulation.of(c, DOUBTS.outcomes(c, Optional.empty(), Stage.HOLDING), 100, 9)
+                        .flips())
+                .containsExactly(expected);
     }
 
     @Test
@@ -89,14 +117,21 @@ class DoubtsTest {
         assertThat(marked.all()).allMatch(f -> f.flip().isPresent());
         assertThat(marked.of("midline-marked").flip()).hasValue(0);
         // what is close, within one standard deviation, can hardly be less likely to flip than the tail beyond one
-        assertThat(marked.all()).filteredOn(f -> f.close() && f.outcome() != dev.fairlead.rules.Status.NOT_ASSESSED).isNotEmpty();
-        assertThat(marked.all()).filteredOn(f -> !f.close()).extracting(Finding::flip).allMatch(p -> p.getAsDouble() < 0.9);
+        assertThat(marked.all())
+                .filteredOn(f -> f.close() && f.outcome() != dev.fairlead.rules.Status.NOT_ASSESSED)
+                .isNotEmpty();
+        assertThat(marked.all())
+                .filteredOn(f -> !f.close())
+                .extracting(Finding::flip)
+                .allMatch(p -> p.getAsDouble() < 0.9);
     }
 
     @Test
     void anEarlyStageHasOnlyItsOwnCriteria() {
         Doubt d = DOUBTS.of(new CaseBuilder().build(), CheckOptions.USUAL.at(Stage.INDICATION));
-        assertThat(d.flips()).allMatch(f -> RULES.catalogue().criterion(f.criterion()).stage().compareTo(Stage.INDICATION) <= 0);
+        assertThat(d.flips())
+                .allMatch(
+                        f -> RULES.catalogue().criterion(f.criterion()).stage().compareTo(Stage.INDICATION) <= 0);
         assertThat(d.repeat()).isEmpty();
         assertThat(d.repeat()).extracting(Repeat::drop).isEmpty();
     }

@@ -26,7 +26,12 @@ class PlanTest {
 
     private static Checked check(CheckOptions options) throws IOException {
         Path file = Path.of("cases/oystercatcher-04-sided-plan.yaml");
-        return checker.check(CaseReader.read(Files.readAllBytes(file), file.toString(), Format.BY_NAME).value().orElseThrow(), "0", options);
+        return checker.check(
+                CaseReader.read(Files.readAllBytes(file), file.toString(), Format.BY_NAME)
+                        .value()
+                        .orElseThrow(),
+                "0",
+                options);
     }
 
     @BeforeAll
@@ -36,7 +41,10 @@ class PlanTest {
     }
 
     private static Working working(String id) {
-        return report.workings().stream().filter(w -> w.id().equals(id)).findFirst().orElseThrow(() -> new AssertionError(id));
+        return report.workings().stream()
+                .filter(w -> w.id().equals(id))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError(id));
     }
 
     private static double number(String id) {
@@ -58,10 +66,24 @@ class PlanTest {
     @Test
     void everythingThatAPlanIsJudgedByIsWorkedOut() {
         String text = WorkText.of(report.workings(), RULES.catalogue().sources());
-        for (String part : List.of("fit of the beta function", "fit of the catenary", "fit of the conic", "fit of the sixth-degree polynomial",
-                "fit of the cubic spline", "form index", "Square up to", "misfit of the wire's form", "change of canine width",
-                "compensated for the mandibular plane", "Published figures span", "shift of the front to the left", "turn of the front to the left",
-                "by the 2:1 rule", "activations still to come, both sides at each visit", "Leeway starts to be lost", "chance that a second primary molar",
+        for (String part : List.of(
+                "fit of the beta function",
+                "fit of the catenary",
+                "fit of the conic",
+                "fit of the sixth-degree polynomial",
+                "fit of the cubic spline",
+                "form index",
+                "Square up to",
+                "misfit of the wire's form",
+                "change of canine width",
+                "compensated for the mandibular plane",
+                "Published figures span",
+                "shift of the front to the left",
+                "turn of the front to the left",
+                "by the 2:1 rule",
+                "activations still to come, both sides at each visit",
+                "Leeway starts to be lost",
+                "chance that a second primary molar",
                 "share of the stand-off that is run down between visits, left")) {
             assertThat(text.replaceAll("\\s+", " ")).contains(part);
         }
@@ -72,12 +94,23 @@ class PlanTest {
 
     @Test
     void chancesAndRepeatsAreInEveryForm() throws IOException {
-        assertThat(report.repeats()).isNotEmpty().extracting(r -> -Math.rint(r.fewerFlips() * 1e9)).isSorted();
-        assertThat(report.repeats()).allMatch(r -> r.pointer().startsWith("/") && !r.words().isBlank() && !r.criteria().isEmpty());
+        assertThat(report.repeats())
+                .isNotEmpty()
+                .extracting(r -> -Math.rint(r.fewerFlips() * 1e9))
+                .isSorted();
+        assertThat(report.repeats())
+                .allMatch(r -> r.pointer().startsWith("/")
+                        && !r.words().isBlank()
+                        && !r.criteria().isEmpty());
         assertThat(report.findings().all()).allMatch(f -> f.flip().isPresent());
         String text = ReportText.of(report, false);
-        assertThat(text).contains("REPEAT FIRST").contains(report.repeats().get(0).words());
-        assertThat(ReportJson.of(report, false).at("/certainty/repeatFirst/0/pointer").asText()).isEqualTo(report.repeats().get(0).pointer());
+        assertThat(text)
+                .contains("REPEAT FIRST")
+                .contains(report.repeats().get(0).words());
+        assertThat(ReportJson.of(report, false)
+                        .at("/certainty/repeatFirst/0/pointer")
+                        .asText())
+                .isEqualTo(report.repeats().get(0).pointer());
         Report none = check(CheckOptions.USUAL.with(Doubting.NONE)).report();
         assertThat(none.repeats()).isEmpty();
         assertThat(ReportText.of(none, false)).doesNotContain("REPEAT FIRST");
@@ -89,6 +122,8 @@ class PlanTest {
         CheckOptions drawn = CheckOptions.USUAL.with(Doubting.drawn(200, 7));
         String one = ReportJson.text(check(drawn).report(), true);
         assertThat(ReportJson.text(check(drawn).report(), true)).isEqualTo(one);
-        assertThat(ReportJson.text(check(CheckOptions.USUAL.with(Doubting.drawn(200, 8))).report(), true)).isNotEqualTo(one);
+        assertThat(ReportJson.text(
+                        check(CheckOptions.USUAL.with(Doubting.drawn(200, 8))).report(), true))
+                .isNotEqualTo(one);
     }
 }

@@ -31,20 +31,36 @@ class CommandsTest {
         }
     }
 
-    /** A check without options does not go through the command line; it must be the check with the defaults that the help tells. */
+    /**
+     * A check without options does not go through the command line; it must be the check with the defaults that the
+     * help tells.
+     */
     @Test
     void aPlainCheckIsTheCheckWithTheDefaults() {
         CasesTest.Run plain = CasesTest.run("check", CLEAN.toString(), "cases/avocet-03-thin-and-steep.yaml");
-        assertThat(plain).isEqualTo(CasesTest.run("check", "--format", "text", "--fail-on", "warn", "--draws", "0", "--seed", "20260101", CLEAN.toString(),
-                "cases/avocet-03-thin-and-steep.yaml"));
-        assertThat(CasesTest.run("check", "--help").out()).contains("(default text)", "(default warn)", "(default 0)", "(default 20260101)");
+        assertThat(plain)
+                .isEqualTo(CasesTest.run(
+                        "check",
+                        "--format",
+                        "text",
+                        "--fail-on",
+                        "warn",
+                        "--draws",
+                        "0",
+                        "--seed",
+                        "20260101",
+                        CLEAN.toString(),
+                        "cases/avocet-03-thin-and-steep.yaml"));
+        assertThat(CasesTest.run("check", "--help").out())
+                .contains("(default text)", "(default warn)", "(default 0)", "(default 20260101)");
         assertThat(CasesTest.run("--version")).isEqualTo(CasesTest.run("check", "--version"));
         assertThat(CasesTest.run("check", "no-such.yaml")).isEqualTo(CasesTest.run("check", "--all", "no-such.yaml"));
     }
 
     @Test
     void theWorstOfSeveralCasesDecidesAndNoneIsLost() {
-        CasesTest.Run run = CasesTest.run("check", CLEAN.toString(), "cases/gull-13-full-of-slips.yaml", "cases/avocet-03-thin-and-steep.yaml");
+        CasesTest.Run run = CasesTest.run(
+                "check", CLEAN.toString(), "cases/gull-13-full-of-slips.yaml", "cases/avocet-03-thin-and-steep.yaml");
         assertThat(run.code()).isEqualTo(3);
         assertThat(run.out()).contains("Case heron-07", "Case avocet-03");
         assertThat(run.err()).contains("gull-13-full-of-slips.yaml: refused");
@@ -57,14 +73,19 @@ class CommandsTest {
         assertThat(wrote.code()).as(wrote.err()).isZero();
         CasesTest.Run run = CasesTest.run("check", "--stage", "holding", blank.toString());
         assertThat(run.out()).doesNotContain("\n  pass ").contains("not assessed");
-        assertThat(CasesTest.run("start", "-o", blank.toString()).code()).as("an existing file is kept").isEqualTo(2);
+        assertThat(CasesTest.run("start", "-o", blank.toString()).code())
+                .as("an existing file is kept")
+                .isEqualTo(2);
     }
 
     @Test
     void theMinimalCaseIsReadAndChecked() throws IOException {
         Path minimal = folder.resolve("minimal.yaml");
-        assertThat(CasesTest.run("start", "--minimal", "-o", minimal.toString()).code()).isZero();
-        assertThat(CasesTest.run("check", "--fail-on", "never", minimal.toString()).code()).isZero();
+        assertThat(CasesTest.run("start", "--minimal", "-o", minimal.toString()).code())
+                .isZero();
+        assertThat(CasesTest.run("check", "--fail-on", "never", minimal.toString())
+                        .code())
+                .isZero();
     }
 
     @Test
@@ -87,14 +108,22 @@ class CommandsTest {
         assertThat(run.code()).isZero();
         // Tanaka & Johnston 1974 by hand for an incisor sum of 22.5 mm
         assertThat(run.out()).contains("formula  LI / 2 + 10.5", "here     22.5 / 2 + 10.5", "Tanaka & Johnston 1974");
-        assertThat(run.out().lines().filter(l -> l.codePointCount(0, l.length()) > 80 && l.strip().contains(" ") && !l.contains("/")).toList()).isEmpty();
+        assertThat(run.out()
+                        .lines()
+                        .filter(l -> l.codePointCount(0, l.length()) > 80
+                                && l.strip().contains(" ")
+                                && !l.contains("/"))
+                        .toList())
+                .isEmpty();
     }
 
     @Test
     void criteriaAreListedAndExplained() {
         assertThat(CasesTest.run("criteria").out()).contains("overjet-after", "no-permanent-set");
-        assertThat(CasesTest.run("criteria", "overjet-after").out()).contains("asked", "threshold   overjet-after.min", "source");
-        assertThat(CasesTest.run("criteria", "overjet-afetr").err()).contains("No criterion is called overjet-afetr. Is overjet-after meant?");
+        assertThat(CasesTest.run("criteria", "overjet-after").out())
+                .contains("asked", "threshold   overjet-after.min", "source");
+        assertThat(CasesTest.run("criteria", "overjet-afetr").err())
+                .contains("No criterion is called overjet-afetr. Is overjet-after meant?");
     }
 
     @Test
@@ -108,7 +137,8 @@ class CommandsTest {
     @Test
     void aPortOrFolderThatCannotBeServedIsToldBeforeAnythingStarts(@TempDir Path dir) {
         for (String port : new String[] {"65536", "99999", "-1"}) {
-            CasesTest.Run run = CasesTest.run("serve", "--port", port, dir.resolve("none").toString());
+            CasesTest.Run run =
+                    CasesTest.run("serve", "--port", port, dir.resolve("none").toString());
             assertThat(run.code()).isEqualTo(2);
             assertThat(run.err()).contains("--port takes 0 (a free one) to 65535, not " + port);
         }
@@ -122,11 +152,18 @@ class CommandsTest {
     void aWrongCallIsToldInAFewLines() {
         CasesTest.Run date = CasesTest.run("check", "--date", "01.02.2026", "cases/heron-07-clean.yaml");
         assertThat(date.code()).isEqualTo(2);
-        assertThat(date.err()).contains("2026-10-01", "found 01.02.2026", "fairlead check --help").doesNotContain("java.time");
-        for (String[] call : new String[][] {{"check", "--frobnicate", "x"}, {"check"}, {"chek", "x"}, {"check", "--stage", "bending", "x"}}) {
+        assertThat(date.err())
+                .contains("2026-10-01", "found 01.02.2026", "fairlead check --help")
+                .doesNotContain("java.time");
+        for (String[] call : new String[][] {
+            {"check", "--frobnicate", "x"}, {"check"}, {"chek", "x"}, {"check", "--stage", "bending", "x"}
+        }) {
             CasesTest.Run run = CasesTest.run(call);
             assertThat(run.code()).isEqualTo(2);
-            assertThat(run.err().lines()).as(String.join(" ", call)).hasSizeBetween(2, 6).allMatch(l -> l.length() <= 80);
+            assertThat(run.err().lines())
+                    .as(String.join(" ", call))
+                    .hasSizeBetween(2, 6)
+                    .allMatch(l -> l.length() <= 80);
         }
         assertThat(CasesTest.run().err()).contains("Usage: fairlead", "check", "whatif");
     }

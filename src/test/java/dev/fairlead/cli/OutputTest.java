@@ -42,8 +42,12 @@ class OutputTest {
         assertThat(written.code()).isEqualTo(4);
         assertThat(written.out()).isEmpty();
         assertThat(Files.readString(file)).isEqualTo(shown.out()).startsWith("<!DOCTYPE html>");
-        assertThat(CasesTest.run("check", "--format", "html", "--fail-on", "never", "-o", file.toString(), STOPS).code()).isZero();
-        assertThat(CasesTest.run("check", "--format", "html", "-o", file.toString(), WAIVED).code()).isZero();
+        assertThat(CasesTest.run("check", "--format", "html", "--fail-on", "never", "-o", file.toString(), STOPS)
+                        .code())
+                .isZero();
+        assertThat(CasesTest.run("check", "--format", "html", "-o", file.toString(), WAIVED)
+                        .code())
+                .isZero();
     }
 
     @Test
@@ -52,11 +56,17 @@ class OutputTest {
         CasesTest.Run run = CasesTest.run("check", "--format", "html", "-o", file.toString(), STOPS, SLIPS, WAIVED);
         assertThat(run.code()).isEqualTo(3);
         assertThat(run.err()).contains("refused");
-        assertThat(Files.readString(file)).contains("Case avocet-03", "Case lapwing-16", "Cases that could not be read", "gull-13");
-        assertThat(CasesTest.run("check", "--format", "html", "-o", folder + "/each/", STOPS, WAIVED).code()).isEqualTo(4);
+        assertThat(Files.readString(file))
+                .contains("Case avocet-03", "Case lapwing-16", "Cases that could not be read", "gull-13");
+        assertThat(CasesTest.run("check", "--format", "html", "-o", folder + "/each/", STOPS, WAIVED)
+                        .code())
+                .isEqualTo(4);
         assertThat(folder.resolve("each/avocet-03.html")).content().doesNotContain("lapwing-16");
         assertThat(folder.resolve("each/lapwing-16.html")).exists();
-        assertThat(CasesTest.run("check", "--format", "html", "-o", folder + "/each/", STOPS, STOPS).code()).as("the second would overwrite the first").isEqualTo(2);
+        assertThat(CasesTest.run("check", "--format", "html", "-o", folder + "/each/", STOPS, STOPS)
+                        .code())
+                .as("the second would overwrite the first")
+                .isEqualTo(2);
     }
 
     @Test
@@ -71,27 +81,38 @@ class OutputTest {
     void pdfWantsAFile() throws IOException {
         Path file = folder.resolve("report.pdf");
         assertThat(CasesTest.run("check", "--format", "pdf", WAIVED).code()).isEqualTo(2);
-        assertThat(CasesTest.run("check", "--format", "pdf", "-o", file.toString(), WAIVED).code()).isZero();
-        assertThat(new String(Files.readAllBytes(file), StandardCharsets.ISO_8859_1)).startsWith("%PDF-").contains("%%EOF");
-        assertThat(CasesTest.run("check", "--format", "pdf", "-o", "-", WAIVED).out()).startsWith("%PDF-");
+        assertThat(CasesTest.run("check", "--format", "pdf", "-o", file.toString(), WAIVED)
+                        .code())
+                .isZero();
+        assertThat(new String(Files.readAllBytes(file), StandardCharsets.ISO_8859_1))
+                .startsWith("%PDF-")
+                .contains("%%EOF");
+        assertThat(CasesTest.run("check", "--format", "pdf", "-o", "-", WAIVED).out())
+                .startsWith("%PDF-");
     }
 
     @Test
     void textAndJsonGoToFilesToo() throws IOException {
         Path file = folder.resolve("report.txt");
-        assertThat(CasesTest.run("check", "-o", file.toString(), STOPS, WAIVED).out()).isEmpty();
-        assertThat(Files.readString(file)).isEqualTo(CasesTest.run("check", STOPS, WAIVED).out());
+        assertThat(CasesTest.run("check", "-o", file.toString(), STOPS, WAIVED).out())
+                .isEmpty();
+        assertThat(Files.readString(file))
+                .isEqualTo(CasesTest.run("check", STOPS, WAIVED).out());
     }
 
     @Test
     void whatCannotBeReadOrWrittenIsSaidAndNothingIsLeftHalf() throws IOException {
         Path file = folder.resolve("none.html");
-        assertThat(CasesTest.run("check", "--format", "html", "-o", file.toString(), SLIPS).code()).isEqualTo(3);
+        assertThat(CasesTest.run("check", "--format", "html", "-o", file.toString(), SLIPS)
+                        .code())
+                .isEqualTo(3);
         assertThat(file).doesNotExist();
         Files.writeString(folder.resolve("plain"), "");
         CasesTest.Run run = CasesTest.run("check", "--format", "html", "-o", folder + "/plain/report.html", WAIVED);
         assertThat(run.code()).isEqualTo(2);
         assertThat(run.err()).contains("the folder plain is not there");
-        assertThat(CasesTest.run("check", "--format", "html", "-o", folder + "/plain/", WAIVED).code()).isEqualTo(2);
+        assertThat(CasesTest.run("check", "--format", "html", "-o", folder + "/plain/", WAIVED)
+                        .code())
+                .isEqualTo(2);
     }
 }

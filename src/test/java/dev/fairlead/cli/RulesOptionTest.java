@@ -33,8 +33,12 @@ class RulesOptionTest {
         write("thresholds.json", "{\"overjet-after.min\": 3.0}");
         CasesTest.Run run = check();
         assertThat(run.code()).isEqualTo(4);
-        assertThat(run.out()).contains("CAUTION       overjet-after", "limit 3.0 mm").doesNotContain(hash(usual.out()));
-        assertThat(CasesTest.run("criteria", "--rules", site.toString(), "overjet-after").out()).contains("overjet-after.min = 3.0 mm");
+        assertThat(run.out())
+                .contains("CAUTION       overjet-after", "limit 3.0 mm")
+                .doesNotContain(hash(usual.out()));
+        assertThat(CasesTest.run("criteria", "--rules", site.toString(), "overjet-after")
+                        .out())
+                .contains("overjet-after.min = 3.0 mm");
     }
 
     private static String hash(String out) {
@@ -47,13 +51,19 @@ class RulesOptionTest {
         CasesTest.Run run = check();
         assertThat(run.code()).isEqualTo(2);
         assertThat(run.out()).isEmpty();
-        assertThat(run.err()).contains("overjet-after.min may be set from 0.0 to 3.0 mm, not to 9.0", "no threshold is called overjet-aftr.min");
+        assertThat(run.err())
+                .contains(
+                        "overjet-after.min may be set from 0.0 to 3.0 mm, not to 9.0",
+                        "no threshold is called overjet-aftr.min");
     }
 
     @Test
     void anEditedRuleIsCompiledAndJudges() throws IOException {
         // turned round, so that what passes by the built-in rule is warned of
-        String turned = Files.readString(Path.of("rules", DRL)).replace("atLeast(", "atMOST(").replace("below(", "atLeast(").replace("atMOST(", "below(");
+        String turned = Files.readString(Path.of("rules", DRL))
+                .replace("atLeast(", "atMOST(")
+                .replace("below(", "atLeast(")
+                .replace("atMOST(", "below(");
         write(DRL, turned);
         CasesTest.Run run = check();
         assertThat(run.code()).as(run.err()).isEqualTo(4);
@@ -70,7 +80,8 @@ class RulesOptionTest {
 
     @Test
     void aFolderThatIsNotThereIsSaid() {
-        CasesTest.Run run = CasesTest.run("check", "--rules", site.resolve("none").toString(), CASE);
+        CasesTest.Run run =
+                CasesTest.run("check", "--rules", site.resolve("none").toString(), CASE);
         assertThat(run.code()).isEqualTo(2);
         assertThat(run.err()).contains("none");
     }

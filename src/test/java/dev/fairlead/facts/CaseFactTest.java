@@ -29,12 +29,16 @@ class CaseFactTest {
                 knowable.add(k);
             }
         }
-        Class<?>[] parameters = Stream.of(type.getRecordComponents()).map(RecordComponent::getType).toArray(Class<?>[]::new);
+        Class<?>[] parameters = Stream.of(type.getRecordComponents())
+                .map(RecordComponent::getType)
+                .toArray(Class<?>[]::new);
 
         CaseFact fact = (CaseFact) type.getConstructor(parameters).newInstance(given.toArray());
 
         assertThat(knowable).isNotEmpty();
-        assertThat(fact.components()).usingElementComparator((a, b) -> a == b ? 0 : 1).containsExactlyElementsOf(knowable);
+        assertThat(fact.components())
+                .usingElementComparator((a, b) -> a == b ? 0 : 1)
+                .containsExactlyElementsOf(knowable);
     }
 
     /** An object of its own for each component that can be known, so that none passes for another. */

@@ -34,8 +34,18 @@ class FindingsTest {
 
     private static List<CaseFact> overjetAfter(double mm, double sd) {
         List<CaseFact> facts = new ArrayList<>(ProjectRules.base().all());
-        facts.replaceAll(f -> f instanceof Bite b ? new Bite(b.place(), b.overjet(), Measured.of(mm, Unit.MM, "/bite/overjet", sd),
-                b.overbiteAfter(), b.anb(), b.anteriorShift(), b.midlineOff(), b.sidedPlan(), b.carriesBack()) : f);
+        facts.replaceAll(f -> f instanceof Bite b
+                ? new Bite(
+                        b.place(),
+                        b.overjet(),
+                        Measured.of(mm, Unit.MM, "/bite/overjet", sd),
+                        b.overbiteAfter(),
+                        b.anb(),
+                        b.anteriorShift(),
+                        b.midlineOff(),
+                        b.sidedPlan(),
+                        b.carriesBack())
+                : f);
         return facts;
     }
 
@@ -45,7 +55,11 @@ class FindingsTest {
         assertThat(f.outcome()).isEqualTo(Status.WARN);
         assertThat(f.weight()).isEqualTo(Weight.CAUTION);
         assertThat(f.asks()).isEqualTo("The overjet less the planned advancement leaves at least 1.0 mm.");
-        assertThat(f.seen()).contains("0.2 ± 0.5 mm").contains("1.0 mm").startsWith("A").endsWith(".");
+        assertThat(f.seen())
+                .contains("0.2 ± 0.5 mm")
+                .contains("1.0 mm")
+                .startsWith("A")
+                .endsWith(".");
         SeenValue v = f.places().get(0).values().get(0);
         assertThat(v.margin()).isCloseTo(-0.8, within(1e-12));
         assertThat(v.error()).isEqualTo(0.5);
@@ -56,10 +70,22 @@ class FindingsTest {
 
     @Test
     void itIsCloseWhenTheErrorReachesAcrossTheLimit() {
-        assertThat(findings(ProjectRules.rulebase(), overjetAfter(1.4, 0.5)).of("overjet-after").close()).isTrue();
-        assertThat(findings(ProjectRules.rulebase(), overjetAfter(0.6, 0.5)).of("overjet-after").close()).isTrue();
-        assertThat(findings(ProjectRules.rulebase(), overjetAfter(1.6, 0.5)).of("overjet-after").close()).isFalse();
-        assertThat(findings(ProjectRules.rulebase(), overjetAfter(1.0, 0)).of("overjet-after").close()).isFalse();
+        assertThat(findings(ProjectRules.rulebase(), overjetAfter(1.4, 0.5))
+                        .of("overjet-after")
+                        .close())
+                .isTrue();
+        assertThat(findings(ProjectRules.rulebase(), overjetAfter(0.6, 0.5))
+                        .of("overjet-after")
+                        .close())
+                .isTrue();
+        assertThat(findings(ProjectRules.rulebase(), overjetAfter(1.6, 0.5))
+                        .of("overjet-after")
+                        .close())
+                .isFalse();
+        assertThat(findings(ProjectRules.rulebase(), overjetAfter(1.0, 0))
+                        .of("overjet-after")
+                        .close())
+                .isFalse();
     }
 
     @Test
@@ -90,9 +116,17 @@ class FindingsTest {
 
     @Test
     void placesThatShowTheSameAreNamedTogether() {
-        Finding f = findings(Map.of("LowerIncisor[tooth 41].keratinised", "0.5 mm", "LowerIncisor[tooth 32].keratinised", "unknown")).of("keratinised-width");
+        Finding f = findings(Map.of(
+                        "LowerIncisor[tooth 41].keratinised",
+                        "0.5 mm",
+                        "LowerIncisor[tooth 32].keratinised",
+                        "unknown"))
+                .of("keratinised-width");
         assertThat(f.outcome()).isEqualTo(Status.WARN);
-        assertThat(f.seen()).startsWith("Tooth 41: ").contains("Not assessed, missing: keratinised gingiva of tooth 32.").contains("Tooth 31 and tooth 42: ");
+        assertThat(f.seen())
+                .startsWith("Tooth 41: ")
+                .contains("Not assessed, missing: keratinised gingiva of tooth 32.")
+                .contains("Tooth 31 and tooth 42: ");
         assertThat(f.missing()).extracting(Missing::pointer).containsExactly("/teeth/32/keratinised");
     }
 
@@ -100,7 +134,11 @@ class FindingsTest {
     void everyTextOfEveryExampleIsFilledAndIsASentence() {
         for (Example e : ProjectRules.allExamples()) {
             for (Finding f : findings(e.set()).all()) {
-                assertThat(f.seen()).as(f.id() + ", " + e.name()).isNotBlank().doesNotContain("{", "}", "null", "NaN", "Infinity", "E-").endsWith(".");
+                assertThat(f.seen())
+                        .as(f.id() + ", " + e.name())
+                        .isNotBlank()
+                        .doesNotContain("{", "}", "null", "NaN", "Infinity", "E-")
+                        .endsWith(".");
                 assertThat(f.asks()).doesNotContain("{", "}");
             }
         }
@@ -112,18 +150,32 @@ class FindingsTest {
         Collections.shuffle(shuffled, new Random(7));
         Findings base = findings(Map.of());
         assertThat(findings(ProjectRules.rulebase(), shuffled)).isEqualTo(base);
-        assertThat(base.all()).extracting(Finding::fingerprint).doesNotHaveDuplicates().allMatch(p -> p.matches("[0-9a-f]{16}"));
-        assertThat(findings(Map.of("Mouth.untreatedCaries", "yes")).of("hygiene-and-caries").fingerprint())
+        assertThat(base.all())
+                .extracting(Finding::fingerprint)
+                .doesNotHaveDuplicates()
+                .allMatch(p -> p.matches("[0-9a-f]{16}"));
+        assertThat(findings(Map.of("Mouth.untreatedCaries", "yes"))
+                        .of("hygiene-and-caries")
+                        .fingerprint())
                 .isNotEqualTo(base.of("hygiene-and-caries").fingerprint());
     }
 
     @Test
     void peopleReadStopsFirstWithinAStage() {
-        Findings f = findings(Map.of("IncisorPosition.inclination", "104 °", "Mouth.untreatedCaries", "yes", "Bite.overjetAfter", "unknown"));
-        List<Finding> stage = f.forReading().stream().filter(x -> x.stage() == dev.fairlead.model.Stage.INDICATION).toList();
+        Findings f = findings(Map.of(
+                "IncisorPosition.inclination",
+                "104 °",
+                "Mouth.untreatedCaries",
+                "yes",
+                "Bite.overjetAfter",
+                "unknown"));
+        List<Finding> stage = f.forReading().stream()
+                .filter(x -> x.stage() == dev.fairlead.model.Stage.INDICATION)
+                .toList();
         assertThat(stage.get(0).weight()).isEqualTo(Weight.STOP);
         assertThat(stage).extracting(Finding::outcome).isSorted();
-        assertThat(f.counts().all()).isEqualTo(ProjectRules.rulebase().catalogue().criteria().size());
+        assertThat(f.counts().all())
+                .isEqualTo(ProjectRules.rulebase().catalogue().criteria().size());
         assertThat(f.counts().stop()).isPositive();
     }
 

@@ -15,15 +15,29 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** How numbers read: rounding half up as ISO 80000-1:2009, B.2 (rule B) has it for positive numbers, the same in every locale. */
+/**
+ * How numbers read: rounding half up as ISO 80000-1:2009, B.2 (rule B) has it for positive numbers, the same in every
+ * locale.
+ */
 class NumbersTest {
     private static Threshold threshold(Unit unit, double value, double step) {
         return new Threshold("c.t", "a limit", unit, value, -1e6, 1e6, step, true, Threshold.Bound.UPPER, List.of());
     }
 
     @ParameterizedTest
-    @CsvSource({"2.45, MM, 2.5 mm", "-0.04, MM, 0.0 mm", "1e-12, MM, 0.0 mm", "1234567.0, GF, 1234567 gf", "95, DEGREE, 95.0°",
-        "30.4, PERCENT, 30 %", "1.005, RATIO, 1.01", "4, COUNT, 4", "3.5, COUNT, 3.50", "900, MPA, 900 MPa", "5.25, WEEK, 5.3 weeks"})
+    @CsvSource({
+        "2.45, MM, 2.5 mm",
+        "-0.04, MM, 0.0 mm",
+        "1e-12, MM, 0.0 mm",
+        "1234567.0, GF, 1234567 gf",
+        "95, DEGREE, 95.0°",
+        "30.4, PERCENT, 30 %",
+        "1.005, RATIO, 1.01",
+        "4, COUNT, 4",
+        "3.5, COUNT, 3.50",
+        "900, MPA, 900 MPa",
+        "5.25, WEEK, 5.3 weeks"
+    })
     void aValueIsWrittenWithTheDecimalsOfItsUnit(double value, Unit unit, String text) {
         assertThat(Numbers.text(value, unit)).isEqualTo(text);
     }
@@ -33,10 +47,13 @@ class NumbersTest {
     void roundingIsThatOfTheDecimalsThatANumberReadsAs() {
         Random random = new Random(11);
         for (int i = 0; i < 20_000; i++) {
-            double value = i % 2 == 0 ? (random.nextInt(400_000) - 200_000) / 1000.0 : (random.nextDouble() - 0.5) * Math.pow(10, random.nextInt(12));
+            double value = i % 2 == 0
+                    ? (random.nextInt(400_000) - 200_000) / 1000.0
+                    : (random.nextDouble() - 0.5) * Math.pow(10, random.nextInt(12));
             int decimals = random.nextInt(7);
             BigDecimal exact = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
-            assertThat(Numbers.plain(value, decimals)).isEqualTo((exact.signum() == 0 ? exact.abs() : exact).toPlainString());
+            assertThat(Numbers.plain(value, decimals))
+                    .isEqualTo((exact.signum() == 0 ? exact.abs() : exact).toPlainString());
         }
     }
 
@@ -61,7 +78,8 @@ class NumbersTest {
     @Test
     void sizesOfWireAreWrittenInInchesToo() {
         assertThat(Numbers.text(threshold(Unit.MM, 0.0254, 0.001))).isEqualTo("0.025 mm (0.001 in)");
-        assertThat(Numbers.beside(Measured.exact(0.508, Unit.MM), threshold(Unit.MM, 0.0254, 0.001))).isEqualTo("0.508 mm (0.020 in)");
+        assertThat(Numbers.beside(Measured.exact(0.508, Unit.MM), threshold(Unit.MM, 0.0254, 0.001)))
+                .isEqualTo("0.508 mm (0.020 in)");
     }
 
     @Test
@@ -80,6 +98,7 @@ class NumbersTest {
     @Test
     void whatIsNoNumberIsNotShown() {
         assertThatThrownBy(() -> Numbers.plain(Double.NaN, 1)).isInstanceOf(IllegalArgumentException.class);
-        assertThatThrownBy(() -> Numbers.plain(Double.POSITIVE_INFINITY, 1)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> Numbers.plain(Double.POSITIVE_INFINITY, 1))
+                .isInstanceOf(IllegalArgumentException.class);
     }
 }

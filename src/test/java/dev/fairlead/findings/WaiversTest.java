@@ -21,12 +21,17 @@ class WaiversTest {
     private static final Map<String, String> CARIES = Map.of("Mouth.untreatedCaries", "yes");
 
     private static Waiver waiver(String criterion, String reason, LocalDate date, LocalDate expires) {
-        return new Waiver(Fact.of(criterion), Fact.of(reason), Fact.of(Role.SUPERVISOR), Fact.of(date), Fact.of(expires));
+        return new Waiver(
+                Fact.of(criterion), Fact.of(reason), Fact.of(Role.SUPERVISOR), Fact.of(date), Fact.of(expires));
     }
 
     private static Findings findings(Map<String, String> patch, Waiver... waivers) {
         Rulebase rulebase = ProjectRules.rulebase();
-        return Findings.of(rulebase.judge().judge(ProjectRules.base().with(patch).all()), rulebase.catalogue(), List.of(waivers), Optional.of(DAY));
+        return Findings.of(
+                rulebase.judge().judge(ProjectRules.base().with(patch).all()),
+                rulebase.catalogue(),
+                List.of(waivers),
+                Optional.of(DAY));
     }
 
     @Test
@@ -43,36 +48,79 @@ class WaiversTest {
 
     @Test
     void whatDoesNotHoldIsNoted() {
-        assertThat(note(CARIES, waiver("hygiene-and-caries", REASON, DAY.minusDays(9), DAY.minusDays(1)))).isEqualTo(Kind.EXPIRED);
-        assertThat(note(CARIES, waiver("hygiene-and-caries", REASON, DAY.plusDays(1), DAY.plusDays(9)))).isEqualTo(Kind.NOT_YET);
+        assertThat(note(CARIES, waiver("hygiene-and-caries", REASON, DAY.minusDays(9), DAY.minusDays(1))))
+                .isEqualTo(Kind.EXPIRED);
+        assertThat(note(CARIES, waiver("hygiene-and-caries", REASON, DAY.plusDays(1), DAY.plusDays(9))))
+                .isEqualTo(Kind.NOT_YET);
         assertThat(note(CARIES, waiver("hygiene", REASON, DAY, DAY))).isEqualTo(Kind.UNKNOWN_CRITERION);
-        assertThat(note(Map.of(), waiver("hygiene-and-caries", REASON, DAY, DAY))).isEqualTo(Kind.NOTHING_TO_WAIVE);
-        assertThat(note(CARIES, new Waiver(Fact.of("hygiene-and-caries"), Fact.unknown("/waivers/0/reason"), Fact.of(Role.RESIDENT),
-                Fact.of(DAY), Fact.of(DAY)))).isEqualTo(Kind.INCOMPLETE);
+        assertThat(note(Map.of(), waiver("hygiene-and-caries", REASON, DAY, DAY)))
+                .isEqualTo(Kind.NOTHING_TO_WAIVE);
+        assertThat(note(
+                        CARIES,
+                        new Waiver(
+                                Fact.of("hygiene-and-caries"),
+                                Fact.unknown("/waivers/0/reason"),
+                                Fact.of(Role.RESIDENT),
+                                Fact.of(DAY),
+                                Fact.of(DAY))))
+                .isEqualTo(Kind.INCOMPLETE);
     }
 
     @Test
     void aStopNeedsAReasonOfSubstance() {
         Map<String, String> steep = Map.of("IncisorPosition.inclination", "104 °");
-        String title = ProjectRules.rulebase().catalogue().criterion("incisor-inclination-before").title();
-        assertThat(note(steep, waiver("incisor-inclination-before", "seen, fine", DAY, DAY))).isEqualTo(Kind.NO_SUBSTANCE);
-        assertThat(note(steep, waiver("incisor-inclination-before", title + "!", DAY, DAY))).isEqualTo(Kind.NO_SUBSTANCE);
-        assertThat(note(steep, waiver("incisor-inclination-before", "xxxxxxxxxxxxxxxxxxxxxxxxxxxxxx", DAY, DAY))).isEqualTo(Kind.NO_SUBSTANCE);
-        assertThat(findings(steep, waiver("incisor-inclination-before", "The film was tilted; a second film of May shows 93 degrees.", DAY, DAY))
-                .of("incisor-inclination-before").waiver()).isPresent();
+        String title = ProjectRules.rulebase()
+                .catalogue()
+                .criterion("incisor-inclination-before")
+                .title();
+        assertThat(note(steep, waiver("incisor-inclination-before", "seen, fine", DAY, DAY)))
+                .isEqualTo(Kind.NO_SUBSTANCE);
+        assertThat(note(steep, waiver("incisor-inclination-before", title + "!", DAY, DAY)))
+                .isEqualTo(Kind.NO_SUBSTANCE);
+        assertThat(note(steep, waiver("incisor-inclination-before", "xxxxxxxxxxxxxxxxxxxxxxxxxxxxxx", DAY, DAY)))
+                .isEqualTo(Kind.NO_SUBSTANCE);
+        assertThat(findings(
+                                steep,
+                                waiver(
+                                        "incisor-inclination-before",
+                                        "The film was tilted; a second film of May shows 93 degrees.",
+                                        DAY,
+                                        DAY))
+                        .of("incisor-inclination-before")
+                        .waiver())
+                .isPresent();
     }
 
     @Test
     void aStopIsAnsweredForByALicensedClinician() {
         Map<String, String> steep = Map.of("IncisorPosition.inclination", "104 °");
         for (Role role : Role.values()) {
-            Waiver w = new Waiver(Fact.of("incisor-inclination-before"), Fact.of("The film was tilted; a second film of May shows 93 degrees."),
-                    Fact.of(role), Fact.of(DAY), Fact.of(DAY));
+            Waiver w = new Waiver(
+                    Fact.of("incisor-inclination-before"),
+                    Fact.of("The film was tilted; a second film of May shows 93 degrees."),
+                    Fact.of(role),
+                    Fact.of(DAY),
+                    Fact.of(DAY));
             boolean may = role == Role.CLINICIAN || role == Role.SUPERVISOR || role == Role.DIRECTOR;
-            assertThat(findings(steep, w).of("incisor-inclination-before").waiver().isPresent()).as(role.word()).isEqualTo(may);
+            assertThat(findings(steep, w)
+                            .of("incisor-inclination-before")
+                            .waiver()
+                            .isPresent())
+                    .as(role.word())
+                    .isEqualTo(may);
         }
-        assertThat(findings(CARIES, new Waiver(Fact.of("hygiene-and-caries"), Fact.of(REASON), Fact.of(Role.RESIDENT), Fact.of(DAY), Fact.of(DAY)))
-                .of("hygiene-and-caries").waiver()).as("a caution may be answered for by the resident").isPresent();
+        assertThat(findings(
+                                CARIES,
+                                new Waiver(
+                                        Fact.of("hygiene-and-caries"),
+                                        Fact.of(REASON),
+                                        Fact.of(Role.RESIDENT),
+                                        Fact.of(DAY),
+                                        Fact.of(DAY)))
+                        .of("hygiene-and-caries")
+                        .waiver())
+                .as("a caution may be answered for by the resident")
+                .isPresent();
     }
 
     @Test

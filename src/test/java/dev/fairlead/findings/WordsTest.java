@@ -51,7 +51,10 @@ class WordsTest {
             if (f.kind().fact()) {
                 pointers.add(pointer);
             } else if (f.kind() == Kind.RECORD || f.kind() == Kind.LIST || f.kind() == Kind.TOOTH_MAP) {
-                gather(f.nested(), pointer + (f.kind() == Kind.LIST ? "/0" : f.kind() == Kind.TOOTH_MAP ? "/41" : ""), pointers);
+                gather(
+                        f.nested(),
+                        pointer + (f.kind() == Kind.LIST ? "/0" : f.kind() == Kind.TOOTH_MAP ? "/41" : ""),
+                        pointers);
             }
         }
     }

@@ -46,31 +46,49 @@ class AllProblemsTest {
     void everySlipOfAFileIsToldAtOnce() {
         Reading r = CaseReader.read(YAML.getBytes(StandardCharsets.UTF_8), "x.yaml", Format.BY_NAME);
         assertThat(r.value()).isEmpty();
-        assertThat(r.problems()).extracting(Problem::severity, Problem::pointer, Problem::line, p -> p.slip().orElse("")).containsExactly(
-                tuple(Severity.ERROR, "/child/age", 4, "months in a field in years (9.417 y)"),
-                tuple(Severity.ERROR, "/child/sex", 4, "a slip in writing female"),
-                tuple(Severity.DOUBT, "/teeth/31/width", 6, "a decimal comma within brackets"),
-                tuple(Severity.ERROR, "/teeth/32/width", 7, "inches in a field in mm (5.842 mm)"),
-                tuple(Severity.ERROR, "/teeth/42/width", 8, "a number in octal or hexadecimal form, or leading zeros"),
-                tuple(Severity.ERROR, "/teeth/24/width", 9, ""),
-                tuple(Severity.ERROR, "/teeth/A", 10, "a number of the Universal system for 55"),
-                tuple(Severity.ERROR, "/teeth/LL3", 11, "a Palmer or quadrant notation for 33"),
-                tuple(Severity.ERROR, "/teeth/31", 12, "a block that was copied and not changed"),
-                tuple(Severity.ERROR, "/contacts/41-42", 14, "left and right the other way round"),
-                tuple(Severity.ERROR, "/contacts/31-32", 15, "a lost or wrong sign (1 mm)"),
-                tuple(Severity.ERROR, "/space/left", 16, "a separator between thousands"),
-                tuple(Severity.ERROR, "/space/right", 16, "the result of a failed calculation"),
-                tuple(Severity.ERROR, "/space/incisor", 16, "a slip in writing incisors"),
-                tuple(Severity.ERROR, "/name", 17, ""),
-                tuple(Severity.DOUBT, "/mouth/plaqueScore", 19, "a share of 1 in a field in per cent (20 %)"),
-                tuple(Severity.ERROR, "/mouth/untreatedCaries", 20, ""),
-                tuple(Severity.ERROR, "/films/models", 22, "day and month in an order that can be read in two ways"),
-                tuple(Severity.ERROR, "/films/headFilm", 23, ""),
-                tuple(Severity.ERROR, "/plan/standOff", 25, "\"m\" may be metres, minutes or months"),
-                tuple(Severity.ERROR, "/plan/advanceLeft", 26, "a millimetre value marked as inches (0.9843 mm), or micrometres in a field in mm (0.025 mm)"),
-                tuple(Severity.ERROR, "/plan/intervalWeeks", 27, "days in a field in weeks (4 weeks)"),
-                tuple(Severity.ERROR, "/waivers/0/reason", 29, ""),
-                tuple(Severity.ERROR, "/waivers/0/by", 30, "a slip in writing clinician"));
+        assertThat(r.problems())
+                .extracting(
+                        Problem::severity,
+                        Problem::pointer,
+                        Problem::line,
+                        p -> p.slip().orElse(""))
+                .containsExactly(
+                        tuple(Severity.ERROR, "/child/age", 4, "months in a field in years (9.417 y)"),
+                        tuple(Severity.ERROR, "/child/sex", 4, "a slip in writing female"),
+                        tuple(Severity.DOUBT, "/teeth/31/width", 6, "a decimal comma within brackets"),
+                        tuple(Severity.ERROR, "/teeth/32/width", 7, "inches in a field in mm (5.842 mm)"),
+                        tuple(
+                                Severity.ERROR,
+                                "/teeth/42/width",
+                                8,
+                                "a number in octal or hexadecimal form, or leading zeros"),
+                        tuple(Severity.ERROR, "/teeth/24/width", 9, ""),
+                        tuple(Severity.ERROR, "/teeth/A", 10, "a number of the Universal system for 55"),
+                        tuple(Severity.ERROR, "/teeth/LL3", 11, "a Palmer or quadrant notation for 33"),
+                        tuple(Severity.ERROR, "/teeth/31", 12, "a block that was copied and not changed"),
+                        tuple(Severity.ERROR, "/contacts/41-42", 14, "left and right the other way round"),
+                        tuple(Severity.ERROR, "/contacts/31-32", 15, "a lost or wrong sign (1 mm)"),
+                        tuple(Severity.ERROR, "/space/left", 16, "a separator between thousands"),
+                        tuple(Severity.ERROR, "/space/right", 16, "the result of a failed calculation"),
+                        tuple(Severity.ERROR, "/space/incisor", 16, "a slip in writing incisors"),
+                        tuple(Severity.ERROR, "/name", 17, ""),
+                        tuple(Severity.DOUBT, "/mouth/plaqueScore", 19, "a share of 1 in a field in per cent (20 %)"),
+                        tuple(Severity.ERROR, "/mouth/untreatedCaries", 20, ""),
+                        tuple(
+                                Severity.ERROR,
+                                "/films/models",
+                                22,
+                                "day and month in an order that can be read in two ways"),
+                        tuple(Severity.ERROR, "/films/headFilm", 23, ""),
+                        tuple(Severity.ERROR, "/plan/standOff", 25, "\"m\" may be metres, minutes or months"),
+                        tuple(
+                                Severity.ERROR,
+                                "/plan/advanceLeft",
+                                26,
+                                "a millimetre value marked as inches (0.9843 mm), or micrometres in a field in mm (0.025 mm)"),
+                        tuple(Severity.ERROR, "/plan/intervalWeeks", 27, "days in a field in weeks (4 weeks)"),
+                        tuple(Severity.ERROR, "/waivers/0/reason", 29, ""),
+                        tuple(Severity.ERROR, "/waivers/0/by", 30, "a slip in writing clinician"));
         assertThat(r.problems()).allSatisfy(p -> {
             assertThat(p.expected()).isNotBlank();
             assertThat(p.found()).isNotBlank();
@@ -92,17 +110,31 @@ class AllProblemsTest {
                 """;
         Reading r = CaseReader.read(json.getBytes(StandardCharsets.UTF_8), "x.json", Format.BY_NAME);
         assertThat(r.value()).isEmpty();
-        assertThat(r.problems()).extracting(Problem::pointer, Problem::line, Problem::column).containsExactly(
-                tuple("/child/age", 2, 19), tuple("/child/sex", 2, 31), tuple("/teeth/31/width", 3, 28), tuple("/teeth/31", 3, 35), tuple("/teeth/A", 3, 55),
-                tuple("/teeth/42/width", 3, 80), tuple("/teeth/41/width", 3, 102), tuple("/contacts/41-42", 4, 15), tuple("/films/headFilm", 5, 24),
-                tuple("/films/panoramicRead", 5, 47), tuple("/films/models", 5, 60), tuple("/plan/advanceRight/unit", 6, 48), tuple("/plan/standOff/value", 6, 80),
-                tuple("/visits/0/activated", 7, 27), tuple("/visits/1", 7, 31));
+        assertThat(r.problems())
+                .extracting(Problem::pointer, Problem::line, Problem::column)
+                .containsExactly(
+                        tuple("/child/age", 2, 19),
+                        tuple("/child/sex", 2, 31),
+                        tuple("/teeth/31/width", 3, 28),
+                        tuple("/teeth/31", 3, 35),
+                        tuple("/teeth/A", 3, 55),
+                        tuple("/teeth/42/width", 3, 80),
+                        tuple("/teeth/41/width", 3, 102),
+                        tuple("/contacts/41-42", 4, 15),
+                        tuple("/films/headFilm", 5, 24),
+                        tuple("/films/panoramicRead", 5, 47),
+                        tuple("/films/models", 5, 60),
+                        tuple("/plan/advanceRight/unit", 6, 48),
+                        tuple("/plan/standOff/value", 6, 80),
+                        tuple("/visits/0/activated", 7, 27),
+                        tuple("/visits/1", 7, 31));
     }
 
     @Test
     void aLongListOfProblemsIsCutAndCounted() {
         String json = "{\"fairlead\":1,\"id\":\"a\",\"stage\":\"records\"," + "\"x\":1,".repeat(249) + "\"y\":1}";
-        List<Problem> problems = CaseReader.read(json.getBytes(StandardCharsets.UTF_8), "x.json", Format.JSON).problems();
+        List<Problem> problems = CaseReader.read(json.getBytes(StandardCharsets.UTF_8), "x.json", Format.JSON)
+                .problems();
         assertThat(problems).hasSize(Problems.MOST + 1);
         assertThat(problems.get(Problems.MOST).found()).startsWith("150 more problems");
     }

@@ -20,7 +20,8 @@ class BlankCaseTest {
     @Test
     void theBlankCaseReadsWithoutProblemsAndNothingIsKnownInIt() throws UnreadableTextException {
         String json = CaseWriter.json(read(BlankCase.text()));
-        assertThat(CaseTree.parse(json, Format.JSON).keys("")).containsExactly("fairlead", "id", "stage", "teeth", "hardware");
+        assertThat(CaseTree.parse(json, Format.JSON).keys(""))
+                .containsExactly("fairlead", "id", "stage", "teeth", "hardware");
         assertThat(json).doesNotContain("width").doesNotContain("slot");
     }
 
@@ -41,7 +42,9 @@ class BlankCaseTest {
     @Test
     void theExampleEntriesOfListsCanBeUncommented() {
         String blank = BlankCase.text();
-        String text = blank.substring(blank.indexOf("\n\n")).lines().map(l -> l.matches("[a-z]+: \\[]") ? l.replace(" []", "") : l.startsWith("#   ") ? l.substring(2) : l)
+        String text = blank.substring(blank.indexOf("\n\n"))
+                .lines()
+                .map(l -> l.matches("[a-z]+: \\[]") ? l.replace(" []", "") : l.startsWith("#   ") ? l.substring(2) : l)
                 .collect(Collectors.joining("\n"));
         Case c = read(text);
         assertThat(c.visits()).hasSize(1);

@@ -17,11 +17,16 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class CaseReaderTest {
     private static Reading json(String part) {
-        return CaseReader.read(("{\"fairlead\":1,\"id\":\"a\",\"stage\":\"records\"" + (part.isEmpty() ? "" : ",") + part + "}").getBytes(StandardCharsets.UTF_8), "x", Format.JSON);
+        return CaseReader.read(
+                ("{\"fairlead\":1,\"id\":\"a\",\"stage\":\"records\"" + (part.isEmpty() ? "" : ",") + part + "}")
+                        .getBytes(StandardCharsets.UTF_8),
+                "x",
+                Format.JSON);
     }
 
     private static Reading yaml(String part) {
-        return CaseReader.read(("fairlead: 1\nid: a\nstage: records\n" + part).getBytes(StandardCharsets.UTF_8), "x", Format.YAML);
+        return CaseReader.read(
+                ("fairlead: 1\nid: a\nstage: records\n" + part).getBytes(StandardCharsets.UTF_8), "x", Format.YAML);
     }
 
     private static Case good(Reading r) {
@@ -32,7 +37,9 @@ class CaseReaderTest {
     /** The error of a mean of n readings is that of one reading over the root of n (GUM, JCGM 100:2008, 4.2.3). */
     @Test
     void repeatsGiveTheirMeanAndTheErrorOfTheMean() {
-        Measured m = good(json("\"teeth\":{\"31\":{\"width\":[5.4,5.5,5.3,5.4]}}")).tooth(Tooth.of(31)).width();
+        Measured m = good(json("\"teeth\":{\"31\":{\"width\":[5.4,5.5,5.3,5.4]}}"))
+                .tooth(Tooth.of(31))
+                .width();
         assertThat(m.value()).isEqualTo(5.4);
         assertThat(m.sd()).isCloseTo(0.10 / 2, Offset.offset(1e-15));
         assertThat(m.repeats()).containsExactly(5.4, 5.5, 5.3, 5.4);
@@ -41,7 +48,9 @@ class CaseReaderTest {
 
     @Test
     void aStatedErrorAndUnitAreTaken() {
-        Measured m = good(json("\"teeth\":{\"31\":{\"width\":{\"error\":0.01,\"value\":0.2,\"unit\":\"in\"}}}")).tooth(Tooth.of(31)).width();
+        Measured m = good(json("\"teeth\":{\"31\":{\"width\":{\"error\":0.01,\"value\":0.2,\"unit\":\"in\"}}}"))
+                .tooth(Tooth.of(31))
+                .width();
         assertThat(m.value()).isEqualTo(5.08);
         assertThat(m.sd()).isCloseTo(0.254, Offset.offset(1e-15));
         assertThat(m.unit()).isEqualTo(Unit.MM);
@@ -56,7 +65,8 @@ class CaseReaderTest {
 
     @Test
     void whatIsAbsentOrUnknownNamesItsPlace() {
-        Case c = good(json("\"plan\":{\"standOff\":\"unknown\"},\"visits\":[{}],\"hardware\":{\"brackets\":{\"31\":{}}}"));
+        Case c = good(
+                json("\"plan\":{\"standOff\":\"unknown\"},\"visits\":[{}],\"hardware\":{\"brackets\":{\"31\":{}}}"));
         assertThat(c.plan().standOff().missing()).containsExactly("/plan/standOff");
         assertThat(c.plan().advanceLeft().missing()).containsExactly("/plan/advanceLeft");
         assertThat(c.visits().get(0).left().gapOpened().missing()).containsExactly("/visits/0/left/gapOpened");
@@ -67,7 +77,10 @@ class CaseReaderTest {
     @ParameterizedTest
     @CsvSource({"true,yes", "false,no", "yes,yes", "no,no", "'\"yes\"',yes", "'\"no\"',no"})
     void answersAreWordsInYamlAsInJson(String written, String meant) {
-        assertThat(good(yaml("consent: {guardian: " + written + "}\n")).consent().guardian()).isEqualTo(meant.equals("yes") ? Answer.YES : Answer.NO);
+        assertThat(good(yaml("consent: {guardian: " + written + "}\n"))
+                        .consent()
+                        .guardian())
+                .isEqualTo(meant.equals("yes") ? Answer.YES : Answer.NO);
     }
 
     @ParameterizedTest
@@ -78,12 +91,39 @@ class CaseReaderTest {
 
     @Test
     void doesNotApplyOnlyWhereItCanBe() {
-        assertThat(good(json("\"bench\":{\"misfitRms\":\"does-not-apply\"}")).bench().misfitRms().applies()).isFalse();
-        assertThat(json("\"bench\":{\"misfitRmsAfter\":\"does-not-apply\"}").errors()).extracting(Problem::pointer).containsExactly("/bench/misfitRmsAfter");
+        assertThat(good(json("\"bench\":{\"misfitRms\":\"does-not-apply\"}"))
+                        .bench()
+                        .misfitRms()
+                        .applies())
+                .isFalse();
+        assertThat(json("\"bench\":{\"misfitRmsAfter\":\"does-not-apply\"}").errors())
+                .extracting(Problem::pointer)
+                .containsExactly("/bench/misfitRmsAfter");
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"012", "0x1F", "1_000", "1:30", ".nan", ".inf", "0b11", "0o17", "1e400", "NaN", "Infinity", "!!float 5", "!x 5", "&a 5", "[&a 5]", "? [a]\n", "09", "5 mm mm", "{value: &a 5}"})
+    @ValueSource(
+            strings = {
+                "012",
+                "0x1F",
+                "1_000",
+                "1:30",
+                ".nan",
+                ".inf",
+                "0b11",
+                "0o17",
+                "1e400",
+                "NaN",
+                "Infinity",
+                "!!float 5",
+                "!x 5",
+                "&a 5",
+                "[&a 5]",
+                "? [a]\n",
+                "09",
+                "5 mm mm",
+                "{value: &a 5}"
+            })
     void yamlsOtherNumbersTagsAndAnchorsAreRefused(String width) {
         Reading r = yaml("plan:\n  standOff: " + width + "\n");
         assertThat(r.read()).isFalse();
@@ -99,7 +139,8 @@ class CaseReaderTest {
 
     @Test
     void anAnchorIsFoundBehindCharactersOutsideTheBasicPlane() {
-        Reading r = yaml("waivers:\n- {reason: '\uD83D\uDE00\uD83D\uDE00 & more'}\nplan: {standOff: &a 2, advanceLeft: 3}\n");
+        Reading r = yaml(
+                "waivers:\n- {reason: '\uD83D\uDE00\uD83D\uDE00 & more'}\nplan: {standOff: &a 2, advanceLeft: 3}\n");
         assertThat(r.errors()).extracting(Problem::pointer).containsExactly("/plan/standOff");
         assertThat(r.errors().get(0).line()).isEqualTo(6);
     }
@@ -113,22 +154,46 @@ class CaseReaderTest {
     @Test
     void textBehindTheCaseIsRefused() {
         byte[] two = "{\"fairlead\":1,\"id\":\"a\",\"stage\":\"records\"} {}".getBytes(StandardCharsets.UTF_8);
-        assertThat(CaseReader.read(two, "x.json", Format.BY_NAME).errors()).extracting(Problem::expected).containsExactly("the end of the file");
+        assertThat(CaseReader.read(two, "x.json", Format.BY_NAME).errors())
+                .extracting(Problem::expected)
+                .containsExactly("the end of the file");
     }
 
     @Test
     void aByteOrderMarkIsTakenAndOtherEncodingsAreNamed() {
         String text = "\uFEFF{\"fairlead\":1,\"id\":\"a\",\"stage\":\"records\"}";
-        assertThat(CaseReader.read(text.getBytes(StandardCharsets.UTF_8), "x.json", Format.BY_NAME).problems()).isEmpty();
-        assertThat(CaseReader.read(text.getBytes(StandardCharsets.UTF_16LE), "x.json", Format.BY_NAME).errors().get(0).found()).contains("UTF-16");
-        Reading latin = CaseReader.read("{\n\"id\":\"ä\"}".getBytes(Charset.forName("windows-1252")), "x.json", Format.BY_NAME);
+        assertThat(CaseReader.read(text.getBytes(StandardCharsets.UTF_8), "x.json", Format.BY_NAME)
+                        .problems())
+                .isEmpty();
+        assertThat(CaseReader.read(text.getBytes(StandardCharsets.UTF_16LE), "x.json", Format.BY_NAME)
+                        .errors()
+                        .get(0)
+                        .found())
+                .contains("UTF-16");
+        Reading latin =
+                CaseReader.read("{\n\"id\":\"ä\"}".getBytes(Charset.forName("windows-1252")), "x.json", Format.BY_NAME);
         assertThat(latin.errors().get(0).mend()).isEqualTo("save the file as UTF-8");
         assertThat(latin.errors().get(0).line()).isEqualTo(2);
         assertThat(latin.errors().get(0).column()).isEqualTo(7);
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "   \n", "# only a comment\n", "[]", "5", "null", "{", "{\"fairlead\":1", "{'a':1}", "{\"a\" 1}", "a: b: c", "\t- x", "\u0000"})
+    @ValueSource(
+            strings = {
+                "",
+                "   \n",
+                "# only a comment\n",
+                "[]",
+                "5",
+                "null",
+                "{",
+                "{\"fairlead\":1",
+                "{'a':1}",
+                "{\"a\" 1}",
+                "a: b: c",
+                "\t- x",
+                "\u0000"
+            })
     void whatIsNoCaseAtAllIsRefusedWithAPlace(String text) {
         Reading r = CaseReader.read(text.getBytes(StandardCharsets.UTF_8), "x", Format.BY_NAME);
         assertThat(r.read()).isFalse();
@@ -156,7 +221,12 @@ class CaseReaderTest {
         assertThat(colon.errors().get(0).found()).isEqualTo("a colon where none can stand");
         assertThat(colon.errors().get(0).slip().orElseThrow()).contains("quotation marks");
         for (String error : new String[] {"± 0.5", "+/- 0.5 mm", "+- 0.5"}) {
-            assertThat(yaml("bite: {overjet: 5.0 " + error + "}\n").errors().get(0).mend()).as(error).contains("{value: 5.0, error: 0.5}");
+            assertThat(yaml("bite: {overjet: 5.0 " + error + "}\n")
+                            .errors()
+                            .get(0)
+                            .mend())
+                    .as(error)
+                    .contains("{value: 5.0, error: 0.5}");
         }
     }
 
@@ -165,24 +235,50 @@ class CaseReaderTest {
         assertThat(json("\"x\":" + "[".repeat(900_000)).read()).isFalse();
         assertThat(yaml("x: " + "[".repeat(900_000)).read()).isFalse();
         assertThat(json("\"x\":\"" + "a".repeat(20_000) + "\"").read()).isFalse();
-        assertThat(json("\"plan\":{\"standOff\":" + "1".repeat(60) + "}").read()).isFalse();
-        assertThat(json("\"x\":[" + "1,".repeat(300_000) + "1]").errors().get(0).mend()).contains("right file");
-        assertThat(json("\"x\":\"" + "a ".repeat(1_100_000) + "\"").errors().get(0).expected()).contains("at most");
-        assertThat(yaml("? " + "a".repeat(1_500_000) + "\n: 1\n").errors().get(0).found()).contains("a line of more than");
+        assertThat(json("\"plan\":{\"standOff\":" + "1".repeat(60) + "}").read())
+                .isFalse();
+        assertThat(json("\"x\":[" + "1,".repeat(300_000) + "1]").errors().get(0).mend())
+                .contains("right file");
+        assertThat(json("\"x\":\"" + "a ".repeat(1_100_000) + "\"")
+                        .errors()
+                        .get(0)
+                        .expected())
+                .contains("at most");
+        assertThat(yaml("? " + "a".repeat(1_500_000) + "\n: 1\n")
+                        .errors()
+                        .get(0)
+                        .found())
+                .contains("a line of more than");
         StringBuilder laughs = new StringBuilder("a0: &a0 [x, x]\n");
         for (int i = 1; i < 40; i++) {
-            laughs.append("a").append(i).append(": &a").append(i).append(" [*a").append(i - 1).append(", *a").append(i - 1).append("]\n");
+            laughs.append("a")
+                    .append(i)
+                    .append(": &a")
+                    .append(i)
+                    .append(" [*a")
+                    .append(i - 1)
+                    .append(", *a")
+                    .append(i - 1)
+                    .append("]\n");
         }
         assertThat(yaml(laughs.toString()).read()).isFalse();
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {
-        "\"child\":{\"age\":2016}|a year of birth, which does not belong in a case", "\"child\":{\"age\":94}|months in a field in years (7.833 y)",
-        "\"arch\":{\"molarWidth\":4.4}|centimetres in a field in mm (44 mm)", "\"wire\":{\"size\":\"0.508 in\"}|a millimetre value marked as inches (0.508 mm)",
-        "\"wire\":{\"size\":0.020}|inches in a field in mm (0.508 mm)", "\"headFilm\":{\"incisorMandibular\":1.6}|radians in a field in degrees (91.67 °)",
-        "\"headFilm\":{\"incisorMandibular\":920}|a lost or shifted decimal point (92 °)", "\"plan\":{\"percentile\":0.75}|a share of 1 in a field in per cent (75 %)",
-        "\"wire\":{\"modulus\":190000}|MPa in a field in GPa (190 GPa)", "\"wire\":{\"proofStrength\":1.8}|GPa in a field in MPa (1800 MPa)"})
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "\"child\":{\"age\":2016}|a year of birth, which does not belong in a case",
+                        "\"child\":{\"age\":94}|months in a field in years (7.833 y)",
+                "\"arch\":{\"molarWidth\":4.4}|centimetres in a field in mm (44 mm)",
+                        "\"wire\":{\"size\":\"0.508 in\"}|a millimetre value marked as inches (0.508 mm)",
+                "\"wire\":{\"size\":0.020}|inches in a field in mm (0.508 mm)",
+                        "\"headFilm\":{\"incisorMandibular\":1.6}|radians in a field in degrees (91.67 °)",
+                "\"headFilm\":{\"incisorMandibular\":920}|a lost or shifted decimal point (92 °)",
+                        "\"plan\":{\"percentile\":0.75}|a share of 1 in a field in per cent (75 %)",
+                "\"wire\":{\"modulus\":190000}|MPa in a field in GPa (190 GPa)",
+                        "\"wire\":{\"proofStrength\":1.8}|GPa in a field in MPa (1800 MPa)"
+            })
     void aValueOutOfRangeComesWithItsLikelySlip(String part, String slip) {
         assertThat(json(part).errors().get(0).slip()).contains(slip);
     }
@@ -192,11 +288,15 @@ class CaseReaderTest {
         Reading r = json("\"visits\":[{\"gauge\":1.2}],\"mouth\":{\"plaqueScore\":0.3}");
         assertThat(r.read()).isTrue();
         assertThat(r.doubts()).extracting(Problem::pointer).containsExactly("/visits/0/gauge", "/mouth/plaqueScore");
-        assertThat(good(json("\"visits\":[{\"gauge\":\"1.2 gf\"}],\"mouth\":{\"plaqueScore\":\"0.3 %\"}")).visits()).hasSize(1);
+        assertThat(good(json("\"visits\":[{\"gauge\":\"1.2 gf\"}],\"mouth\":{\"plaqueScore\":\"0.3 %\"}"))
+                        .visits())
+                .hasSize(1);
     }
 
     @Test
     void readingsFarApartAreDoubted() {
-        assertThat(json("\"teeth\":{\"31\":{\"width\":[5.4,6.4]}}").doubts()).extracting(Problem::pointer).containsExactly("/teeth/31/width");
+        assertThat(json("\"teeth\":{\"31\":{\"width\":[5.4,6.4]}}").doubts())
+                .extracting(Problem::pointer)
+                .containsExactly("/teeth/31/width");
     }
 }

@@ -1,9 +1,9 @@
 package dev.fairlead.intake;
 
+import com.fasterxml.classmate.ResolvedType;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import com.fasterxml.classmate.ResolvedType;
 import com.github.victools.jsonschema.generator.CustomPropertyDefinition;
 import com.github.victools.jsonschema.generator.FieldScope;
 import com.github.victools.jsonschema.generator.Option;
@@ -22,14 +22,16 @@ import dev.fairlead.model.shape.RecordShape;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 
 /** Makes the JSON Schema from the records; run it after a change of the records to renew the file that is shipped. */
 final class CaseSchemaGenerator {
     private static final ObjectMapper JSON = new ObjectMapper();
-    private static final List<String> TEETH = IntStream.range(11, 86).filter(Tooth::exists).mapToObj(Integer::toString).toList();
+    private static final List<String> TEETH = IntStream.range(11, 86)
+            .filter(Tooth::exists)
+            .mapToObj(Integer::toString)
+            .toList();
 
     private CaseSchemaGenerator() {}
 
@@ -40,11 +42,16 @@ final class CaseSchemaGenerator {
     }
 
     static String generate() {
-        SchemaGeneratorConfigBuilder config = new SchemaGeneratorConfigBuilder(JSON, SchemaVersion.DRAFT_2020_12, OptionPreset.PLAIN_JSON)
-                .with(Option.DEFINITIONS_FOR_ALL_OBJECTS).without(Option.SCHEMA_VERSION_INDICATOR);
+        SchemaGeneratorConfigBuilder config = new SchemaGeneratorConfigBuilder(
+                        JSON, SchemaVersion.DRAFT_2020_12, OptionPreset.PLAIN_JSON)
+                .with(Option.DEFINITIONS_FOR_ALL_OBJECTS)
+                .without(Option.SCHEMA_VERSION_INDICATOR);
         // closed for records only: beside the anyOf of a fact it would forbid the object form of a quantity
-        config.forTypesInGeneral().withAdditionalPropertiesResolver((com.github.victools.jsonschema.generator.TypeScope s) -> s.getType() != null && s.getType().getErasedType().isRecord() ? Void.class : null);
-        config.forFields().withPropertyNameOverrideResolver(f -> shape(f).key())
+        config.forTypesInGeneral()
+                .withAdditionalPropertiesResolver((com.github.victools.jsonschema.generator.TypeScope s) ->
+                        s.getType() != null && s.getType().getErasedType().isRecord() ? Void.class : null);
+        config.forFields()
+                .withPropertyNameOverrideResolver(f -> shape(f).key())
                 .withRequiredCheck(f -> shape(f).about().required())
                 .withCustomDefinitionProvider(CaseSchemaGenerator::definition)
                 .withInstanceAttributeOverride((node, f, context) -> describe(node, f));
@@ -65,7 +72,10 @@ final class CaseSchemaGenerator {
     private static FieldShape shape(FieldScope scope) {
         Class<?> type = scope.getDeclaringType().getErasedType();
         var components = type.getRecordComponents();
-        int index = IntStream.range(0, components.length).filter(i -> components[i].getName().equals(scope.getDeclaredName())).findFirst().orElseThrow();
+        int index = IntStream.range(0, components.length)
+                .filter(i -> components[i].getName().equals(scope.getDeclaredName()))
+                .findFirst()
+                .orElseThrow();
         return RecordShape.of(type.asSubclass(Record.class)).fields().get(index);
     }
 
@@ -105,7 +115,8 @@ final class CaseSchemaGenerator {
             case FORMAT -> node.put("const", FactReader.FORMAT);
             case ID -> node.put("type", "string").put("pattern", "^(?:" + a.pattern() + ")$");
             case REQUIRED_CHOICE -> node.set("enum", JSON.valueToTree(f.words()));
-            case ANSWER -> words(node.putArray("enum").add(true).add(false).add("yes").add("no"), a);
+            case ANSWER ->
+                words(node.putArray("enum").add(true).add(false).add("yes").add("no"), a);
             case CHOICE -> {
                 ArrayNode all = node.putArray("enum");
                 f.words().forEach(all::add);
@@ -117,8 +128,16 @@ final class CaseSchemaGenerator {
                 TEETH.forEach(all::add);
                 words(all, a);
             }
-            case DATE -> words(node.putArray("anyOf").add(JSON.createObjectNode().put("type", "string").put("format", "date")
-                    .put("pattern", "^20[0-9]{2}-[0-9]{2}-[0-9]{2}$")).addObject().putArray("enum"), a);
+            case DATE ->
+                words(
+                        node.putArray("anyOf")
+                                .add(JSON.createObjectNode()
+                                        .put("type", "string")
+                                        .put("format", "date")
+                                        .put("pattern", "^20[0-9]{2}-[0-9]{2}-[0-9]{2}$"))
+                                .addObject()
+                                .putArray("enum"),
+                        a);
             case TEXT -> {
                 ObjectNode text = JSON.createObjectNode().put("type", "string");
                 if (a.pattern().isEmpty()) {
@@ -156,28 +175,45 @@ final class CaseSchemaGenerator {
     }
 
     private static ObjectNode list() {
-        return JSON.createObjectNode().put("type", "array").put("minItems", 1).put("maxItems", QuantityParts.MOST_REPEATS);
+        return JSON.createObjectNode()
+                .put("type", "array")
+                .put("minItems", 1)
+                .put("maxItems", QuantityParts.MOST_REPEATS);
     }
 
     private static ObjectNode ref(String definition) {
         return JSON.createObjectNode().put("$ref", "#/$defs/" + definition);
     }
 
-    /** The forms that all quantities share, and that only differ by the range of their field, which only the reader checks there. */
+    /**
+     * The forms that all quantities share, and that only differ by the range of their field, which only the reader
+     * checks there.
+     */
     private static void shared(ObjectNode definitions) {
-        definitions.putObject("TypedQuantity").put("type", "string").put("pattern", Quantities.FORM)
+        definitions
+                .putObject("TypedQuantity")
+                .put("type", "string")
+                .put("pattern", Quantities.FORM)
                 .put("description", "A number with or without its unit, such as 0.020 in or 5,4 mm.");
         ObjectNode bare = JSON.createObjectNode();
-        bare.putArray("anyOf").add(JSON.createObjectNode().put("type", "number")).add(ref("TypedQuantity"));
+        bare.putArray("anyOf")
+                .add(JSON.createObjectNode().put("type", "number"))
+                .add(ref("TypedQuantity"));
         for (boolean count : new boolean[] {true, false}) {
-            ObjectNode object = definitions.putObject(count ? "CountInParts" : "QuantityInParts").put("type", "object").put("additionalProperties", false);
+            ObjectNode object = definitions
+                    .putObject(count ? "CountInParts" : "QuantityInParts")
+                    .put("type", "object")
+                    .put("additionalProperties", false);
             ObjectNode parts = object.putObject("properties");
             parts.set("value", bare);
             if (!count) {
                 parts.set("repeats", list().set("items", bare));
             }
             parts.putObject("unit").put("type", "string");
-            parts.putObject("error").put("type", "number").put("minimum", 0).put("description", "One standard deviation, in the unit of the value.");
+            parts.putObject("error")
+                    .put("type", "number")
+                    .put("minimum", 0)
+                    .put("description", "One standard deviation, in the unit of the value.");
             object.putArray("oneOf").add(required("value")).add(required("repeats"));
         }
     }
@@ -189,6 +225,8 @@ final class CaseSchemaGenerator {
     }
 
     private static com.fasterxml.jackson.databind.JsonNode exact(double v) {
-        return v == Math.rint(v) ? JSON.getNodeFactory().numberNode((long) v) : JSON.getNodeFactory().numberNode(v);
+        return v == Math.rint(v)
+                ? JSON.getNodeFactory().numberNode((long) v)
+                : JSON.getNodeFactory().numberNode(v);
     }
 }

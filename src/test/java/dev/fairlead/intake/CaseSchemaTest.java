@@ -14,7 +14,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** The shipped schema against an independent validator (networknt) and against the reader. */
 class CaseSchemaTest {
-    private static final Schema SCHEMA = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12).getSchema(CaseSchema.text(), InputFormat.JSON);
+    private static final Schema SCHEMA = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+            .getSchema(CaseSchema.text(), InputFormat.JSON);
 
     private static boolean valid(String text, InputFormat format) {
         return SCHEMA.validate(text, format).isEmpty();
@@ -44,26 +45,63 @@ class CaseSchemaTest {
     @Test
     void theBlankAndTheMinimalCaseAreValid() throws UnreadableTextException {
         for (String yaml : new String[] {BlankCase.text(), BlankCase.minimal()}) {
-            assertThat(SCHEMA.validate(CaseTree.parse(yaml, Format.YAML).text(Format.JSON), InputFormat.JSON)).isEmpty();
+            assertThat(SCHEMA.validate(CaseTree.parse(yaml, Format.YAML).text(Format.JSON), InputFormat.JSON))
+                    .isEmpty();
         }
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"{\"value\":5.4}", "{\"value\":\"0.21 in\"}", "{\"repeats\":[5.4,\"5,5 mm\"],\"error\":0.1}", "{\"repeats\":[0.21],\"unit\":\"in\"}", "[5.4]", "\"5.4\"",
-        "\".21\\\"\"", "\"unknown\"", "5"})
+    @ValueSource(
+            strings = {
+                "{\"value\":5.4}",
+                "{\"value\":\"0.21 in\"}",
+                "{\"repeats\":[5.4,\"5,5 mm\"],\"error\":0.1}",
+                "{\"repeats\":[0.21],\"unit\":\"in\"}",
+                "[5.4]",
+                "\"5.4\"",
+                "\".21\\\"\"",
+                "\"unknown\"",
+                "5"
+            })
     void everyFormOfAQuantityIsTakenByBoth(String width) {
-        String json = "{\"fairlead\":1,\"id\":\"a\",\"stage\":\"records\",\"teeth\":{\"31\":{\"width\":" + width + "}}}";
+        String json =
+                "{\"fairlead\":1,\"id\":\"a\",\"stage\":\"records\",\"teeth\":{\"31\":{\"width\":" + width + "}}}";
         assertThat(read(json).problems()).isEmpty();
         assertThat(valid(json, InputFormat.JSON)).isTrue();
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"\"teeth\":{\"19\":{}}", "\"teeth\":{\"31\":{\"width\":1}}", "\"teeth\":{\"31\":{\"width\":null}}", "\"teeth\":{\"31\":{\"width\":[]}}",
-        "\"teeth\":{\"31\":{\"width\":{\"value\":5,\"repeats\":[5]}}}", "\"teeth\":{\"31\":{\"width\":{}}}", "\"teeth\":{\"31\":{\"width\":{\"value\":5,\"sd\":1}}}",
-        "\"teeth\":{\"31\":{\"width\":true}}", "\"teeth\":{\"31\":{\"width\":\"1.234,5\"}}", "\"teeth\":{\"31\":{\"width\":\"does-not-apply\"}}", "\"teeth\":{\"31\":{\"state\":\"Erupted\"}}",
-        "\"teeth\":{\"31\":{\"state\":1}}", "\"teeth\":[]", "\"visits\":{}", "\"visits\":[1]", "\"date\":\"9.3.2026\"", "\"date\":20260309", "\"child\":{\"age\":3}", "\"child\":{\"name\":\"x\"}",
-        "\"consent\":{\"guardian\":\"maybe\"}", "\"consent\":{\"guardian\":1}", "\"bench\":{\"rebends\":1.5}", "\"bench\":{\"rebends\":[1,2]}", "\"insertion\":{\"time\":\"25:00\"}",
-        "\"landmarks\":[{\"tooth\":9}]", "\"contacts\":{\"41-42\":1}", "\"surprise\":1", "\"waivers\":[{\"criterion\":\"Not An Id\"}]"})
+    @ValueSource(
+            strings = {
+                "\"teeth\":{\"19\":{}}",
+                "\"teeth\":{\"31\":{\"width\":1}}",
+                "\"teeth\":{\"31\":{\"width\":null}}",
+                "\"teeth\":{\"31\":{\"width\":[]}}",
+                "\"teeth\":{\"31\":{\"width\":{\"value\":5,\"repeats\":[5]}}}",
+                "\"teeth\":{\"31\":{\"width\":{}}}",
+                "\"teeth\":{\"31\":{\"width\":{\"value\":5,\"sd\":1}}}",
+                "\"teeth\":{\"31\":{\"width\":true}}",
+                "\"teeth\":{\"31\":{\"width\":\"1.234,5\"}}",
+                "\"teeth\":{\"31\":{\"width\":\"does-not-apply\"}}",
+                "\"teeth\":{\"31\":{\"state\":\"Erupted\"}}",
+                "\"teeth\":{\"31\":{\"state\":1}}",
+                "\"teeth\":[]",
+                "\"visits\":{}",
+                "\"visits\":[1]",
+                "\"date\":\"9.3.2026\"",
+                "\"date\":20260309",
+                "\"child\":{\"age\":3}",
+                "\"child\":{\"name\":\"x\"}",
+                "\"consent\":{\"guardian\":\"maybe\"}",
+                "\"consent\":{\"guardian\":1}",
+                "\"bench\":{\"rebends\":1.5}",
+                "\"bench\":{\"rebends\":[1,2]}",
+                "\"insertion\":{\"time\":\"25:00\"}",
+                "\"landmarks\":[{\"tooth\":9}]",
+                "\"contacts\":{\"41-42\":1}",
+                "\"surprise\":1",
+                "\"waivers\":[{\"criterion\":\"Not An Id\"}]"
+            })
     void whatIsWrongInFormFailsBoth(String part) {
         String json = "{\"fairlead\":1,\"id\":\"a\",\"stage\":\"records\"," + part + "}";
         assertThat(read(json).read()).isFalse();
@@ -71,8 +109,17 @@ class CaseSchemaTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"{}", "[]", "1", "{\"fairlead\":2,\"id\":\"a\",\"stage\":\"records\"}", "{\"fairlead\":1,\"id\":\"a b\",\"stage\":\"records\"}",
-        "{\"fairlead\":1,\"id\":\"a\",\"stage\":\"soon\"}", "{\"fairlead\":1,\"stage\":\"records\"}", "{\"fairlead\":\"1\",\"id\":\"a\",\"stage\":\"records\"}"})
+    @ValueSource(
+            strings = {
+                "{}",
+                "[]",
+                "1",
+                "{\"fairlead\":2,\"id\":\"a\",\"stage\":\"records\"}",
+                "{\"fairlead\":1,\"id\":\"a b\",\"stage\":\"records\"}",
+                "{\"fairlead\":1,\"id\":\"a\",\"stage\":\"soon\"}",
+                "{\"fairlead\":1,\"stage\":\"records\"}",
+                "{\"fairlead\":\"1\",\"id\":\"a\",\"stage\":\"records\"}"
+            })
     void whatMustBeThereIsAskedForByBoth(String json) {
         assertThat(read(json).read()).isFalse();
         assertThat(valid(json, InputFormat.JSON)).isFalse();

@@ -14,7 +14,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class CaseTreeTest {
     private static CaseTree start() throws UnreadableTextException {
-        return CaseTree.parse("{\"fairlead\":1,\"id\":\"a\",\"stage\":\"records\",\"wire\":{\"size\":0.5080}}", Format.JSON);
+        return CaseTree.parse(
+                "{\"fairlead\":1,\"id\":\"a\",\"stage\":\"records\",\"wire\":{\"size\":0.5080}}", Format.JSON);
     }
 
     @Test
@@ -68,7 +69,9 @@ class CaseTreeTest {
         CaseTree t = start();
         t.set("/plan/standOff", "about 2");
         t.set("/consent/guardian", "perhaps");
-        assertThat(t.read("x").errors()).extracting(Problem::pointer).containsExactly("/plan/standOff", "/consent/guardian");
+        assertThat(t.read("x").errors())
+                .extracting(Problem::pointer)
+                .containsExactly("/plan/standOff", "/consent/guardian");
     }
 
     @ParameterizedTest
@@ -76,21 +79,38 @@ class CaseTreeTest {
     void whatTheReaderRefusesIsNotMendedOnTheWay(String part) throws UnreadableTextException {
         CaseTree t = CaseTree.parse("fairlead: 1\nid: a\nstage: records\n" + part + "\n", Format.YAML);
         assertThat(t.read("x").errors()).extracting(Problem::pointer).containsExactly("/plan/standOff");
-        assertThat(CaseReader.read(t.text(Format.YAML).getBytes(java.nio.charset.StandardCharsets.UTF_8), "x", Format.YAML).read()).isFalse();
+        assertThat(CaseReader.read(
+                                t.text(Format.YAML).getBytes(java.nio.charset.StandardCharsets.UTF_8), "x", Format.YAML)
+                        .read())
+                .isFalse();
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"a: &x 1\nb: *x\n", "a: !!int 1\n", "a: 1\na: 2\n", "{}\n---\n{}\n", "[1]", "{"})
     void aliasesTagsDoubleKeysAndNonObjectsAreRefused(String text) {
-        assertThatThrownBy(() -> CaseTree.parse(text, Format.YAML)).isInstanceOfSatisfying(UnreadableTextException.class, e -> assertThat(e.problem().line()).isPositive());
+        assertThatThrownBy(() -> CaseTree.parse(text, Format.YAML))
+                .isInstanceOfSatisfying(
+                        UnreadableTextException.class,
+                        e -> assertThat(e.problem().line()).isPositive());
     }
 
     @Test
     void pathsFollowTheRecords() {
         assertThat(CasePaths.field("/teeth/31/width").map(FieldShape::kind)).contains(Kind.QUANTITY);
-        assertThat(CasePaths.field("/visits/0/left/gapOpened").map(FieldShape::key)).contains("gapOpened");
+        assertThat(CasePaths.field("/visits/0/left/gapOpened").map(FieldShape::key))
+                .contains("gapOpened");
         assertThat(CasePaths.field("/visits").map(FieldShape::kind)).contains(Kind.LIST);
-        for (String none : new String[] {"", "/", "/visits/0", "/teeth/19/width", "/teeth/31", "/visits/x/date", "/nothing", "/plan/standOff/value", "plan"}) {
+        for (String none : new String[] {
+            "",
+            "/",
+            "/visits/0",
+            "/teeth/19/width",
+            "/teeth/31",
+            "/visits/x/date",
+            "/nothing",
+            "/plan/standOff/value",
+            "plan"
+        }) {
             assertThat(CasePaths.field(none)).as(none).isEmpty();
         }
     }

@@ -8,10 +8,54 @@ import java.util.Random;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Damaged files of every sort: reading never throws, and gives either a whole case that can be written and read again, or errors. */
+/**
+ * Damaged files of every sort: reading never throws, and gives either a whole case that can be written and read again,
+ * or errors.
+ */
 class FuzzTest {
-    private static final List<String> BITS = List.of("{", "}", "[", "]", ",", ":", "\"", "'", "-", "\n", "\t", "&a", "*a", "!!", "#", "null", "NaN", "1e999", "0x", "unknown", "does-not-apply",
-            "\u0000", "é", "\uD83D\uDE00", "|", ">", "%", "@", "`", "---", "...", "? ", "<<: ", "true", "5", ".", "_", "\\", "\\u12", "\uFEFF", "\u2028", "999999999999999999999");
+    private static final List<String> BITS = List.of(
+            "{",
+            "}",
+            "[",
+            "]",
+            ",",
+            ":",
+            "\"",
+            "'",
+            "-",
+            "\n",
+            "\t",
+            "&a",
+            "*a",
+            "!!",
+            "#",
+            "null",
+            "NaN",
+            "1e999",
+            "0x",
+            "unknown",
+            "does-not-apply",
+            "\u0000",
+            "é",
+            "\uD83D\uDE00",
+            "|",
+            ">",
+            "%",
+            "@",
+            "`",
+            "---",
+            "...",
+            "? ",
+            "<<: ",
+            "true",
+            "5",
+            ".",
+            "_",
+            "\\",
+            "\\u12",
+            "\uFEFF",
+            "\u2028",
+            "999999999999999999999");
 
     @ParameterizedTest
     @CsvSource({"JSON,1", "JSON,2", "YAML,3", "YAML,4"})
@@ -39,7 +83,11 @@ class FuzzTest {
             switch (random.nextInt(5)) {
                 case 0 -> s.deleteCharAt(at);
                 case 1 -> s.insert(at, BITS.get(random.nextInt(BITS.size())));
-                case 2 -> s.replace(at, Math.min(s.length(), at + 1 + random.nextInt(8)), BITS.get(random.nextInt(BITS.size())));
+                case 2 ->
+                    s.replace(
+                            at,
+                            Math.min(s.length(), at + 1 + random.nextInt(8)),
+                            BITS.get(random.nextInt(BITS.size())));
                 case 3 -> s.insert(at, s.substring(at, Math.min(s.length(), at + random.nextInt(200))));
                 default -> s.setLength(Math.max(1, at));
             }

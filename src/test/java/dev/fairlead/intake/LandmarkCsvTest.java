@@ -16,7 +16,13 @@ class LandmarkCsvTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"tooth,x,y\n31,2.7,25.1\n41,-2.7,25\n", "Tooth;X;Y\r\n31;2,7;25,1\r\n41;-2,7;25\r\n", "\uFEFFtooth\tx\ty\n31\t2.7\t25.1 mm\n\n41\t-2.7\t25\n", "x,y,tooth\n2.7,\"25,1\",31\n-2.7,25,41"})
+    @ValueSource(
+            strings = {
+                "tooth,x,y\n31,2.7,25.1\n41,-2.7,25\n",
+                "Tooth;X;Y\r\n31;2,7;25,1\r\n41;-2,7;25\r\n",
+                "\uFEFFtooth\tx\ty\n31\t2.7\t25.1 mm\n\n41\t-2.7\t25\n",
+                "x,y,tooth\n2.7,\"25,1\",31\n-2.7,25,41"
+            })
     void pointsAreReadWhateverDividesThem(String text) {
         LandmarkCsv.Points p = read(text);
         assertThat(p.problems()).isEmpty();
@@ -33,12 +39,28 @@ class LandmarkCsvTest {
     void everyProblemIsToldWithItsLine() {
         LandmarkCsv.Points p = read("tooth,x,y,z\n31,2.7,25.1,0\n24a,1,1,0\nLL2,900,one,\n,1,2,3\n");
         assertThat(p.value()).isEmpty();
-        assertThat(p.problems()).extracting(Problem::pointer, Problem::line).containsExactlyInAnyOrder(tuple("/landmarks/1/tooth", 3), tuple("/landmarks/2/tooth", 4),
-                tuple("/landmarks/2/x", 4), tuple("/landmarks/2/y", 4), tuple("/landmarks/3/tooth", 5));
+        assertThat(p.problems())
+                .extracting(Problem::pointer, Problem::line)
+                .containsExactlyInAnyOrder(
+                        tuple("/landmarks/1/tooth", 3),
+                        tuple("/landmarks/2/tooth", 4),
+                        tuple("/landmarks/2/x", 4),
+                        tuple("/landmarks/2/y", 4),
+                        tuple("/landmarks/3/tooth", 5));
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "tooth,x\n31,1\n", "tooth,x,y\n", "tooth,x,x\n31,1,1\n", "tooth,x,y,patientName\n31,1,1,z\n", "31,1,1\n", "tooth,x,y\n31,2,7,25\n", "tooth,x,y\n31,\"1,2\n"})
+    @ValueSource(
+            strings = {
+                "",
+                "tooth,x\n31,1\n",
+                "tooth,x,y\n",
+                "tooth,x,x\n31,1,1\n",
+                "tooth,x,y,patientName\n31,1,1,z\n",
+                "31,1,1\n",
+                "tooth,x,y\n31,2,7,25\n",
+                "tooth,x,y\n31,\"1,2\n"
+            })
     void whatIsNoSuchTableIsRefused(String text) {
         LandmarkCsv.Points p = read(text);
         assertThat(p.value()).isEmpty();

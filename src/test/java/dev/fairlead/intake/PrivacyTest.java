@@ -9,14 +9,47 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** All names here are invented. */
 class PrivacyTest {
     private static Reading read(String part) {
-        return CaseReader.read(("fairlead: 1\nstage: records\n" + part).getBytes(StandardCharsets.UTF_8), "x", Format.YAML);
+        return CaseReader.read(
+                ("fairlead: 1\nstage: records\n" + part).getBytes(StandardCharsets.UTF_8), "x", Format.YAML);
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"name", "Name", "patient_name", "firstName", "date-of-birth", "DOB", "birthDate", "MRN", "recordNumber", "ssn", "address", "phone", "e-mail", "photo", "Vorname",
-        "Geburtsdatum", "prénom", "date de naissance", "apellidos", "fechaDeNacimiento", "cognome", "codice fiscale", "imię", "PESEL", "achternaam", "personnummer"})
+    @ValueSource(
+            strings = {
+                "name",
+                "Name",
+                "patient_name",
+                "firstName",
+                "date-of-birth",
+                "DOB",
+                "birthDate",
+                "MRN",
+                "recordNumber",
+                "ssn",
+                "address",
+                "phone",
+                "e-mail",
+                "photo",
+                "Vorname",
+                "Geburtsdatum",
+                "prénom",
+                "date de naissance",
+                "apellidos",
+                "fechaDeNacimiento",
+                "cognome",
+                "codice fiscale",
+                "imię",
+                "PESEL",
+                "achternaam",
+                "personnummer"
+            })
     void fieldsThatTellWhoItIsAreRefusedAtEveryLevel(String key) {
-        for (String part : new String[] {key + ": secret\n", "child: {" + key + ": secret}\n", "teeth: {" + key + ": {}}\n", "visits: [{" + key + ": secret}]\n"}) {
+        for (String part : new String[] {
+            key + ": secret\n",
+            "child: {" + key + ": secret}\n",
+            "teeth: {" + key + ": {}}\n",
+            "visits: [{" + key + ": secret}]\n"
+        }) {
             Reading r = read("id: a\n" + part);
             assertThat(r.errors()).as(part).hasSize(1);
             assertThat(r.errors().get(0).found()).as(part).contains("who the patient is");
@@ -25,8 +58,24 @@ class PrivacyTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"agreed with Jane Doe", "Doe, Jane asked for it", "JaneDoe", "Łucja Żak wants it", "Dr Smith agreed", "Mrs. Smith agreed", "write to a.b@c.example", "born in May",
-        "seen 2016-05-03", "seen 3.5.2016", "seen 03/05/16", "chart 12345678", "call 555-123-4567", "geboren im Mai", "file 20160503"})
+    @ValueSource(
+            strings = {
+                "agreed with Jane Doe",
+                "Doe, Jane asked for it",
+                "JaneDoe",
+                "Łucja Żak wants it",
+                "Dr Smith agreed",
+                "Mrs. Smith agreed",
+                "write to a.b@c.example",
+                "born in May",
+                "seen 2016-05-03",
+                "seen 3.5.2016",
+                "seen 03/05/16",
+                "chart 12345678",
+                "call 555-123-4567",
+                "geboren im Mai",
+                "file 20160503"
+            })
     void textsThatLookLikeSomebodyAreRefusedAndNotRepeated(String text) {
         Reading r = read("id: a\nwaivers: [{reason: \"" + text + "\"}]\n");
         assertThat(r.errors()).hasSize(1);
@@ -36,16 +85,37 @@ class PrivacyTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"The guardian knows the limits of stability.", "Both sides advance by 2 mm; Class II on the right.", "accepted until the next film in 6 months", "Thin gingiva, opinion sought",
-        "limit 95 degrees, found 96.5 degrees"})
+    @ValueSource(
+            strings = {
+                "The guardian knows the limits of stability.",
+                "Both sides advance by 2 mm; Class II on the right.",
+                "accepted until the next film in 6 months",
+                "Thin gingiva, opinion sought",
+                "limit 95 degrees, found 96.5 degrees"
+            })
     void ordinaryReasonsPass(String text) {
-        assertThat(read("id: a\nwaivers: [{reason: \"" + text + "\"}]\n").problems()).isEmpty();
+        assertThat(read("id: a\nwaivers: [{reason: \"" + text + "\"}]\n").problems())
+                .isEmpty();
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"Jane-Doe", "JaneDoe", "2016-05-03", "20160503", "12345678", "a b", "-a", "a@b.example", "jane doe", ""})
+    @ValueSource(
+            strings = {
+                "Jane-Doe",
+                "JaneDoe",
+                "2016-05-03",
+                "20160503",
+                "12345678",
+                "a b",
+                "-a",
+                "a@b.example",
+                "jane doe",
+                ""
+            })
     void anIdIsAPseudonym(String id) {
-        assertThat(read("id: \"" + id + "\"\n").errors()).extracting(Problem::pointer).containsExactly("/id");
+        assertThat(read("id: \"" + id + "\"\n").errors())
+                .extracting(Problem::pointer)
+                .containsExactly("/id");
     }
 
     @ParameterizedTest

@@ -28,11 +28,17 @@ class QuickReadingTest {
         Random random = new Random(1990);
         for (int i = 0; i < 50_000; i++) {
             int digits = 1 + random.nextInt(19);
-            BigDecimal value = new BigDecimal(new java.math.BigInteger(60, random).mod(java.math.BigInteger.TEN.pow(digits)), random.nextInt(18));
-            String text = (random.nextBoolean() ? "-" : "") + value.toPlainString() + (random.nextInt(9) == 0 ? "e-3" : "");
-            assertThat(Double.doubleToLongBits(read(text + " ") + 0.0)).as(text).isEqualTo(Double.doubleToLongBits(Double.parseDouble(text) + 0.0));
+            BigDecimal value = new BigDecimal(
+                    new java.math.BigInteger(60, random).mod(java.math.BigInteger.TEN.pow(digits)), random.nextInt(18));
+            String text =
+                    (random.nextBoolean() ? "-" : "") + value.toPlainString() + (random.nextInt(9) == 0 ? "e-3" : "");
+            assertThat(Double.doubleToLongBits(read(text + " ") + 0.0))
+                    .as(text)
+                    .isEqualTo(Double.doubleToLongBits(Double.parseDouble(text) + 0.0));
         }
-        for (String text : new String[] {"0", "5", "0.0", "5.4", "0.1", "123456789012345.6", "999999999999999", "0.000000000000001", "1e5", "-7"}) {
+        for (String text : new String[] {
+            "0", "5", "0.0", "5.4", "0.1", "123456789012345.6", "999999999999999", "0.000000000000001", "1e5", "-7"
+        }) {
             assertThat(read(text + " ")).as(text).isEqualTo(Double.parseDouble(text));
         }
     }
@@ -42,7 +48,17 @@ class QuickReadingTest {
         for (LocalDate day = LocalDate.of(1999, 12, 1); day.getYear() < 2101; day = day.plusDays(1)) {
             assertThat(Dates.read(day.toString())).isEqualTo(day);
         }
-        for (String none : new String[] {"2026-02-29", "2026-13-01", "2026-00-10", "2026-01-00", "2026-1-001", "+026-01-01", "2026-01-0a", "2026/01/01", "20260-1-01"}) {
+        for (String none : new String[] {
+            "2026-02-29",
+            "2026-13-01",
+            "2026-00-10",
+            "2026-01-00",
+            "2026-1-001",
+            "+026-01-01",
+            "2026-01-0a",
+            "2026/01/01",
+            "20260-1-01"
+        }) {
             assertThatThrownBy(() -> Dates.read(none)).as(none).isInstanceOf(DateTimeException.class);
         }
     }
@@ -50,8 +66,10 @@ class QuickReadingTest {
     /** Fields in another order than that of the format are looked up by name. */
     @Test
     void theOrderOfFieldsDoesNotMatter() {
-        String some = "\"plan\":{\"standOff\":1.5,\"advanceLeft\":2},\"child\":{\"sex\":\"male\",\"age\":[9.1,9.2]},\"stage\":\"indication\",\"id\":\"c1\",\"fairlead\":1";
-        String usual = "\"fairlead\":1,\"id\":\"c1\",\"stage\":\"indication\",\"child\":{\"age\":[9.1,9.2],\"sex\":\"male\"},\"plan\":{\"advanceLeft\":2,\"standOff\":1.5}";
+        String some =
+                "\"plan\":{\"standOff\":1.5,\"advanceLeft\":2},\"child\":{\"sex\":\"male\",\"age\":[9.1,9.2]},\"stage\":\"indication\",\"id\":\"c1\",\"fairlead\":1";
+        String usual =
+                "\"fairlead\":1,\"id\":\"c1\",\"stage\":\"indication\",\"child\":{\"age\":[9.1,9.2],\"sex\":\"male\"},\"plan\":{\"advanceLeft\":2,\"standOff\":1.5}";
         assertThat(read(some, true)).isEqualTo(read(usual, true));
         assertThat(read(some, false)).isEqualTo(read(usual, false)).isNotEqualTo(read(some, true));
         assertThat(read(some, false).child().age().sd()).isZero();
@@ -60,6 +78,10 @@ class QuickReadingTest {
 
     private static Case read(String fields, boolean errors) {
         byte[] json = ("{" + fields + ",\"teeth\":{\"31\":{\"width\":5.4}}}").getBytes(StandardCharsets.UTF_8);
-        return (errors ? CaseReader.read(json, "c.json", Format.JSON) : CaseReader.readExact(json, "c.json", Format.JSON)).value().orElseThrow();
+        return (errors
+                        ? CaseReader.read(json, "c.json", Format.JSON)
+                        : CaseReader.readExact(json, "c.json", Format.JSON))
+                .value()
+                .orElseThrow();
     }
 }

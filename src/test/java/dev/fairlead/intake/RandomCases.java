@@ -19,9 +19,13 @@ import java.util.Map;
 import java.util.Random;
 import java.util.stream.IntStream;
 
-/** Cases made at random from what the records say of themselves: any mix of known, unknown and inapplicable facts within their ranges. */
+/**
+ * Cases made at random from what the records say of themselves: any mix of known, unknown and inapplicable facts within
+ * their ranges.
+ */
 final class RandomCases {
-    private static final List<Tooth> TEETH = IntStream.range(11, 86).filter(Tooth::exists).mapToObj(Tooth::of).toList();
+    private static final List<Tooth> TEETH =
+            IntStream.range(11, 86).filter(Tooth::exists).mapToObj(Tooth::of).toList();
     private final Random random;
     private final double told;
     private LocalDate clock = LocalDate.of(2026, 1, 5);
@@ -64,7 +68,11 @@ final class RandomCases {
             case ANSWER -> Answer.of(random.nextBoolean());
             case CHOICE -> Fact.of(f.choices().get(random.nextInt(f.choices().size())));
             case REQUIRED_CHOICE -> f.choices().get(random.nextInt(f.choices().size()));
-            case DATE -> Fact.of(pointer.equals("/date") ? LocalDate.of(2031, 1, 1) : (clock = clock.plusDays(1 + random.nextInt(20))));
+            case DATE ->
+                Fact.of(
+                        pointer.equals("/date")
+                                ? LocalDate.of(2031, 1, 1)
+                                : (clock = clock.plusDays(1 + random.nextInt(20))));
             case TEXT -> Fact.of(text(f));
             case TOOTH -> Fact.of(TEETH.get(random.nextInt(TEETH.size())));
             case FORMAT -> 1;
@@ -87,7 +95,8 @@ final class RandomCases {
 
     private Measured quantity(Field about, String pointer) {
         if (about.unit() == Unit.COUNT) {
-            return Measured.exact(Math.rint(about.low()) + random.nextInt((int) (about.high() - about.low()) + 1), Unit.COUNT);
+            return Measured.exact(
+                    Math.rint(about.low()) + random.nextInt((int) (about.high() - about.low()) + 1), Unit.COUNT);
         }
         double sd = about.error().defaultSd();
         int n = random.nextInt(3) == 0 ? 1 + random.nextInt(4) : 0;
@@ -98,13 +107,18 @@ final class RandomCases {
         }
         double v = n == 0 ? first : QuantityParts.mean(repeats);
         double stated = random.nextInt(4) == 0 ? random.nextInt(3) * 0.05 : sd / Math.sqrt(Math.max(1, n));
-        return stated == 0 && n == 0 ? Measured.exact(v, about.unit()) : Measured.of(v, about.unit(), pointer, stated, repeats);
+        return stated == 0 && n == 0
+                ? Measured.exact(v, about.unit())
+                : Measured.of(v, about.unit(), pointer, stated, repeats);
     }
 
     /** Two to fifteen digits, away from what looks like a share or a value in newtons. */
     private double within(Field about, double v) {
         double clipped = Math.min(about.high(), Math.max(about.low(), v));
-        double rounded = new BigDecimal(clipped).setScale(random.nextInt(4), RoundingMode.HALF_EVEN).doubleValue() + 0.0;
+        double rounded = new BigDecimal(clipped)
+                        .setScale(random.nextInt(4), RoundingMode.HALF_EVEN)
+                        .doubleValue()
+                + 0.0;
         double kept = rounded < about.low() || rounded > about.high() ? clipped : rounded;
         return (about.unit() == Unit.PERCENT || about.unit() == Unit.GF) && kept > 0 && kept < 10 ? 10 : kept;
     }
@@ -120,7 +134,9 @@ final class RandomCases {
 
     private Map<Tooth, Object> teeth(FieldShape f, String pointer) {
         Map<Tooth, Object> all = new HashMap<>();
-        List<Tooth> from = f.key().equals("brackets") ? Tooth.LOWER_INCISORS : TEETH.stream().filter(t -> t.lower() || t.position() <= 3).toList();
+        List<Tooth> from = f.key().equals("brackets")
+                ? Tooth.LOWER_INCISORS
+                : TEETH.stream().filter(t -> t.lower() || t.position() <= 3).toList();
         int n = random.nextInt(from.size());
         for (int i = 0; i < n; i++) {
             Tooth t = from.get(random.nextInt(from.size()));

@@ -27,8 +27,11 @@ class RoundTripTest {
             Reading fromYaml = read(yaml, Format.YAML);
             assertThat(fromYaml.errors()).as(yaml).isEmpty();
             assertThat(fromYaml.value()).contains(c);
-            assertThat(CaseTree.parse(yaml, Format.YAML).text(Format.JSON)).isEqualTo(CaseTree.of(c).text(Format.JSON));
-            assertThat(fromYaml.doubts()).extracting(Problem::pointer).isEqualTo(back.doubts().stream().map(Problem::pointer).toList());
+            assertThat(CaseTree.parse(yaml, Format.YAML).text(Format.JSON))
+                    .isEqualTo(CaseTree.of(c).text(Format.JSON));
+            assertThat(fromYaml.doubts())
+                    .extracting(Problem::pointer)
+                    .isEqualTo(back.doubts().stream().map(Problem::pointer).toList());
         }
     }
 }

@@ -63,7 +63,9 @@ public final class CaseBuilder {
     }
 
     private Record record(RecordShape shape, String at) {
-        return shape.make(shape.fields().stream().map(f -> value(f, at + "/" + RecordShape.escape(f.key()))).toArray());
+        return shape.make(shape.fields().stream()
+                .map(f -> value(f, at + "/" + RecordShape.escape(f.key())))
+                .toArray());
     }
 
     private Object value(FieldShape f, String at) {
@@ -72,10 +74,14 @@ public final class CaseBuilder {
             case RECORD:
                 return record(f.nested(), at);
             case LIST:
-                return IntStream.range(0, 100).filter(i -> any(at + "/" + i + "/")).mapToObj(i -> record(f.nested(), at + "/" + i)).toList();
+                return IntStream.range(0, 100)
+                        .filter(i -> any(at + "/" + i + "/"))
+                        .mapToObj(i -> record(f.nested(), at + "/" + i))
+                        .toList();
             case TOOTH_MAP:
                 Map<Tooth, Record> teeth = new LinkedHashMap<>();
-                IntStream.range(11, 86).filter(n -> Tooth.exists(n) && any(at + "/" + n + "/"))
+                IntStream.range(11, 86)
+                        .filter(n -> Tooth.exists(n) && any(at + "/" + n + "/"))
                         .forEach(n -> teeth.put(Tooth.of(n), record(f.nested(), at + "/" + n)));
                 return teeth;
             case FORMAT:
@@ -99,11 +105,18 @@ public final class CaseBuilder {
         return switch (f.kind()) {
             case QUANTITY -> never ? Measured.notApplicable() : quantity(f, at, v);
             case ANSWER -> never ? Answer.NOT_APPLICABLE : Answer.of((Boolean) v);
-            case DATE -> never ? Fact.notApplicable() : Fact.of(v instanceof LocalDate d ? d : LocalDate.parse((String) v));
+            case DATE ->
+                never ? Fact.notApplicable() : Fact.of(v instanceof LocalDate d ? d : LocalDate.parse((String) v));
             case TOOTH -> Fact.of(Tooth.of((Integer) v));
             case TEXT -> never ? Fact.notApplicable() : Fact.of(v);
-            case CHOICE -> never ? Fact.notApplicable() : Fact.of(f.choices().stream().map(Choice.class::cast)
-                    .filter(c -> c.word().equals(v)).findFirst().orElseThrow(() -> new IllegalArgumentException(v + " at " + at)));
+            case CHOICE ->
+                never
+                        ? Fact.notApplicable()
+                        : Fact.of(f.choices().stream()
+                                .map(Choice.class::cast)
+                                .filter(c -> c.word().equals(v))
+                                .findFirst()
+                                .orElseThrow(() -> new IllegalArgumentException(v + " at " + at)));
             default -> throw new IllegalStateException(at);
         };
     }

@@ -17,16 +17,31 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** What a case says in one place holds against what it says in another, so that neither can make a pass alone. */
 class ContradictionsTest {
     private static <T extends CaseFact> T first(CaseBuilder b, Class<T> kind) {
-        return Measures.of(b.build(), Optional.empty(), Workbook.none()).facts().stream().filter(kind::isInstance).map(kind::cast).findFirst().orElseThrow();
+        return Measures.of(b.build(), Optional.empty(), Workbook.none()).facts().stream()
+                .filter(kind::isInstance)
+                .map(kind::cast)
+                .findFirst()
+                .orElseThrow();
     }
 
-    /** Opening one fold alone turns a stiff front about the other tube, away from the opened side: rigid-body geometry. */
+    /**
+     * Opening one fold alone turns a stiff front about the other tube, away from the opened side: rigid-body geometry.
+     */
     @ParameterizedTest
-    @CsvSource({"3, left, yes", "3, right, no", "-3, right, yes", "-3, left, no", "3, both, does not apply", "0, left, does not apply"})
+    @CsvSource({
+        "3, left, yes",
+        "3, right, no",
+        "-3, right, yes",
+        "-3, left, no",
+        "3, both, does not apply",
+        "0, left, does not apply"
+    })
     void theSideToWhichTheMidlineIsShiftedHasToAdvanceMore(double midline, String more, String carriesBack) {
         Bite bite = first(SampleCase.full().set("/bite/lowerMidline", midline).set("/plan/moreOn", more), Bite.class);
         assertThat(bite.carriesBack()).hasToString(carriesBack);
-        assertThat(first(SampleCase.full().set("/plan/moreOn", more).without("/bite/lowerMidline"), Bite.class).carriesBack().missing())
+        assertThat(first(SampleCase.full().set("/plan/moreOn", more).without("/bite/lowerMidline"), Bite.class)
+                        .carriesBack()
+                        .missing())
                 .containsExactly("/bite/lowerMidline");
     }
 
@@ -35,29 +50,53 @@ class ContradictionsTest {
         CaseBuilder b = SampleCase.full();
         Progress even = first(b.set("/plan/moreOn", "both"), Progress.class);
         assertThat(even.otherSideLeads().applies()).isFalse();
-        double leftLeads = first(b.set("/plan/moreOn", "right"), Progress.class).otherSideLeads().value();
-        assertThat(first(b.set("/plan/moreOn", "left"), Progress.class).otherSideLeads().value()).isCloseTo(-leftLeads, within(1e-12));
+        double leftLeads = first(b.set("/plan/moreOn", "right"), Progress.class)
+                .otherSideLeads()
+                .value();
+        assertThat(first(b.set("/plan/moreOn", "left"), Progress.class)
+                        .otherSideLeads()
+                        .value())
+                .isCloseTo(-leftLeads, within(1e-12));
         assertThat(Math.abs(leftLeads)).isCloseTo(even.sidesApart().value(), within(1e-12));
     }
 
     @Test
     void aHookThatIsThereIsAskedAbout() {
         CaseBuilder b = SampleCase.full().set("/insertion/left/underHook", CaseBuilder.NOT_APPLICABLE);
-        assertThat(first(b.set("/hardware/left/hook", true), InsertedEnd.class).underHook().missing()).containsExactly("/insertion/left/underHook");
-        assertThat(first(b.set("/hardware/left/hook", false), InsertedEnd.class).underHook().applies()).isFalse();
+        assertThat(first(b.set("/hardware/left/hook", true), InsertedEnd.class)
+                        .underHook()
+                        .missing())
+                .containsExactly("/insertion/left/underHook");
+        assertThat(first(b.set("/hardware/left/hook", false), InsertedEnd.class)
+                        .underHook()
+                        .applies())
+                .isFalse();
     }
 
     @Test
     void aSecondMolarThatIsThereHasAnAngle() {
         CaseBuilder b = SampleCase.full().set("/films/secondMolarAngleLeft", CaseBuilder.NOT_APPLICABLE);
-        assertThat(first(b.set("/teeth/37/state", "unerupted"), FirstMolar.class).secondMolarAngle().missing()).containsExactly("/films/secondMolarAngleLeft");
-        assertThat(first(b.set("/teeth/37/state", "missing"), FirstMolar.class).secondMolarAngle().applies()).isFalse();
+        assertThat(first(b.set("/teeth/37/state", "unerupted"), FirstMolar.class)
+                        .secondMolarAngle()
+                        .missing())
+                .containsExactly("/films/secondMolarAngleLeft");
+        assertThat(first(b.set("/teeth/37/state", "missing"), FirstMolar.class)
+                        .secondMolarAngle()
+                        .applies())
+                .isFalse();
     }
 
-    /** Bending stiffness of round wire goes with d^4 (beam theory): 0.020 in against 0.016 in is (20 / 16)^4 = 2.4414. */
+    /**
+     * Bending stiffness of round wire goes with d^4 (beam theory): 0.020 in against 0.016 in is (20 / 16)^4 = 2.4414.
+     */
     @Test
     void aWireIsHeldAgainstThePlannedOne() {
-        Wire wire = first(SampleCase.full().set("/wire/plannedSize", 0.4064).set("/wire/size", 0.508).set("/wire/modulus", 180), Wire.class);
+        Wire wire = first(
+                SampleCase.full()
+                        .set("/wire/plannedSize", 0.4064)
+                        .set("/wire/size", 0.508)
+                        .set("/wire/modulus", 180),
+                Wire.class);
         assertThat(wire.stiffnessRatio().value()).isCloseTo(2.4414, within(1e-4));
     }
 }

@@ -20,7 +20,9 @@ import org.junit.jupiter.api.Test;
 
 /** What must hold for the facts of any case. */
 class FactPropertiesTest {
-    /** A choice of method with a stated default, not a fact of the child: without it the usual row of the table is read. */
+    /**
+     * A choice of method with a stated default, not a fact of the child: without it the usual row of the table is read.
+     */
     private static final String PERCENTILE = "/plan/percentile";
 
     private static List<CaseFact> facts(CaseBuilder b) {
@@ -30,7 +32,11 @@ class FactPropertiesTest {
     private static Map<String, Knowable> byName(CaseBuilder b) {
         Map<String, Knowable> all = new HashMap<>();
         for (CaseFact f : facts(b)) {
-            Knowns.of(f).forEach((name, k) -> all.put(f.getClass().getSimpleName() + " " + f.place().pointer() + " " + f.place().words() + " " + name, k));
+            Knowns.of(f)
+                    .forEach((name, k) -> all.put(
+                            f.getClass().getSimpleName() + " " + f.place().pointer() + " "
+                                    + f.place().words() + " " + name,
+                            k));
         }
         return all;
     }
@@ -59,9 +65,23 @@ class FactPropertiesTest {
 
     /** Some facts that do not apply, some other values. */
     private static void vary(CaseBuilder b, Random random) {
-        String[] mayNotApply = {"/child/population", "/bench/misfitRms", "/bench/misfitWorst", "/wire/modulus", "/wire/proofStrength",
-            "/visits/0/gauge", "/visits/1/gauge", "/visits/2/gauge", "/films/secondMolarAngleLeft", "/holding/impression", "/holding/cemented",
-            "/holding/debonded", "/headFilm/tippingRadius", "/visits/1/resorption", "/insertion/left/underHook"};
+        String[] mayNotApply = {
+            "/child/population",
+            "/bench/misfitRms",
+            "/bench/misfitWorst",
+            "/wire/modulus",
+            "/wire/proofStrength",
+            "/visits/0/gauge",
+            "/visits/1/gauge",
+            "/visits/2/gauge",
+            "/films/secondMolarAngleLeft",
+            "/holding/impression",
+            "/holding/cemented",
+            "/holding/debonded",
+            "/headFilm/tippingRadius",
+            "/visits/1/resorption",
+            "/insertion/left/underHook"
+        };
         for (String p : mayNotApply) {
             if (random.nextInt(3) == 0) {
                 b.set(p, CaseBuilder.NOT_APPLICABLE);
@@ -98,13 +118,14 @@ class FactPropertiesTest {
                 }
             }
             Map<String, Object> there = b.values();
-            byName(b).forEach((name, k) -> assertThat(k.missing()).as(name).allMatch(p -> {
-                Object value = there.get(p);
-                boolean readOnce = name.contains(" duplicate") && !(value instanceof double[]);
-                // without a beam model a gauge is asked for, and says nothing of stress
-                boolean noModel = p.endsWith("/gauge");
-                return value == null || value == CaseBuilder.NOT_APPLICABLE || readOnce || noModel;
-            }));
+            byName(b)
+                    .forEach((name, k) -> assertThat(k.missing()).as(name).allMatch(p -> {
+                        Object value = there.get(p);
+                        boolean readOnce = name.contains(" duplicate") && !(value instanceof double[]);
+                        // without a beam model a gauge is asked for, and says nothing of stress
+                        boolean noModel = p.endsWith("/gauge");
+                        return value == null || value == CaseBuilder.NOT_APPLICABLE || readOnce || noModel;
+                    }));
         }
     }
 
@@ -117,8 +138,20 @@ class FactPropertiesTest {
         for (double li = 17; li < 30; li += 0.05) {
             b.incisors(li / 4, li / 4, li / 4, li / 4);
             List<CaseFact> facts = facts(b);
-            double required = facts.stream().filter(BuccalSegment.class::isInstance).map(BuccalSegment.class::cast).findFirst().orElseThrow().required().value();
-            double total = facts.stream().filter(Space.class::isInstance).map(Space.class::cast).findFirst().orElseThrow().totalShortage().value();
+            double required = facts.stream()
+                    .filter(BuccalSegment.class::isInstance)
+                    .map(BuccalSegment.class::cast)
+                    .findFirst()
+                    .orElseThrow()
+                    .required()
+                    .value();
+            double total = facts.stream()
+                    .filter(Space.class::isInstance)
+                    .map(Space.class::cast)
+                    .findFirst()
+                    .orElseThrow()
+                    .totalShortage()
+                    .value();
             assertThat(required).isGreaterThanOrEqualTo(last);
             assertThat(total).isGreaterThanOrEqualTo(lastTotal);
             last = required;
@@ -141,7 +174,9 @@ class FactPropertiesTest {
             byName(b).forEach((name, k) -> {
                 Knowable there = mirrored.get(Mirror.name(name));
                 assertThat(there).as(name).isNotNull();
-                assertThat(same(k, there)).as("%s: %s against %s", name, k, there).isTrue();
+                assertThat(same(k, there))
+                        .as("%s: %s against %s", name, k, there)
+                        .isTrue();
             });
         }
     }
@@ -151,7 +186,11 @@ class FactPropertiesTest {
             return false;
         }
         if (!a.known()) {
-            return a.missing().stream().map(Mirror::pointer).sorted().toList().equals(b.missing().stream().sorted().toList());
+            return a.missing().stream()
+                    .map(Mirror::pointer)
+                    .sorted()
+                    .toList()
+                    .equals(b.missing().stream().sorted().toList());
         }
         return a instanceof Measured m
                 ? Math.abs(m.value() - ((Measured) b).value()) < 1e-9 && Math.abs(m.sd() - ((Measured) b).sd()) < 1e-9

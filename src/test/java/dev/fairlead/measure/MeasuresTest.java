@@ -28,8 +28,13 @@ class MeasuresTest {
         assertThat(blank.facts()).isNotEmpty();
         for (CaseFact f : blank.facts()) {
             Knowns.of(f).forEach((name, k) -> {
-                assertThat(k.known()).as(f.getClass().getSimpleName() + "." + name).isFalse();
-                assertThat(k.missing()).as(f.getClass().getSimpleName() + "." + name).isNotEmpty().allMatch(p -> p.startsWith("/"));
+                assertThat(k.known())
+                        .as(f.getClass().getSimpleName() + "." + name)
+                        .isFalse();
+                assertThat(k.missing())
+                        .as(f.getClass().getSimpleName() + "." + name)
+                        .isNotEmpty()
+                        .allMatch(p -> p.startsWith("/"));
             });
         }
     }
@@ -37,12 +42,14 @@ class MeasuresTest {
     @Test
     void placesAreUniqueWithinAKind() {
         for (CaseBuilder b : List.of(new CaseBuilder(), SampleCase.full())) {
-            assertThat(work(b).facts().stream().map(f -> f.getClass().getSimpleName() + f.place())).doesNotHaveDuplicates();
+            assertThat(work(b).facts().stream().map(f -> f.getClass().getSimpleName() + f.place()))
+                    .doesNotHaveDuplicates();
         }
     }
 
     @Test
     void sameCaseSameFacts() {
-        assertThat(work(SampleCase.full()).facts()).isEqualTo(work(SampleCase.full()).facts());
+        assertThat(work(SampleCase.full()).facts())
+                .isEqualTo(work(SampleCase.full()).facts());
     }
 }

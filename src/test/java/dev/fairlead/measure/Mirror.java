@@ -24,7 +24,9 @@ public final class Mirror {
         if (pointer.equals("/bite/lowerMidline")) {
             return -((Number) value).doubleValue();
         }
-        return value instanceof String s && (pointer.endsWith("/moreOn") || pointer.endsWith("/activated")) ? sides(s) : value;
+        return value instanceof String s && (pointer.endsWith("/moreOn") || pointer.endsWith("/activated"))
+                ? sides(s)
+                : value;
     }
 
     static String pointer(String pointer) {
@@ -46,7 +48,11 @@ public final class Mirror {
     }
 
     private static String sides(String text) {
-        return text.replace("left", "#").replace("right", "left").replace("#", "right")
-                .replace("Left", "#").replace("Right", "Left").replace("#", "Right");
+        return text.replace("left", "#")
+                .replace("right", "left")
+                .replace("#", "right")
+                .replace("Left", "#")
+                .replace("Right", "Left")
+                .replace("#", "Right");
     }
 }

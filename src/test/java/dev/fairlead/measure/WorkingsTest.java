@@ -22,7 +22,8 @@ class WorkingsTest {
 
     @Test
     void eachHasFormulaTitleAndSourcesThatExist() throws IOException {
-        JsonNode sources = new ObjectMapper().readTree(Path.of("rules/sources.json").toFile());
+        JsonNode sources =
+                new ObjectMapper().readTree(Path.of("rules/sources.json").toFile());
         List<Working> all = workings(SampleCase.full());
         assertThat(all).extracting(Working::id).doesNotHaveDuplicates();
         for (Working w : all) {
@@ -37,11 +38,13 @@ class WorkingsTest {
     void numbersAreShownAsTheyWereUsed() {
         List<Working> all = workings(SampleCase.full().incisors(5.9, 5.4, 5.5, 6.0));
         assertThat(by("space.incisor-sum", all).substituted()).isEqualTo("5.9 + 5.4 + 5.5 + 6");
-        assertThat(by("space.prediction.tanaka-johnston.left", all).substituted()).isEqualTo("22.8 / 2 + 10.5");
+        assertThat(by("space.prediction.tanaka-johnston.left", all).substituted())
+                .isEqualTo("22.8 / 2 + 10.5");
         assertThat(by("space.prediction.regression.left", all).substituted()).isEqualTo("11.71 + 0.44 x 22.8");
         assertThat(by("space.required.left", all).formula()).isEqualTo("by radiograph");
         assertThat(by("space.irregularity", all).note()).contains("moderate");
-        assertThat(by("position.inclination-after", all).substituted()).isEqualTo("90 + asin(sin(88.5 - 90) + 1.75 / 22)");
+        assertThat(by("position.inclination-after", all).substituted())
+                .isEqualTo("90 + asin(sin(88.5 - 90) + 1.75 / 22)");
         List<Working> noCentre = workings(SampleCase.full().without("/headFilm/tippingRadius"));
         assertThat(by("position.inclination-after", noCentre).substituted()).isEqualTo("88.5 + 2.5 x 1.75");
     }

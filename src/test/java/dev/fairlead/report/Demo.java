@@ -27,7 +27,9 @@ public final class Demo {
     /** All that can be read. */
     public static List<Path> files() throws IOException {
         try (Stream<Path> all = Files.list(Path.of("cases"))) {
-            return all.filter(p -> !p.getFileName().toString().startsWith("gull-")).sorted().toList();
+            return all.filter(p -> !p.getFileName().toString().startsWith("gull-"))
+                    .sorted()
+                    .toList();
         }
     }
 
@@ -44,11 +46,17 @@ public final class Demo {
 
     /** The demo case whose file begins so. */
     public static Checked checked(String id) throws IOException {
-        return checked(files().stream().filter(p -> p.getFileName().toString().startsWith(id + "-")).findFirst().orElseThrow());
+        return checked(files().stream()
+                .filter(p -> p.getFileName().toString().startsWith(id + "-"))
+                .findFirst()
+                .orElseThrow());
     }
 
     public static String text(String id) throws IOException {
-        return Files.readString(files().stream().filter(p -> p.getFileName().toString().startsWith(id + "-")).findFirst().orElseThrow());
+        return Files.readString(files().stream()
+                .filter(p -> p.getFileName().toString().startsWith(id + "-"))
+                .findFirst()
+                .orElseThrow());
     }
 
     /** A case as it stands in a file of that name. */
@@ -58,7 +66,12 @@ public final class Demo {
 
     public static Checked checked(Checker checker, String content, String name) {
         Reading reading = CaseReader.read(content.getBytes(StandardCharsets.UTF_8), name, Format.BY_NAME);
-        return checker.check(reading.value().orElseThrow(() -> new IllegalArgumentException(reading.problems().toString())), "0".repeat(64),
-                reading.problems(), CheckOptions.USUAL);
+        return checker.check(
+                reading.value()
+                        .orElseThrow(() ->
+                                new IllegalArgumentException(reading.problems().toString())),
+                "0".repeat(64),
+                reading.problems(),
+                CheckOptions.USUAL);
     }
 }

@@ -42,11 +42,13 @@ class DrlLintTest {
         return DrlLint.problems(catalogue.criterion("overjet-after"), drl, catalogue);
     }
 
-    private static final String PASS = "verdicts.pass(\"overjet-after\", $f).seen(\"overjet-after.min\", $f.overjetAfter());";
+    private static final String PASS =
+            "verdicts.pass(\"overjet-after\", $f).seen(\"overjet-after.min\", $f.overjetAfter());";
 
     @Test
     void aPlainRuleIsFine() {
-        assertThat(problems("$f : Bite( " + OK + ", sidedPlan.no() || sidedPlan.doesNotApply() )", PASS)).isEmpty();
+        assertThat(problems("$f : Bite( " + OK + ", sidedPlan.no() || sidedPlan.doesNotApply() )", PASS))
+                .isEmpty();
     }
 
     @ParameterizedTest
@@ -80,7 +82,8 @@ class DrlLintTest {
             verdicts.pass("overjet-after", $f);                                          | the text speaks of a value
             """)
     void aConsequenceIsOneVerdict(String then, String problem) {
-        assertThat(problems("$f : Bite( " + OK + " )", then)).anySatisfy(p -> assertThat(p).contains("criterion.drl:9: ", problem));
+        assertThat(problems("$f : Bite( " + OK + " )", then))
+                .anySatisfy(p -> assertThat(p).contains("criterion.drl:9: ", problem));
     }
 
     @ParameterizedTest
@@ -94,14 +97,21 @@ class DrlLintTest {
             .Limits limits                  | .Limits other                                             | the globals are limits and verdicts
             """)
     void nothingElseStandsInTheFile(String old, String by, String problem) {
-        Assertions.assertThatThrownBy(() -> TestFolder.whole(folder).replace(TestFolder.OVERJET + "/criterion.drl", old, by).load())
-                .isInstanceOf(RulebaseException.class).hasMessageContaining(problem).hasMessageContaining("overjet-after/criterion.drl:");
+        Assertions.assertThatThrownBy(() -> TestFolder.whole(folder)
+                        .replace(TestFolder.OVERJET + "/criterion.drl", old, by)
+                        .load())
+                .isInstanceOf(RulebaseException.class)
+                .hasMessageContaining(problem)
+                .hasMessageContaining("overjet-after/criterion.drl:");
     }
 
     @Test
     void whatTheEngineRefusesIsNamedByFileAndLine() {
-        String drl = "package p.q;\nimport dev.fairlead.facts.Bite;\nrule \"x\"\nwhen\n    $f : Bite( overjetLater.known() )\nthen\nend\n";
+        String drl =
+                "package p.q;\nimport dev.fairlead.facts.Bite;\nrule \"x\"\nwhen\n    $f : Bite( overjetLater.known() )\nthen\nend\n";
         Assertions.assertThatThrownBy(() -> DrlCompiler.compile(Map.of("indication/x/criterion.drl", drl)))
-                .isInstanceOf(RulebaseException.class).hasMessageContaining("indication/x/criterion.drl:").hasMessageContaining("overjetLater");
+                .isInstanceOf(RulebaseException.class)
+                .hasMessageContaining("indication/x/criterion.drl:")
+                .hasMessageContaining("overjetLater");
     }
 }

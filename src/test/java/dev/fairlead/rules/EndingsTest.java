@@ -41,8 +41,12 @@ class EndingsTest {
                     }
                     n++;
                     assertThat(quick.endings().get(k)).as(c.id()).isEqualTo(Ending.of(judged.of(c.id())));
-                    assertThat(quick.missing().get(k)).as(c.id())
-                            .isEqualTo(quick.endings().get(k) == Ending.NOT_ASSESSED ? judged.of(c.id()).missing() : List.of());
+                    assertThat(quick.missing().get(k))
+                            .as(c.id())
+                            .isEqualTo(
+                                    quick.endings().get(k) == Ending.NOT_ASSESSED
+                                            ? judged.of(c.id()).missing()
+                                            : List.of());
                 }
                 assertThat(n).isEqualTo(judged.results().size());
             }

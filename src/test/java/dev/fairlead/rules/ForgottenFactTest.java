@@ -23,8 +23,8 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 /**
- * On 200,000 pairs of a generated case and one fact forgotten in it: what warned or was not assessed never comes out as a pass or as not
- * applying: no figure stands in for a missing one where that could hide a warning.
+ * On 200,000 pairs of a generated case and one fact forgotten in it: what warned or was not assessed never comes out as
+ * a pass or as not applying: no figure stands in for a missing one where that could hide a warning.
  */
 class ForgottenFactTest {
     private static final int CASES = 2000;
@@ -54,7 +54,11 @@ class ForgottenFactTest {
             pairs.incrementAndGet();
             for (int c = 0; c < before.length; c++) {
                 if (before[c] != after[c] && !allowed(before[c], after[c])) {
-                    faults.merge(judge.criteria().get(c) + " " + pointer + " " + before[c] + " -> " + after[c] + ", such as case " + index, 1, Integer::sum);
+                    faults.merge(
+                            judge.criteria().get(c) + " " + pointer + " " + before[c] + " -> " + after[c]
+                                    + ", such as case " + index,
+                            1,
+                            Integer::sum);
                 }
             }
         }

@@ -19,7 +19,10 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Judging one case: silence is completed, contradictions and failures are our own errors, threads and order do not matter. */
+/**
+ * Judging one case: silence is completed, contradictions and failures are our own errors, threads and order do not
+ * matter.
+ */
 class JudgeTest {
     @TempDir
     Path folder;
@@ -43,7 +46,9 @@ class JudgeTest {
 
     @Test
     void rulesThatContradictEachOtherAreAnError() {
-        Rulebase rulebase = TestFolder.whole(folder).replace(TestFolder.OVERJET + "/criterion.drl", "overjetAfter.below(", "overjetAfter.atLeast(").load();
+        Rulebase rulebase = TestFolder.whole(folder)
+                .replace(TestFolder.OVERJET + "/criterion.drl", "overjetAfter.below(", "overjetAfter.atLeast(")
+                .load();
         Judgement judgement = rulebase.judge().judge(base.all());
         assertThat(judgement.errors()).extracting(OwnError::message).contains("the rules contradict each other");
         assertThat(judgement.of("overjet-after").failed()).isTrue();
@@ -51,41 +56,55 @@ class JudgeTest {
 
     @Test
     void aPassOnAnUnknownNeedIsAnError() {
-        Rulebase rulebase = TestFolder.whole(folder).replace(TestFolder.HYGIENE + "/criterion.drl", ", untreatedCaries.no(), activeGingivitis.no()", "").load();
-        Judgement judgement = rulebase.judge().judge(base.with(Map.of("Mouth.untreatedCaries", "unknown")).all());
-        assertThat(judgement.errors()).singleElement()
+        Rulebase rulebase = TestFolder.whole(folder)
+                .replace(TestFolder.HYGIENE + "/criterion.drl", ", untreatedCaries.no(), activeGingivitis.no()", "")
+                .load();
+        Judgement judgement = rulebase.judge()
+                .judge(base.with(Map.of("Mouth.untreatedCaries", "unknown")).all());
+        assertThat(judgement.errors())
+                .singleElement()
                 .satisfies(e -> assertThat(e.message()).contains("passes it although untreatedCaries is not known"));
     }
 
     @Test
     void aValueInAnotherUnitThanItsLimitIsAnError() {
         Rulebase rulebase = TestFolder.whole(folder).load();
-        Judgement judgement = rulebase.judge().judge(base.with(Map.of("Bite.overjetAfter", "2 in")).all());
-        assertThat(judgement.errors()).singleElement().satisfies(e -> assertThat(e.message()).contains("INCH", "MM"));
+        Judgement judgement = rulebase.judge()
+                .judge(base.with(Map.of("Bite.overjetAfter", "2 in")).all());
+        assertThat(judgement.errors())
+                .singleElement()
+                .satisfies(e -> assertThat(e.message()).contains("INCH", "MM"));
     }
 
     @Test
     void whatIsMissingIsNamed() {
         Rulebase rulebase = TestFolder.whole(folder).load();
-        Judgement judgement = rulebase.judge().judge(base.with(Map.of("Mouth.plaqueScore", "unknown", "Mouth.activeGingivitis", "unknown")).all());
-        assertThat(judgement.of("hygiene-and-caries").missing()).containsExactly("/mouth/plaqueScore", "/mouth/activeGingivitis");
-        assertThat(rulebase.judge().judge(List.of()).of("hygiene-and-caries").missing()).containsExactly("/mouth");
+        Judgement judgement = rulebase.judge()
+                .judge(base.with(Map.of("Mouth.plaqueScore", "unknown", "Mouth.activeGingivitis", "unknown"))
+                        .all());
+        assertThat(judgement.of("hygiene-and-caries").missing())
+                .containsExactly("/mouth/plaqueScore", "/mouth/activeGingivitis");
+        assertThat(rulebase.judge().judge(List.of()).of("hygiene-and-caries").missing())
+                .containsExactly("/mouth");
     }
 
     @Test
     void whatIsMissingComesBeforeWhatDoesNotApply() {
         Rulebase rulebase = TestFolder.whole(folder).load();
         Facts both = base.with(Map.of("Mouth.plaqueScore", "does-not-apply", "Mouth.activeGingivitis", "unknown"));
-        assertThat(rulebase.judge().judge(both.all()).of("hygiene-and-caries").status()).isEqualTo(Status.NOT_ASSESSED);
+        assertThat(rulebase.judge().judge(both.all()).of("hygiene-and-caries").status())
+                .isEqualTo(Status.NOT_ASSESSED);
         Facts one = base.with(Map.of("Mouth.plaqueScore", "does-not-apply"));
-        assertThat(rulebase.judge().judge(one.all()).of("hygiene-and-caries").status()).isEqualTo(Status.DOES_NOT_APPLY);
+        assertThat(rulebase.judge().judge(one.all()).of("hygiene-and-caries").status())
+                .isEqualTo(Status.DOES_NOT_APPLY);
     }
 
     @Test
     void stagesThatTheCaseHasNotReachedAreLeftOut() {
         Rulebase rulebase = TestFolder.whole(folder).load();
         assertThat(rulebase.judge().judge(base.all(), Stage.RECORDS).results()).isEmpty();
-        assertThat(rulebase.judge().judge(base.all(), Stage.INDICATION).results()).hasSize(2);
+        assertThat(rulebase.judge().judge(base.all(), Stage.INDICATION).results())
+                .hasSize(2);
     }
 
     @Test
@@ -93,16 +112,27 @@ class JudgeTest {
         Judge judge = TestFolder.whole(folder).load().judge();
         List<CaseFact> good = base.all();
         List<CaseFact> poor = base.with(Map.of("Mouth.untreatedCaries", "yes")).all();
-        List<Status> found = IntStream.range(0, 2000).parallel()
-                .mapToObj(i -> judge.judge(i % 2 == 0 ? good : poor).of("hygiene-and-caries").status()).toList();
+        List<Status> found = IntStream.range(0, 2000)
+                .parallel()
+                .mapToObj(i -> judge.judge(i % 2 == 0 ? good : poor)
+                        .of("hygiene-and-caries")
+                        .status())
+                .toList();
         assertThat(IntStream.range(0, 2000)).allMatch(i -> found.get(i) == (i % 2 == 0 ? Status.PASS : Status.WARN));
     }
 
     @Test
     void placesComeInTheOrderOfTheirNumbers() {
-        List<String> pointers = List.of("/visits/10/left", "/visits/2/left", "/visits/2", "/visits/9/right", "/visits/10");
-        assertThat(pointers.stream().map(p -> (CaseFact) new ToothWidth(new Place(p, ""), Tooth.of(41), Measured.exact(5, Unit.MM), Measured.exact(0, Unit.RATIO)))
-                .sorted(PlaceOrder.FACTS).map(f -> f.place().pointer()))
+        List<String> pointers =
+                List.of("/visits/10/left", "/visits/2/left", "/visits/2", "/visits/9/right", "/visits/10");
+        assertThat(pointers.stream()
+                        .map(p -> (CaseFact) new ToothWidth(
+                                new Place(p, ""),
+                                Tooth.of(41),
+                                Measured.exact(5, Unit.MM),
+                                Measured.exact(0, Unit.RATIO)))
+                        .sorted(PlaceOrder.FACTS)
+                        .map(f -> f.place().pointer()))
                 .containsExactly("/visits/2", "/visits/2/left", "/visits/9/right", "/visits/10", "/visits/10/left");
     }
 }

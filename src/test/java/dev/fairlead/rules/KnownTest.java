@@ -22,7 +22,10 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** What was kept of the engine's answers says what the engine says; and rules kept as data say what the engine's compiler makes of the DRL. */
+/**
+ * What was kept of the engine's answers says what the engine says; and rules kept as data say what the engine's
+ * compiler makes of the DRL.
+ */
 class KnownTest {
     private static final long SEED = 1947;
 
@@ -61,24 +64,30 @@ class KnownTest {
         Cohort.generate(600, SEED).forEach(planted -> {
             List<CaseFact> facts = facts(planted.made());
             assertThat(JudgementText.of(judge.judge(facts, planted.made().stage())))
-                    .isEqualTo(JudgementText.of(judge.byEngine(facts, planted.made().stage())));
+                    .isEqualTo(JudgementText.of(
+                            judge.byEngine(facts, planted.made().stage())));
         });
     }
 
     @Test
     void rulesAsDataSayWhatTheEnginesCompilerMakesOfTheFiles() {
         RuleFiles files = RuleFiles.of(Path.of("rules"));
-        Rulebase compiled = new RulebaseLoader(new RuleCache(Path.of("target", "rule-cache"))).load(files, Map.of(), null);
+        Rulebase compiled =
+                new RulebaseLoader(new RuleCache(Path.of("target", "rule-cache"))).load(files, Map.of(), null);
         Rulebase plain = new RulebaseLoader(new RuleCache(folder)).load(files, Map.of(), asBuilt(files));
         assertThat(plain.ruleCount()).isEqualTo(compiled.ruleCount());
         assertThat(plain.hash()).isEqualTo(compiled.hash());
         assertThat(folder).isEmptyDirectory();
         for (int i = 0; i < 300; i++) {
             List<CaseFact> facts = random.facts(new Random(SEED - i));
-            assertThat(JudgementText.of(plain.judge().byEngine(facts, Stage.HOLDING))).isEqualTo(JudgementText.of(compiled.judge().byEngine(facts, Stage.HOLDING)));
+            assertThat(JudgementText.of(plain.judge().byEngine(facts, Stage.HOLDING)))
+                    .isEqualTo(JudgementText.of(compiled.judge().byEngine(facts, Stage.HOLDING)));
         }
         List<CaseFact> base = ProjectRules.base().all();
-        assertThat(IntStream.range(0, 3).mapToObj(i -> JudgementText.of(compiled.judge().judge(base))).distinct()).hasSize(1);
+        assertThat(IntStream.range(0, 3)
+                        .mapToObj(i -> JudgementText.of(compiled.judge().judge(base)))
+                        .distinct())
+                .hasSize(1);
     }
 
     /** The index as the build writes it: every rule of the project is plain. */
@@ -100,21 +109,36 @@ class KnownTest {
         String some = files.rules().get(7);
         BuiltIn.Entry entry = whole.index().rules().get(some);
         Map<String, BuiltIn.Entry> fewer = new java.util.TreeMap<>(whole.index().rules());
-        fewer.put(some, new BuiltIn.Entry(entry.rules(), entry.plain().subList(1, entry.plain().size()), ""));
-        org.assertj.core.api.Assertions.assertThatThrownBy(
-                () -> new RulebaseLoader(new RuleCache(folder)).load(files, Map.of(), new RulebaseLoader.Packaged(BuiltIn.of(files, fewer), files)))
-                .isInstanceOf(RulebaseException.class).hasMessageContaining("not whole");
+        fewer.put(
+                some,
+                new BuiltIn.Entry(
+                        entry.rules(), entry.plain().subList(1, entry.plain().size()), ""));
+        org.assertj.core.api.Assertions.assertThatThrownBy(() -> new RulebaseLoader(new RuleCache(folder))
+                        .load(files, Map.of(), new RulebaseLoader.Packaged(BuiltIn.of(files, fewer), files)))
+                .isInstanceOf(RulebaseException.class)
+                .hasMessageContaining("not whole");
     }
 
     /** Alternatives are no plain rule: they stay with the engine's compiler, and what it says is kept all the same. */
     @Test
     void alternativesAreCompiled() {
-        TestFolder edited = TestFolder.whole(folder).replace(TestFolder.HYGIENE + "/criterion.drl", "untreatedCaries.yes()", "untreatedCaries.yes() || activeGingivitis.yes()");
+        TestFolder edited = TestFolder.whole(folder)
+                .replace(
+                        TestFolder.HYGIENE + "/criterion.drl",
+                        "untreatedCaries.yes()",
+                        "untreatedCaries.yes() || activeGingivitis.yes()");
         Judge judge = edited.load().judge();
-        List<CaseFact> facts = ProjectRules.base().with(Map.of("Mouth.activeGingivitis", "yes")).all();
-        List<String> said = IntStream.range(0, 3).mapToObj(i -> JudgementText.of(judge.judge(facts))).distinct().toList();
+        List<CaseFact> facts = ProjectRules.base()
+                .with(Map.of("Mouth.activeGingivitis", "yes"))
+                .all();
+        List<String> said = IntStream.range(0, 3)
+                .mapToObj(i -> JudgementText.of(judge.judge(facts)))
+                .distinct()
+                .toList();
         assertThat(said).containsExactly(JudgementText.of(judge.byEngine(facts, Stage.HOLDING)));
-        assertThat(PlainRule.in("rule \"a\"\nwhen\n $f : Mouth( untreatedCaries.yes() || activeGingivitis.yes() )\nthen\n verdicts.stop(\"a\", $f, \"b\");\nend\n",
-                dev.fairlead.facts.Mouth.class)).isEmpty();
+        assertThat(PlainRule.in(
+                        "rule \"a\"\nwhen\n $f : Mouth( untreatedCaries.yes() || activeGingivitis.yes() )\nthen\n verdicts.stop(\"a\", $f, \"b\");\nend\n",
+                        dev.fairlead.facts.Mouth.class))
+                .isEmpty();
     }
 }

@@ -14,17 +14,25 @@ class OverlayTest {
 
     @Test
     void thresholdsAloneAreEnough() {
-        Rulebase over = new TestFolder(folder).write("thresholds.json", "{\"overjet-after.min\": 2.0}").load();
+        Rulebase over = new TestFolder(folder)
+                .write("thresholds.json", "{\"overjet-after.min\": 2.0}")
+                .load();
         Rulebase builtIn = Rulebase.fromFolder(Path.of("rules"));
-        assertThat(over.catalogue().thresholds().get("overjet-after.min").value()).isEqualTo(2);
-        assertThat(over.catalogue().criteria()).hasSameSizeAs(builtIn.catalogue().criteria());
+        assertThat(over.catalogue().thresholds().get("overjet-after.min").value())
+                .isEqualTo(2);
+        assertThat(over.catalogue().criteria())
+                .hasSameSizeAs(builtIn.catalogue().criteria());
         assertThat(over.version()).isEqualTo(builtIn.version());
         assertThat(over.hash()).isNotEqualTo(builtIn.hash());
     }
 
     @Test
     void textsAreChangedOneByOne() {
-        Rulebase over = new TestFolder(folder).write(TestFolder.OVERJET + "/criterion.json", "{\"todo\": \"Ask the senior clinician of this house.\"}").load();
+        Rulebase over = new TestFolder(folder)
+                .write(
+                        TestFolder.OVERJET + "/criterion.json",
+                        "{\"todo\": \"Ask the senior clinician of this house.\"}")
+                .load();
         Criterion changed = over.catalogue().criterion("overjet-after");
         assertThat(changed.todo()).isEqualTo("Ask the senior clinician of this house.");
         assertThat(changed.title()).isEqualTo("Overjet is left after the advancement");
@@ -32,10 +40,15 @@ class OverlayTest {
 
     @Test
     void anUnknownCriterionAndARangeMovedByPatchAreRefused() {
-        assertThatThrownBy(() -> new TestFolder(folder).write("indication/overjet/criterion.json", "{\"todo\": \"x\"}").load())
-                .isInstanceOf(RulebaseException.class).hasMessageContaining("indication/overjet/criterion.json: there is no such criterion");
+        assertThatThrownBy(() -> new TestFolder(folder)
+                        .write("indication/overjet/criterion.json", "{\"todo\": \"x\"}")
+                        .load())
+                .isInstanceOf(RulebaseException.class)
+                .hasMessageContaining("indication/overjet/criterion.json: there is no such criterion");
         Path other = folder.resolve("other");
-        assertThatThrownBy(() -> new TestFolder(other).write(TestFolder.OVERJET + "/criterion.json", "{\"thresholds\": {\"min\": {\"low\": -9}}}").load())
+        assertThatThrownBy(() -> new TestFolder(other)
+                        .write(TestFolder.OVERJET + "/criterion.json", "{\"thresholds\": {\"min\": {\"low\": -9}}}")
+                        .load())
                 .hasMessageContaining("set min in thresholds.json");
     }
 
@@ -43,10 +56,15 @@ class OverlayTest {
     void aCriterionOfTheHouseIsAddedAtTheEndOfItsStage() {
         String drl = "indication/overjet-after/criterion.drl";
         TestFolder whole = TestFolder.whole(folder.resolve("whole"));
-        String own = read(folder.resolve("whole").resolve(drl)).replace("overjet-after", "overjet-of-house").replace("overjet_after", "overjet_of_house");
+        String own = read(folder.resolve("whole").resolve(drl))
+                .replace("overjet-after", "overjet-of-house")
+                .replace("overjet_after", "overjet_of_house");
         String text = read(folder.resolve("whole/indication/overjet-after/criterion.json"));
-        Rulebase rulebase = whole.write("indication/overjet-of-house/criterion.drl", own).write("indication/overjet-of-house/criterion.json", text).load();
-        assertThat(rulebase.catalogue().criteria()).extracting(Criterion::id)
+        Rulebase rulebase = whole.write("indication/overjet-of-house/criterion.drl", own)
+                .write("indication/overjet-of-house/criterion.json", text)
+                .load();
+        assertThat(rulebase.catalogue().criteria())
+                .extracting(Criterion::id)
                 .containsExactly("overjet-after", "hygiene-and-caries", "overjet-of-house");
         assertThat(rulebase.limits().of("overjet-of-house.min").value()).isEqualTo(1.0);
     }

@@ -55,8 +55,11 @@ class PreparedTest {
         assertThat(p.rules()).isEqualTo(byTexts.ruleCount());
         assertThat(p.catalogue().version()).isEqualTo(byTexts.version());
         assertThat(p.catalogue().criteria()).isEqualTo(byTexts.catalogue().criteria());
-        assertThat(List.copyOf(p.catalogue().sources().values())).isEqualTo(List.copyOf(byTexts.catalogue().sources().values()));
-        byTexts.catalogue().criteria().forEach(c -> assertThat(p.terms().get(c.id())).as(c.id()).isEqualTo(byTexts.terms(c.id())));
+        assertThat(List.copyOf(p.catalogue().sources().values()))
+                .isEqualTo(List.copyOf(byTexts.catalogue().sources().values()));
+        byTexts.catalogue()
+                .criteria()
+                .forEach(c -> assertThat(p.terms().get(c.id())).as(c.id()).isEqualTo(byTexts.terms(c.id())));
     }
 
     @Test
@@ -66,11 +69,14 @@ class PreparedTest {
         for (int i = 0; i < 400; i++) {
             List<CaseFact> facts = random.facts(new Random(SEED + i));
             Stage reached = Stage.values()[i % Stage.values().length];
-            assertThat(JudgementText.of(prepared.judge(facts, reached))).isEqualTo(JudgementText.of(byTexts.judge().byEngine(facts, reached)));
+            assertThat(JudgementText.of(prepared.judge(facts, reached)))
+                    .isEqualTo(JudgementText.of(byTexts.judge().byEngine(facts, reached)));
         }
         Cohort.generate(100, SEED).forEach(planted -> {
-            List<CaseFact> facts = Measures.of(planted.made(), Optional.empty(), Workbook.none()).facts();
-            assertThat(JudgementText.of(prepared.judge(facts))).isEqualTo(JudgementText.of(byTexts.judge().byEngine(facts, Stage.HOLDING)));
+            List<CaseFact> facts = Measures.of(planted.made(), Optional.empty(), Workbook.none())
+                    .facts();
+            assertThat(JudgementText.of(prepared.judge(facts)))
+                    .isEqualTo(JudgementText.of(byTexts.judge().byEngine(facts, Stage.HOLDING)));
         });
     }
 
@@ -83,12 +89,15 @@ class PreparedTest {
         Judge engine = byTexts.withThresholds(changed).judge();
         for (int i = 0; i < 50; i++) {
             List<CaseFact> facts = random.facts(new Random(SEED - i));
-            assertThat(JudgementText.of(prepared.judge(facts))).isEqualTo(JudgementText.of(engine.byEngine(facts, Stage.HOLDING)));
+            assertThat(JudgementText.of(prepared.judge(facts)))
+                    .isEqualTo(JudgementText.of(engine.byEngine(facts, Stage.HOLDING)));
         }
     }
 
     @Test
     void whatIsNotWholeIsRefused() {
-        assertThatThrownBy(() -> Prepared.of(Arrays.copyOf(bytes, bytes.length / 2))).isInstanceOf(RulebaseException.class).hasMessageContaining("build again");
+        assertThatThrownBy(() -> Prepared.of(Arrays.copyOf(bytes, bytes.length / 2)))
+                .isInstanceOf(RulebaseException.class)
+                .hasMessageContaining("build again");
     }
 }

@@ -30,12 +30,19 @@ class QuickJudgeTest {
         Judgement judged = engine.judge(facts, reached);
         List<Ending> expected = new ArrayList<>();
         for (String id : quick.criteria()) {
-            expected.add(judged.results().stream().filter(r -> r.criterion().id().equals(id)).findFirst().map(Ending::of).orElse(null));
+            expected.add(judged.results().stream()
+                    .filter(r -> r.criterion().id().equals(id))
+                    .findFirst()
+                    .map(Ending::of)
+                    .orElse(null));
         }
         assertThat(endings).containsExactlyElementsOf(expected);
     }
 
-    /** Cases from which facts are taken at random and in which numbers are pulled about: also at the second look, from what was kept. */
+    /**
+     * Cases from which facts are taken at random and in which numbers are pulled about: also at the second look, from
+     * what was kept.
+     */
     @Test
     void saysWhatTheEngineSays() {
         Random random = new Random(20261125);
@@ -70,8 +77,11 @@ class QuickJudgeTest {
             for (Term t : RULES.terms(quick.criteria().get(i))) {
                 if (t.kind().compares() && around.value(i, 0, t.need()) instanceof Measured m && m.known()) {
                     CaseFact one = around.about(i).get(0);
-                    Ending asked = around.asked(i, one, FactEdit.with(one, t.need().component(), m.plus(50)), Stage.HOLDING);
-                    assertThat(around.ending(i, 0, t.need(), m.plus(50))).as(quick.criteria().get(i) + " " + t.need()).isEqualTo(asked);
+                    Ending asked =
+                            around.asked(i, one, FactEdit.with(one, t.need().component(), m.plus(50)), Stage.HOLDING);
+                    assertThat(around.ending(i, 0, t.need(), m.plus(50)))
+                            .as(quick.criteria().get(i) + " " + t.need())
+                            .isEqualTo(asked);
                 }
             }
         }
@@ -86,9 +96,16 @@ class QuickJudgeTest {
 
     @Test
     void readsTheConditionsOfARule() {
-        assertThat(RULES.terms("stand-off-in-range")).extracting(t -> t.need().component() + " " + t.kind() + " " + t.limit()).containsExactly(
-                "standOff AT_LEAST stand-off-in-range.least", "standOff AT_MOST stand-off-in-range.most", "standOff BELOW stand-off-in-range.least",
-                "standOff ABOVE stand-off-in-range.most", "standOff AT_MOST stand-off-in-range.stop", "standOff ABOVE stand-off-in-range.stop");
-        assertThat(RULES.catalogue().criteria()).allMatch(c -> RULES.terms(c.id()).size() >= 2);
+        assertThat(RULES.terms("stand-off-in-range"))
+                .extracting(t -> t.need().component() + " " + t.kind() + " " + t.limit())
+                .containsExactly(
+                        "standOff AT_LEAST stand-off-in-range.least",
+                        "standOff AT_MOST stand-off-in-range.most",
+                        "standOff BELOW stand-off-in-range.least",
+                        "standOff ABOVE stand-off-in-range.most",
+                        "standOff AT_MOST stand-off-in-range.stop",
+                        "standOff ABOVE stand-off-in-range.stop");
+        assertThat(RULES.catalogue().criteria())
+                .allMatch(c -> RULES.terms(c.id()).size() >= 2);
     }
 }

@@ -22,7 +22,9 @@ final class TestFolder {
     static TestFolder whole(Path folder) {
         TestFolder made = new TestFolder(folder);
         made.copy("sources.json");
-        made.write("rulebase.json", "{\"version\": \"test\", \"order\": {\"indication\": [\"overjet-after\", \"hygiene-and-caries\"]}}");
+        made.write(
+                "rulebase.json",
+                "{\"version\": \"test\", \"order\": {\"indication\": [\"overjet-after\", \"hygiene-and-caries\"]}}");
         for (String criterion : List.of(OVERJET, HYGIENE)) {
             made.copy(criterion + "/criterion.drl");
             made.copy(criterion + "/criterion.json");

@@ -11,14 +11,19 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 
-/** A threshold that is a step off, or whose own value counts on the other side, breaks an example: no number stands there by chance. */
+/**
+ * A threshold that is a step off, or whose own value counts on the other side, breaks an example: no number stands
+ * there by chance.
+ */
 class ThresholdMutationTest {
     @Test
     void everyChangeOfAThresholdBreaksAnExample() {
         List<String> survivors = new ArrayList<>();
         Rulebase rulebase = ProjectRules.rulebase();
         for (Criterion c : rulebase.catalogue().criteria()) {
-            List<Example> examples = ProjectRules.allExamples().stream().filter(e -> e.criterion().equals(c.id())).toList();
+            List<Example> examples = ProjectRules.allExamples().stream()
+                    .filter(e -> e.criterion().equals(c.id()))
+                    .toList();
             for (Threshold t : c.thresholds().values()) {
                 Limit l = t.limit();
                 for (Limit changed : List.of(
@@ -28,7 +33,9 @@ class ThresholdMutationTest {
                     Map<String, Limit> limits = new HashMap<>(rulebase.limits().all());
                     limits.put(l.name(), changed);
                     Judge judge = rulebase.judge(new Limits(limits));
-                    if (examples.stream().allMatch(e -> e.differences(judge, ProjectRules.base()).isEmpty())) {
+                    if (examples.stream()
+                            .allMatch(e ->
+                                    e.differences(judge, ProjectRules.base()).isEmpty())) {
                         survivors.add(changed + " instead of " + l);
                     }
                 }

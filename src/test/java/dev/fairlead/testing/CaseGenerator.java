@@ -19,11 +19,13 @@ import java.util.Random;
 import java.util.stream.IntStream;
 
 /**
- * Any case that the records allow, however odd: facts known, unknown or stated not applicable, values anywhere in the range of their field
- * and often at its very ends, dates in any order. For properties that have to hold of every case; nothing clinical is meant by it.
+ * Any case that the records allow, however odd: facts known, unknown or stated not applicable, values anywhere in the
+ * range of their field and often at its very ends, dates in any order. For properties that have to hold of every case;
+ * nothing clinical is meant by it.
  */
 public final class CaseGenerator {
-    private static final List<Tooth> TEETH = IntStream.range(11, 86).filter(Tooth::exists).mapToObj(Tooth::of).toList();
+    private static final List<Tooth> TEETH =
+            IntStream.range(11, 86).filter(Tooth::exists).mapToObj(Tooth::of).toList();
     private static final LocalDate FIRST = LocalDate.of(2024, 1, 1);
 
     private final Random random;
@@ -57,7 +59,8 @@ public final class CaseGenerator {
         return switch (f.kind()) {
             case QUANTITY -> applies ? quantity(f, pointer) : Measured.notApplicable();
             case ANSWER -> applies ? Answer.of(random.nextBoolean()) : Answer.NOT_APPLICABLE;
-            case CHOICE -> applies ? Fact.of(f.choices().get(random.nextInt(f.choices().size()))) : Fact.notApplicable();
+            case CHOICE ->
+                applies ? Fact.of(f.choices().get(random.nextInt(f.choices().size()))) : Fact.notApplicable();
             case DATE -> applies ? Fact.of(FIRST.plusDays(random.nextInt(1000))) : Fact.notApplicable();
             case TEXT -> applies ? Fact.of("word-" + random.nextInt(100)) : Fact.notApplicable();
             case TOOTH -> Fact.of(TEETH.get(random.nextInt(TEETH.size())));

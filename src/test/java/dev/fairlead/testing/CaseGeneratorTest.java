@@ -30,7 +30,9 @@ class CaseGeneratorTest {
         }
         assertThat(known).containsAll(all);
         assertThat(unknown).containsAll(all);
-        assertThat(inapplicable).contains("/headFilm/tippingRadius", "/holding/cemented", "/visits/0/resorption").doesNotContain("/bite/overjet");
+        assertThat(inapplicable)
+                .contains("/headFilm/tippingRadius", "/holding/cemented", "/visits/0/resorption")
+                .doesNotContain("/bite/overjet");
     }
 
     @Test

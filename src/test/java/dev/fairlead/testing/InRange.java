@@ -13,7 +13,10 @@ import java.util.Map;
 public final class InRange {
     private InRange() {}
 
-    /** Pointer and value of each quantity outside its range, and of each fact that may not be stated not applicable but is. */
+    /**
+     * Pointer and value of each quantity outside its range, and of each fact that may not be stated not applicable but
+     * is.
+     */
     public static List<String> complaints(Case c) {
         List<String> found = new ArrayList<>();
         look(c, "", found);
@@ -45,7 +48,9 @@ public final class InRange {
     }
 
     private static void check(FieldShape f, String at, double value, Measured m, List<String> found) {
-        if (value < f.about().low() || value > f.about().high() || m.unit() != f.about().unit()) {
+        if (value < f.about().low()
+                || value > f.about().high()
+                || m.unit() != f.about().unit()) {
             found.add(at + " = " + value + " " + m.unit());
         }
     }

@@ -18,13 +18,36 @@ import org.junit.jupiter.api.io.TempDir;
 /** axe-core (Deque) finds nothing on any page, at desktop, tablet and telephone widths, in light and dark. */
 @ExtendWith(WithBrowser.class)
 class AxeTest {
-    private static final String SHOWN = ").violations.map(v => v.id + ': ' + v.nodes.slice(0, 3).map(n => n.html.slice(0, 160) + ' ' + n.failureSummary.replace(/\\s+/g, ' ').slice(0, 220)).join(' | '))";
-    private static final String ALL = "async () => ((await axe.run({ resultTypes: ['violations'], selectors: false, preload: false }))" + SHOWN;
+    private static final String SHOWN =
+            ").violations.map(v => v.id + ': ' + v.nodes.slice(0, 3).map(n => n.html.slice(0, 160) + ' ' + n.failureSummary.replace(/\\s+/g, ' ').slice(0, 220)).join(' | '))";
+    private static final String ALL =
+            "async () => ((await axe.run({ resultTypes: ['violations'], selectors: false, preload: false }))" + SHOWN;
     /** Colours are all that differs in the dark. */
-    private static final String COLOURS = "async () => ((await axe.run({ resultTypes: ['violations'], selectors: false, preload: false, runOnly: ['color-contrast', 'link-in-text-block'] }))" + SHOWN;
-    private static final String[] PATHS = {"/cases", "/cases/sample.json/form/teeth", "/cases/sample.json/form/films?more=/images", "/cases/sample.json/form/bench?again=yes",
-        "/cases/early.json/findings", "/cases/early.json/numbers", "/cases/sample.json/pictures", "/cases/early.json/report", "/cases/sample.json/visits", "/cases/sample.json/chair?q=1", "/cases/sample.json/chair?q=0",
-        "/cases/sample.json/chair?q=19", "/cases/sample.json/chair/list", "/book", "/book/stand-off-in-range", "/cases/early.json/waive/overjet-after", "/cases/early.json/whatif", "/cases/early.json/form/arch", "/nowhere"};
+    private static final String COLOURS =
+            "async () => ((await axe.run({ resultTypes: ['violations'], selectors: false, preload: false, runOnly: ['color-contrast', 'link-in-text-block'] }))"
+                    + SHOWN;
+
+    private static final String[] PATHS = {
+        "/cases",
+        "/cases/sample.json/form/teeth",
+        "/cases/sample.json/form/films?more=/images",
+        "/cases/sample.json/form/bench?again=yes",
+        "/cases/early.json/findings",
+        "/cases/early.json/numbers",
+        "/cases/sample.json/pictures",
+        "/cases/early.json/report",
+        "/cases/sample.json/visits",
+        "/cases/sample.json/chair?q=1",
+        "/cases/sample.json/chair?q=0",
+        "/cases/sample.json/chair?q=19",
+        "/cases/sample.json/chair/list",
+        "/book",
+        "/book/stand-off-in-range",
+        "/cases/early.json/waive/overjet-after",
+        "/cases/early.json/whatif",
+        "/cases/early.json/form/arch",
+        "/nowhere"
+    };
 
     @TempDir
     Path folder;
@@ -44,20 +67,23 @@ class AxeTest {
                 Thread.onSpinWait();
             }
             String axe = Browsing.axe();
-            assertThat(browsing.lookAt(List.of(PATHS), (b, path, faults) -> look(b, pages, path, axe, faults))).isEmpty();
+            assertThat(browsing.lookAt(List.of(PATHS), (b, path, faults) -> look(b, pages, path, axe, faults)))
+                    .isEmpty();
         }
     }
 
     private static void look(Browsing browsing, Pages pages, String path, String axe, List<String> faults) {
         try (BrowserContext c = browsing.desktop()) {
             Page page = browsing.open(c, pages, path);
-            page.evaluate("() => document.querySelectorAll('#findings details, .findings-page details, .plans details').forEach((d, i) => { if (i < 6) d.open = true; })");
+            page.evaluate(
+                    "() => document.querySelectorAll('#findings details, .findings-page details, .plans details').forEach((d, i) => { if (i < 6) d.open = true; })");
             page.evaluate(axe);
             for (int[] size : new int[][] {{1280, 900}, {820, 1180}, {390, 844}}) {
                 page.setViewportSize(size[0], size[1]);
                 for (ColorScheme scheme : new ColorScheme[] {ColorScheme.LIGHT, ColorScheme.DARK}) {
                     page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(scheme));
-                    ((List<?>) page.evaluate(scheme == ColorScheme.LIGHT ? ALL : COLOURS)).forEach(v -> faults.add(path + " " + size[0] + " " + scheme + " " + v));
+                    ((List<?>) page.evaluate(scheme == ColorScheme.LIGHT ? ALL : COLOURS))
+                            .forEach(v -> faults.add(path + " " + size[0] + " " + scheme + " " + v));
                 }
                 if ((Boolean) page.evaluate("() => document.documentElement.scrollWidth > innerWidth + 1")) {
                     faults.add(path + " " + size[0] + " scrolls sideways");

@@ -32,6 +32,7 @@ import org.junit.jupiter.api.io.TempDir;
 class BrowserTest {
     @TempDir
     static Path folder;
+
     private static Pages pages;
     private final Browsing browsing;
     private String name;
@@ -70,7 +71,8 @@ class BrowserTest {
 
     @Test
     void aGermanTypesCommasAndSeesFindingsFollow() throws Exception {
-        try (BrowserContext c = browsing.context(new Browser.NewContextOptions().setViewportSize(1280, 900).setLocale("de-DE"))) {
+        try (BrowserContext c = browsing.context(
+                new Browser.NewContextOptions().setViewportSize(1280, 900).setLocale("de-DE"))) {
             Page page = browsing.open(c, pages, base + "/form/mouth");
             Locator overjet = page.getByLabel("Overjet");
             overjet.fill("1,2");
@@ -82,7 +84,8 @@ class BrowserTest {
             assertThat(read().bite().overjet().value()).isEqualTo(1.2);
             overjet.fill("3;9,5");
             overjet.press("Tab");
-            assertThat(page.locator("#nf_bite_overjet .error, #nf_bite_overjet .doubt")).isVisible();
+            assertThat(page.locator("#nf_bite_overjet .error, #nf_bite_overjet .doubt"))
+                    .isVisible();
             overjet.fill("0,5 mm");
             overjet.press("Tab");
             assertThat(page.locator("#nf_bite_overjet .echo")).hasText("0.5 mm");
@@ -98,7 +101,9 @@ class BrowserTest {
             Locator first = one.locator("#f_space_perimeter");
             first.fill("61");
             first.press("Tab");
-            assertThat(one.locator("#version")).not().hasValue(two.locator("#version").inputValue());
+            assertThat(one.locator("#version"))
+                    .not()
+                    .hasValue(two.locator("#version").inputValue());
             Locator second = two.locator("#f_space_perimeter");
             second.fill("63");
             second.press("Tab");
@@ -123,8 +128,10 @@ class BrowserTest {
             Page page = browsing.open(c, pages, base + "/form/mouth");
             for (int i = 0; i < 4; i++) {
                 for (String value : new String[] {"no", "yes"}) {
-                    page.locator("input[name='/mouth/untreatedCaries'][value=" + value + "]").check();
-                    page.locator("input[name='/mouth/activeGingivitis'][value=" + value + "]").check();
+                    page.locator("input[name='/mouth/untreatedCaries'][value=" + value + "]")
+                            .check();
+                    page.locator("input[name='/mouth/activeGingivitis'][value=" + value + "]")
+                            .check();
                 }
             }
             assertThat(page.locator("#findings #hygiene-and-caries")).hasClass(Pattern.compile("caution|stop"));
@@ -138,7 +145,8 @@ class BrowserTest {
 
     private boolean bothYes(String file) {
         try {
-            var mouth = CaseReader.read(folder.resolve(file)).value().orElseThrow().mouth();
+            var mouth =
+                    CaseReader.read(folder.resolve(file)).value().orElseThrow().mouth();
             return mouth.untreatedCaries().yes() && mouth.activeGingivitis().yes();
         } catch (IOException e) {
             throw new java.io.UncheckedIOException(e);
@@ -168,18 +176,28 @@ class BrowserTest {
 
     @Test
     void onATabletTheChecklistIsTappedAndAStopCannotBeMissed() throws Exception {
-        try (BrowserContext c = browsing.context(new Browser.NewContextOptions().setViewportSize(820, 1180).setHasTouch(true).setLocale("en-GB"))) {
+        try (BrowserContext c = browsing.context(new Browser.NewContextOptions()
+                .setViewportSize(820, 1180)
+                .setHasTouch(true)
+                .setLocale("en-GB"))) {
             Page page = browsing.open(c, pages, base + "/chair?part=insertion&q=1");
-            assertThat(page.getByRole(com.microsoft.playwright.options.AriaRole.HEADING, new Page.GetByRoleOptions().setLevel(2))).containsText("cut-off piece");
+            assertThat(page.getByRole(
+                            com.microsoft.playwright.options.AriaRole.HEADING, new Page.GetByRoleOptions().setLevel(2)))
+                    .containsText("cut-off piece");
             for (String answer : new String[] {"Yes", "No", "Can’t say"}) {
-                var box = page.getByRole(com.microsoft.playwright.options.AriaRole.BUTTON, new Page.GetByRoleOptions().setName(answer).setExact(true)).boundingBox();
+                var box = page.getByRole(
+                                com.microsoft.playwright.options.AriaRole.BUTTON,
+                                new Page.GetByRoleOptions().setName(answer).setExact(true))
+                        .boundingBox();
                 assertThat(Math.min(box.width, box.height)).as(answer).isGreaterThanOrEqualTo(60);
             }
             page.locator(".answer[value=no]").tap();
             assertThat(page.locator(".stop-bar")).isVisible();
             assertThat(page.locator(".stop-bar")).isInViewport();
             assertThat(page.locator(".step")).containsText("Question 3");
-            org.assertj.core.api.Assertions.assertThat(read().insertion().left().cutEndCaught().no()).isTrue();
+            org.assertj.core.api.Assertions.assertThat(
+                            read().insertion().left().cutEndCaught().no())
+                    .isTrue();
             page.navigate(pages.at(base + "/chair?part=insertion&q=19").toString());
             page.getByLabel("Role").selectOption("assistant");
             page.getByLabel("Initials").fill("qx");
@@ -189,7 +207,9 @@ class BrowserTest {
             assertThat(page.locator(".checklist")).containsText("at 09:40");
             page.locator("#q1 button[value=yes]").tap();
             assertThat(page.locator("#q1 button[value=yes]")).hasAttribute("aria-pressed", "true");
-            org.assertj.core.api.Assertions.assertThat(read().insertion().left().cutEndCaught().yes()).isTrue();
+            org.assertj.core.api.Assertions.assertThat(
+                            read().insertion().left().cutEndCaught().yes())
+                    .isTrue();
             page.locator("#q1 button[value=no]").tap();
             assertThat(page.locator(".stop-bar")).isVisible();
         }
@@ -201,17 +221,21 @@ class BrowserTest {
         try (BrowserContext c = browsing.desktop()) {
             Page page = browsing.open(c, pages, "/cases");
             page.setInputFiles("#import input[type=file]", folder.resolveSibling("drop-1.yaml"));
-            page.getByText("Bring in", new Page.GetByTextOptions().setExact(true)).click();
+            page.getByText("Bring in", new Page.GetByTextOptions().setExact(true))
+                    .click();
             page.waitForURL("**/cases/drop-1.yaml/form/child");
             page.navigate(pages.at("/cases").toString());
-            JSHandle dropped = page.evaluateHandle("() => { const d = new DataTransfer(); d.items.add(new File(['fairlead: 1\\nid: drop-2\\nstage: indication\\n'], 'drop-2.yaml')); return d; }");
+            JSHandle dropped = page.evaluateHandle(
+                    "() => { const d = new DataTransfer(); d.items.add(new File(['fairlead: 1\\nid: drop-2\\nstage: indication\\n'], 'drop-2.yaml')); return d; }");
             page.dispatchEvent("main", "drop", Map.of("dataTransfer", dropped));
             page.waitForURL("**/cases/drop-2.yaml/form/child");
             page.navigate(pages.at("/cases").toString());
             page.getByPlaceholder("Find by").fill("drop-2");
             assertThat(page.locator(".case-card")).hasCount(1);
             assertThat(page.locator(".case-card")).containsText("drop-2");
-            Download taken = page.waitForDownload(() -> page.getByText("Download", new Page.GetByTextOptions().setExact(true)).click());
+            Download taken =
+                    page.waitForDownload(() -> page.getByText("Download", new Page.GetByTextOptions().setExact(true))
+                            .click());
             assertThat(Files.readString(taken.path())).isEqualTo(pages.file("drop-2.yaml"));
         }
     }
@@ -250,8 +274,11 @@ class BrowserTest {
 
     @Test
     void aStatedErrorStaysBesideItsValueWhenOnlyTheValueIsTypedAnew() throws Exception {
-        Files.writeString(folder.resolve("stated.json"), "{\"fairlead\":1,\"id\":\"stated\",\"stage\":\"indication\",\"bite\":{\"overjet\":{\"value\":2.5,\"error\":0.4}}}");
-        try (BrowserContext c = browsing.context(new Browser.NewContextOptions().setViewportSize(820, 1180).setLocale("de-DE"))) {
+        Files.writeString(
+                folder.resolve("stated.json"),
+                "{\"fairlead\":1,\"id\":\"stated\",\"stage\":\"indication\",\"bite\":{\"overjet\":{\"value\":2.5,\"error\":0.4}}}");
+        try (BrowserContext c = browsing.context(
+                new Browser.NewContextOptions().setViewportSize(820, 1180).setLocale("de-DE"))) {
             Page page = browsing.open(c, pages, "/cases/stated.json/form/mouth");
             assertThat(page.locator("#f_bite_overjet")).hasValue("2.5");
             assertThat(page.locator("#ef_bite_overjet")).hasValue("0.4");
@@ -270,16 +297,21 @@ class BrowserTest {
     /** A unit that is cut off reads as another: "0.022 in" under mm. */
     @Test
     void noValueIsCutOffInItsField() throws Exception {
-        Files.writeString(folder.resolve("cut.yaml"), "fairlead: 1\nid: cut-1\nstage: bench\nwire: {size: 0.020 in, modulus: 180.5 GPa}\nteeth: {36: {width: 11.05}, 46: {width: 10.95 mm}}\n"
-                + "hardware:\n  left: {height: 0.0225 in, length: 3.05 mm}\n  brackets:\n    42: {slot: 0.022 in, fromMidline: 8.45 mm}\nbench:\n  left: {firstMark: 38.95 mm}\n");
+        Files.writeString(
+                folder.resolve("cut.yaml"),
+                "fairlead: 1\nid: cut-1\nstage: bench\nwire: {size: 0.020 in, modulus: 180.5 GPa}\nteeth: {36: {width: 11.05}, 46: {width: 10.95 mm}}\n"
+                        + "hardware:\n  left: {height: 0.0225 in, length: 3.05 mm}\n  brackets:\n    42: {slot: 0.022 in, fromMidline: 8.45 mm}\nbench:\n  left: {firstMark: 38.95 mm}\n");
         try (BrowserContext c = browsing.desktop()) {
             Page page = browsing.open(c, pages, "/cases/cut.yaml/form/hardware");
             for (String section : new String[] {"hardware", "wire", "bench", "teeth"}) {
                 page.navigate(pages.at("/cases/cut.yaml/form/" + section).toString());
                 for (int width : new int[] {1280, 820, 390}) {
                     page.setViewportSize(width, 900);
-                    Object cut = page.evaluate("() => [...document.querySelectorAll('input.number')].filter(i => i.scrollWidth > i.clientWidth + 1).map(i => i.name + '=' + i.value)");
-                    assertThat((java.util.List<?>) cut).as("%s at %d", section, width).isEmpty();
+                    Object cut = page.evaluate(
+                            "() => [...document.querySelectorAll('input.number')].filter(i => i.scrollWidth > i.clientWidth + 1).map(i => i.name + '=' + i.value)");
+                    assertThat((java.util.List<?>) cut)
+                            .as("%s at %d", section, width)
+                            .isEmpty();
                 }
             }
         }

@@ -36,9 +36,17 @@ final class Browsing implements AutoCloseable {
     private final List<String> abroad = Collections.synchronizedList(new ArrayList<>());
 
     Browsing() {
-        playwright = Playwright.create(new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
-        browser = playwright.chromium().launch(new BrowserType.LaunchOptions().setExecutablePath(CHROMIUM).setHeadless(true)
-                .setArgs(List.of("--disable-gpu", "--disable-dev-shm-usage", "--host-resolver-rules=MAP * ~NOTFOUND, EXCLUDE 127.0.0.1")));
+        playwright = Playwright.create(
+                new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
+        browser = playwright
+                .chromium()
+                .launch(new BrowserType.LaunchOptions()
+                        .setExecutablePath(CHROMIUM)
+                        .setHeadless(true)
+                        .setArgs(List.of(
+                                "--disable-gpu",
+                                "--disable-dev-shm-usage",
+                                "--host-resolver-rules=MAP * ~NOTFOUND, EXCLUDE 127.0.0.1")));
     }
 
     /** Without smooth scrolling: every step of it is a picture to draw, and with the keyboard each key scrolls. */
@@ -55,14 +63,16 @@ final class Browsing implements AutoCloseable {
     }
 
     BrowserContext desktop() {
-        return context(new Browser.NewContextOptions().setViewportSize(1280, 900).setLocale("en-US"));
+        return context(
+                new Browser.NewContextOptions().setViewportSize(1280, 900).setLocale("en-US"));
     }
 
     Page open(BrowserContext context, Pages pages, String path) {
         Page page = context.newPage();
         page.onConsoleMessage(m -> {
             // a refused request that a test provokes shows as a failed resource; it is not a fault of the page
-            if ((m.type().equals("error") || m.type().equals("warning")) && !m.text().contains("status of 4")) {
+            if ((m.type().equals("error") || m.type().equals("warning"))
+                    && !m.text().contains("status of 4")) {
                 complaints.add(m.type() + ": " + m.text());
             }
         });
@@ -85,7 +95,10 @@ final class Browsing implements AutoCloseable {
         assertThat(said).as("complaints of the browser").isEmpty();
     }
 
-    /** Looks at many things by two browsers beside each other, this one and another that is kept for the next time; gives all complaints. */
+    /**
+     * Looks at many things by two browsers beside each other, this one and another that is kept for the next time;
+     * gives all complaints.
+     */
     <T> List<String> lookAt(List<T> all, Look<T> look) throws Exception {
         List<String> faults = Collections.synchronizedList(new ArrayList<>());
         Queue<T> queue = new ConcurrentLinkedQueue<>(all);
@@ -102,7 +115,7 @@ final class Browsing implements AutoCloseable {
     }
 
     private <T> void drain(Queue<T> queue, Look<T> look, List<String> faults) throws Exception {
-        for (T what; (what = queue.poll()) != null;) {
+        for (T what; (what = queue.poll()) != null; ) {
             look.at(this, what, faults);
         }
         assertQuiet();

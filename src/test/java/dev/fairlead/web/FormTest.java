@@ -51,7 +51,9 @@ class FormTest {
     /** What a browser would send of a page's form as it stands. */
     private Map<String, String> formOf(String page) throws Exception {
         Map<String, String> form = new HashMap<>();
-        Matcher m = Pattern.compile("<input type=\"(?:text|hidden|date)\"[^>]*? name=\"([^\"]+)\"[^>]*? value=\"([^\"]*)\"").matcher(pages.get(page).body());
+        Matcher m = Pattern.compile(
+                        "<input type=\"(?:text|hidden|date)\"[^>]*? name=\"([^\"]+)\"[^>]*? value=\"([^\"]*)\"")
+                .matcher(pages.get(page).body());
         while (m.find()) {
             form.merge(m.group(1), m.group(2), (a, b) -> a + "; " + b);
         }
@@ -62,18 +64,23 @@ class FormTest {
     void everyFactOfACaseHasItsFieldOnExactlyOnePage() throws Exception {
         Map<String, Integer> seen = new HashMap<>();
         for (Section s : Section.ALL) {
-            Matcher m = Pattern.compile("hx-post=\"[^\"]*/form/" + s.key() + "\\?changed=([^\"]+)\"").matcher(pages.get("/cases/sample.json/form/" + s.key()).body());
+            Matcher m = Pattern.compile("hx-post=\"[^\"]*/form/" + s.key() + "\\?changed=([^\"]+)\"")
+                    .matcher(pages.get("/cases/sample.json/form/" + s.key()).body());
             while (m.find()) {
                 seen.merge(m.group(1), 1, Integer::sum);
             }
         }
-        List<String> facts = Edit.factPointers(SampleCase.full().build()).stream().filter(p -> !p.startsWith("/waivers/"))
+        List<String> facts = Edit.factPointers(SampleCase.full().build()).stream()
+                .filter(p -> !p.startsWith("/waivers/"))
                 // gingiva is measured at the lower incisors only
-                .filter(p -> !p.matches("/teeth/(?!42|41|31|32)../(gingivaThickness|keratinised|recession)")).toList();
+                .filter(p -> !p.matches("/teeth/(?!42|41|31|32)../(gingivaThickness|keratinised|recession)"))
+                .toList();
         assertThat(seen.keySet()).containsAll(facts).contains("/id", "/stage");
         assertThat(seen.values()).allMatch(n -> n == 1);
         assertThat(seen.keySet()).allSatisfy(p -> assertThat(CasePaths.field(p)).isPresent());
-        assertThat(RecordShape.ofCase().fields().stream().map(f -> "/" + f.key()).filter(r -> !r.equals("/waivers") && !r.equals("/fairlead")))
+        assertThat(RecordShape.ofCase().fields().stream()
+                        .map(f -> "/" + f.key())
+                        .filter(r -> !r.equals("/waivers") && !r.equals("/fairlead")))
                 .allSatisfy(r -> assertThat(Section.holding(r)).isNotNull());
     }
 
@@ -83,22 +90,27 @@ class FormTest {
         form.put("/space/left", "21,4; 21,6");
         form.put("/arch/molarWidth", "1.75 in");
         form.put("/space/perimeter", "?");
-        HttpResponse<String> r = pages.post(ARCH, form, "Origin", pages.server.address().toString().replaceAll("/$", ""));
+        HttpResponse<String> r = pages.post(
+                ARCH, form, "Origin", pages.server.address().toString().replaceAll("/$", ""));
         assertThat(r.statusCode()).isEqualTo(303);
         assertThat(read("sample.json").space().left().value()).isEqualTo(21.5);
         // one inch is exactly 25.4 mm: international yard and pound agreement of 1959
         assertThat(read("sample.json").arch().molarWidth().value()).isEqualTo(44.45);
         assertThat(read("sample.json").space().perimeter().known()).isFalse();
         assertThat(pages.file("sample.json")).contains("\"perimeter\": \"unknown\"");
-        assertThat(read("sample.json").space().right()).isEqualTo(SampleCase.full().build().space().right());
+        assertThat(read("sample.json").space().right())
+                .isEqualTo(SampleCase.full().build().space().right());
     }
 
     @Test
     void wireSizesAreShownInInchesAndMillimetres() throws Exception {
-        Map<String, String> form = Map.of("version", pages.version("/cases/sample.json/form/wire"), "/wire/size", "0.018 in");
+        Map<String, String> form =
+                Map.of("version", pages.version("/cases/sample.json/form/wire"), "/wire/size", "0.018 in");
         pages.post("/cases/sample.json/form/wire?changed=/wire/size", form);
         assertThat(read("sample.json").wire().size().value()).isEqualTo(0.4572);
-        assertThat(pages.get("/cases/sample.json/form/wire").body()).contains("0.457 mm = 0.018 in").contains("0.508 mm = 0.020 in");
+        assertThat(pages.get("/cases/sample.json/form/wire").body())
+                .contains("0.457 mm = 0.018 in")
+                .contains("0.508 mm = 0.020 in");
     }
 
     @Test
@@ -109,43 +121,89 @@ class FormTest {
             assertThat(m.sd()).isEqualTo(0.5);
         });
         String page = pages.get(ARCH).body();
-        assertThat(page).contains("name=\"/space/left\" id=\"f_space_left\" value=\"21.4 mm\"", "name=\"error:/space/left\"", "value=\"0.5 mm\"",
-                "21.4 mm ± 0.5: one standard deviation, stated with this value.").doesNotContain("{&#34;value", "{\"value");
+        assertThat(page)
+                .contains(
+                        "name=\"/space/left\" id=\"f_space_left\" value=\"21.4 mm\"",
+                        "name=\"error:/space/left\"",
+                        "value=\"0.5 mm\"",
+                        "21.4 mm ± 0.5: one standard deviation, stated with this value.")
+                .doesNotContain("{&#34;value", "{\"value");
         String before = pages.file("sample.json");
-        pages.post(ARCH, Map.of("version", pages.version(ARCH), "/space/left", "21.4 mm", "error:/space/left", "0.5 mm"));
+        pages.post(
+                ARCH, Map.of("version", pages.version(ARCH), "/space/left", "21.4 mm", "error:/space/left", "0.5 mm"));
         assertThat(pages.file("sample.json")).as("sent as it stands").isEqualTo(before);
-        pages.post(ARCH + "?changed=/space/left", Map.of("version", pages.version(ARCH), "/space/left", "22", "error:/space/left", "0.5 mm"));
+        pages.post(
+                ARCH + "?changed=/space/left",
+                Map.of("version", pages.version(ARCH), "/space/left", "22", "error:/space/left", "0.5 mm"));
         assertThat(read("sample.json").space().left().value()).isEqualTo(22);
         assertThat(read("sample.json").space().left().sd()).isEqualTo(0.5);
-        pages.post(ARCH + "?changed=/space/left", Map.of("version", pages.version(ARCH), "/space/left", "22 ± 0.1", "error:/space/left", "0.5"));
+        pages.post(
+                ARCH + "?changed=/space/left",
+                Map.of("version", pages.version(ARCH), "/space/left", "22 ± 0.1", "error:/space/left", "0.5"));
         assertThat(read("sample.json").space().left().sd()).isEqualTo(0.1);
-        pages.post(ARCH + "?changed=/space/left", Map.of("version", pages.version(ARCH), "/space/left", "22", "error:/space/left", ""));
-        assertThat(read("sample.json").space().left().sd()).as("the usual one").isEqualTo(SampleCase.full().set("/space/left", 22).build().space().left().sd());
-        HttpResponse<String> r = pages.post(ARCH + "?changed=/space/left", Map.of("version", pages.version(ARCH), "/space/left", "22", "error:/space/left", "-1"), "HX-Request", "true");
+        pages.post(
+                ARCH + "?changed=/space/left",
+                Map.of("version", pages.version(ARCH), "/space/left", "22", "error:/space/left", ""));
+        assertThat(read("sample.json").space().left().sd())
+                .as("the usual one")
+                .isEqualTo(SampleCase.full()
+                        .set("/space/left", 22)
+                        .build()
+                        .space()
+                        .left()
+                        .sd());
+        HttpResponse<String> r = pages.post(
+                ARCH + "?changed=/space/left",
+                Map.of("version", pages.version(ARCH), "/space/left", "22", "error:/space/left", "-1"),
+                "HX-Request",
+                "true");
         assertThat(r.body()).contains("note error");
     }
 
     @Test
     void whatCannotBeTrueIsNotWrittenAndStaysBesideItsField() throws Exception {
         String before = pages.file("sample.json");
-        HttpResponse<String> r = pages.post(ARCH + "?changed=/space/left", Map.of("version", pages.version(ARCH), "/space/left", "210"), "HX-Request", "true");
+        HttpResponse<String> r = pages.post(
+                ARCH + "?changed=/space/left",
+                Map.of("version", pages.version(ARCH), "/space/left", "210"),
+                "HX-Request",
+                "true");
         assertThat(r.statusCode()).isEqualTo(200);
         assertThat(r.body()).contains("note error", "5 to 35 mm", "id=\"findings\"");
         assertThat(pages.file("sample.json")).isEqualTo(before);
-        assertThat(pages.get(ARCH).body()).as("a fresh page shows it still").contains("value=\"210\"", "Not in the case");
-        pages.post(ARCH + "?changed=/space/left", Map.of("version", pages.version(ARCH), "/space/left", "21.0"), "HX-Request", "true");
+        assertThat(pages.get(ARCH).body())
+                .as("a fresh page shows it still")
+                .contains("value=\"210\"", "Not in the case");
+        pages.post(
+                ARCH + "?changed=/space/left",
+                Map.of("version", pages.version(ARCH), "/space/left", "21.0"),
+                "HX-Request",
+                "true");
         assertThat(pages.get(ARCH).body()).doesNotContain("value=\"210\"");
         assertThat(read("sample.json").space().left().value()).isEqualTo(21.0);
     }
 
     @Test
     void findingsFollowAChange() throws Exception {
-        String body = pages.post("/cases/sample.json/form/mouth?changed=/bite/overjet", Map.of("version", pages.version("/cases/sample.json/form/mouth"), "/bite/overjet", "1"),
-                "HX-Request", "true").body();
+        String body = pages.post(
+                        "/cases/sample.json/form/mouth?changed=/bite/overjet",
+                        Map.of("version", pages.version("/cases/sample.json/form/mouth"), "/bite/overjet", "1"),
+                        "HX-Request",
+                        "true")
+                .body();
         assertThat(body).containsPattern("class=\"finding (caution|stop)\" id=\"overjet-after\"");
-        String preview = pages.post("/cases/sample.json/form/mouth/preview?changed=/bite/overjet", Map.of("/bite/overjet", "5"), "HX-Request", "true").body();
-        assertThat(preview).containsPattern("class=\"finding pass\" id=\"overjet-after\"").contains("as you type");
-        assertThat(read("sample.json").bite().overjet().value()).as("looking changes nothing").isEqualTo(1);
+        String preview = pages.post(
+                        "/cases/sample.json/form/mouth/preview?changed=/bite/overjet",
+                        Map.of("/bite/overjet", "5"),
+                        "HX-Request",
+                        "true")
+                .body();
+        assertThat(preview)
+                .containsPattern("class=\"finding pass\" id=\"overjet-after\"")
+                .contains("as you type");
+        assertThat(read("sample.json").bite().overjet().value())
+                .as("looking changes nothing")
+                .isEqualTo(1);
     }
 
     @Test
@@ -161,11 +219,17 @@ class FormTest {
         assertThat(r.statusCode()).isEqualTo(409);
         assertThat(r.body()).contains("21.1", "22.2", "Nothing was overwritten");
         assertThat(read("sample.json").space().left().value()).isEqualTo(21.1);
-        assertThat(read("sample.json").arch().molarWidth().value()).as("what only the first changed").isEqualTo(45);
-        assertThat(read("sample.json").arch().canineWidth().value()).as("what only the second changed").isEqualTo(25);
-        Matcher version = Pattern.compile("name=\"version\" id=\"version\" value=\"([0-9a-f]+)\"").matcher(r.body());
+        assertThat(read("sample.json").arch().molarWidth().value())
+                .as("what only the first changed")
+                .isEqualTo(45);
+        assertThat(read("sample.json").arch().canineWidth().value())
+                .as("what only the second changed")
+                .isEqualTo(25);
+        Matcher version = Pattern.compile("name=\"version\" id=\"version\" value=\"([0-9a-f]+)\"")
+                .matcher(r.body());
         assertThat(version.find()).isTrue();
-        pages.post("/cases/sample.json/choose?back=arch", Map.of("version", version.group(1), "/space/left", "here:22.2"));
+        pages.post(
+                "/cases/sample.json/choose?back=arch", Map.of("version", version.group(1), "/space/left", "here:22.2"));
         assertThat(read("sample.json").space().left().value()).isEqualTo(22.2);
     }
 
@@ -174,19 +238,25 @@ class FormTest {
     void aValueThatIsPutBackQuicklyIsTakenFromTheWindowThatChangedItAndFromNoOther() throws Exception {
         String seen = pages.version(ARCH);
         String there = String.valueOf(read("sample.json").space().left().value());
-        Map<String, String> typed = new HashMap<>(Map.of("version", seen, "window", "0".repeat(18), "/space/left", "21"));
+        Map<String, String> typed =
+                new HashMap<>(Map.of("version", seen, "window", "0".repeat(18), "/space/left", "21"));
         pages.post(ARCH + "?changed=/space/left", typed);
         assertThat(read("sample.json").space().left().value()).isEqualTo(21);
         typed.put("/space/left", there);
         typed.put("window", "1".repeat(18));
         pages.post(ARCH, typed);
-        assertThat(read("sample.json").space().left().value()).as("another window, which never touched it").isEqualTo(21);
+        assertThat(read("sample.json").space().left().value())
+                .as("another window, which never touched it")
+                .isEqualTo(21);
         typed.put("window", "0".repeat(18));
         pages.post(ARCH + "?changed=/space/left", typed);
         assertThat(String.valueOf(read("sample.json").space().left().value())).isEqualTo(there);
     }
 
-    /** A page that is loaded again mid-edit sends along what was typed, and so does the page after it; either may come first. */
+    /**
+     * A page that is loaded again mid-edit sends along what was typed, and so does the page after it; either may come
+     * first.
+     */
     @ParameterizedTest
     @ValueSource(booleans = {true, false})
     void whatAPageAndTheOneAfterItBothSendIsTheirOwn(boolean leftPageFirst) throws Exception {
@@ -199,9 +269,13 @@ class FormTest {
         }
         typed.putAll(Map.of("window", fresh, "/space/left", "21.5"));
         pages.post(ARCH + "?changed=/space/left", typed);
-        assertThat(read("sample.json").space().left().value()).as("before any answer has come back").isEqualTo(21.5);
+        assertThat(read("sample.json").space().left().value())
+                .as("before any answer has come back")
+                .isEqualTo(21.5);
         typed.putAll(Map.of("window", "c".repeat(18), "/space/left", "20"));
-        assertThat(pages.post(ARCH, typed).statusCode()).as("a third window has seen none of it").isEqualTo(409);
+        assertThat(pages.post(ARCH, typed).statusCode())
+                .as("a third window has seen none of it")
+                .isEqualTo(409);
     }
 
     @Test
@@ -217,61 +291,105 @@ class FormTest {
 
     @Test
     void aYamlFileSaysThatItsCommentsGoAndKeepsThem() throws Exception {
-        Files.writeString(folder.resolve("hand.yaml"), "# from the practice\nfairlead: 1\nid: hand-1\nstage: indication # early\n");
+        Files.writeString(
+                folder.resolve("hand.yaml"),
+                "# from the practice\nfairlead: 1\nid: hand-1\nstage: indication # early\n");
         String page = "/cases/hand.yaml/form/arch";
         assertThat(pages.get(page).body()).contains("without its comments");
         pages.post(page + "?changed=/space/left", Map.of("version", pages.version(page), "/space/left", "21,5"));
         assertThat(read("hand.yaml").space().left().value()).isEqualTo(21.5);
         try (var kept = Files.list(folder.resolve(".history/hand.yaml"))) {
-            assertThat(kept.filter(Files::isRegularFile).toList()).singleElement().satisfies(p -> assertThat(p).content().contains("# from the practice"));
+            assertThat(kept.filter(Files::isRegularFile).toList())
+                    .singleElement()
+                    .satisfies(p -> assertThat(p).content().contains("# from the practice"));
         }
     }
 
     @Test
     void aNewCaseIsBlankOrACopyWithoutWaivers() throws Exception {
-        assertThat(pages.post("/cases", Map.of("id", "new-7", "from", "")).headers().firstValue("Location")).hasValueSatisfying(l -> assertThat(l).endsWith("/cases/new-7.json/form/child"));
+        assertThat(pages.post("/cases", Map.of("id", "new-7", "from", ""))
+                        .headers()
+                        .firstValue("Location"))
+                .hasValueSatisfying(l -> assertThat(l).endsWith("/cases/new-7.json/form/child"));
         assertThat(read("new-7.json").id()).isEqualTo("new-7");
         pages.post("/cases", Map.of("id", "copy-7", "from", "sample.json"));
         assertThat(read("copy-7.json").space()).isEqualTo(read("sample.json").space());
         assertThat(read("copy-7.json").waivers()).isEmpty();
-        assertThat(pages.post("/cases", Map.of("id", "new-7", "from", "")).statusCode()).isEqualTo(409);
-        assertThat(pages.post("/cases", Map.of("id", "Anna Schmidt", "from", "")).statusCode()).isEqualTo(422);
+        assertThat(pages.post("/cases", Map.of("id", "new-7", "from", "")).statusCode())
+                .isEqualTo(409);
+        assertThat(pages.post("/cases", Map.of("id", "Anna Schmidt", "from", ""))
+                        .statusCode())
+                .isEqualTo(422);
         assertThat(folder.resolve("Anna Schmidt.json")).doesNotExist();
     }
 
     @Test
     void waiversNeedAReasonOfSubstanceAndAreShown() throws Exception {
-        pages.post("/cases/sample.json/form/mouth?changed=/bite/overjet", Map.of("version", pages.version("/cases/sample.json/form/mouth"), "/bite/overjet", "1"));
+        pages.post(
+                "/cases/sample.json/form/mouth?changed=/bite/overjet",
+                Map.of("version", pages.version("/cases/sample.json/form/mouth"), "/bite/overjet", "1"));
         String page = "/cases/sample.json/waive/overjet-after";
-        Map<String, String> form = new HashMap<>(Map.of("version", pages.version(page), "reason", "", "by", "supervisor", "date", "2026-03-01", "expires", "2026-06-01"));
+        Map<String, String> form = new HashMap<>(Map.of(
+                "version",
+                pages.version(page),
+                "reason",
+                "",
+                "by",
+                "supervisor",
+                "date",
+                "2026-03-01",
+                "expires",
+                "2026-06-01"));
         assertThat(pages.post(page, form)).satisfies(r -> {
             assertThat(r.statusCode()).isEqualTo(422);
-            assertThat(r.body()).containsPattern("id=\"reason-said\"><span class=\"note error\">Say why").containsPattern("id=\"expires-said\"><span class=\"note error\"></span>");
+            assertThat(r.body())
+                    .containsPattern("id=\"reason-said\"><span class=\"note error\">Say why")
+                    .containsPattern("id=\"expires-said\"><span class=\"note error\"></span>");
         });
         form.put("reason", "the overjet was measured again and is well enough");
         form.put("expires", "2026-02-01");
-        assertThat(pages.post(page, form).body()).containsPattern("id=\"expires-said\"><span class=\"note error\">[^<]+").containsPattern("id=\"reason-said\"><span class=\"note error\"></span>");
+        assertThat(pages.post(page, form).body())
+                .containsPattern("id=\"expires-said\"><span class=\"note error\">[^<]+")
+                .containsPattern("id=\"reason-said\"><span class=\"note error\"></span>");
         form.put("expires", "2026-06-01");
         form.put("reason", "the overjet was measured again on a new model and discussed with the guardian");
         assertThat(pages.post(page, form).statusCode()).isEqualTo(303);
-        assertThat(read("sample.json").waivers()).hasSize(SampleCase.full().build().waivers().size() + 1);
+        assertThat(read("sample.json").waivers())
+                .hasSize(SampleCase.full().build().waivers().size() + 1);
         assertThat(pages.get("/cases/sample.json/findings").body()).contains("Waived", "measured again on a new model");
         int waivers = read("sample.json").waivers().size();
         assertThat(pages.get(page).body()).contains("Take it back").doesNotContain("name=\"reason\"");
-        assertThat(pages.post("/cases/sample.json/remove?entry=/waivers/" + (waivers - 1), Map.of("version", pages.version(page))).headers().firstValue("Location")).hasValueSatisfying(l -> assertThat(l).endsWith("/findings"));
+        assertThat(pages.post(
+                                "/cases/sample.json/remove?entry=/waivers/" + (waivers - 1),
+                                Map.of("version", pages.version(page)))
+                        .headers()
+                        .firstValue("Location"))
+                .hasValueSatisfying(l -> assertThat(l).endsWith("/findings"));
         assertThat(read("sample.json").waivers()).hasSize(waivers - 1);
     }
 
     @Test
     void aStopIsAnsweredForByThoseWhoMay() throws Exception {
-        pages.post("/cases/sample.json/form/child?changed=/consent/guardian", Map.of("version", pages.version("/cases/sample.json/form/child"), "/consent/guardian", "no"));
+        pages.post(
+                "/cases/sample.json/form/child?changed=/consent/guardian",
+                Map.of("version", pages.version("/cases/sample.json/form/child"), "/consent/guardian", "no"));
         String page = "/cases/sample.json/waive/consent-recorded";
-        Map<String, String> form = new HashMap<>(Map.of("version", pages.version(page), "reason", "both guardians agreed by telephone, the letter is on its way", "by", "resident",
-                "date", "2026-03-01", "expires", "2026-06-01"));
+        Map<String, String> form = new HashMap<>(Map.of(
+                "version",
+                pages.version(page),
+                "reason",
+                "both guardians agreed by telephone, the letter is on its way",
+                "by",
+                "resident",
+                "date",
+                "2026-03-01",
+                "expires",
+                "2026-06-01"));
         assertThat(pages.get(page).body()).contains("a clinician, supervisor or director answers for it");
         assertThat(pages.post(page, form)).satisfies(r -> {
             assertThat(r.statusCode()).isEqualTo(422);
-            assertThat(r.body()).containsPattern("id=\"by-said\"><span class=\"note error\">[^<]*not by the role resident");
+            assertThat(r.body())
+                    .containsPattern("id=\"by-said\"><span class=\"note error\">[^<]*not by the role resident");
         });
         form.put("by", "supervisor");
         assertThat(pages.post(page, form).statusCode()).isEqualTo(303);

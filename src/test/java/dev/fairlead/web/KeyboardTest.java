@@ -13,7 +13,6 @@ import dev.fairlead.web.form.Section;
 import dev.fairlead.web.form.Words;
 import java.nio.file.Path;
 import java.util.HashSet;
-import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
@@ -22,13 +21,14 @@ import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * The whole story of one case from a blank to holding, by keyboard only: every key is pressed on what has the focus, and the case that
- * comes out is the invented sample, fact by fact.
+ * The whole story of one case from a blank to holding, by keyboard only: every key is pressed on what has the focus,
+ * and the case that comes out is the invented sample, fact by fact.
  */
 @ExtendWith(WithBrowser.class)
 class KeyboardTest {
-    private static final String FOCUS = "() => { const a = document.activeElement; return { name: a.name || '', type: a.type || '', text: (a.textContent || '').trim(), "
-            + "value: a.value || '', index: a.name ? [...document.getElementsByName(a.name)].filter(x => x.type !== 'checkbox').indexOf(a) : 0 }; }";
+    private static final String FOCUS =
+            "() => { const a = document.activeElement; return { name: a.name || '', type: a.type || '', text: (a.textContent || '').trim(), "
+                    + "value: a.value || '', index: a.name ? [...document.getElementsByName(a.name)].filter(x => x.type !== 'checkbox').indexOf(a) : 0 }; }";
 
     @TempDir
     Path folder;
@@ -38,7 +38,8 @@ class KeyboardTest {
 
     @Test
     void fromBlankToHolding(Browsing browsing) throws Exception {
-        try (Pages pages = Pages.over(folder); BrowserContext c = browsing.desktop()) {
+        try (Pages pages = Pages.over(folder);
+                BrowserContext c = browsing.desktop()) {
             Page page = browsing.open(c, pages, "/cases");
             tabTo(page, "id");
             page.keyboard().type("test");
@@ -61,18 +62,24 @@ class KeyboardTest {
             browsing.assertQuiet();
         }
         Case made = CaseReader.read(folder.resolve("test.json")).value().orElseThrow();
-        assertThat(CaseWriter.json(made)).isEqualTo(CaseWriter.json(SampleCase.full().build()));
+        assertThat(CaseWriter.json(made))
+                .isEqualTo(CaseWriter.json(SampleCase.full().build()));
     }
 
     private static void arrive(Page page, Section s) {
         try {
             page.waitForURL("**/form/" + s.key(), new Page.WaitForURLOptions().setTimeout(Browsing.PATIENCE_MS));
         } catch (com.microsoft.playwright.TimeoutError e) {
-            throw new AssertionError("never came to " + s.key() + ", but stands on " + page.url() + ", which says: " + page.innerText("main"), e);
+            throw new AssertionError(
+                    "never came to " + s.key() + ", but stands on " + page.url() + ", which says: "
+                            + page.innerText("main"),
+                    e);
         }
     }
 
-    /** Opens as many entries of the lists of a section as the sample has: each is filled in before the next is opened. */
+    /**
+     * Opens as many entries of the lists of a section as the sample has: each is filled in before the next is opened.
+     */
     private void entries(Page page, Section s) {
         for (String list : s.roots()) {
             for (int i = 0; i < (list.matches("/(visits|images|landmarks)") ? wanted.size(list) : 0); i++) {
@@ -101,7 +108,8 @@ class KeyboardTest {
                 return;
             }
             if (name.startsWith("/")) {
-                give(page, name, (String) at.get("type"), ((Number) at.get("index")).intValue(), (String) at.get("value"));
+                give(page, name, (String) at.get("type"), ((Number) at.get("index")).intValue(), (String)
+                        at.get("value"));
             }
             page.keyboard().press("Tab");
         }
@@ -122,7 +130,9 @@ class KeyboardTest {
                     page.keyboard().press("ArrowRight");
                 }
             }
-            case "select-one" -> page.keyboard().type(pointer.startsWith("/teeth/") ? Words.of(value).substring(0, 1) : Words.of(value));
+            case "select-one" ->
+                page.keyboard()
+                        .type(pointer.startsWith("/teeth/") ? Words.of(value).substring(0, 1) : Words.of(value));
             case "date" -> page.keyboard().type(value.substring(5, 7) + value.substring(8, 10) + value.substring(0, 4));
             default -> {
                 if (!there.equals(value)) {
@@ -150,6 +160,7 @@ class KeyboardTest {
             seen.add(at.get("name") + " " + at.get("text"));
             page.keyboard().press("Tab");
         }
-        throw new AssertionError("no Tab leads to " + what + " on " + page.url() + ", only to " + seen + "; the page says: " + page.innerText("main"));
+        throw new AssertionError("no Tab leads to " + what + " on " + page.url() + ", only to " + seen
+                + "; the page says: " + page.innerText("main"));
     }
 }

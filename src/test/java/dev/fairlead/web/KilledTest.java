@@ -34,13 +34,17 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** The program is killed (SIGKILL, 9: POSIX.1-2017, signal.h) while it saves. What it had confirmed is there, whole, with what was before it. */
+/**
+ * The program is killed (SIGKILL, 9: POSIX.1-2017, signal.h) while it saves. What it had confirmed is there, whole,
+ * with what was before it.
+ */
 class KilledTest {
     private static final int KILLED = 128 + 9;
     private static final int KILLS = 25;
     private static final int LANES = 8;
     /** Earlier versions that a case keeps beside its first. */
     private static final int KEPT = 100;
+
     private static final Pattern NUMBERED = Pattern.compile("([0-9]{7})-[0-9a-f]+\\.txt");
 
     @TempDir
@@ -48,15 +52,17 @@ class KilledTest {
 
     /** What stood at the moment of a kill, over all lanes and kills. */
     private int cutOff;
+
     private int confirmed;
 
     /**
-     * Two hundred saves, each of a case of its own, eight under way at each of twenty-five kills. The moment is drawn anew for each kill
-     * (seeded), once all eight are in the midst of saving.
+     * Two hundred saves, each of a case of its own, eight under way at each of twenty-five kills. The moment is drawn
+     * anew for each kill (seeded), once all eight are in the midst of saving.
      */
     @Test
     void killedInTwoHundredSavesLosesNothing() throws Exception {
-        List<Path> lanes = IntStream.range(0, LANES).mapToObj(i -> dir.resolve("lane" + i)).toList();
+        List<Path> lanes =
+                IntStream.range(0, LANES).mapToObj(i -> dir.resolve("lane" + i)).toList();
         for (Path lane : lanes) {
             CaseFolder.open(lane);
             Files.writeString(lane.resolve("k.json"), SavesUntilKilled.text(0));
@@ -77,16 +83,29 @@ class KilledTest {
             int there = SavesUntilKilled.number(now.text());
             Stored undone = folder.undo("k.json", now.version()).orElseThrow();
             assertThat(SavesUntilKilled.number(undone.text())).isEqualTo(there - 1);
-            assertThat(folder.redo("k.json", undone.version()).orElseThrow().text()).isEqualTo(now.text());
+            assertThat(folder.redo("k.json", undone.version()).orElseThrow().text())
+                    .isEqualTo(now.text());
         }
     }
 
-    /** The last save of each lane that was confirmed by a program that is killed so many nanoseconds after all lanes have begun. */
+    /**
+     * The last save of each lane that was confirmed by a program that is killed so many nanoseconds after all lanes
+     * have begun.
+     */
     private int[] saveUntilKilled(List<Path> lanes, long nanos) throws Exception {
-        List<String> command = new ArrayList<>(List.of(java(), "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-Xmx48m", "-XX:-UsePerfData", "-cp",
-                where(SavesUntilKilled.class) + File.pathSeparator + where(CaseFolder.class), SavesUntilKilled.class.getName()));
+        List<String> command = new ArrayList<>(List.of(
+                java(),
+                "-XX:TieredStopAtLevel=1",
+                "-XX:+UseSerialGC",
+                "-Xmx48m",
+                "-XX:-UsePerfData",
+                "-cp",
+                where(SavesUntilKilled.class) + File.pathSeparator + where(CaseFolder.class),
+                SavesUntilKilled.class.getName()));
         lanes.forEach(l -> command.add(l.toString()));
-        Process p = new ProcessBuilder(command).redirectError(ProcessBuilder.Redirect.DISCARD).start();
+        Process p = new ProcessBuilder(command)
+                .redirectError(ProcessBuilder.Redirect.DISCARD)
+                .start();
         CountDownLatch begun = new CountDownLatch(lanes.size());
         Thread killer = new Thread(() -> {
             try {
@@ -99,9 +118,10 @@ class KilledTest {
         });
         killer.start();
         int[] last = new int[lanes.size()];
-        try (BufferedReader out = new BufferedReader(new InputStreamReader(p.getInputStream(), StandardCharsets.UTF_8))) {
+        try (BufferedReader out =
+                new BufferedReader(new InputStreamReader(p.getInputStream(), StandardCharsets.UTF_8))) {
             // a line that the kill cut off is no confirmation
-            for (String line; (line = out.readLine()) != null;) {
+            for (String line; (line = out.readLine()) != null; ) {
                 Matcher m = Pattern.compile("([0-9]+) ([0-9]+)").matcher(line);
                 if (m.matches() && Integer.parseInt(m.group(2)) > last[Integer.parseInt(m.group(1))]) {
                     int lane = Integer.parseInt(m.group(1));
@@ -127,22 +147,29 @@ class KilledTest {
         assertThat(there).as("confirmed saves are there").isBetween(last, last + 1);
         List<Integer> earlier = new ArrayList<>();
         try (Stream<Path> files = Files.list(lane.resolve(".history/k.json"))) {
-            for (Path file : files.filter(f -> NUMBERED.matcher(f.getFileName().toString()).matches()).sorted().toList()) {
+            for (Path file : files.filter(
+                            f -> NUMBERED.matcher(f.getFileName().toString()).matches())
+                    .sorted()
+                    .toList()) {
                 String version = Files.readString(file);
                 assertThat(version).as("whole").isEqualTo(SavesUntilKilled.text(SavesUntilKilled.number(version)));
                 earlier.add(SavesUntilKilled.number(version));
             }
         }
         assertThat(earlier).as("the first is never lost").startsWith(0);
-        // a kill between keeping the old version and putting the new one in its place leaves the present one among the earlier, too
+        // a kill between keeping the old version and putting the new one in its place leaves the present one among the
+        // earlier, too
         boolean between = earlier.get(earlier.size() - 1) == there;
         List<Integer> distinct = earlier.stream().distinct().toList();
         int newest = between ? there : there - 1;
         int from = Math.max(1, newest - (distinct.size() - 2));
-        assertThat(distinct.subList(1, distinct.size())).as("no version in between is missing").isEqualTo(IntStream.rangeClosed(from, newest).boxed().toList());
+        assertThat(distinct.subList(1, distinct.size()))
+                .as("no version in between is missing")
+                .isEqualTo(IntStream.rangeClosed(from, newest).boxed().toList());
         assertThat(earlier).hasSizeLessThanOrEqualTo(KEPT + 2);
         boolean unfinished = between || there > last;
-        try (Stream<Path> parts = Stream.of(lane.resolve(".history"), lane.resolve(".history/k.json")).flatMap(KilledTest::parts)) {
+        try (Stream<Path> parts = Stream.of(lane.resolve(".history"), lane.resolve(".history/k.json"))
+                .flatMap(KilledTest::parts)) {
             for (Path part : parts.toList()) {
                 unfinished = true;
                 Files.delete(part);
@@ -164,18 +191,33 @@ class KilledTest {
     /** The whole program with its rules and pages, killed while a window saves field by field. */
     @Test
     void theServerItselfLosesNothingWhenItIsKilled() throws Exception {
-        Files.writeString(dir.resolve("k.json"), CaseWriter.json(SampleCase.full().build()));
-        Process p = new ProcessBuilder(java(), "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-cp", classPath(), "dev.fairlead.cli.Main", "serve", dir.toString(),
-                "--port", "0").redirectOutput(ProcessBuilder.Redirect.DISCARD).start();
+        Files.writeString(
+                dir.resolve("k.json"), CaseWriter.json(SampleCase.full().build()));
+        Process p = new ProcessBuilder(
+                        java(),
+                        "-XX:TieredStopAtLevel=1",
+                        "-XX:+UseSerialGC",
+                        "-cp",
+                        classPath(),
+                        "dev.fairlead.cli.Main",
+                        "serve",
+                        dir.toString(),
+                        "--port",
+                        "0")
+                .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+                .start();
         int last = 0;
-        try (BufferedReader said = new BufferedReader(new InputStreamReader(p.getErrorStream(), StandardCharsets.UTF_8))) {
+        try (BufferedReader said =
+                new BufferedReader(new InputStreamReader(p.getErrorStream(), StandardCharsets.UTF_8))) {
             Matcher at = Pattern.compile("http://127\\.0\\.0\\.1:[0-9]+").matcher("");
-            for (String line; !at.find() && (line = said.readLine()) != null;) {
+            for (String line; !at.find() && (line = said.readLine()) != null; ) {
                 at.reset(line);
             }
             URI form = URI.create(at.group() + "/cases/k.json/form/arch");
             HttpClient client = HttpClient.newHttpClient();
-            Matcher version = VERSION.matcher(client.send(HttpRequest.newBuilder(form).build(), HttpResponse.BodyHandlers.ofString()).body());
+            Matcher version = VERSION.matcher(
+                    client.send(HttpRequest.newBuilder(form).build(), HttpResponse.BodyHandlers.ofString())
+                            .body());
             assertThat(version.find()).isTrue();
             Thread killer = new Thread(() -> p.toHandle().destroyForcibly());
             String seen = version.group(1);
@@ -183,17 +225,23 @@ class KilledTest {
             try {
                 for (int i = 1; i < 10_000; i++) {
                     String body = "version=" + seen + "&/arch/molarWidth=" + (40 + i % 97 / 10.0);
-                    HttpResponse<String> r = client.send(HttpRequest.newBuilder(URI.create(form + "?changed=/arch/molarWidth")).header("Content-Type", "application/x-www-form-urlencoded")
-                            .header("HX-Request", "true").POST(HttpRequest.BodyPublishers.ofString(body)).build(), HttpResponse.BodyHandlers.ofString());
+                    HttpResponse<String> r = client.send(
+                            HttpRequest.newBuilder(URI.create(form + "?changed=/arch/molarWidth"))
+                                    .header("Content-Type", "application/x-www-form-urlencoded")
+                                    .header("HX-Request", "true")
+                                    .POST(HttpRequest.BodyPublishers.ofString(body))
+                                    .build(),
+                            HttpResponse.BodyHandlers.ofString());
                     Matcher next = VERSION.matcher(r.body());
                     assertThat(r.statusCode() == 200 && next.find()).isTrue();
                     seen = next.group(1);
                     last = i;
                     if (i == 20) {
                         new Thread(() -> {
-                            LockSupport.parkNanos(moment.nextInt(200_000_000));
-                            killer.start();
-                        }).start();
+                                    LockSupport.parkNanos(moment.nextInt(200_000_000));
+                                    killer.start();
+                                })
+                                .start();
                     }
                 }
             } catch (IOException e) {
@@ -205,18 +253,35 @@ class KilledTest {
         }
         assertThat(p.exitValue()).isEqualTo(KILLED);
         assertThat(last).isGreaterThanOrEqualTo(20);
-        double there = CaseReader.read(dir.resolve("k.json")).value().orElseThrow().arch().molarWidth().value();
-        assertThat(there).as("the last confirmed save, or the one that was cut off").isIn(40 + last % 97 / 10.0, 40 + (last + 1) % 97 / 10.0);
+        double there = CaseReader.read(dir.resolve("k.json"))
+                .value()
+                .orElseThrow()
+                .arch()
+                .molarWidth()
+                .value();
+        assertThat(there)
+                .as("the last confirmed save, or the one that was cut off")
+                .isIn(40 + last % 97 / 10.0, 40 + (last + 1) % 97 / 10.0);
         CaseFolder folder = CaseFolder.open(dir);
         assertThat(folder.steps("k.json")[0]).as("earlier versions").isBetween(Math.min(KEPT, last), KEPT + 2);
-        Stored undone = folder.undo("k.json", folder.read("k.json").orElseThrow().version()).orElseThrow();
-        assertThat(CaseReader.read(undone.text().getBytes(StandardCharsets.UTF_8), "k.json", dev.fairlead.intake.Format.JSON).read()).isTrue();
+        Stored undone = folder.undo(
+                        "k.json", folder.read("k.json").orElseThrow().version())
+                .orElseThrow();
+        assertThat(CaseReader.read(
+                                undone.text().getBytes(StandardCharsets.UTF_8),
+                                "k.json",
+                                dev.fairlead.intake.Format.JSON)
+                        .read())
+                .isTrue();
     }
 
     /** A runner may load tests by a loader of its own. */
     private static String classPath() {
         return KilledTest.class.getClassLoader() instanceof URLClassLoader own
-                ? Arrays.stream(own.getURLs()).map(u -> Path.of(URI.create(u.toString())).toString()).collect(Collectors.joining(File.pathSeparator)) : System.getProperty("java.class.path");
+                ? Arrays.stream(own.getURLs())
+                        .map(u -> Path.of(URI.create(u.toString())).toString())
+                        .collect(Collectors.joining(File.pathSeparator))
+                : System.getProperty("java.class.path");
     }
 
     private static String java() {
@@ -224,6 +289,8 @@ class KilledTest {
     }
 
     private static String where(Class<?> type) {
-        return Path.of(URI.create(type.getProtectionDomain().getCodeSource().getLocation().toString())).toString();
+        return Path.of(URI.create(
+                        type.getProtectionDomain().getCodeSource().getLocation().toString()))
+                .toString();
     }
 }

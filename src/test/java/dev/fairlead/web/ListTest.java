@@ -21,7 +21,11 @@ class ListTest {
     /** The lines alone, which wait until all are worked out; a whole page shows at once what it has. */
     private static String lines(Pages pages, String path) throws Exception {
         for (int i = 0; i < 100; i++) {
-            String list = pages.send(java.net.http.HttpRequest.newBuilder(pages.at(path + (path.contains("?") ? "&" : "?") + "more=yes")).header("HX-Request", "true").build()).body();
+            String list = pages.send(java.net.http.HttpRequest.newBuilder(
+                                    pages.at(path + (path.contains("?") ? "&" : "?") + "more=yes"))
+                            .header("HX-Request", "true")
+                            .build())
+                    .body();
             if (!list.contains("more=yes")) {
                 return list;
             }
@@ -34,7 +38,10 @@ class ListTest {
         try (Pages pages = Pages.withSample(folder)) {
             Files.writeString(folder.resolve("early.yaml"), "fairlead: 1\nid: early-1\nstage: records\n");
             String list = lines(pages, "/cases");
-            assertThat(list).contains("early-1", "Records", "2 of 2 cases").containsPattern("last visit 20\\d\\d-").containsPattern("right: [0-9.]+ of [0-9.]+ mm");
+            assertThat(list)
+                    .contains("early-1", "Records", "2 of 2 cases")
+                    .containsPattern("last visit 20\\d\\d-")
+                    .containsPattern("right: [0-9.]+ of [0-9.]+ mm");
             assertThat(lines(pages, "/cases?q=EARLY")).contains("early-1", "1 of 2 cases");
             assertThat(lines(pages, "/cases?stage=records")).contains("early-1", "1 of 2 cases");
         }
@@ -46,7 +53,9 @@ class ListTest {
         Files.writeString(folder.resolve("huge.json"), " ".repeat(2_000_001));
         try (Pages pages = Pages.withSample(folder)) {
             String list = lines(pages, "/cases");
-            assertThat(list).contains("sample.json", "torn.json", "huge.json", "3 of 3 cases").containsPattern("(?s)torn\\.json.*Cannot be read");
+            assertThat(list)
+                    .contains("sample.json", "torn.json", "huge.json", "3 of 3 cases")
+                    .containsPattern("(?s)torn\\.json.*Cannot be read");
             assertThat(pages.get("/cases/torn.json/findings").body()).contains("cannot be read as it stands");
             assertThat(pages.get("/cases/huge.json/findings").body()).contains("larger than any case");
         }
@@ -65,12 +74,20 @@ class ListTest {
             }
             return new Checker(Rulebase.load(null));
         });
-        try (WebServer server = WebServer.start(new Settings(folder, 0, slow, Optional.empty(), () -> LocalDate.of(2026, 3, 1)));
+        try (WebServer server = WebServer.start(
+                        new Settings(folder, 0, slow, Optional.empty(), () -> LocalDate.of(2026, 3, 1)));
                 Pages client = Pages.over(folder)) {
             var uri = server.address().resolve("/cases");
-            assertThat(client.send(java.net.http.HttpRequest.newBuilder(uri).build()).body()).contains("early.yaml", "is being looked at", "hx-trigger=\"load\"");
+            assertThat(client.send(java.net.http.HttpRequest.newBuilder(uri).build())
+                            .body())
+                    .contains("early.yaml", "is being looked at", "hx-trigger=\"load\"");
             gate.countDown();
-            assertThat(client.send(java.net.http.HttpRequest.newBuilder(uri).header("HX-Request", "true").build()).body()).contains("early-1", "Records").doesNotContain("is being looked at");
+            assertThat(client.send(java.net.http.HttpRequest.newBuilder(uri)
+                                    .header("HX-Request", "true")
+                                    .build())
+                            .body())
+                    .contains("early-1", "Records")
+                    .doesNotContain("is being looked at");
         }
     }
 
@@ -78,19 +95,33 @@ class ListTest {
     void reportsSheetAndPicturesAreOffered() throws Exception {
         try (Pages pages = Pages.withSample(folder)) {
             Files.writeString(folder.resolve("early.yaml"), "fairlead: 1\nid: early-1\nstage: records\n");
-            assertThat(pages.get("/cases/sample.json/report").body()).contains("report.pdf", "report.html", "sheet.pdf");
-            assertThat(pages.get("/cases/sample.json/report.html").headers().firstValue("Content-Disposition")).hasValueSatisfying(d -> assertThat(d).startsWith("attachment"));
+            assertThat(pages.get("/cases/sample.json/report").body())
+                    .contains("report.pdf", "report.html", "sheet.pdf");
+            assertThat(pages.get("/cases/sample.json/report.html").headers().firstValue("Content-Disposition"))
+                    .hasValueSatisfying(d -> assertThat(d).startsWith("attachment"));
             assertThat(pages.get("/cases/sample.json/sheet.pdf").body()).startsWith("%PDF");
-            assertThat(pages.get("/cases/sample.json/report").body()).as("without a country").contains("Bench sheet at 1:1, A4", "or Letter");
+            assertThat(pages.get("/cases/sample.json/report").body())
+                    .as("without a country")
+                    .contains("Bench sheet at 1:1, A4", "or Letter");
             assertThat(pages.get("/cases/sample.json/sheet.pdf").body()).contains("A4");
-            assertThat(pages.send(java.net.http.HttpRequest.newBuilder(pages.at("/cases/sample.json/report")).header("Accept-Language", "es-MX,es;q=0.8").build()).body())
+            assertThat(pages.send(java.net.http.HttpRequest.newBuilder(pages.at("/cases/sample.json/report"))
+                                    .header("Accept-Language", "es-MX,es;q=0.8")
+                                    .build())
+                            .body())
                     .contains("Bench sheet at 1:1, Letter", "or A4");
-            assertThat(pages.get("/cases/sample.json/sheet.pdf?paper=LETTER").body()).contains("LETTER");
-            assertThat(pages.get("/cases/sample.json/report").body()).as("what was asked for last").contains("Bench sheet at 1:1, Letter");
-            assertThat(pages.get("/cases/sample.json/sheet.pdf?paper=A3").body()).contains("LETTER");
-            assertThat(pages.get("/cases/early.yaml/report").body()).contains("There is no bench sheet yet").doesNotContain("sheet.pdf");
+            assertThat(pages.get("/cases/sample.json/sheet.pdf?paper=LETTER").body())
+                    .contains("LETTER");
+            assertThat(pages.get("/cases/sample.json/report").body())
+                    .as("what was asked for last")
+                    .contains("Bench sheet at 1:1, Letter");
+            assertThat(pages.get("/cases/sample.json/sheet.pdf?paper=A3").body())
+                    .contains("LETTER");
+            assertThat(pages.get("/cases/early.yaml/report").body())
+                    .contains("There is no bench sheet yet")
+                    .doesNotContain("sheet.pdf");
             assertThat(pages.get("/cases/early.yaml/sheet.pdf").statusCode()).isEqualTo(409);
-            assertThat(pages.get("/cases/sample.json/pictures").body()).contains("<svg", "The numbers as a table", "id=\"picture-");
+            assertThat(pages.get("/cases/sample.json/pictures").body())
+                    .contains("<svg", "The numbers as a table", "id=\"picture-");
             assertThat(pages.get("/cases/early.yaml/pictures").body()).contains("Cannot be drawn yet. Missing:");
         }
     }
@@ -101,9 +132,27 @@ class ListTest {
         Files.copy(Path.of("cases/stilt-10-gauge-overrides.yaml"), folder.resolve("stilt.yaml"));
         try (Pages pages = Pages.over(folder)) {
             String visits = pages.get("/cases/stilt.yaml/visits").body();
-            assertThat(visits).contains("class=\"band\"", "class=\"ahead\"", "What lies ahead", "more visits", "See the child for the next activation");
+            assertThat(visits)
+                    .contains(
+                            "class=\"band\"",
+                            "class=\"ahead\"",
+                            "What lies ahead",
+                            "more visits",
+                            "See the child for the next activation");
             String form = "/cases/stilt.yaml/visits";
-            assertThat(pages.post(form, Map.of("version", pages.version(form), "/visits/2/date", "2026-06-01", "/visits/2/activated", "both", "/visits/2/right/space", "21,4")).statusCode()).isEqualTo(303);
+            assertThat(pages.post(
+                                    form,
+                                    Map.of(
+                                            "version",
+                                            pages.version(form),
+                                            "/visits/2/date",
+                                            "2026-06-01",
+                                            "/visits/2/activated",
+                                            "both",
+                                            "/visits/2/right/space",
+                                            "21,4"))
+                            .statusCode())
+                    .isEqualTo(303);
             assertThat(pages.get(form).body()).contains("2026-06-01", "21.4");
         }
     }

@@ -44,13 +44,17 @@ final class Pages implements AutoCloseable {
 
         @Override
         public java.util.List<dev.fairlead.findings.Missing> noSheet(dev.fairlead.check.Checked checked) {
-            return checked.subject().wire().size().known() ? java.util.List.of() : java.util.List.of(dev.fairlead.findings.Missing.of("/wire/size"));
+            return checked.subject().wire().size().known()
+                    ? java.util.List.of()
+                    : java.util.List.of(dev.fairlead.findings.Missing.of("/wire/size"));
         }
     };
+
     final Path folder;
     final WebServer server;
     private int samples;
-    private final HttpClient client = HttpClient.newBuilder().followRedirects(HttpClient.Redirect.NEVER).build();
+    private final HttpClient client =
+            HttpClient.newBuilder().followRedirects(HttpClient.Redirect.NEVER).build();
 
     private Pages(Path folder, Checks checks) throws IOException {
         this.folder = folder;
@@ -60,7 +64,8 @@ final class Pages implements AutoCloseable {
     /** A server over one case of that pseudonym, whose checks fail with a message that holds it. */
     static Pages broken(Path folder, String id) throws IOException {
         Files.createDirectories(folder);
-        Files.writeString(folder.resolve("hidden.json"), "{\"fairlead\": 1, \"id\": \"" + id + "\", \"stage\": \"records\"}");
+        Files.writeString(
+                folder.resolve("hidden.json"), "{\"fairlead\": 1, \"id\": \"" + id + "\", \"stage\": \"records\"}");
         return new Pages(folder, Checks.loading(() -> {
             throw new IllegalStateException("cannot check " + id);
         }));
@@ -72,14 +77,16 @@ final class Pages implements AutoCloseable {
 
     /** A server with one full case, {@code sample.json}. */
     static Pages withSample(Path folder) throws IOException {
-        Files.writeString(folder.resolve("sample.json"), CaseWriter.json(SampleCase.full().build()));
+        Files.writeString(
+                folder.resolve("sample.json"), CaseWriter.json(SampleCase.full().build()));
         return new Pages(folder, CHECKS);
     }
 
     /** Writes one more full case; gives the name of its file. */
     String sample() throws IOException {
         String name = "sample-" + samples++ + ".json";
-        Files.writeString(folder.resolve(name), CaseWriter.json(SampleCase.full().build()));
+        Files.writeString(
+                folder.resolve(name), CaseWriter.json(SampleCase.full().build()));
         return name;
     }
 
@@ -99,8 +106,10 @@ final class Pages implements AutoCloseable {
         return send(HttpRequest.newBuilder(at(path)).build());
     }
 
-    HttpResponse<String> post(String path, Map<String, String> form, String... headers) throws IOException, InterruptedException {
-        HttpRequest.Builder request = HttpRequest.newBuilder(at(path)).header("Content-Type", "application/x-www-form-urlencoded")
+    HttpResponse<String> post(String path, Map<String, String> form, String... headers)
+            throws IOException, InterruptedException {
+        HttpRequest.Builder request = HttpRequest.newBuilder(at(path))
+                .header("Content-Type", "application/x-www-form-urlencoded")
                 .POST(HttpRequest.BodyPublishers.ofString(encoded(form)));
         if (headers.length > 0) {
             request.headers(headers);
@@ -109,12 +118,15 @@ final class Pages implements AutoCloseable {
     }
 
     static String encoded(Map<String, String> form) {
-        return form.entrySet().stream().map(e -> enc(e.getKey()) + "=" + enc(e.getValue())).collect(Collectors.joining("&"));
+        return form.entrySet().stream()
+                .map(e -> enc(e.getKey()) + "=" + enc(e.getValue()))
+                .collect(Collectors.joining("&"));
     }
 
     /** The version that a page says it was made from. */
     String version(String page) throws IOException, InterruptedException {
-        Matcher m = Pattern.compile("name=\"version\" id=\"version\" value=\"([0-9a-f]+)\"").matcher(get(page).body());
+        Matcher m = Pattern.compile("name=\"version\" id=\"version\" value=\"([0-9a-f]+)\"")
+                .matcher(get(page).body());
         if (!m.find()) {
             throw new AssertionError(page + " names no version");
         }

@@ -33,30 +33,57 @@ class PlanPageTest {
     @Test
     void aSuggestionIsTakenOverInOneStepAndUndoneInOne() throws Exception {
         try (Pages pages = Pages.withSample(folder)) {
-            Map<String, String> form = new HashMap<>(Map.of("version", pages.version(BASE + "/form/mouth"), "/bite/overjet", "1.5", "/stage", "indication", "/plan/advanceLeft", "2",
-                    "/plan/advanceRight", "2"));
+            Map<String, String> form = new HashMap<>(Map.of(
+                    "version",
+                    pages.version(BASE + "/form/mouth"),
+                    "/bite/overjet",
+                    "1.5",
+                    "/stage",
+                    "indication",
+                    "/plan/advanceLeft",
+                    "2",
+                    "/plan/advanceRight",
+                    "2"));
             pages.post(BASE + "/form/mouth", form);
             String before = pages.file("sample.json");
-            assertThat(pages.get(BASE + "/findings").body()).contains(BASE + "/whatif\"", BASE + "/whatif/overjet-after");
-            assertThat(settled(pages, BASE + "/whatif")).contains("Take over into the case", "other plans were measured and judged");
+            assertThat(pages.get(BASE + "/findings").body())
+                    .contains(BASE + "/whatif\"", BASE + "/whatif/overjet-after");
+            assertThat(settled(pages, BASE + "/whatif"))
+                    .contains("Take over into the case", "other plans were measured and judged");
             String page = settled(pages, BASE + "/whatif/overjet-after");
             Map<String, String> sent = new HashMap<>();
-            Matcher m = Pattern.compile("<input type=\"hidden\" name=\"(version|/[^\"]+)\" value=\"([^\"]*)\">").matcher(page.substring(page.indexOf("class=\"offer\"")));
+            Matcher m = Pattern.compile("<input type=\"hidden\" name=\"(version|/[^\"]+)\" value=\"([^\"]*)\">")
+                    .matcher(page.substring(page.indexOf("class=\"offer\"")));
             while (m.find()) {
                 sent.put(m.group(1), m.group(2));
             }
-            assertThat(sent).containsEntry("/plan/advanceLeft", "0.5").containsEntry("/plan/advanceRight", "0.5").containsKey("version");
+            assertThat(sent)
+                    .containsEntry("/plan/advanceLeft", "0.5")
+                    .containsEntry("/plan/advanceRight", "0.5")
+                    .containsKey("version");
             HttpResponse<String> taken = pages.post(BASE + "/whatif", sent);
             assertThat(taken.statusCode()).isEqualTo(303);
             String to = taken.headers().firstValue("Location").orElseThrow();
             assertThat(to).contains("/form/plan?taken=2#f_plan_advance");
-            assertThat(pages.get(to.substring(to.indexOf("/cases"), to.indexOf('#'))).body()).contains("2 values were changed", "Undo takes it back");
-            assertThat(CaseReader.read(folder.resolve("sample.json")).value().orElseThrow().plan().advanceLeft().value()).isEqualTo(0.5);
-            assertThat(pages.get(BASE + "/findings").body()).containsPattern("class=\"finding pass\" id=\"overjet-after\"");
+            assertThat(pages.get(to.substring(to.indexOf("/cases"), to.indexOf('#')))
+                            .body())
+                    .contains("2 values were changed", "Undo takes it back");
+            assertThat(CaseReader.read(folder.resolve("sample.json"))
+                            .value()
+                            .orElseThrow()
+                            .plan()
+                            .advanceLeft()
+                            .value())
+                    .isEqualTo(0.5);
+            assertThat(pages.get(BASE + "/findings").body())
+                    .containsPattern("class=\"finding pass\" id=\"overjet-after\"");
             pages.post(BASE + "/undo?to=plan", Map.of("version", pages.version(BASE + "/form/plan")));
             assertThat(pages.file("sample.json")).isEqualTo(before);
-            assertThat(pages.post(BASE + "/whatif", Map.of("version", pages.version(BASE + "/form/plan"))).statusCode()).isEqualTo(400);
-            assertThat(pages.get(BASE + "/whatif/no-such-criterion").statusCode()).isEqualTo(404);
+            assertThat(pages.post(BASE + "/whatif", Map.of("version", pages.version(BASE + "/form/plan")))
+                            .statusCode())
+                    .isEqualTo(400);
+            assertThat(pages.get(BASE + "/whatif/no-such-criterion").statusCode())
+                    .isEqualTo(404);
         }
     }
 
@@ -68,7 +95,13 @@ class PlanPageTest {
             HttpResponse<String> r = pages.post(BASE + "/whatif", Map.of("version", seen, "/plan/advanceLeft", "0.5"));
             assertThat(r.statusCode()).isEqualTo(409);
             assertThat(r.body()).contains("Two windows changed the same facts");
-            assertThat(CaseReader.read(folder.resolve("sample.json")).value().orElseThrow().plan().advanceLeft().value()).isEqualTo(1.5);
+            assertThat(CaseReader.read(folder.resolve("sample.json"))
+                            .value()
+                            .orElseThrow()
+                            .plan()
+                            .advanceLeft()
+                            .value())
+                    .isEqualTo(1.5);
         }
     }
 }

@@ -14,24 +14,30 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 
-/** The report as a file in a real browser: axe-core (Deque) finds nothing, nothing is fetched, nothing runs, it fits telephone and paper. */
+/**
+ * The report as a file in a real browser: axe-core (Deque) finds nothing, nothing is fetched, nothing runs, it fits
+ * telephone and paper.
+ */
 @ExtendWith(WithBrowser.class)
 class ReportPageTest {
-    private static final String AXE = "async () => (await axe.run({ resultTypes: ['violations']%s })).violations.map(v => v.id + ': ' + v.nodes.slice(0, 3)"
-            + ".map(n => n.html.slice(0, 160) + ' ' + n.failureSummary.replace(/\\s+/g, ' ').slice(0, 220)).join(' | '))";
+    private static final String AXE =
+            "async () => (await axe.run({ resultTypes: ['violations']%s })).violations.map(v => v.id + ': ' + v.nodes.slice(0, 3)"
+                    + ".map(n => n.html.slice(0, 160) + ' ' + n.failureSummary.replace(/\\s+/g, ' ').slice(0, 220)).join(' | '))";
     private static final String ALL = AXE.formatted("");
     private static final String COLOURS = AXE.formatted(", runOnly: ['color-contrast', 'link-in-text-block']");
 
     @Test
     void nothingStandsInTheWayOfAReader(Browsing browsing) throws Exception {
-        assertThat(browsing.lookAt(List.of("avocet-03", "turnstone-11"), ReportPageTest::look)).isEmpty();
+        assertThat(browsing.lookAt(List.of("avocet-03", "turnstone-11"), ReportPageTest::look))
+                .isEmpty();
     }
 
     private static void look(Browsing browsing, String id, List<String> faults) throws IOException {
         try (BrowserContext c = browsing.desktop()) {
             Page page = c.newPage();
             page.setContent(ReportHtml.of(Demo.checked(id), true));
-            page.evaluate("() => document.querySelectorAll('details').forEach((d, i) => { if (i % 5 == 0) d.open = true; })");
+            page.evaluate(
+                    "() => document.querySelectorAll('details').forEach((d, i) => { if (i % 5 == 0) d.open = true; })");
             page.evaluate(Browsing.axe());
             faults(page, id + " 1280 light", ALL, faults);
             page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(ColorScheme.DARK));
@@ -59,7 +65,8 @@ class ReportPageTest {
             assertThat(page.locator("#f-gingiva-thickness .todo").isVisible()).isTrue();
             assertThat(page.locator("#f-ratio-of-widths .facts").isVisible()).isFalse();
             page.locator("#f-ratio-of-widths summary").click();
-            assertThat(page.locator("#f-ratio-of-widths .facts").first().isVisible()).isTrue();
+            assertThat(page.locator("#f-ratio-of-widths .facts").first().isVisible())
+                    .isTrue();
         }
     }
 
@@ -78,7 +85,11 @@ class ReportPageTest {
                 all.append(dev.fairlead.report.pdf.Pdfs.text(pdf, p));
             }
             // what is asked for stands inside a folded part
-            String asked = Demo.checked("knot-08").report().findings().of("consent-recorded").asks();
+            String asked = Demo.checked("knot-08")
+                    .report()
+                    .findings()
+                    .of("consent-recorded")
+                    .asks();
             assertThat(all.toString().replaceAll("\\s+", " ")).contains(asked);
         }
     }

@@ -28,10 +28,13 @@ class StoreTest {
         CaseFolder folder = CaseFolder.open(dir);
         Stored first = folder.create("a.json", "{\"n\":1}");
         Stored second = folder.save("a.json", first.version(), "{\"n\":2}");
-        assertThatThrownBy(() -> folder.save("a.json", first.version(), "{\"n\":3}")).isInstanceOfSatisfying(StaleException.class,
-                e -> assertThat(e.present().text()).isEqualTo("{\"n\":2}"));
+        assertThatThrownBy(() -> folder.save("a.json", first.version(), "{\"n\":3}"))
+                .isInstanceOfSatisfying(
+                        StaleException.class,
+                        e -> assertThat(e.present().text()).isEqualTo("{\"n\":2}"));
         assertThat(Files.readString(dir.resolve("a.json"))).isEqualTo("{\"n\":2}");
-        assertThat(folder.version("a.json", first.version())).hasValueSatisfying(v -> assertThat(v.text()).isEqualTo("{\"n\":1}"));
+        assertThat(folder.version("a.json", first.version()))
+                .hasValueSatisfying(v -> assertThat(v.text()).isEqualTo("{\"n\":1}"));
         assertThat(folder.read("a.json")).contains(second);
     }
 
@@ -49,7 +52,9 @@ class StoreTest {
         now = folder.redo("a.json", now.version()).orElseThrow();
         assertThat(now.text()).isEqualTo("two");
         now = folder.save("a.json", now.version(), "four");
-        assertThat(folder.redo("a.json", now.version())).as("a change ends what could be done again").isEmpty();
+        assertThat(folder.redo("a.json", now.version()))
+                .as("a change ends what could be done again")
+                .isEmpty();
         assertThat(folder.undo("a.json", now.version()).orElseThrow().text()).isEqualTo("two");
     }
 
@@ -61,7 +66,8 @@ class StoreTest {
         for (int i = 0; i < 110; i++) {
             now = folder.save("a.yaml", now.version(), "n: " + i + "\n");
         }
-        assertThat(folder.version("a.yaml", first.version())).hasValueSatisfying(v -> assertThat(v.text()).contains("a comment of the practice"));
+        assertThat(folder.version("a.yaml", first.version()))
+                .hasValueSatisfying(v -> assertThat(v.text()).contains("a comment of the practice"));
         assertThat(folder.steps("a.yaml")[0]).isEqualTo(101);
     }
 
@@ -71,7 +77,8 @@ class StoreTest {
         CaseFolder folder = CaseFolder.open(dir.resolve("in"));
         assertThatThrownBy(() -> folder.create(name, "{}")).isInstanceOf(StoreException.class);
         try (Stream<Path> all = Files.walk(dir)) {
-            assertThat(all.filter(Files::isRegularFile).map(p -> p.getFileName().toString())).doesNotContain("x.json", "b.json", ".hidden.json", "x.txt");
+            assertThat(all.filter(Files::isRegularFile).map(p -> p.getFileName().toString()))
+                    .doesNotContain("x.json", "b.json", ".hidden.json", "x.txt");
         }
     }
 
@@ -79,7 +86,9 @@ class StoreTest {
     void aNameThatDiffersOnlyInCapitalsIsTaken() throws IOException {
         CaseFolder folder = CaseFolder.open(dir);
         folder.create("Case-1.json", "{}");
-        assertThatThrownBy(() -> folder.create("case-1.JSON", "{}")).isInstanceOf(StoreException.class).hasMessageContaining("already");
+        assertThatThrownBy(() -> folder.create("case-1.JSON", "{}"))
+                .isInstanceOf(StoreException.class)
+                .hasMessageContaining("already");
     }
 
     /** Two servers on one folder: every save that was confirmed is in the end or among the earlier versions. */
@@ -94,7 +103,11 @@ class StoreTest {
             Thread thread = new Thread(() -> {
                 for (int i = 0; i < 25; i++) {
                     try {
-                        confirmed.add(own.save("a.json", own.read("a.json").orElseThrow().version(), me + "-" + i).version());
+                        confirmed.add(own.save(
+                                        "a.json",
+                                        own.read("a.json").orElseThrow().version(),
+                                        me + "-" + i)
+                                .version());
                     } catch (StaleException e) {
                         // another was quicker, and this save was not confirmed
                         Thread.onSpinWait();
@@ -109,6 +122,10 @@ class StoreTest {
         }
         CaseFolder folder = CaseFolder.open(dir);
         String last = folder.read("a.json").orElseThrow().version();
-        assertThat(confirmed).isNotEmpty().allSatisfy(v -> assertThat(v.equals(last) || folder.version("a.json", v).isPresent()).isTrue());
+        assertThat(confirmed)
+                .isNotEmpty()
+                .allSatisfy(v -> assertThat(
+                                v.equals(last) || folder.version("a.json", v).isPresent())
+                        .isTrue());
     }
 }

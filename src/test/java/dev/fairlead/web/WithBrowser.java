@@ -9,7 +9,8 @@ import org.junit.jupiter.api.extension.ParameterResolver;
 
 /**
  * Gives tests the one browser that all of them share. Without a browser they are skipped, unless the environment says
- * {@code FAIRLEAD_BROWSER=required}: then they fail, so that a build that is meant to drive a browser cannot pass without one.
+ * {@code FAIRLEAD_BROWSER=required}: then they fail, so that a build that is meant to drive a browser cannot pass
+ * without one.
  */
 final class WithBrowser implements ExecutionCondition, ParameterResolver {
     private static final String ENVIRONMENT = "FAIRLEAD_BROWSER";
@@ -38,6 +39,8 @@ final class WithBrowser implements ExecutionCondition, ParameterResolver {
     /** Kept with the root of all tests, which closes it at the end. */
     @Override
     public Object resolveParameter(ParameterContext parameter, ExtensionContext context) {
-        return context.getRoot().getStore(ExtensionContext.Namespace.create(WithBrowser.class)).computeIfAbsent(Browsing.class, c -> new Browsing(), Browsing.class);
+        return context.getRoot()
+                .getStore(ExtensionContext.Namespace.create(WithBrowser.class))
+                .computeIfAbsent(Browsing.class, c -> new Browsing(), Browsing.class);
     }
 }

@@ -11,7 +11,8 @@ class WithBrowserTest {
     void withoutABrowserTestsAreSkippedSayingWhyOrFailWhereItIsRequired() {
         assertThat(WithBrowser.verdict(true, null).isDisabled()).isFalse();
         assertThat(WithBrowser.verdict(false, null).isDisabled()).isTrue();
-        assertThat(WithBrowser.verdict(false, null).getReason()).hasValueSatisfying(r -> assertThat(r).contains("/usr/bin/chromium"));
+        assertThat(WithBrowser.verdict(false, null).getReason())
+                .hasValueSatisfying(r -> assertThat(r).contains("/usr/bin/chromium"));
         assertThatThrownBy(() -> WithBrowser.verdict(false, "required")).hasMessageContaining("FAIRLEAD_BROWSER");
     }
 }

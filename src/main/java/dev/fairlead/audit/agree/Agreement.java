@@ -17,6 +17,7 @@ import java.util.Set;
 public final class Agreement {
     /** With fewer pairs a coefficient says nothing. */
     public static final int FEW = 10;
+
     private static final int MOST_TOLD = 500;
 
     /**
@@ -30,7 +31,15 @@ public final class Agreement {
      * @param quadratic the same, with the square of the distance
      * @param counts the program's verdicts down, the reviewer's across, both in the order of {@code words}
      */
-    public record Line(String criterion, long pairs, long same, Kappa plain, Kappa linear, Kappa quadratic, List<Word> words, List<List<Long>> counts) {}
+    public record Line(
+            String criterion,
+            long pairs,
+            long same,
+            Kappa plain,
+            Kappa linear,
+            Kappa quadratic,
+            List<Word> words,
+            List<List<Long>> counts) {}
 
     /** A verdict on which they differ. */
     public record Difference(String caseId, String source, String criterion, Word program, Word reviewer) {}
@@ -38,7 +47,8 @@ public final class Agreement {
     /**
      * All of it.
      *
-     * @param lines cases as a whole, all criteria together, then criteria in catalogue order; those without pairs are left out
+     * @param lines cases as a whole, all criteria together, then criteria in catalogue order; those without pairs are
+     *     left out
      * @param differences the first of them, in order
      * @param unknown cases with verdicts that the audit did not meet, or could not judge
      */
@@ -55,7 +65,9 @@ public final class Agreement {
     public Agreement(Reviewer reviewer, Catalogue catalogue) {
         this.reviewer = reviewer;
         this.ids = catalogue.criteria().stream().map(Criterion::id).toList();
-        this.words = Arrays.stream(Word.values()).filter(w -> reviewer.plain() ? w != Word.CAUTION && w != Word.STOP : w != Word.WARN).toList();
+        this.words = Arrays.stream(Word.values())
+                .filter(w -> reviewer.plain() ? w != Word.CAUTION && w != Word.STOP : w != Word.WARN)
+                .toList();
         tables.put("", new long[words.size()][words.size()]);
         tables.put("all", new long[words.size()][words.size()]);
         ids.forEach(id -> tables.put(id, new long[words.size()][words.size()]));
@@ -63,7 +75,8 @@ public final class Agreement {
 
     /** Takes a row; cases of which the reviewer says nothing count nowhere. */
     public void add(CaseRow row) {
-        Map<String, Word> verdicts = row.judged() && !row.duplicate() ? reviewer.byCase().get(row.id()) : null;
+        Map<String, Word> verdicts =
+                row.judged() && !row.duplicate() ? reviewer.byCase().get(row.id()) : null;
         if (verdicts == null) {
             return;
         }
@@ -112,11 +125,26 @@ public final class Agreement {
                     same += t[i][i];
                 }
                 long[][] scale = ordered(t);
-                lines.add(new Line(criterion, pairs, same, Kappa.of(t, Kappa.NONE), Kappa.of(scale, Kappa.LINEAR), Kappa.of(scale, Kappa.QUADRATIC), words,
-                        Arrays.stream(t).map(r -> Arrays.stream(r).boxed().toList()).toList()));
+                lines.add(new Line(
+                        criterion,
+                        pairs,
+                        same,
+                        Kappa.of(t, Kappa.NONE),
+                        Kappa.of(scale, Kappa.LINEAR),
+                        Kappa.of(scale, Kappa.QUADRATIC),
+                        words,
+                        Arrays.stream(t)
+                                .map(r -> Arrays.stream(r).boxed().toList())
+                                .toList()));
             }
         });
-        return new Result(lines, differences, differ, reviewer.byCase().keySet().stream().filter(c -> !met.contains(c)).toList());
+        return new Result(
+                lines,
+                differences,
+                differ,
+                reviewer.byCase().keySet().stream()
+                        .filter(c -> !met.contains(c))
+                        .toList());
     }
 
     private long[][] ordered(long[][] t) {

@@ -20,7 +20,10 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 
-/** Compares an audit of invented cases with what was planted in them: how many faults each criterion finds, and how many it finds where there is none. */
+/**
+ * Compares an audit of invented cases with what was planted in them: how many faults each criterion finds, and how many
+ * it finds where there is none.
+ */
 public final class Detection {
     private static final int MOST_TOLD = 500;
 
@@ -34,10 +37,19 @@ public final class Detection {
      * @param leftOut verdicts that only the beam model of the wire could give, which was left out: they count nowhere
      * @param reasons how often it ended otherwise than planted, by what was planted and found
      */
-    public record Line(String criterion, Rate sensitivity, Rate specificity, Rate open, Rate openSpecificity, long leftOut, List<Reason> reasons) {
+    public record Line(
+            String criterion,
+            Rate sensitivity,
+            Rate specificity,
+            Rate open,
+            Rate openSpecificity,
+            long leftOut,
+            List<Reason> reasons) {
         /** True when everything planted was found, and nothing else. */
         public boolean exact() {
-            return sensitivity.count() == sensitivity.of() && specificity.count() == specificity.of() && open.count() == open.of()
+            return sensitivity.count() == sensitivity.of()
+                    && specificity.count() == specificity.of()
+                    && open.count() == open.of()
                     && openSpecificity.count() == openSpecificity.of();
         }
     }
@@ -85,7 +97,8 @@ public final class Detection {
                 number++;
                 if (!line.isBlank()) {
                     Truth t = Truth.parse(line);
-                    truths.put(t.id(), t.planted().isEmpty() ? CLEAN : new Known(t.warns(), t.notAssessed(), t.planted()));
+                    truths.put(
+                            t.id(), t.planted().isEmpty() ? CLEAN : new Known(t.warns(), t.notAssessed(), t.planted()));
                 }
             }
         } catch (com.fasterxml.jackson.core.JsonProcessingException e) {
@@ -137,9 +150,14 @@ public final class Detection {
         Map<String, Reason> so = reasons.computeIfAbsent(id, k -> new TreeMap<>());
         Reason before = so.get(planted + found);
         if (before == null || misses.size() < MOST_TOLD) {
-            String why = row.missing().containsKey(id) ? "waits for " + String.join(" ", row.missing().get(id))
-                    : truth.told().isEmpty() ? "nothing was planted"
-                    : "planted: " + truth.told().stream().map(t -> t.criterion() + " (" + t.says() + ")").collect(Collectors.joining("; "));
+            String why = row.missing().containsKey(id)
+                    ? "waits for " + String.join(" ", row.missing().get(id))
+                    : truth.told().isEmpty()
+                            ? "nothing was planted"
+                            : "planted: "
+                                    + truth.told().stream()
+                                            .map(t -> t.criterion() + " (" + t.says() + ")")
+                                            .collect(Collectors.joining("; "));
             Miss miss = new Miss(row.id(), row.source(), id, planted, found, why);
             so.putIfAbsent(planted + found, new Reason(planted, found, 0, miss));
             if (misses.size() < MOST_TOLD) {
@@ -153,7 +171,13 @@ public final class Detection {
         List<Line> lines = new ArrayList<>();
         for (int i = 0; i < ids.size(); i++) {
             long[] n = counts[i];
-            lines.add(new Line(ids.get(i), new Rate(n[0], n[1]), new Rate(n[2], n[3]), new Rate(n[4], n[5]), new Rate(n[6], n[7]), n[8],
+            lines.add(new Line(
+                    ids.get(i),
+                    new Rate(n[0], n[1]),
+                    new Rate(n[2], n[3]),
+                    new Rate(n[4], n[5]),
+                    new Rate(n[6], n[7]),
+                    n[8],
                     List.copyOf(reasons.getOrDefault(ids.get(i), Map.of()).values())));
         }
         return new Result(lines, List.copyOf(misses), missed, cases, without);

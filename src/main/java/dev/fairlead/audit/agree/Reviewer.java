@@ -16,7 +16,10 @@ import java.util.Map;
  * @param plain the reviewer speaks of warnings without their weight
  */
 public record Reviewer(Map<String, Map<String, Word>> byCase, boolean plain) {
-    /** Reads a table with the columns case, verdict and, for verdicts on single criteria, criterion; the message of a failure is for people. */
+    /**
+     * Reads a table with the columns case, verdict and, for verdicts on single criteria, criterion; the message of a
+     * failure is for people.
+     */
     public static Reviewer read(Path file, Catalogue catalogue) throws IOException, TableException {
         Map<String, Map<String, Word>> all = new LinkedHashMap<>();
         boolean plain = false;
@@ -26,17 +29,24 @@ public record Reviewer(Map<String, Map<String, Word>> byCase, boolean plain) {
         for (Map<String, String> cells : rows) {
             row++;
             if (!cells.containsKey("case") || !cells.containsKey("verdict")) {
-                throw new TableException(file + ": a table of verdicts has the columns case, verdict and perhaps criterion");
+                throw new TableException(
+                        file + ": a table of verdicts has the columns case, verdict and perhaps criterion");
             }
             String criterion = cells.getOrDefault("criterion", "");
             Word verdict = Word.of(cells.get("verdict"));
             if (verdict == null || !criterion.isEmpty() && catalogue.criterion(criterion) == null) {
-                throw new TableException(file + ": row " + row + ": " + (verdict == null ? "a verdict is one of " + Word.all() : "no criterion is called " + criterion));
+                throw new TableException(file + ": row " + row + ": "
+                        + (verdict == null
+                                ? "a verdict is one of " + Word.all()
+                                : "no criterion is called " + criterion));
             }
             plain |= verdict == Word.WARN;
             weighted |= verdict == Word.CAUTION || verdict == Word.STOP;
-            if (all.computeIfAbsent(cells.get("case"), c -> new LinkedHashMap<>()).putIfAbsent(criterion, verdict) != null) {
-                throw new TableException(file + ": row " + row + ": a second verdict on the same" + (criterion.isEmpty() ? " case" : " criterion of the same case"));
+            if (all.computeIfAbsent(cells.get("case"), c -> new LinkedHashMap<>())
+                            .putIfAbsent(criterion, verdict)
+                    != null) {
+                throw new TableException(file + ": row " + row + ": a second verdict on the same"
+                        + (criterion.isEmpty() ? " case" : " criterion of the same case"));
             }
         }
         if (plain && weighted) {

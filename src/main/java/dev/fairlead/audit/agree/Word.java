@@ -5,9 +5,16 @@ import java.util.Arrays;
 import java.util.Locale;
 import java.util.stream.Collectors;
 
-/** Verdicts as a reviewer and the program can both give them; the first ones rise in weight, the last ones stand beside. */
+/**
+ * Verdicts as a reviewer and the program can both give them; the first ones rise in weight, the last ones stand beside.
+ */
 public enum Word {
-    PASS, WARN, CAUTION, STOP, NOT_ASSESSED, DOES_NOT_APPLY;
+    PASS,
+    WARN,
+    CAUTION,
+    STOP,
+    NOT_ASSESSED,
+    DOES_NOT_APPLY;
 
     /** The word as it is written. */
     public String word() {
@@ -22,7 +29,10 @@ public enum Word {
     /** The verdict that a text names, or null. */
     static Word of(String text) {
         String t = text.strip().toLowerCase(Locale.ROOT).replace('_', '-').replace(' ', '-');
-        return Arrays.stream(values()).filter(w -> w.word().equals(t)).findFirst().orElse(null);
+        return Arrays.stream(values())
+                .filter(w -> w.word().equals(t))
+                .findFirst()
+                .orElse(null);
     }
 
     static String all() {

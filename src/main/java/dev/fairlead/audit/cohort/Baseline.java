@@ -9,7 +9,9 @@ import dev.fairlead.model.Visit;
 import dev.fairlead.model.shape.Draft;
 import java.util.List;
 
-/** Makes an invented case without a fault: every fact known up to its stage, every value well inside the default limits. */
+/**
+ * Makes an invented case without a fault: every fact known up to its stage, every value well inside the default limits.
+ */
 final class Baseline {
     private static final int RESIDENTS = 24;
 
@@ -22,10 +24,22 @@ final class Baseline {
         BaselineCourse course = new BaselineCourse(s, d);
         ArchMeasures arch = records.arch();
         HeadFilm film = records.headFilm();
-        Draft<Case> made = Draft.of(Case.class, "").set("fairlead", 1).set("id", "c" + index).set("stage", s.stage())
-                .set("resident", "r" + two(d.whole(1, RESIDENTS))).set("child", records.child()).set("teeth", records.teeth())
-                .set("contacts", records.contacts("/contacts", 0.5, 1.8)).set("space", records.space()).set("arch", arch).set("films", records.films())
-                .set("headFilm", film).set("bite", records.bite()).set("mouth", records.mouth()).set("consent", records.consent()).set("plan", records.plan())
+        Draft<Case> made = Draft.of(Case.class, "")
+                .set("fairlead", 1)
+                .set("id", "c" + index)
+                .set("stage", s.stage())
+                .set("resident", "r" + two(d.whole(1, RESIDENTS)))
+                .set("child", records.child())
+                .set("teeth", records.teeth())
+                .set("contacts", records.contacts("/contacts", 0.5, 1.8))
+                .set("space", records.space())
+                .set("arch", arch)
+                .set("films", records.films())
+                .set("headFilm", film)
+                .set("bite", records.bite())
+                .set("mouth", records.mouth())
+                .set("consent", records.consent())
+                .set("plan", records.plan())
                 .set("wire", wire.wire(arch));
         List<Visit> visits = List.of();
         Holding holding = null;
@@ -43,7 +57,10 @@ final class Baseline {
             made.set("visits", visits);
         }
         if (s.stage().hasReached(Stage.HOLDING)) {
-            holding = course.holding(visits, records.contacts("/holding/contacts", 0, 0.12), film.incisorMandibular().value());
+            holding = course.holding(
+                    visits,
+                    records.contacts("/holding/contacts", 0, 0.12),
+                    film.incisorMandibular().value());
             made.set("holding", holding);
         }
         return made.set("date", course.today(visits, holding)).make();

@@ -15,8 +15,23 @@ import java.util.List;
 
 /** Visits and end of an invented child in whom all went as planned. */
 final class BaselineCourse {
-    /** Forward travel of a fold of 1 mm bends and 3 mm legs, mm, and the gap of its legs that gives it, mm (plane geometry of two equal bends). */
-    private static final double[][] GAP = {{0, 0}, {0.5, 0.612}, {1, 1.067}, {1.5, 1.433}, {2, 1.74}, {2.5, 2.0}, {3, 2.222}, {3.5, 2.41}, {4, 2.57}, {4.5, 2.703}, {5, 2.81}};
+    /**
+     * Forward travel of a fold of 1 mm bends and 3 mm legs, mm, and the gap of its legs that gives it, mm (plane
+     * geometry of two equal bends).
+     */
+    private static final double[][] GAP = {
+        {0, 0},
+        {0.5, 0.612},
+        {1, 1.067},
+        {1.5, 1.433},
+        {2, 1.74},
+        {2.5, 2.0},
+        {3, 2.222},
+        {3.5, 2.41},
+        {4, 2.57},
+        {4.5, 2.703},
+        {5, 2.81}
+    };
 
     private final Sketch s;
     private final Draws d;
@@ -35,10 +50,20 @@ final class BaselineCourse {
         for (int i = 0; i < count; i++) {
             String at = "/visits/" + i;
             boolean last = i == count - 1;
-            visits.add(Draft.of(Visit.class, at).set("date", day).set("activated", "both").set("left", side(at, Side.LEFT, i, moved))
-                    .set("right", side(at, Side.RIGHT, i, moved)).set("gauge", d.whole(165, 215)).set("incisorAdvance", tenth(moved)).set("newRecession", false)
-                    .set("mobility", d.one("grade-0", "grade-i")).set("blanching", false).set("lastingPain", false).set("resorption", false)
-                    .set("inclinationRechecked", last).make());
+            visits.add(Draft.of(Visit.class, at)
+                    .set("date", day)
+                    .set("activated", "both")
+                    .set("left", side(at, Side.LEFT, i, moved))
+                    .set("right", side(at, Side.RIGHT, i, moved))
+                    .set("gauge", d.whole(165, 215))
+                    .set("incisorAdvance", tenth(moved))
+                    .set("newRecession", false)
+                    .set("mobility", d.one("grade-0", "grade-i"))
+                    .set("blanching", false)
+                    .set("lastingPain", false)
+                    .set("resorption", false)
+                    .set("inclinationRechecked", last)
+                    .make());
             day = day.plusDays(d.whole(29, 34));
             moved += s.standOff() * d.uniform(0.88, 0.98);
         }
@@ -47,8 +72,13 @@ final class BaselineCourse {
 
     private VisitSide side(String visit, Side side, int index, double moved) {
         double gap = gap((index + 1) * s.standOff()) - gap(index * s.standOff());
-        return Draft.of(VisitSide.class, visit + "/" + side.word()).set("gapOpened", tenth(gap)).set("standOff", s.standOff()).set("legsOutOfParallel", d.whole(0, 3))
-                .set("space", tenth(s.available(side) + Sketch.GAIN * moved)).set("molarDistal", d.tenth(0, 0.4)).make();
+        return Draft.of(VisitSide.class, visit + "/" + side.word())
+                .set("gapOpened", tenth(gap))
+                .set("standOff", s.standOff())
+                .set("legsOutOfParallel", d.whole(0, 3))
+                .set("space", tenth(s.available(side) + Sketch.GAIN * moved))
+                .set("molarDistal", d.tenth(0, 0.4))
+                .make();
     }
 
     /** Gap of the legs, mm, that moves the front forward by so much, mm. */
@@ -67,10 +97,21 @@ final class BaselineCourse {
         LocalDate cemented = impression.plusDays(d.whole(5, 9));
         // enough for the table of Moyers 1973 (0.6 incisor sum + 8.4 at 75 %) as well as for Tanaka & Johnston
         double need = Math.max(s.required(), 0.6 * s.teeth().incisors() + 8.4);
-        return Draft.of(Holding.class, "/holding").set("impression", impression).set("cemented", cemented).set("debonded", cemented.plusDays(d.whole(3, 9)))
-                .set("spaceLeft", Math.ceil(10 * (need + d.uniform(0.15, 0.3))) / 10).set("spaceRight", Math.ceil(10 * (need + d.uniform(0.15, 0.3))) / 10)
-                .set("contacts", contacts).set("incisorMandibular", tenth(inclinationBefore + s.advance() * d.uniform(2.2, 2.9))).set("touchesCingula", true)
-                .set("passive", true).set("tissueClearance", d.tenth(1.1, 1.4)).set("secondMolarRecall", d.whole(3, 5)).set("recall", d.whole(3, 5)).set("removalPoint", true).make();
+        return Draft.of(Holding.class, "/holding")
+                .set("impression", impression)
+                .set("cemented", cemented)
+                .set("debonded", cemented.plusDays(d.whole(3, 9)))
+                .set("spaceLeft", Math.ceil(10 * (need + d.uniform(0.15, 0.3))) / 10)
+                .set("spaceRight", Math.ceil(10 * (need + d.uniform(0.15, 0.3))) / 10)
+                .set("contacts", contacts)
+                .set("incisorMandibular", tenth(inclinationBefore + s.advance() * d.uniform(2.2, 2.9)))
+                .set("touchesCingula", true)
+                .set("passive", true)
+                .set("tissueClearance", d.tenth(1.1, 1.4))
+                .set("secondMolarRecall", d.whole(3, 5))
+                .set("recall", d.whole(3, 5))
+                .set("removalPoint", true)
+                .make();
     }
 
     /** The day on which the case is judged: a few days after the last thing that happened. */

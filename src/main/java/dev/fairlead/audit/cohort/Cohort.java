@@ -17,9 +17,9 @@ import java.util.stream.Stream;
 /**
  * Invented cases for trying rules and audits on, each with the truth beside it.
  *
- * <p>One case in seven has gaps and no fault, so that no gap can hide a fault; in the others each fault is planted at its own stated rate
- * among the cases that can carry it. Every case is made from a random stream of its own: case i of a seed is the same alone, in any number
- * of cases and on any number of threads.
+ * <p>One case in seven has gaps and no fault, so that no gap can hide a fault; in the others each fault is planted at
+ * its own stated rate among the cases that can carry it. Every case is made from a random stream of its own: case i of
+ * a seed is the same alone, in any number of cases and on any number of threads.
  */
 public final class Cohort {
     /** Share of the cases that have gaps instead of faults. */
@@ -27,8 +27,10 @@ public final class Cohort {
     /** Share of the possible gaps that a case with gaps has. */
     public static final double GAP_RATE = 0.04;
 
-    private static final List<Fault> FAULTS =
-            Stream.of(RecordFaults.ALL, IndicationFaults.ALL, WireFaults.ALL, CourseFaults.ALL).flatMap(List::stream).toList();
+    private static final List<Fault> FAULTS = Stream.of(
+                    RecordFaults.ALL, IndicationFaults.ALL, WireFaults.ALL, CourseFaults.ALL)
+            .flatMap(List::stream)
+            .toList();
     private static final Map<String, List<Fault>> BY_AREA =
             FAULTS.stream().collect(Collectors.groupingBy(Fault::area, LinkedHashMap::new, Collectors.toList()));
     private static final Map<String, List<Gap>> GAPS_BY_AREA =
@@ -58,13 +60,16 @@ public final class Cohort {
         Draws draws = Draws.of(seed, index);
         Case baseline = Baseline.draw(index, draws);
         return fault.fits(baseline)
-                ? Optional.of(new PlantedCase(fault.in(baseline, draws), List.of(fault.planted(baseline)))) : Optional.empty();
+                ? Optional.of(new PlantedCase(fault.in(baseline, draws), List.of(fault.planted(baseline))))
+                : Optional.empty();
     }
 
     /** A clean case with this one gap alone, or nothing when the gap does not fit the case of that index. */
     public static Optional<PlantedCase> with(Gap gap, long seed, long index) {
         Case baseline = clean(seed, index);
-        return gap.fits(baseline) ? Optional.of(new PlantedCase(gap.in(baseline), List.of(gap.planted(baseline)))) : Optional.empty();
+        return gap.fits(baseline)
+                ? Optional.of(new PlantedCase(gap.in(baseline), List.of(gap.planted(baseline))))
+                : Optional.empty();
     }
 
     /** All faults that can be planted. */
@@ -78,15 +83,24 @@ public final class Cohort {
     }
 
     private static PlantedCase withGaps(Case baseline, Draws draws) {
-        return plant(baseline, chosen(GAPS_BY_AREA, g -> GAP_RATE, g -> g.fits(baseline), draws), Gap::in, g -> g.planted(baseline));
+        return plant(
+                baseline,
+                chosen(GAPS_BY_AREA, g -> GAP_RATE, g -> g.fits(baseline), draws),
+                Gap::in,
+                g -> g.planted(baseline));
     }
 
     private static PlantedCase withFaults(Case baseline, Draws draws) {
-        return plant(baseline, chosen(BY_AREA, Fault::rate, f -> f.fits(baseline), draws), (f, c) -> f.in(c, draws), f -> f.planted(baseline));
+        return plant(
+                baseline,
+                chosen(BY_AREA, Fault::rate, f -> f.fits(baseline), draws),
+                (f, c) -> f.in(c, draws),
+                f -> f.planted(baseline));
     }
 
     /** One number per area picks at most one of its entries, so that each keeps its stated rate. */
-    private static <T> List<T> chosen(Map<String, List<T>> byArea, ToDoubleFunction<T> rate, Predicate<T> fits, Draws draws) {
+    private static <T> List<T> chosen(
+            Map<String, List<T>> byArea, ToDoubleFunction<T> rate, Predicate<T> fits, Draws draws) {
         List<T> chosen = new ArrayList<>();
         for (List<T> area : byArea.values()) {
             double u = draws.uniform(0, 1);
@@ -103,7 +117,8 @@ public final class Cohort {
         return chosen;
     }
 
-    private static <T> PlantedCase plant(Case baseline, List<T> chosen, BiFunction<T, Case, Case> change, Function<T, Planted> says) {
+    private static <T> PlantedCase plant(
+            Case baseline, List<T> chosen, BiFunction<T, Case, Case> change, Function<T, Planted> says) {
         Case made = baseline;
         for (T t : chosen) {
             made = change.apply(t, made);

@@ -11,10 +11,14 @@ import java.util.List;
 import java.util.function.LongConsumer;
 import java.util.stream.LongStream;
 
-/** Writes invented cases with the truth beside them, a thousand at a time on all cores; the bytes depend on number and seed alone. */
+/**
+ * Writes invented cases with the truth beside them, a thousand at a time on all cores; the bytes depend on number and
+ * seed alone.
+ */
 public final class CohortFiles {
     /** Name of the truth in a folder of cases. */
     public static final String TRUTH = "truth.ndjson";
+
     private static final int AT_ONCE = 1000;
 
     private CohortFiles() {}
@@ -23,7 +27,8 @@ public final class CohortFiles {
     public static Path truthBeside(Path cases) {
         String name = cases.getFileName().toString();
         int dot = name.lastIndexOf('.');
-        return cases.resolveSibling((dot < 0 ? name : name.substring(0, dot)) + ".truth" + (dot < 0 ? ".ndjson" : name.substring(dot)));
+        return cases.resolveSibling(
+                (dot < 0 ? name : name.substring(0, dot)) + ".truth" + (dot < 0 ? ".ndjson" : name.substring(dot)));
     }
 
     /** True for a file that holds truth and no cases. */
@@ -45,7 +50,8 @@ public final class CohortFiles {
     /** Writes one file a case into a folder, which must not hold them yet. */
     public static void folder(long n, long seed, Path folder, LongConsumer done) throws IOException {
         Files.createDirectories(folder);
-        try (Writer truth = Files.newBufferedWriter(folder.resolve(TRUTH), StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW)) {
+        try (Writer truth =
+                Files.newBufferedWriter(folder.resolve(TRUTH), StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW)) {
             for (long from = 0; from < n; from += AT_ONCE) {
                 for (Made m : made(from, Math.min(n, from + AT_ONCE), seed, false)) {
                     Files.writeString(folder.resolve(m.id() + ".json"), m.text(), StandardOpenOption.CREATE_NEW);
@@ -59,9 +65,15 @@ public final class CohortFiles {
     private record Made(String id, String text, String truth) {}
 
     private static List<Made> made(long from, long to, long seed, boolean line) {
-        return LongStream.range(from, to).parallel().mapToObj(i -> {
-            PlantedCase c = Cohort.one(seed, i);
-            return new Made(c.made().id(), line ? CaseWriter.line(c.made()) : CaseWriter.json(c.made()), Truth.of(c).line());
-        }).toList();
+        return LongStream.range(from, to)
+                .parallel()
+                .mapToObj(i -> {
+                    PlantedCase c = Cohort.one(seed, i);
+                    return new Made(
+                            c.made().id(),
+                            line ? CaseWriter.line(c.made()) : CaseWriter.json(c.made()),
+                            Truth.of(c).line());
+                })
+                .toList();
     }
 }

@@ -16,41 +16,123 @@ final class CourseFaults {
     private static final String BEFORE_TARGET = "target-before-holding-arch";
 
     private static final List<Fault> ACTIVATION = List.of(
-            visit("stand-off-in-range", Fault.STEEL, "activated too little to matter", w -> new Object[] {w.last() + "/left/standOff", 0.2, w.last() + "/right/standOff", 0.2}),
-            visit("visit-interval", "interval", "activated again too early", w -> new Object[] {"/visits/1/date", w.made().visits().get(0).date().get().plusDays(w.draws().whole(10, 24))})
-                    .when(c -> c.visits().size() > 1).at(0.04),
-            visit("sides-balanced", Fault.STEEL, "one side never activated", CourseFaults::leftOnly).when(c -> cumulative(c) > 2.2 && c.stage() == Stage.ACTIVATION).at(0.1),
-            visit("total-force-band", "gauge", "gauge far above the tipping range", w -> new Object[] {w.last() + "/gauge", w.draws().whole(290, 460)}).at(0.04),
-            visit("no-permanent-set", Fault.STEEL, "a wire too soft for its load", w -> new Object[] {"/wire/proofStrength", 300})
+            visit("stand-off-in-range", Fault.STEEL, "activated too little to matter", w ->
+                    new Object[] {w.last() + "/left/standOff", 0.2, w.last() + "/right/standOff", 0.2}),
+            visit("visit-interval", "interval", "activated again too early", w -> new Object[] {
+                        "/visits/1/date",
+                        w.made().visits().get(0).date().get().plusDays(w.draws().whole(10, 24))
+                    })
+                    .when(c -> c.visits().size() > 1)
+                    .at(0.04),
+            visit("sides-balanced", Fault.STEEL, "one side never activated", CourseFaults::leftOnly)
+                    .when(c -> cumulative(c) > 2.2 && c.stage() == Stage.ACTIVATION)
+                    .at(0.1),
+            visit("total-force-band", "gauge", "gauge far above the tipping range", w ->
+                            new Object[] {w.last() + "/gauge", w.draws().whole(290, 460)})
+                    .at(0.04),
+            visit("no-permanent-set", Fault.STEEL, "a wire too soft for its load", w ->
+                            new Object[] {"/wire/proofStrength", 300})
                     .when(c -> c.visits().get(0).left().standOff().value() > 0.9),
-            visit("legs-parallel-after", "legs-after", "legs not parallel after opening", w -> new Object[] {w.last() + "/left/legsOutOfParallel", w.draws().whole(10, 20)}),
-            visit("fold-wire-left", Fault.STEEL, "a fold with hardly any wire in it", CourseFaults::tinyFold).when(c -> c.plan().advanceLeft().value() >= 2.5 && c.visits().size() == 1).at(0.1)
-                    .alsoWarns("fold-length-is-tube-length", Stage.BENCH).alsoWarns("sides-match", Stage.BENCH),
-            visit("vertical-force", Fault.STEEL, "tubes far above the brackets", w -> new Object[] {"/hardware/left/aboveBrackets", 10, "/hardware/right/aboveBrackets", 10,
-                w.last() + "/left/standOff", 1.6, w.last() + "/right/standOff", 1.6}),
-            visit("response-seen", Fault.STEEL, "no room gained", CourseFaults::noGain).when(c -> c.visits().size() > 2).at(0.04),
-            visit("molars-hold", "molars", "a first molar driven back", w -> new Object[] {w.last() + "/left/molarDistal", w.draws().tenth(1.5, 2.5)}),
-            visit("tissue-and-root-signs", "tissue", "a sign in gingiva, tooth or root", w -> w.draws().one(new Object[] {w.last() + "/newRecession", true},
-                    new Object[] {w.last() + "/mobility", "grade-ii"}, new Object[] {w.last() + "/blanching", true},
-                    new Object[] {w.last() + "/lastingPain", true}, new Object[] {w.last() + "/resorption", true})).at(0.05),
-            visit("inclination-rechecked", Fault.STEEL, "moved more than 3 mm and not looked at again", CourseFaults::notRechecked).when(c -> c.plan().advanceLeft().value() == 3).at(0.1),
+            visit("legs-parallel-after", "legs-after", "legs not parallel after opening", w -> new Object[] {
+                w.last() + "/left/legsOutOfParallel", w.draws().whole(10, 20)
+            }),
+            visit("fold-wire-left", Fault.STEEL, "a fold with hardly any wire in it", CourseFaults::tinyFold)
+                    .when(c ->
+                            c.plan().advanceLeft().value() >= 2.5 && c.visits().size() == 1)
+                    .at(0.1)
+                    .alsoWarns("fold-length-is-tube-length", Stage.BENCH)
+                    .alsoWarns("sides-match", Stage.BENCH),
+            visit("vertical-force", Fault.STEEL, "tubes far above the brackets", w -> new Object[] {
+                "/hardware/left/aboveBrackets",
+                10,
+                "/hardware/right/aboveBrackets",
+                10,
+                w.last() + "/left/standOff",
+                1.6,
+                w.last() + "/right/standOff",
+                1.6
+            }),
+            visit("response-seen", Fault.STEEL, "no room gained", CourseFaults::noGain)
+                    .when(c -> c.visits().size() > 2)
+                    .at(0.04),
+            visit("molars-hold", "molars", "a first molar driven back", w ->
+                    new Object[] {w.last() + "/left/molarDistal", w.draws().tenth(1.5, 2.5)}),
+            visit(
+                            "tissue-and-root-signs",
+                            "tissue",
+                            "a sign in gingiva, tooth or root",
+                            w -> w.draws()
+                                    .one(
+                                            new Object[] {w.last() + "/newRecession", true},
+                                            new Object[] {w.last() + "/mobility", "grade-ii"},
+                                            new Object[] {w.last() + "/blanching", true},
+                                            new Object[] {w.last() + "/lastingPain", true},
+                                            new Object[] {w.last() + "/resorption", true}))
+                    .at(0.05),
+            visit(
+                            "inclination-rechecked",
+                            Fault.STEEL,
+                            "moved more than 3 mm and not looked at again",
+                            CourseFaults::notRechecked)
+                    .when(c -> c.plan().advanceLeft().value() == 3)
+                    .at(0.1),
             visit("not-past-plan", Fault.STEEL, "moved further than planned", CourseFaults::pastPlan));
 
     private static final List<Fault> HOLDING = List.of(
-            hold(TARGET, "target", "one side too short when the arch went in", w -> shorter(w, Side.LEFT)).alsoWarns(BEFORE_TARGET, Stage.HOLDING).at(0.04),
-            hold(BEFORE_TARGET, "target", "the holding arch went in before the target was reached", w -> shorter(w, Side.RIGHT)).alsoWarns(TARGET, Stage.HOLDING).at(0.04),
-            hold("holding-before-debond", "order", "brackets off before the holding arch was cemented", w -> new Object[] {"/holding/debonded", w.made().holding().cemented().get().minusDays(w.draws().whole(4, 14))}).at(0.05),
-            hold("not-overdone", "target", "more room made than needed", w -> new Object[] {"/holding/spaceRight", w.value("/holding/spaceRight") + w.draws().tenth(1.4, 2.2)}),
-            hold("incisors-aligned", "end-contacts", "incisors crooked at the end", w -> new Object[] {"/holding/contacts/41-31", w.draws().tenth(1.4, 2)}),
-            hold("inclination-at-end", "end-inclination", "incisors steep at the end", w -> new Object[] {"/holding/incisorMandibular", w.draws().tenth(97, 102)}),
-            hold("holding-arch-passive", "arch-fit", "the holding arch does not lie as it should", w -> w.draws().one(new Object[] {"/holding/passive", false},
-                    new Object[] {"/holding/touchesCingula", false}, new Object[] {"/holding/tissueClearance", 0.2})),
-            hold("incisors-in-before-arch", "incisor-eruption", "an incisor not in when the arch was made", w -> new Object[] {"/teeth/42/state", "unerupted"})
+            hold(TARGET, "target", "one side too short when the arch went in", w -> shorter(w, Side.LEFT))
+                    .alsoWarns(BEFORE_TARGET, Stage.HOLDING)
+                    .at(0.04),
+            hold(
+                            BEFORE_TARGET,
+                            "target",
+                            "the holding arch went in before the target was reached",
+                            w -> shorter(w, Side.RIGHT))
+                    .alsoWarns(TARGET, Stage.HOLDING)
+                    .at(0.04),
+            hold(
+                            "holding-before-debond",
+                            "order",
+                            "brackets off before the holding arch was cemented",
+                            w -> new Object[] {
+                                "/holding/debonded",
+                                w.made()
+                                        .holding()
+                                        .cemented()
+                                        .get()
+                                        .minusDays(w.draws().whole(4, 14))
+                            })
+                    .at(0.05),
+            hold("not-overdone", "target", "more room made than needed", w -> new Object[] {
+                "/holding/spaceRight",
+                w.value("/holding/spaceRight") + w.draws().tenth(1.4, 2.2)
+            }),
+            hold("incisors-aligned", "end-contacts", "incisors crooked at the end", w ->
+                    new Object[] {"/holding/contacts/41-31", w.draws().tenth(1.4, 2)}),
+            hold("inclination-at-end", "end-inclination", "incisors steep at the end", w ->
+                    new Object[] {"/holding/incisorMandibular", w.draws().tenth(97, 102)}),
+            hold(
+                    "holding-arch-passive",
+                    "arch-fit",
+                    "the holding arch does not lie as it should",
+                    w -> w.draws()
+                            .one(
+                                    new Object[] {"/holding/passive", false},
+                                    new Object[] {"/holding/touchesCingula", false},
+                                    new Object[] {"/holding/tissueClearance", 0.2})),
+            hold("incisors-in-before-arch", "incisor-eruption", "an incisor not in when the arch was made", w ->
+                            new Object[] {"/teeth/42/state", "unerupted"})
                     .alsoWarns("permanent-incisors-erupted", Stage.INDICATION),
-            hold("second-molars-watched", "second-molar-recall", "second molars looked at too rarely", w -> new Object[] {"/holding/secondMolarRecall", w.draws().whole(9, 18)}),
-            hold("recall-planned", "recall", "no recall worth the name", w -> w.draws().one(new Object[] {"/holding/recall", 12}, new Object[] {"/holding/removalPoint", false})));
+            hold("second-molars-watched", "second-molar-recall", "second molars looked at too rarely", w ->
+                    new Object[] {"/holding/secondMolarRecall", w.draws().whole(9, 18)}),
+            hold(
+                    "recall-planned",
+                    "recall",
+                    "no recall worth the name",
+                    w -> w.draws()
+                            .one(new Object[] {"/holding/recall", 12}, new Object[] {"/holding/removalPoint", false})));
 
-    static final List<Fault> ALL = Stream.of(ACTIVATION, HOLDING).flatMap(List::stream).toList();
+    static final List<Fault> ALL =
+            Stream.of(ACTIVATION, HOLDING).flatMap(List::stream).toList();
 
     private CourseFaults() {}
 
@@ -69,14 +151,31 @@ final class CourseFaults {
     private static Object[] leftOnly(Fault.Work w) {
         List<Object> changes = new ArrayList<>();
         for (int i = 0; i < w.made().visits().size(); i++) {
-            changes.addAll(List.of("/visits/" + i + "/activated", "left", "/visits/" + i + "/right/gapOpened", 0.0, "/visits/" + i + "/right/standOff", 0.0));
+            changes.addAll(List.of(
+                    "/visits/" + i + "/activated",
+                    "left",
+                    "/visits/" + i + "/right/gapOpened",
+                    0.0,
+                    "/visits/" + i + "/right/standOff",
+                    0.0));
         }
         return changes.toArray();
     }
 
-    /** A fold of 0.5 mm legs and bends of 0.35 mm reaches 1.9 mm at most; its gap stays below the length of its legs. */
+    /**
+     * A fold of 0.5 mm legs and bends of 0.35 mm reaches 1.9 mm at most; its gap stays below the length of its legs.
+     */
     private static Object[] tinyFold(Fault.Work w) {
-        return new Object[] {"/bench/left/length", 0.5, "/bench/left/bendRadius", 0.1, "/bench/left/height", 1.4, "/visits/0/left/gapOpened", 0.3};
+        return new Object[] {
+            "/bench/left/length",
+            0.5,
+            "/bench/left/bendRadius",
+            0.1,
+            "/bench/left/height",
+            1.4,
+            "/visits/0/left/gapOpened",
+            0.3
+        };
     }
 
     /** Both folds opened at the last visit to more than a millimetre past the plan. */
@@ -86,7 +185,9 @@ final class CourseFaults {
         for (int i = 0; i < w.made().visits().size() - 1; i++) {
             before += w.value("/visits/" + i + "/left/gapOpened");
         }
-        return new Object[] {w.last() + "/left/gapOpened", tenth(gap - before), w.last() + "/right/gapOpened", tenth(gap - before)};
+        return new Object[] {
+            w.last() + "/left/gapOpened", tenth(gap - before), w.last() + "/right/gapOpened", tenth(gap - before)
+        };
     }
 
     private static Object[] noGain(Fault.Work w) {

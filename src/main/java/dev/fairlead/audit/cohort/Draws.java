@@ -66,6 +66,9 @@ final class Draws {
 
     /** Two readings of one true value, each off by a normal error, to a tenth. */
     double[] twice(double value, double error) {
-        return new double[] {tenth(value + normal(0, error, -2 * error, 2 * error)), tenth(value + normal(0, error, -2 * error, 2 * error))};
+        return new double[] {
+            tenth(value + normal(0, error, -2 * error, 2 * error)),
+            tenth(value + normal(0, error, -2 * error, 2 * error))
+        };
     }
 }

@@ -31,7 +31,10 @@ public record Fault(
         Function<Work, Object[]> changes) {
     /** Share of the cases in which a fault is planted when nothing else is stated. */
     public static final double USUAL_RATE = 0.02;
-    /** Wire, tubes, folds and travel act on each other: a thinner wire fits a low tube and pushes less, longer legs move the front otherwise. */
+    /**
+     * Wire, tubes, folds and travel act on each other: a thinner wire fits a low tube and pushes less, longer legs move
+     * the front otherwise.
+     */
     static final String STEEL = "steel";
 
     /** A criterion that warns as well, and the stage from which it is judged. */
@@ -90,7 +93,13 @@ public record Fault(
     }
 
     Planted planted(Case c) {
-        return new Planted(criterion, Planted.Kind.WARNS, says,
-                follows.stream().filter(f -> c.stage().hasReached(f.stage())).map(Follower::criterion).toList());
+        return new Planted(
+                criterion,
+                Planted.Kind.WARNS,
+                says,
+                follows.stream()
+                        .filter(f -> c.stage().hasReached(f.stage()))
+                        .map(Follower::criterion)
+                        .toList());
     }
 }

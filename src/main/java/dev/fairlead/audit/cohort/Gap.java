@@ -17,7 +17,13 @@ import java.util.function.Predicate;
  * @param follows other criteria that cannot be assessed either, from their stage on
  * @param fits further condition on the case
  */
-public record Gap(String criterion, Stage stage, String area, List<String> pointers, List<Fault.Follower> follows, Predicate<Case> fits) {
+public record Gap(
+        String criterion,
+        Stage stage,
+        String area,
+        List<String> pointers,
+        List<Fault.Follower> follows,
+        Predicate<Case> fits) {
     static Gap of(Stage stage, String criterion, String... pointers) {
         return new Gap(criterion, stage, criterion, List.of(pointers), List.of(), c -> true);
     }
@@ -46,13 +52,20 @@ public record Gap(String criterion, Stage stage, String area, List<String> point
     Case in(Case c) {
         Case changed = c;
         for (String p : pointers) {
-            changed = Edit.forget(changed, p.replace("{last}", "/visits/" + (c.visits().size() - 1)));
+            changed = Edit.forget(
+                    changed, p.replace("{last}", "/visits/" + (c.visits().size() - 1)));
         }
         return changed;
     }
 
     Planted planted(Case c) {
-        return new Planted(criterion, Planted.Kind.NOT_ASSESSED, "left out: " + String.join(", ", pointers),
-                follows.stream().filter(f -> c.stage().hasReached(f.stage())).map(Fault.Follower::criterion).toList());
+        return new Planted(
+                criterion,
+                Planted.Kind.NOT_ASSESSED,
+                "left out: " + String.join(", ", pointers),
+                follows.stream()
+                        .filter(f -> c.stage().hasReached(f.stage()))
+                        .map(Fault.Follower::criterion)
+                        .toList());
     }
 }

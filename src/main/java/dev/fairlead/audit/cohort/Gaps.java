@@ -15,37 +15,64 @@ final class Gaps {
     /** What only the beam model of the wire can tell; the total force is read on a gauge in all of these cases. */
     private static final String[] BY_BEAM_MODEL = {"no-permanent-set", "vertical-force"};
 
-    /** What one segment lacks can be told from the perimeter and the others: two gaps among them leave more open than each alone. */
+    /**
+     * What one segment lacks can be told from the perimeter and the others: two gaps among them leave more open than
+     * each alone.
+     */
     private static final String SPACE = "space";
 
     static final List<Gap> ALL = List.of(
             Gap.of(RECORDS, "ratio-of-widths", "/teeth/13/width", "/teeth/23/width"),
-            Gap.of(RECORDS, "tooth-widths-plausible", "/teeth/41/width").also(RECORDS, "antimeres-agree", "measurements-repeated", "ratio-of-widths")
-                    .also(INDICATION, "advancement-needed", "shortage-within-reach", "prediction-agrees").when(c -> !c.stage().hasReached(HOLDING)),
+            Gap.of(RECORDS, "tooth-widths-plausible", "/teeth/41/width")
+                    .also(RECORDS, "antimeres-agree", "measurements-repeated", "ratio-of-widths")
+                    .also(INDICATION, "advancement-needed", "shortage-within-reach", "prediction-agrees")
+                    .when(c -> !c.stage().hasReached(HOLDING)),
             Gap.of(RECORDS, "records-fresh", "/films/models"),
             Gap.of(INDICATION, "incisor-inclination-after", "/plan/advanceLeft")
-                    .also(INDICATION, "gingiva-thickness", "incisor-to-a-pog-after", "inclination-relative-to-divergence", "overbite-after", "overjet-after")
+                    .also(
+                            INDICATION,
+                            "gingiva-thickness",
+                            "incisor-to-a-pog-after",
+                            "inclination-relative-to-divergence",
+                            "overbite-after",
+                            "overjet-after")
                     .also(ACTIVATION, "fold-wire-left", "not-past-plan"),
-            Gap.of(INDICATION, "shortage-within-reach", "/space/incisors", "/space/perimeter").in(SPACE)
-                    .also(INDICATION, "advancement-needed").also(RECORDS, "space-adds-up", "measurements-repeated"),
-            Gap.of(BENCH, "fold-length-is-tube-length", "/hardware/left/length").also(BENCH, "blank-long-enough").also(ACTIVATION, BY_BEAM_MODEL),
-            Gap.of(BENCH, "bends-small", "/bench/left/bendRadius").also(ACTIVATION, BY_BEAM_MODEL).also(ACTIVATION, "fold-wire-left"),
+            Gap.of(INDICATION, "shortage-within-reach", "/space/incisors", "/space/perimeter")
+                    .in(SPACE)
+                    .also(INDICATION, "advancement-needed")
+                    .also(RECORDS, "space-adds-up", "measurements-repeated"),
+            Gap.of(BENCH, "fold-length-is-tube-length", "/hardware/left/length")
+                    .also(BENCH, "blank-long-enough")
+                    .also(ACTIVATION, BY_BEAM_MODEL),
+            Gap.of(BENCH, "bends-small", "/bench/left/bendRadius")
+                    .also(ACTIVATION, BY_BEAM_MODEL)
+                    .also(ACTIVATION, "fold-wire-left"),
             Gap.of(BENCH, "arch-form-fits", "/bench/misfitRms", "/bench/misfitWorst", "/wire/formCanineWidth"),
             Gap.of(BENCH, "shape-kept", "/bench/misfitRmsAfter"),
             Gap.of(ACTIVATION, "stand-off-in-range", "{last}/left/standOff").also(ACTIVATION, BY_BEAM_MODEL),
-            Gap.of(ACTIVATION, "sides-balanced", "{last}/left/gapOpened").also(ACTIVATION, "fold-wire-left", "not-past-plan"),
-            Gap.of(ACTIVATION, "response-seen", "{last}/left/space").when(c -> c.visits().size() > 1),
+            Gap.of(ACTIVATION, "sides-balanced", "{last}/left/gapOpened")
+                    .also(ACTIVATION, "fold-wire-left", "not-past-plan"),
+            Gap.of(ACTIVATION, "response-seen", "{last}/left/space")
+                    .when(c -> c.visits().size() > 1),
             Gap.of(ACTIVATION, "no-permanent-set", "/wire/proofStrength"),
             Gap.of(ACTIVATION, "inclination-rechecked", "{last}/incisorAdvance"),
             Gap.of(RECORDS, "space-adds-up", "/space/perimeter").in(SPACE),
             Gap.of(RECORDS, "panoramic-seen", "/films/ectopic"),
             Gap.of(INDICATION, "prediction-agrees", "/plan/percentile"),
-            Gap.of(INDICATION, "permanent-incisors-erupted", "/teeth/32/state").also(HOLDING, "incisors-in-before-arch"),
+            Gap.of(INDICATION, "permanent-incisors-erupted", "/teeth/32/state")
+                    .also(HOLDING, "incisors-in-before-arch"),
             Gap.of(INDICATION, "first-molars-erupted", "/teeth/36/state"),
             Gap.of(INDICATION, "buccal-window-open", "/teeth/35/state"),
-            Gap.of(INDICATION, "advancement-needed", "/space/left").in(SPACE).also(RECORDS, "space-adds-up", "measurements-repeated"),
+            Gap.of(INDICATION, "advancement-needed", "/space/left")
+                    .in(SPACE)
+                    .also(RECORDS, "space-adds-up", "measurements-repeated"),
             Gap.of(INDICATION, "incisor-inclination-before", "/headFilm/incisorMandibular")
-                    .also(INDICATION, "incisor-inclination-after", "inclination-relative-to-divergence", "overbite-after").also(RECORDS, "measurements-repeated"),
+                    .also(
+                            INDICATION,
+                            "incisor-inclination-after",
+                            "inclination-relative-to-divergence",
+                            "overbite-after")
+                    .also(RECORDS, "measurements-repeated"),
             Gap.of(INDICATION, "incisor-to-a-pog-after", "/headFilm/incisorToAPog"),
             Gap.of(INDICATION, "inclination-relative-to-divergence", "/headFilm/mandibularPlane"),
             Gap.of(INDICATION, "overjet-after", "/bite/overjet").also(INDICATION, "class-iii-caution"),
@@ -88,11 +115,13 @@ final class Gaps {
             Gap.of(INSERTION, "all-tied", "/insertion/bracketsTied"),
             Gap.of(INSERTION, "eye-and-airway-protection", "/insertion/airwayGuard"),
             Gap.of(INSERTION, "instructions-given", "/insertion/instructionsGiven"),
-            Gap.of(ACTIVATION, "visit-interval", "/visits/1/date").when(c -> c.visits().size() > 1),
+            Gap.of(ACTIVATION, "visit-interval", "/visits/1/date")
+                    .when(c -> c.visits().size() > 1),
             Gap.of(ACTIVATION, "legs-parallel-after", "{last}/right/legsOutOfParallel"),
             Gap.of(ACTIVATION, "molars-hold", "{last}/left/molarDistal"),
             Gap.of(ACTIVATION, "tissue-and-root-signs", "{last}/lastingPain"),
-            Gap.of(HOLDING, "space-target-reached", "/holding/spaceLeft").also(HOLDING, "target-before-holding-arch", "not-overdone"),
+            Gap.of(HOLDING, "space-target-reached", "/holding/spaceLeft")
+                    .also(HOLDING, "target-before-holding-arch", "not-overdone"),
             Gap.of(HOLDING, "holding-before-debond", "/holding/cemented"),
             Gap.of(HOLDING, "incisors-aligned", "/holding/contacts/31-32"),
             Gap.of(HOLDING, "inclination-at-end", "/holding/incisorMandibular"),

@@ -14,32 +14,99 @@ final class IndicationFaults {
     private static final String DIVERGENCE = "inclination-relative-to-divergence";
 
     static final List<Fault> ALL = List.of(
-            fault("permanent-incisors-erupted", "incisor-eruption", "a lateral incisor is not in yet", w -> new Object[] {"/teeth/32/state", "unerupted"})
+            fault("permanent-incisors-erupted", "incisor-eruption", "a lateral incisor is not in yet", w ->
+                            new Object[] {"/teeth/32/state", "unerupted"})
                     .alsoWarns("incisors-in-before-arch", Stage.HOLDING),
-            fault("first-molars-erupted", "molar-eruption", "a first molar is not in far enough for a band", w -> new Object[] {"/teeth/46/state", "unerupted"}),
-            fault("buccal-window-open", "window", "both premolars of one side are in", w -> new Object[] {"/teeth/34/state", "erupted", "/teeth/35/state", "erupted"}),
-            fault("advancement-needed", "space", "no side lacks room", w -> roomier(w, w.draws().tenth(2.4, 2.8))).when(RecordFaults::untouched).at(0.06),
-            fault("shortage-within-reach", "space", "far more room is lacking than an advancement can give", w -> roomier(w, -w.draws().tenth(2.4, 4))).when(RecordFaults::untouched).at(0.06),
-            fault("prediction-agrees", "percentile", "the table read at a percentile far from the usual one", w -> new Object[] {"/plan/percentile", 5}).when(IndicationFaults::inTable),
-            fault("incisor-inclination-before", "inclination", "incisors steep before treatment", w -> new Object[] {"/headFilm/incisorMandibular", twice(w.draws().tenth(97, 99)), "/headFilm/mandibularPlane", 26})
-                    .alsoWarns(AFTER, Stage.INDICATION).alsoWarns(DIVERGENCE, Stage.INDICATION),
-            fault(AFTER, "inclination", "incisors that the plan makes steep", w -> new Object[] {"/headFilm/incisorMandibular", twice(w.draws().tenth(93.2, 94.2)), "/headFilm/mandibularPlane", 26})
-                    .alsoWarns(DIVERGENCE, Stage.INDICATION).at(0.05),
-            fault(DIVERGENCE, "inclination", "incisors too far forward for a steep mandibular plane", w -> new Object[] {"/headFilm/mandibularPlane", w.draws().whole(41, 44)}),
-            fault("incisor-to-a-pog-after", "a-pog", "edge in front of A-Pog already", w -> new Object[] {"/headFilm/incisorToAPog", w.draws().tenth(2.9, 3.6)}),
-            fault("overjet-after", "overjet", "the plan eats up the overjet", w -> new Object[] {"/bite/overjet", w.advance() + w.draws().tenth(-0.4, 0.4)}).at(0.04),
-            fault("overbite-after", "overbite", "an open bite", w -> new Object[] {"/bite/overbite", w.draws().tenth(-2.5, -1)}),
-            fault("class-iii-caution", "sagittal", "a tendency to class III", w -> w.draws().one(new Object[] {"/headFilm/anb", w.draws().tenth(-3, -1)}, new Object[] {"/bite/anteriorShift", true})).at(0.04),
-            fault("gingiva-thickness", "gingiva", "thin gingiva on the centrals", w -> thin(w, w.draws().one(0.3, 0.7, 0.8))).at(0.05),
-            fault("keratinised-width", "keratinised", "hardly any keratinised gingiva", w -> new Object[] {"/teeth/41/keratinised", w.draws().tenth(0.5, 1.5)}),
-            fault("recession-absent", "recession", "recession, and no periodontal opinion", w -> new Object[] {"/teeth/31/recession", w.draws().tenth(0.5, 2)}),
-            fault("bone-and-roots", "roots", "short or resorbed roots", w -> new Object[] {w.draws().one("/films/shortRoots", "/films/resorption"), true}),
-            fault("hygiene-and-caries", "hygiene", "plaque, caries or gingivitis", w -> w.draws().one(new Object[] {"/mouth/plaqueScore", w.draws().whole(38, 80)},
-                    new Object[] {"/mouth/untreatedCaries", true}, new Object[] {"/mouth/activeGingivitis", true})).at(0.08),
-            fault("alloy-sensitivity", "nickel", "a sensitivity to nickel", w -> new Object[] {"/mouth/nickelSensitivity", true}).at(0.01),
-            fault("second-molar-path", "second-molar", "a second molar steeply tipped", w -> new Object[] {"/films/secondMolarAngleLeft", w.draws().whole(28, 40)}),
-            fault("midline-side-plan", "midline", "midline off, and the plan the same on both sides", w -> new Object[] {"/bite/lowerMidline", w.draws().one(-2.2, 2.0, 2.4)}).at(0.04),
-            fault("consent-recorded", "consent", "consent or the limits of stability not recorded", w -> new Object[] {w.draws().one("/consent/guardian", "/consent/stabilityExplained"), false}).at(0.04));
+            fault("first-molars-erupted", "molar-eruption", "a first molar is not in far enough for a band", w ->
+                    new Object[] {"/teeth/46/state", "unerupted"}),
+            fault("buccal-window-open", "window", "both premolars of one side are in", w ->
+                    new Object[] {"/teeth/34/state", "erupted", "/teeth/35/state", "erupted"}),
+            fault(
+                            "advancement-needed",
+                            "space",
+                            "no side lacks room",
+                            w -> roomier(w, w.draws().tenth(2.4, 2.8)))
+                    .when(RecordFaults::untouched)
+                    .at(0.06),
+            fault(
+                            "shortage-within-reach",
+                            "space",
+                            "far more room is lacking than an advancement can give",
+                            w -> roomier(w, -w.draws().tenth(2.4, 4)))
+                    .when(RecordFaults::untouched)
+                    .at(0.06),
+            fault("prediction-agrees", "percentile", "the table read at a percentile far from the usual one", w ->
+                            new Object[] {"/plan/percentile", 5})
+                    .when(IndicationFaults::inTable),
+            fault("incisor-inclination-before", "inclination", "incisors steep before treatment", w -> new Object[] {
+                        "/headFilm/incisorMandibular", twice(w.draws().tenth(97, 99)), "/headFilm/mandibularPlane", 26
+                    })
+                    .alsoWarns(AFTER, Stage.INDICATION)
+                    .alsoWarns(DIVERGENCE, Stage.INDICATION),
+            fault(AFTER, "inclination", "incisors that the plan makes steep", w -> new Object[] {
+                        "/headFilm/incisorMandibular",
+                        twice(w.draws().tenth(93.2, 94.2)),
+                        "/headFilm/mandibularPlane",
+                        26
+                    })
+                    .alsoWarns(DIVERGENCE, Stage.INDICATION)
+                    .at(0.05),
+            fault(DIVERGENCE, "inclination", "incisors too far forward for a steep mandibular plane", w ->
+                    new Object[] {"/headFilm/mandibularPlane", w.draws().whole(41, 44)}),
+            fault("incisor-to-a-pog-after", "a-pog", "edge in front of A-Pog already", w ->
+                    new Object[] {"/headFilm/incisorToAPog", w.draws().tenth(2.9, 3.6)}),
+            fault("overjet-after", "overjet", "the plan eats up the overjet", w -> new Object[] {
+                        "/bite/overjet", w.advance() + w.draws().tenth(-0.4, 0.4)
+                    })
+                    .at(0.04),
+            fault("overbite-after", "overbite", "an open bite", w ->
+                    new Object[] {"/bite/overbite", w.draws().tenth(-2.5, -1)}),
+            fault(
+                            "class-iii-caution",
+                            "sagittal",
+                            "a tendency to class III",
+                            w -> w.draws()
+                                    .one(
+                                            new Object[] {
+                                                "/headFilm/anb", w.draws().tenth(-3, -1)
+                                            },
+                                            new Object[] {"/bite/anteriorShift", true}))
+                    .at(0.04),
+            fault(
+                            "gingiva-thickness",
+                            "gingiva",
+                            "thin gingiva on the centrals",
+                            w -> thin(w, w.draws().one(0.3, 0.7, 0.8)))
+                    .at(0.05),
+            fault("keratinised-width", "keratinised", "hardly any keratinised gingiva", w ->
+                    new Object[] {"/teeth/41/keratinised", w.draws().tenth(0.5, 1.5)}),
+            fault("recession-absent", "recession", "recession, and no periodontal opinion", w ->
+                    new Object[] {"/teeth/31/recession", w.draws().tenth(0.5, 2)}),
+            fault("bone-and-roots", "roots", "short or resorbed roots", w ->
+                    new Object[] {w.draws().one("/films/shortRoots", "/films/resorption"), true}),
+            fault(
+                            "hygiene-and-caries",
+                            "hygiene",
+                            "plaque, caries or gingivitis",
+                            w -> w.draws()
+                                    .one(
+                                            new Object[] {
+                                                "/mouth/plaqueScore", w.draws().whole(38, 80)
+                                            },
+                                            new Object[] {"/mouth/untreatedCaries", true},
+                                            new Object[] {"/mouth/activeGingivitis", true}))
+                    .at(0.08),
+            fault("alloy-sensitivity", "nickel", "a sensitivity to nickel", w ->
+                            new Object[] {"/mouth/nickelSensitivity", true})
+                    .at(0.01),
+            fault("second-molar-path", "second-molar", "a second molar steeply tipped", w ->
+                    new Object[] {"/films/secondMolarAngleLeft", w.draws().whole(28, 40)}),
+            fault("midline-side-plan", "midline", "midline off, and the plan the same on both sides", w ->
+                            new Object[] {"/bite/lowerMidline", w.draws().one(-2.2, 2.0, 2.4)})
+                    .at(0.04),
+            fault("consent-recorded", "consent", "consent or the limits of stability not recorded", w ->
+                            new Object[] {w.draws().one("/consent/guardian", "/consent/stabilityExplained"), false})
+                    .at(0.04));
 
     private IndicationFaults() {}
 
@@ -49,7 +116,10 @@ final class IndicationFaults {
 
     /** Off its usual row the table of Moyers 1973 ends at an incisor sum of 25 mm. */
     private static boolean inTable(Case c) {
-        return Tooth.LOWER_INCISORS.stream().mapToDouble(t -> c.tooth(t).width().value()).sum() <= 25;
+        return Tooth.LOWER_INCISORS.stream()
+                        .mapToDouble(t -> c.tooth(t).width().value())
+                        .sum()
+                <= 25;
     }
 
     /** Both segments longer by so much, and the perimeter with them; the spread of the readings stays. */

@@ -12,5 +12,8 @@ import java.util.List;
  */
 public record Planted(String criterion, Kind kind, String says, List<String> follows) {
     /** How the criterion has to end. */
-    public enum Kind implements dev.fairlead.model.Choice { WARNS, NOT_ASSESSED }
+    public enum Kind implements dev.fairlead.model.Choice {
+        WARNS,
+        NOT_ASSESSED
+    }
 }

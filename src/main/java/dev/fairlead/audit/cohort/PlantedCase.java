@@ -7,8 +7,8 @@ import java.util.Set;
 import java.util.TreeSet;
 
 /**
- * An invented case and the truth about it: what is named in {@code planted} has to be found, and every other criterion that applies at the
- * case's stage has to pass.
+ * An invented case and the truth about it: what is named in {@code planted} has to be found, and every other criterion
+ * that applies at the case's stage has to pass.
  */
 public record PlantedCase(Case made, List<Planted> planted) {
     public PlantedCase {

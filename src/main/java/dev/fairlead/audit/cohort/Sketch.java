@@ -5,8 +5,8 @@ import dev.fairlead.model.Stage;
 import java.time.LocalDate;
 
 /**
- * The few numbers of an invented child on which all sections of the case rest, so that they agree with each other. All lie well inside
- * the default limits of the rulebase.
+ * The few numbers of an invented child on which all sections of the case rest, so that they agree with each other. All
+ * lie well inside the default limits of the rulebase.
  *
  * @param required canine and premolars of one side by Tanaka & Johnston 1974, mm: half the incisor sum and 10.5
  * @param shortage what each side lacks with half of what the incisors lack, mm, left and right
@@ -27,16 +27,25 @@ record Sketch(
         int steps,
         double standOff,
         LocalDate start) {
-    /** Gain on each side per mm of advancement, mm: half of what an arch of usual width and depth gains (beta function, 1.53 to 1.64). */
+    /**
+     * Gain on each side per mm of advancement, mm: half of what an arch of usual width and depth gains (beta function,
+     * 1.53 to 1.64).
+     */
     static final double GAIN = 0.8;
     /** First day of the two years over which the cases are spread. */
     static final LocalDate FIRST_DAY = LocalDate.of(2024, 7, 1);
+
     private static final int DAYS = 730;
-    /** Sum of the incisors between which a child is kept, mm: there the two usual predictions agree within half a millimetre. */
+    /**
+     * Sum of the incisors between which a child is kept, mm: there the two usual predictions agree within half a
+     * millimetre.
+     */
     static final double LEAST_INCISORS = 20.5;
+
     static final double MOST_INCISORS = 25;
     /** The most unusual width of a child, in standard deviations, and the largest difference of antimeres, mm. */
     static final double MOST_UNUSUAL = 2.3;
+
     static final double MOST_APART = 0.25;
 
     static Sketch draw(Draws d) {
@@ -53,10 +62,29 @@ record Sketch(
         double lack = d.uniform(0.2, 0.8);
         double advance = Draws.half(mean / GAIN + 0.25);
         int steps = Math.max(2, (int) Math.ceil(advance));
-        Stage stage = d.one(Stage.RECORDS, Stage.INDICATION, Stage.INDICATION, Stage.READINESS, Stage.BENCH, Stage.INSERTION, Stage.ACTIVATION,
-                Stage.ACTIVATION, Stage.HOLDING, Stage.HOLDING, Stage.HOLDING);
-        return new Sketch(stage, male, teeth, required, new double[] {mean + skew, mean - skew}, lack, advance, steps,
-                Draws.tenth(advance / steps), FIRST_DAY.plusDays(d.whole(0, DAYS - 1)));
+        Stage stage = d.one(
+                Stage.RECORDS,
+                Stage.INDICATION,
+                Stage.INDICATION,
+                Stage.READINESS,
+                Stage.BENCH,
+                Stage.INSERTION,
+                Stage.ACTIVATION,
+                Stage.ACTIVATION,
+                Stage.HOLDING,
+                Stage.HOLDING,
+                Stage.HOLDING);
+        return new Sketch(
+                stage,
+                male,
+                teeth,
+                required,
+                new double[] {mean + skew, mean - skew},
+                lack,
+                advance,
+                steps,
+                Draws.tenth(advance / steps),
+                FIRST_DAY.plusDays(d.whole(0, DAYS - 1)));
     }
 
     /** Antimeres of a child without a fault differ by no more than a quarter of a millimetre. */

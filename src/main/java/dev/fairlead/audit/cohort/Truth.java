@@ -29,8 +29,11 @@ public record Truth(String id, List<Told> planted) {
     /** The truth that a line holds; throws when it holds something else. */
     public static Truth parse(String line) throws JsonProcessingException {
         Truth read = JSON.readValue(line, Truth.class);
-        if (read.id() == null || read.planted() == null || read.planted().stream().anyMatch(t -> t.criterion() == null || t.kind() == null)) {
-            throw new com.fasterxml.jackson.databind.JsonMappingException(null, "a line of truth has an id and a list of what was planted");
+        if (read.id() == null
+                || read.planted() == null
+                || read.planted().stream().anyMatch(t -> t.criterion() == null || t.kind() == null)) {
+            throw new com.fasterxml.jackson.databind.JsonMappingException(
+                    null, "a line of truth has an id and a list of what was planted");
         }
         return read;
     }

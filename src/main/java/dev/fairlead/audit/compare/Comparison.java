@@ -37,7 +37,15 @@ public final class Comparison {
      * @param changes how often each ending became another
      * @param examples the first cases that gain or lose a warning
      */
-    public record Line(String criterion, long judged, long warnsA, long warnsB, long gained, long lost, Map<String, Long> changes, List<Example> examples) {
+    public record Line(
+            String criterion,
+            long judged,
+            long warnsA,
+            long warnsB,
+            long gained,
+            long lost,
+            Map<String, Long> changes,
+            List<Example> examples) {
         public boolean changed() {
             return !changes.isEmpty();
         }
@@ -87,9 +95,17 @@ public final class Comparison {
 
     /** Runs over the sources. */
     public Result run(Sources sources, Audit.Settings settings, LongConsumer reached) {
-        Each.<Reader.Got<Two>>run(sources, settings.threads(), settings.limit(), i -> Reader.with(i, c -> both(c, settings.check())), Reader::givenUp, this::add, reached);
+        Each.<Reader.Got<Two>>run(
+                sources,
+                settings.threads(),
+                settings.limit(),
+                i -> Reader.with(i, c -> both(c, settings.check())),
+                Reader::givenUp,
+                this::add,
+                reached);
         List<Line> lines = new ArrayList<>();
-        counters.forEach((id, n) -> lines.add(new Line(id, n.judged, n.warnsA, n.warnsB, n.gained, n.lost, n.changes, n.examples)));
+        counters.forEach((id, n) ->
+                lines.add(new Line(id, n.judged, n.warnsA, n.warnsB, n.gained, n.lost, n.changes, n.examples)));
         return new Result(cases, changed, lines, unread, reasons);
     }
 
@@ -140,6 +156,8 @@ public final class Comparison {
     }
 
     private static String word(Ending e) {
-        return e == null ? "not asked" : e.name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ');
+        return e == null
+                ? "not asked"
+                : e.name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ');
     }
 }

@@ -17,7 +17,8 @@ final class Reader {
         try {
             Reading reading = item.read(item.text());
             if (!reading.read()) {
-                return new Got<>(item.source(), "", null, reading.errors().get(0).toString());
+                return new Got<>(
+                        item.source(), "", null, reading.errors().get(0).toString());
             }
             Case c = reading.value().orElseThrow();
             return new Got<>(item.source(), c.id(), work.apply(c), "");

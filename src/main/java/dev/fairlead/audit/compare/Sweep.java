@@ -18,10 +18,13 @@ import java.util.BitSet;
 import java.util.List;
 import java.util.function.LongConsumer;
 
-/** Moves one threshold over a range, and tells at each value how many cases would be warned; each case is measured once. */
+/**
+ * Moves one threshold over a range, and tells at each value how many cases would be warned; each case is measured once.
+ */
 public final class Sweep {
     /** How many values lie on a curve when nothing else is said. */
     public static final int STEPS = 21;
+
     public static final int MOST_STEPS = 201;
 
     /** What one value of the threshold gives for one criterion. */
@@ -59,21 +62,33 @@ public final class Sweep {
             judges.add(rules.withThreshold(name, values[i]).quickJudge());
         }
         for (int i = 0; i < ids.size(); i++) {
-            wanted.set(i, rules.terms(ids.get(i)).stream().anyMatch(t -> t.limit().equals(name)));
+            wanted.set(
+                    i, rules.terms(ids.get(i)).stream().anyMatch(t -> t.limit().equals(name)));
         }
         this.counts = new long[ids.size()][steps][Ending.values().length];
     }
 
     /** Runs over the sources. */
     public Result run(Sources sources, Audit.Settings settings, LongConsumer reached) {
-        Each.<Reader.Got<Ending[][]>>run(sources, settings.threads(), settings.limit(), i -> Reader.with(i, c -> endings(c, settings.check())), Reader::givenUp,
-                this::add, reached);
+        Each.<Reader.Got<Ending[][]>>run(
+                sources,
+                settings.threads(),
+                settings.limit(),
+                i -> Reader.with(i, c -> endings(c, settings.check())),
+                Reader::givenUp,
+                this::add,
+                reached);
         List<Curve> curves = new ArrayList<>();
         for (int c = wanted.nextSetBit(0); c >= 0; c = wanted.nextSetBit(c + 1)) {
             List<Point> points = new ArrayList<>();
             for (int v = 0; v < values.length; v++) {
                 long[] n = counts[c][v];
-                points.add(new Point(values[v], n[Ending.STOP.ordinal()], n[Ending.CAUTION.ordinal()], n[Ending.PASS.ordinal()], n[Ending.NOT_ASSESSED.ordinal()]));
+                points.add(new Point(
+                        values[v],
+                        n[Ending.STOP.ordinal()],
+                        n[Ending.CAUTION.ordinal()],
+                        n[Ending.PASS.ordinal()],
+                        n[Ending.NOT_ASSESSED.ordinal()]));
             }
             curves.add(new Curve(ids.get(c), points));
         }

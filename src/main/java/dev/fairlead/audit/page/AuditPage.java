@@ -26,31 +26,54 @@ import java.util.Optional;
 
 /** Writes the report of an audit as one page of HTML. */
 public final class AuditPage {
-    static final TemplateEngine ENGINE = TemplateEngine.createPrecompiled(null, ContentType.Html, null, "dev.fairlead.templates");
+    static final TemplateEngine ENGINE =
+            TemplateEngine.createPrecompiled(null, ContentType.Html, null, "dev.fairlead.templates");
     /** Charts of a criterion are drawn from so many warnings on. */
     private static final int FEWEST_WARNINGS = 5;
 
     private AuditPage() {}
 
-    /** The page; the cases that need a look first are checked once more for their words. {@code pages} is the link to a folder of their full reports, or empty. */
-    public static String of(Checker checker, CheckOptions options, Heading heading, Summary s, Optional<Agreement.Result> agreement, Optional<Detection.Result> detection,
+    /**
+     * The page; the cases that need a look first are checked once more for their words. {@code pages} is the link to a
+     * folder of their full reports, or empty.
+     */
+    public static String of(
+            Checker checker,
+            CheckOptions options,
+            Heading heading,
+            Summary s,
+            Optional<Agreement.Result> agreement,
+            Optional<Detection.Result> detection,
             String pages) {
-        List<CaseView> cases = s.looks().parallelStream().map(l -> CaseView.of(l, checker, options.withoutWorkings())).toList();
+        List<CaseView> cases = s.looks().parallelStream()
+                .map(l -> CaseView.of(l, checker, options.withoutWorkings()))
+                .toList();
         List<CriterionView> criteria = new ArrayList<>();
         Catalogue catalogue = checker.rulebase().catalogue();
         for (int i = 0; i < s.criteria().size(); i++) {
             CriterionCount c = s.criteria().get(i);
             boolean enough = c.warn() >= FEWEST_WARNINGS && c.pass() > 0;
-            criteria.add(new CriterionView(c, Asks.of(catalogue.criterion(c.id()), catalogue),
+            criteria.add(new CriterionView(
+                    c,
+                    Asks.of(catalogue.criterion(c.id()), catalogue),
                     enough && s.named().size() > 1 ? Optional.of(FunnelChart.of(s, c, i)) : Optional.empty(),
                     enough && s.periods().size() > 1 ? Optional.of(PeriodChart.of(s, c, i)) : Optional.empty()));
         }
         boolean warned = s.criteria().stream().anyMatch(c -> c.warn() > 0);
         String script = resource("/look/audit.js");
-        AuditView view = new AuditView(heading, s, criteria, cases,
+        AuditView view = new AuditView(
+                heading,
+                s,
+                criteria,
+                cases,
                 warned && s.named().size() > 1 ? Optional.of(FunnelChart.overall(s)) : Optional.empty(),
-                warned && s.periods().size() > 1 ? Optional.of(PeriodChart.overall(s)) : Optional.empty(), agreement, detection,
-                style(), script, hash(script), pages);
+                warned && s.periods().size() > 1 ? Optional.of(PeriodChart.overall(s)) : Optional.empty(),
+                agreement,
+                detection,
+                style(),
+                script,
+                hash(script),
+                pages);
         StringOutput out = new StringOutput(1 << 20);
         ENGINE.render("audit/page.jte", Map.of("v", view), out);
         return out.toString();
@@ -71,7 +94,9 @@ public final class AuditPage {
     /** By which the page's policy knows its own script. */
     private static String hash(String script) {
         try {
-            return Base64.getEncoder().encodeToString(MessageDigest.getInstance("SHA-256").digest(script.getBytes(StandardCharsets.UTF_8)));
+            return Base64.getEncoder()
+                    .encodeToString(
+                            MessageDigest.getInstance("SHA-256").digest(script.getBytes(StandardCharsets.UTF_8)));
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException("every Java platform has SHA-256", e);
         }

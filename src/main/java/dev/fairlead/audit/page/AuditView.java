@@ -19,8 +19,19 @@ import java.util.Optional;
  * @param detection of planted faults, when a truth was given
  * @param pages link to the folder of the cases' full reports; empty when they were not written
  */
-public record AuditView(Heading heading, Summary summary, List<CriterionView> criteria, List<CaseView> cases, Optional<Picture> funnel, Optional<Picture> periods,
-        Optional<Agreement.Result> agreement, Optional<Detection.Result> detection, String style, String script, String scriptHash, String pages) {
+public record AuditView(
+        Heading heading,
+        Summary summary,
+        List<CriterionView> criteria,
+        List<CaseView> cases,
+        Optional<Picture> funnel,
+        Optional<Picture> periods,
+        Optional<Agreement.Result> agreement,
+        Optional<Detection.Result> detection,
+        String style,
+        String script,
+        String scriptHash,
+        String pages) {
     public long stops() {
         return summary.stages().stream().mapToLong(s -> s.stop()).sum();
     }
@@ -42,12 +53,26 @@ public record AuditView(Heading heading, Summary summary, List<CriterionView> cr
     }
 
     public List<CriterionView> of(Stage stage) {
-        return criteria.stream().filter(c -> c.count().stage() == stage && c.count().judged() + c.count().notAssessed() + c.count().failed() + c.count().doesNotApply() > 0).toList();
+        return criteria.stream()
+                .filter(c -> c.count().stage() == stage
+                        && c.count().judged()
+                                        + c.count().notAssessed()
+                                        + c.count().failed()
+                                        + c.count().doesNotApply()
+                                > 0)
+                .toList();
     }
 
-    /** End of the scale on which all rates are drawn: the greatest upper end among criteria with some cases, to the next tenth. */
+    /**
+     * End of the scale on which all rates are drawn: the greatest upper end among criteria with some cases, to the next
+     * tenth.
+     */
     public double scale() {
-        double most = summary.criteria().stream().filter(c -> c.judged() >= 30 || c.warn() > 0).mapToDouble(c -> c.warnRate().high()).max().orElse(0.1);
+        double most = summary.criteria().stream()
+                .filter(c -> c.judged() >= 30 || c.warn() > 0)
+                .mapToDouble(c -> c.warnRate().high())
+                .max()
+                .orElse(0.1);
         return Math.min(1, Math.ceil(most * 10) / 10);
     }
 
@@ -56,7 +81,12 @@ public record AuditView(Heading heading, Summary summary, List<CriterionView> cr
     }
 
     public List<String> residents() {
-        return cases.stream().map(c -> c.look().row().resident()).filter(r -> !r.isEmpty()).distinct().sorted().toList();
+        return cases.stream()
+                .map(c -> c.look().row().resident())
+                .filter(r -> !r.isEmpty())
+                .distinct()
+                .sorted()
+                .toList();
     }
 
     /** A count with its noun. */

@@ -4,7 +4,10 @@ import dev.fairlead.audit.statistics.Rate;
 import dev.fairlead.audit.summary.StageCount;
 import dev.fairlead.report.picture.Svg;
 
-/** Small drawings within a line of text; the numbers beside them say the same, so they are left out for readers who do not see. */
+/**
+ * Small drawings within a line of text; the numbers beside them say the same, so they are left out for readers who do
+ * not see.
+ */
 public final class Bars {
     private static final double WIDE = 160;
     private static final double HIGH = 14;
@@ -17,15 +20,20 @@ public final class Bars {
             return "";
         }
         double scale = (WIDE - 8) / most;
-        String line = "<line class=\"s-rule\" x1=\"4\" x2=\"" + num(WIDE - 4) + "\" y1=\"7\" y2=\"7\" stroke=\"#d9d5cb\"/>"
-                + "<line class=\"s-accent\" x1=\"" + num(4 + scale * r.low()) + "\" x2=\"" + num(4 + scale * Math.min(most, r.high())) + "\" y1=\"7\" y2=\"7\" stroke=\"#0b5568\" stroke-width=\"3\" stroke-linecap=\"round\" stroke-opacity=\"0.45\"/>"
-                + "<circle class=\"f-accent\" cx=\"" + num(4 + scale * r.share()) + "\" cy=\"7\" r=\"4\" fill=\"#0b5568\"/>";
+        String line =
+                "<line class=\"s-rule\" x1=\"4\" x2=\"" + num(WIDE - 4) + "\" y1=\"7\" y2=\"7\" stroke=\"#d9d5cb\"/>"
+                        + "<line class=\"s-accent\" x1=\"" + num(4 + scale * r.low()) + "\" x2=\""
+                        + num(4 + scale * Math.min(most, r.high()))
+                        + "\" y1=\"7\" y2=\"7\" stroke=\"#0b5568\" stroke-width=\"3\" stroke-linecap=\"round\" stroke-opacity=\"0.45\"/>"
+                        + "<circle class=\"f-accent\" cx=\"" + num(4 + scale * r.share())
+                        + "\" cy=\"7\" r=\"4\" fill=\"#0b5568\"/>";
         return open(WIDE, HIGH) + line + "</svg>";
     }
 
     /** A share of {@code most} as a plain bar. */
     public static String bar(long value, long most) {
-        return open(WIDE, HIGH) + "<rect class=\"f-wash\" x=\"0\" y=\"2\" width=\"" + num(WIDE) + "\" height=\"10\" rx=\"2\" fill=\"#e2eef0\"/><rect class=\"f-accent\" x=\"0\" y=\"2\" width=\""
+        return open(WIDE, HIGH) + "<rect class=\"f-wash\" x=\"0\" y=\"2\" width=\"" + num(WIDE)
+                + "\" height=\"10\" rx=\"2\" fill=\"#e2eef0\"/><rect class=\"f-accent\" x=\"0\" y=\"2\" width=\""
                 + num(WIDE * value / Math.max(1, most)) + "\" height=\"10\" rx=\"2\" fill=\"#0b5568\"/></svg>";
     }
 
@@ -39,7 +47,12 @@ public final class Bars {
         for (int i = 0; i < parts.length; i++) {
             double w = wide * parts[i] / Math.max(1, most);
             if (w > 0) {
-                out.append("<rect class=\"").append(tones[i]).append("\" x=\"").append(num(x)).append("\" y=\"2\" width=\"").append(num(Math.max(1, w - 1.5)))
+                out.append("<rect class=\"")
+                        .append(tones[i])
+                        .append("\" x=\"")
+                        .append(num(x))
+                        .append("\" y=\"2\" width=\"")
+                        .append(num(Math.max(1, w - 1.5)))
                         .append("\" height=\"14\" rx=\"2\"/>");
             }
             x += w;
@@ -48,7 +61,8 @@ public final class Bars {
     }
 
     private static String open(double width, double height) {
-        return "<svg class=\"bar\" aria-hidden=\"true\" focusable=\"false\" viewBox=\"0 0 " + num(width) + " " + num(height) + "\" width=\"" + num(width) + "\" height=\"" + num(height) + "\">";
+        return "<svg class=\"bar\" aria-hidden=\"true\" focusable=\"false\" viewBox=\"0 0 " + num(width) + " "
+                + num(height) + "\" width=\"" + num(width) + "\" height=\"" + num(height) + "\">";
     }
 
     private static String num(double v) {

@@ -22,11 +22,27 @@ public record CaseView(Look look, List<Finding> findings, List<String> passes, L
         try {
             byte[] text = look.item().text();
             Reading reading = look.item().read(text);
-            List<Finding> all = checker.check(reading.value().orElseThrow(), look.row().hash(), options).report().findings().forReading();
-            List<WaiverNote> notes = look.row().notes().isEmpty() ? List.of()
-                    : checker.check(reading.value().orElseThrow(), look.row().hash(), options).report().findings().waiverNotes();
-            return new CaseView(look, all.stream().filter(f -> f.outcome() == Status.WARN || f.outcome() == Status.NOT_ASSESSED).toList(),
-                    all.stream().filter(f -> f.outcome() == Status.PASS).map(Finding::id).toList(), notes);
+            List<Finding> all = checker.check(
+                            reading.value().orElseThrow(), look.row().hash(), options)
+                    .report()
+                    .findings()
+                    .forReading();
+            List<WaiverNote> notes = look.row().notes().isEmpty()
+                    ? List.of()
+                    : checker.check(reading.value().orElseThrow(), look.row().hash(), options)
+                            .report()
+                            .findings()
+                            .waiverNotes();
+            return new CaseView(
+                    look,
+                    all.stream()
+                            .filter(f -> f.outcome() == Status.WARN || f.outcome() == Status.NOT_ASSESSED)
+                            .toList(),
+                    all.stream()
+                            .filter(f -> f.outcome() == Status.PASS)
+                            .map(Finding::id)
+                            .toList(),
+                    notes);
         } catch (TableException e) {
             throw new IllegalStateException("it was read once", e);
         }
@@ -53,6 +69,8 @@ public record CaseView(Look look, List<Finding> findings, List<String> passes, L
 
     /** The word of a finding. */
     public static String word(Finding f) {
-        return f.outcome() == Status.NOT_ASSESSED ? "Not assessed" : f.weight().word().equals("stop") ? "Stop" : "Caution";
+        return f.outcome() == Status.NOT_ASSESSED
+                ? "Not assessed"
+                : f.weight().word().equals("stop") ? "Stop" : "Caution";
     }
 }

@@ -11,7 +11,8 @@ import java.util.Optional;
 /** Writes comparisons and sweeps as one page of HTML. */
 public final class ComparePage {
     /** All that the page shows; either part may be left out. */
-    public record View(String a, String b, Optional<Comparison.Result> comparison, List<SweepView> sweeps, String style) {}
+    public record View(
+            String a, String b, Optional<Comparison.Result> comparison, List<SweepView> sweeps, String style) {}
 
     /** A sweep with its curves. */
     public record SweepView(Sweep.Result result, List<Picture> curves) {}
@@ -19,7 +20,17 @@ public final class ComparePage {
     private ComparePage() {}
 
     public static String of(String a, String b, Optional<Comparison.Result> comparison, List<Sweep.Result> sweeps) {
-        View view = new View(a, b, comparison, sweeps.stream().map(s -> new SweepView(s, s.curves().stream().map(c -> SweepChart.of(c, s.threshold())).toList())).toList(),
+        View view = new View(
+                a,
+                b,
+                comparison,
+                sweeps.stream()
+                        .map(s -> new SweepView(
+                                s,
+                                s.curves().stream()
+                                        .map(c -> SweepChart.of(c, s.threshold()))
+                                        .toList()))
+                        .toList(),
                 AuditPage.style());
         StringOutput out = new StringOutput(1 << 18);
         AuditPage.ENGINE.render("audit/compare.jte", Map.of("v", view), out);

@@ -34,16 +34,40 @@ final class FunnelChart {
             if (expected > 0) {
                 dots.add(new Dot(g.name(), expected, g.warnings() / expected, expected < Summary.FEW));
                 Band outer = Funnel.ratio(expected, Funnel.OUTER);
-                rows.add(List.of(g.name(), Integer.toString(g.cases()), Integer.toString(g.warnings()), num(expected), num(g.warnings() / expected),
-                        num(outer.low()) + " to " + num(outer.high()), note(expected < Summary.FEW, outer, g.warnings() / expected)));
+                rows.add(List.of(
+                        g.name(),
+                        Integer.toString(g.cases()),
+                        Integer.toString(g.warnings()),
+                        num(expected),
+                        num(g.warnings() / expected),
+                        num(outer.low()) + " to " + num(outer.high()),
+                        note(expected < Summary.FEW, outer, g.warnings() / expected)));
             }
         }
-        Set<String> out = s.signals().stream().filter(x -> x.criterion().isEmpty()).map(Summary.Signal::group).collect(Collectors.toSet());
+        Set<String> out = s.signals().stream()
+                .filter(x -> x.criterion().isEmpty())
+                .map(Summary.Signal::group)
+                .collect(Collectors.toSet());
         double most = dots.stream().mapToDouble(Dot::x).max().orElse(1) * 1.05;
-        String svg = draw("funnel-all", "Warnings of each resident against those to be expected", dots, out, most, 1, FunnelChart::num,
-                "warnings to be expected from the mix of criteria judged", "warnings / expected", Funnel::ratio, "all");
-        return new Picture("funnel-all", "Warnings of each resident against those to be expected", describe(dots, out), svg,
-                List.of("resident", "cases", "warnings", "expected", "ratio", "99.8 % limits", ""), rows);
+        String svg = draw(
+                "funnel-all",
+                "Warnings of each resident against those to be expected",
+                dots,
+                out,
+                most,
+                1,
+                FunnelChart::num,
+                "warnings to be expected from the mix of criteria judged",
+                "warnings / expected",
+                Funnel::ratio,
+                "all");
+        return new Picture(
+                "funnel-all",
+                "Warnings of each resident against those to be expected",
+                describe(dots, out),
+                svg,
+                List.of("resident", "cases", "warnings", "expected", "ratio", "99.8 % limits", ""),
+                rows);
     }
 
     /** One criterion: share of warnings. */
@@ -58,24 +82,58 @@ final class FunnelChart {
                 boolean few = n * rate < 1;
                 dots.add(new Dot(g.name(), n, share, few));
                 Band outer = Funnel.share(n, rate, Funnel.OUTER);
-                rows.add(List.of(g.name(), g.warned()[index] + " of " + n, Percent.of(share), Percent.of(outer.low()) + " to " + Percent.of(Math.min(1, outer.high())), note(few, outer, share)));
+                rows.add(List.of(
+                        g.name(),
+                        g.warned()[index] + " of " + n,
+                        Percent.of(share),
+                        Percent.of(outer.low()) + " to " + Percent.of(Math.min(1, outer.high())),
+                        note(few, outer, share)));
             }
         }
-        Set<String> out = s.signals().stream().filter(x -> x.criterion().equals(c.id())).map(Summary.Signal::group).collect(Collectors.toSet());
+        Set<String> out = s.signals().stream()
+                .filter(x -> x.criterion().equals(c.id()))
+                .map(Summary.Signal::group)
+                .collect(Collectors.toSet());
         double most = dots.stream().mapToDouble(Dot::x).max().orElse(1) * 1.05;
         String id = "funnel-" + c.id();
         String title = "Share of warnings of each resident: " + c.id();
-        String svg = draw(id, title, dots, out, most, rate, v -> Svg.num(100 * v) + " %", "cases judged", "share of warnings",
-                (n, level) -> Funnel.share(Math.max(1, (int) Math.round(n)), rate, level), c.id());
-        return new Picture(id, title, describe(dots, out), svg, List.of("resident", "warnings", "share", "99.8 % limits", ""), rows);
+        String svg = draw(
+                id,
+                title,
+                dots,
+                out,
+                most,
+                rate,
+                v -> Svg.num(100 * v) + " %",
+                "cases judged",
+                "share of warnings",
+                (n, level) -> Funnel.share(Math.max(1, (int) Math.round(n)), rate, level),
+                c.id());
+        return new Picture(
+                id,
+                title,
+                describe(dots, out),
+                svg,
+                List.of("resident", "warnings", "share", "99.8 % limits", ""),
+                rows);
     }
 
     private interface Limits {
         Band at(double x, double level);
     }
 
-    private static String draw(String id, String title, List<Dot> dots, Set<String> out, double most, double centre, DoubleFunction<String> text, String xMeans,
-            String yMeans, Limits limits, String what) {
+    private static String draw(
+            String id,
+            String title,
+            List<Dot> dots,
+            Set<String> out,
+            double most,
+            double centre,
+            DoubleFunction<String> text,
+            String xMeans,
+            String yMeans,
+            Limits limits,
+            String what) {
         double dotMost = dots.stream().mapToDouble(Dot::y).max().orElse(centre);
         double yMost = Math.max(dotMost, limits.at(most / 8, Funnel.OUTER).high()) * 1.08;
         Plot plot = new Plot(new Svg(id, title, describe(dots, out), Plot.WIDTH, Plot.HEIGHT), most, yMost);
@@ -104,8 +162,11 @@ final class FunnelChart {
     }
 
     private static String describe(List<Dot> dots, Set<String> out) {
-        return dots.size() + " residents as dots around the overall value, between limits of chance that narrow with the number of cases. "
-                + (out.isEmpty() ? "None stands out beyond chance." : "Beyond chance: " + String.join(", ", new java.util.TreeSet<>(out)) + ".");
+        return dots.size()
+                + " residents as dots around the overall value, between limits of chance that narrow with the number of cases. "
+                + (out.isEmpty()
+                        ? "None stands out beyond chance."
+                        : "Beyond chance: " + String.join(", ", new java.util.TreeSet<>(out)) + ".");
     }
 
     private static String note(boolean few, Band outer, double value) {

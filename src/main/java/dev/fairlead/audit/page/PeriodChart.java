@@ -32,14 +32,32 @@ final class PeriodChart {
         for (Group g : s.periods()) {
             double expected = g.expected(rates);
             if (expected > 0) {
-                Dot d = new Dot(g.name(), g.warnings() / expected, Funnel.ratio(expected, Funnel.OUTER), expected < Summary.FEW);
+                Dot d = new Dot(
+                        g.name(),
+                        g.warnings() / expected,
+                        Funnel.ratio(expected, Funnel.OUTER),
+                        expected < Summary.FEW);
                 dots.add(d);
-                rows.add(List.of(g.name(), Integer.toString(g.cases()), Integer.toString(g.warnings()), FunnelChart.num(expected), FunnelChart.num(d.y()),
-                        FunnelChart.num(d.limits().low()) + " to " + FunnelChart.num(d.limits().high()), note(d)));
+                rows.add(List.of(
+                        g.name(),
+                        Integer.toString(g.cases()),
+                        Integer.toString(g.warnings()),
+                        FunnelChart.num(expected),
+                        FunnelChart.num(d.y()),
+                        FunnelChart.num(d.limits().low()) + " to "
+                                + FunnelChart.num(d.limits().high()),
+                        note(d)));
             }
         }
-        return picture("period-all", "Warnings of each period against those to be expected", dots, 1, FunnelChart::num, "warnings / expected",
-                List.of("period", "cases", "warnings", "expected", "ratio", "99.8 % limits", ""), rows);
+        return picture(
+                "period-all",
+                "Warnings of each period against those to be expected",
+                dots,
+                1,
+                FunnelChart::num,
+                "warnings / expected",
+                List.of("period", "cases", "warnings", "expected", "ratio", "99.8 % limits", ""),
+                rows);
     }
 
     /** One criterion: a p-chart. */
@@ -52,19 +70,52 @@ final class PeriodChart {
             if (n > 0) {
                 Dot d = new Dot(g.name(), (double) g.warned()[index] / n, ControlChart.share(n, rate), n * rate < 1);
                 dots.add(d);
-                rows.add(List.of(g.name(), g.warned()[index] + " of " + n, Percent.of(d.y()), Percent.of(d.limits().low()) + " to " + Percent.of(d.limits().high()), note(d)));
+                rows.add(List.of(
+                        g.name(),
+                        g.warned()[index] + " of " + n,
+                        Percent.of(d.y()),
+                        Percent.of(d.limits().low()) + " to "
+                                + Percent.of(d.limits().high()),
+                        note(d)));
             }
         }
-        return picture("period-" + c.id(), "Share of warnings by period: " + c.id(), dots, rate, v -> Svg.num(100 * v) + " %", "share of warnings",
-                List.of("period", "warnings", "share", "3-sigma limits", ""), rows);
+        return picture(
+                "period-" + c.id(),
+                "Share of warnings by period: " + c.id(),
+                dots,
+                rate,
+                v -> Svg.num(100 * v) + " %",
+                "share of warnings",
+                List.of("period", "warnings", "share", "3-sigma limits", ""),
+                rows);
     }
 
-    private static Picture picture(String id, String title, List<Dot> dots, double centre, DoubleFunction<String> text, String yMeans, List<String> head,
+    private static Picture picture(
+            String id,
+            String title,
+            List<Dot> dots,
+            double centre,
+            DoubleFunction<String> text,
+            String yMeans,
+            List<String> head,
             List<List<String>> rows) {
-        String says = dots.size() + " periods in order of time around the overall value, each with its limits of chance. "
-                + (dots.stream().noneMatch(Dot::out) ? "None lies outside." : "Outside: "
-                + String.join(", ", dots.stream().filter(Dot::out).map(Dot::name).toList()) + ".");
-        double yMost = dots.stream().mapToDouble(d -> Math.max(d.y(), d.few() ? 0 : d.limits().high())).max().orElse(1) * 1.08;
+        String says =
+                dots.size() + " periods in order of time around the overall value, each with its limits of chance. "
+                        + (dots.stream().noneMatch(Dot::out)
+                                ? "None lies outside."
+                                : "Outside: "
+                                        + String.join(
+                                                ", ",
+                                                dots.stream()
+                                                        .filter(Dot::out)
+                                                        .map(Dot::name)
+                                                        .toList()) + ".");
+        double yMost = dots.stream()
+                        .mapToDouble(
+                                d -> Math.max(d.y(), d.few() ? 0 : d.limits().high()))
+                        .max()
+                        .orElse(1)
+                * 1.08;
         Plot plot = new Plot(new Svg(id, title, says, Plot.WIDTH, Plot.HEIGHT), dots.size(), yMost);
         plot.frame("period of the day for which each case is judged", yMeans, text);
         List<Svg.At> path = new ArrayList<>();

@@ -66,7 +66,12 @@ final class Plot {
 
     /** A dot; hollow when there is too little behind it, square-edged in warning colour when it stands out. */
     void dot(double x, double y, boolean few, boolean standsOut) {
-        svg.dot(standsOut ? Ink.CAUTION : few ? Ink.PAPER : Ink.ACCENT, standsOut ? Ink.CAUTION : few ? Ink.SOFT : Ink.ACCENT, x(x), y(y), standsOut ? 5.5 : 4);
+        svg.dot(
+                standsOut ? Ink.CAUTION : few ? Ink.PAPER : Ink.ACCENT,
+                standsOut ? Ink.CAUTION : few ? Ink.SOFT : Ink.ACCENT,
+                x(x),
+                y(y),
+                standsOut ? 5.5 : 4);
     }
 
     void label(double x, double y, String text) {
@@ -78,7 +83,8 @@ final class Plot {
     static List<Double> ticks(double most, int about) {
         double raw = most / about;
         double power = Math.pow(10, Math.floor(Math.log10(raw)));
-        double step = raw / power <= 1 ? power : raw / power <= 2 ? 2 * power : raw / power <= 5 ? 5 * power : 10 * power;
+        double step =
+                raw / power <= 1 ? power : raw / power <= 2 ? 2 * power : raw / power <= 5 ? 5 * power : 10 * power;
         List<Double> all = new ArrayList<>();
         for (int i = 0; i * step <= most * 1.0001; i++) {
             all.add(Math.rint(i * step * 1e9) / 1e9);

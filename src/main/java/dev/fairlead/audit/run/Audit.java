@@ -27,7 +27,11 @@ public final class Audit {
      */
     public record Settings(CheckOptions check, int threads, Duration limit, Optional<Path> journal) {
         /** All cores, half a minute a case, no journal. */
-        public static final Settings USUAL = new Settings(CheckOptions.USUAL, Runtime.getRuntime().availableProcessors(), Duration.ofSeconds(30), Optional.empty());
+        public static final Settings USUAL = new Settings(
+                CheckOptions.USUAL,
+                Runtime.getRuntime().availableProcessors(),
+                Duration.ofSeconds(30),
+                Optional.empty());
     }
 
     /** A row and the case that it is of. */
@@ -55,17 +59,25 @@ public final class Audit {
     /** Runs to the end on this thread and its helpers; {@code reached} is told the bytes that are done. */
     public void run(Sources sources, Consumer<Done> rows, LongConsumer reached) throws IOException {
         Seen seen = new Seen();
-        try (Journal journal = settings.journal().isEmpty() ? null : Journal.open(settings.journal().get(), new RowJson(checker.rulebase().catalogue()), key())) {
-            new Pool<Task, Made>(settings.threads(), settings.limit().toNanos(), this::make, this::givenUp, Audit::size).run(
-                    sink -> sources.each(item -> sink.accept(new Task(item, journal == null ? null : journal.next(item.source())))),
-                    made -> {
-                        if (journal != null) {
-                            keep(journal, made);
-                        }
-                        CaseRow row = made.row().judged() && !seen.first(made.row().id()) ? made.row().again() : made.row();
-                        rows.accept(new Done(row, made.task().item()));
-                        reached.accept(made.task().item().reached());
-                    });
+        try (Journal journal = settings.journal().isEmpty()
+                ? null
+                : Journal.open(
+                        settings.journal().get(), new RowJson(checker.rulebase().catalogue()), key())) {
+            new Pool<Task, Made>(settings.threads(), settings.limit().toNanos(), this::make, this::givenUp, Audit::size)
+                    .run(
+                            sink -> sources.each(item ->
+                                    sink.accept(new Task(item, journal == null ? null : journal.next(item.source())))),
+                            made -> {
+                                if (journal != null) {
+                                    keep(journal, made);
+                                }
+                                CaseRow row = made.row().judged()
+                                                && !seen.first(made.row().id())
+                                        ? made.row().again()
+                                        : made.row();
+                                rows.accept(new Done(row, made.task().item()));
+                                reached.accept(made.task().item().reached());
+                            });
         } catch (Pool.Stopped e) {
             throw new IllegalStateException("the audit had to stop: " + e.getCause(), e.getCause());
         }
@@ -93,12 +105,20 @@ public final class Audit {
         try {
             return Hash.of(task.item().text()).equals(task.old().row().hash());
         } catch (TableException e) {
-            return task.old().row().hash().isEmpty() && task.old().row().reason().equals(e.getMessage());
+            return task.old().row().hash().isEmpty()
+                    && task.old().row().reason().equals(e.getMessage());
         }
     }
 
     private Made givenUp(Task task) {
-        return new Made(CaseRow.not(CaseRow.Kind.TOO_LONG, task.item().source(), "", "given up after " + settings.limit().toMillis() + " ms (--time-limit)"), task, false);
+        return new Made(
+                CaseRow.not(
+                        CaseRow.Kind.TOO_LONG,
+                        task.item().source(),
+                        "",
+                        "given up after " + settings.limit().toMillis() + " ms (--time-limit)"),
+                task,
+                false);
     }
 
     private static int size(Task task) {
@@ -107,7 +127,9 @@ public final class Audit {
 
     /** What rows depend on besides the cases. */
     private String key() {
-        return "fairlead audit " + dev.fairlead.check.Version.ofProgram() + " " + checker.rulebase().hash() + " "
-                + settings.check().date().map(Object::toString).orElse("-") + " " + settings.check().stage().map(Object::toString).orElse("-");
+        return "fairlead audit " + dev.fairlead.check.Version.ofProgram() + " "
+                + checker.rulebase().hash() + " "
+                + settings.check().date().map(Object::toString).orElse("-") + " "
+                + settings.check().stage().map(Object::toString).orElse("-");
     }
 }

@@ -24,17 +24,51 @@ import java.util.Map;
  * @param doubts what reading the case left open
  * @param duplicate an earlier case of this audit has the same pseudonym
  */
-public record CaseRow(String source, Kind kind, String reason, String id, String hash, Stage stage, String resident, String day, byte[] endings,
-        List<String> waived, Map<String, List<String>> missing, List<Note> notes, List<String> errors, int doubts, boolean duplicate) {
+public record CaseRow(
+        String source,
+        Kind kind,
+        String reason,
+        String id,
+        String hash,
+        Stage stage,
+        String resident,
+        String day,
+        byte[] endings,
+        List<String> waived,
+        Map<String, List<String>> missing,
+        List<Note> notes,
+        List<String> errors,
+        int doubts,
+        boolean duplicate) {
     /** Whether a case was judged. */
-    public enum Kind { JUDGED, UNREADABLE, TOO_LONG, FAILED }
+    public enum Kind {
+        JUDGED,
+        UNREADABLE,
+        TOO_LONG,
+        FAILED
+    }
 
     /** A waiver that does not hold: the criterion that it names, the kind of fault, and a sentence. */
     public record Note(String criterion, String kind, String text) {}
 
     /** A case that could not be judged. */
     public static CaseRow not(Kind kind, String source, String hash, String reason) {
-        return new CaseRow(source, kind, reason, "", hash, null, "", "", new byte[0], List.of(), Map.of(), List.of(), List.of(), 0, false);
+        return new CaseRow(
+                source,
+                kind,
+                reason,
+                "",
+                hash,
+                null,
+                "",
+                "",
+                new byte[0],
+                List.of(),
+                Map.of(),
+                List.of(),
+                List.of(),
+                0,
+                false);
     }
 
     public boolean judged() {
@@ -42,7 +76,9 @@ public record CaseRow(String source, Kind kind, String reason, String id, String
     }
 
     CaseRow again() {
-        return new CaseRow(source, kind, reason, id, hash, stage, resident, day, endings, waived, missing, notes, errors, doubts, true);
+        return new CaseRow(
+                source, kind, reason, id, hash, stage, resident, day, endings, waived, missing, notes, errors, doubts,
+                true);
     }
 
     /** How many criteria ended so. */

@@ -14,11 +14,22 @@ public final class Each {
     private Each() {}
 
     /** {@code givenUp} stands for a case that took longer than the limit. */
-    public static <T> void run(Sources sources, int threads, Duration limit, Function<Item, T> work, Function<Item, T> givenUp, Consumer<T> take,
+    public static <T> void run(
+            Sources sources,
+            int threads,
+            Duration limit,
+            Function<Item, T> work,
+            Function<Item, T> givenUp,
+            Consumer<T> take,
             LongConsumer reached) {
         try {
-            new Pool<Item, Made<T>>(threads, limit.toNanos(), i -> new Made<>(work.apply(i), i.reached()), i -> new Made<>(givenUp.apply(i), i.reached()),
-                    i -> i.content() instanceof Item.Text t ? t.bytes().length : 4096).run(sources::each, made -> {
+            new Pool<Item, Made<T>>(
+                            threads,
+                            limit.toNanos(),
+                            i -> new Made<>(work.apply(i), i.reached()),
+                            i -> new Made<>(givenUp.apply(i), i.reached()),
+                            i -> i.content() instanceof Item.Text t ? t.bytes().length : 4096)
+                    .run(sources::each, made -> {
                         take.accept(made.value());
                         reached.accept(made.reached());
                     });

@@ -13,8 +13,9 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 
 /**
- * The rows of an audit as they were made, so that one that was cut off can be taken up again. Rows are taken from it only as long as
- * source and content of the cases are what they were; from the first that differs on, everything is judged anew.
+ * The rows of an audit as they were made, so that one that was cut off can be taken up again. Rows are taken from it
+ * only as long as source and content of the cases are what they were; from the first that differs on, everything is
+ * judged anew.
  */
 final class Journal implements Closeable {
     private final FileChannel file;
@@ -41,7 +42,8 @@ final class Journal implements Closeable {
         boolean same = false;
         BufferedReader old = null;
         if (Files.exists(path)) {
-            old = new BufferedReader(new InputStreamReader(Channels.newInputStream(FileChannel.open(path, StandardOpenOption.READ)), StandardCharsets.UTF_8));
+            old = new BufferedReader(new InputStreamReader(
+                    Channels.newInputStream(FileChannel.open(path, StandardOpenOption.READ)), StandardCharsets.UTF_8));
             same = key.equals(old.readLine());
         }
         FileChannel file = FileChannel.open(path, StandardOpenOption.CREATE, StandardOpenOption.WRITE);

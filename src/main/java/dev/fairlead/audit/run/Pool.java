@@ -12,12 +12,14 @@ import java.util.function.Function;
 import java.util.function.ToIntFunction;
 
 /**
- * Works on a stream of things by several threads and hands the results on in the order of the things, never holding more than a few
- * bundles at once. What takes longer than a limit is given up: its thread is left behind, and another goes on.
+ * Works on a stream of things by several threads and hands the results on in the order of the things, never holding
+ * more than a few bundles at once. What takes longer than a limit is given up: its thread is left behind, and another
+ * goes on.
  */
 final class Pool<I, O> {
     /** Threads that hang for good; beyond it the machine is no longer able to go on. */
     private static final int MOST_STUCK = 64;
+
     private static final int QUEUED_PER_THREAD = 4;
 
     private final int threads;
@@ -183,13 +185,17 @@ final class Pool<I, O> {
                 Thread.sleep(pause);
                 for (Worker w : workers) {
                     Turn<I, O> t = w.turn;
-                    if (t != null && System.nanoTime() - t.since() > limitNanos && t.bundle().put(t.index(), givenUp.apply(t.bundle().thing(t.index())))) {
+                    if (t != null
+                            && System.nanoTime() - t.since() > limitNanos
+                            && t.bundle()
+                                    .put(t.index(), givenUp.apply(t.bundle().thing(t.index())))) {
                         workers.remove(w);
                         leftBehind.removeIf(old -> !old.isAlive());
                         leftBehind.add(w);
                         w.interrupt();
                         if (leftBehind.size() > MOST_STUCK) {
-                            failure = new IllegalStateException("more than " + MOST_STUCK + " cases hang, the machine cannot go on");
+                            failure = new IllegalStateException(
+                                    "more than " + MOST_STUCK + " cases hang, the machine cannot go on");
                             return;
                         }
                         start(t.bundle(), t.index() + 1);

@@ -41,7 +41,9 @@ public final class RowJson {
             if (row.judged()) {
                 judged(g, row);
             } else {
-                g.writeStringField("not", row.kind().name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'));
+                g.writeStringField(
+                        "not",
+                        row.kind().name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'));
                 g.writeStringField("reason", row.reason());
             }
             g.writeEndObject();
@@ -102,7 +104,13 @@ public final class RowJson {
         JsonNode n = MAPPER.readTree(line);
         String source = n.path("source").asText();
         if (n.has("not")) {
-            return CaseRow.not(CaseRow.Kind.valueOf(n.get("not").asText().toUpperCase(java.util.Locale.ROOT).replace('-', '_')), source, n.path("hash").asText(),
+            return CaseRow.not(
+                    CaseRow.Kind.valueOf(n.get("not")
+                            .asText()
+                            .toUpperCase(java.util.Locale.ROOT)
+                            .replace('-', '_')),
+                    source,
+                    n.path("hash").asText(),
                     n.path("reason").asText());
         }
         if (!n.has("case") || !n.has("stage")) {
@@ -118,10 +126,31 @@ public final class RowJson {
         Map<String, List<String>> missing = new LinkedHashMap<>();
         n.path("missing").properties().forEach(m -> missing.put(m.getKey(), list(m.getValue())));
         List<CaseRow.Note> notes = new ArrayList<>();
-        n.path("waiverNotes").forEach(w -> notes.add(new CaseRow.Note(w.path("criterion").asText(), w.path("kind").asText(), w.path("text").asText())));
-        Stage stage = Arrays.stream(Stage.values()).filter(s -> s.word().equals(n.get("stage").asText())).findFirst().orElseThrow(() -> new IOException("no stage"));
-        return new CaseRow(source, CaseRow.Kind.JUDGED, "", n.get("case").asText(), n.path("hash").asText(), stage, n.path("resident").asText(),
-                n.path("day").asText(), endings, list(n.path("waived")), missing, notes, list(n.path("errors")), n.path("doubts").asInt(), n.path("duplicate").asBoolean());
+        n.path("waiverNotes")
+                .forEach(w -> notes.add(new CaseRow.Note(
+                        w.path("criterion").asText(),
+                        w.path("kind").asText(),
+                        w.path("text").asText())));
+        Stage stage = Arrays.stream(Stage.values())
+                .filter(s -> s.word().equals(n.get("stage").asText()))
+                .findFirst()
+                .orElseThrow(() -> new IOException("no stage"));
+        return new CaseRow(
+                source,
+                CaseRow.Kind.JUDGED,
+                "",
+                n.get("case").asText(),
+                n.path("hash").asText(),
+                stage,
+                n.path("resident").asText(),
+                n.path("day").asText(),
+                endings,
+                list(n.path("waived")),
+                missing,
+                notes,
+                list(n.path("errors")),
+                n.path("doubts").asInt(),
+                n.path("duplicate").asBoolean());
     }
 
     private static String key(Ending e) {

@@ -23,7 +23,10 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 
-/** Reads and judges one case of an audit; a case that fails becomes a row with the reason. Safe to share between threads. */
+/**
+ * Reads and judges one case of an audit; a case that fails becomes a row with the reason. Safe to share between
+ * threads.
+ */
 public final class RowMaker {
     private static final Waived NO_WAIVERS = new Waived(Set.of(), List.of());
 
@@ -35,7 +38,9 @@ public final class RowMaker {
     public RowMaker(Checker checker, CheckOptions options) {
         this.checker = checker;
         this.options = options.withoutWorkings();
-        ids = checker.rulebase().catalogue().criteria().stream().map(Criterion::id).toArray(String[]::new);
+        ids = checker.rulebase().catalogue().criteria().stream()
+                .map(Criterion::id)
+                .toArray(String[]::new);
     }
 
     /** The row of a case. */
@@ -45,7 +50,9 @@ public final class RowMaker {
             byte[] text = item.text();
             hash = Hash.of(text);
             Reading reading = item.readExact(text);
-            return reading.read() ? judged(item.source(), hash, reading) : CaseRow.not(CaseRow.Kind.UNREADABLE, item.source(), hash, problems(item, reading));
+            return reading.read()
+                    ? judged(item.source(), hash, reading)
+                    : CaseRow.not(CaseRow.Kind.UNREADABLE, item.source(), hash, problems(item, reading));
         } catch (TableException e) {
             return CaseRow.not(CaseRow.Kind.UNREADABLE, item.source(), "", e.getMessage());
         } catch (RuntimeException | StackOverflowError e) {
@@ -67,10 +74,24 @@ public final class RowMaker {
             }
         }
         Waived waived = c.waivers().isEmpty() ? NO_WAIVERS : waived(c, judged, day);
-        return new CaseRow(source, CaseRow.Kind.JUDGED, "", c.id(), hash, options.stage().orElse(c.stage()), c.resident().value().orElse(""),
-                day.map(Object::toString).orElse(""), endings, inOrder(waived.criteria()), missing,
-                each(waived.notes(), n -> new CaseRow.Note(n.criterion(), n.kind().word(), n.text())),
-                each(judged.errors(), Object::toString), reading.problems().size(), false);
+        return new CaseRow(
+                source,
+                CaseRow.Kind.JUDGED,
+                "",
+                c.id(),
+                hash,
+                options.stage().orElse(c.stage()),
+                c.resident().value().orElse(""),
+                day.map(Object::toString).orElse(""),
+                endings,
+                inOrder(waived.criteria()),
+                missing,
+                each(
+                        waived.notes(),
+                        n -> new CaseRow.Note(n.criterion(), n.kind().word(), n.text())),
+                each(judged.errors(), Object::toString),
+                reading.problems().size(),
+                false);
     }
 
     /** What is made of each; mostly there is none. */
@@ -79,7 +100,9 @@ public final class RowMaker {
     }
 
     private List<String> inOrder(Set<String> criteria) {
-        return criteria.isEmpty() ? List.of() : Arrays.stream(ids).filter(criteria::contains).toList();
+        return criteria.isEmpty()
+                ? List.of()
+                : Arrays.stream(ids).filter(criteria::contains).toList();
     }
 
     private Waived waived(Case c, Endings judged, Optional<LocalDate> day) {
@@ -98,6 +121,9 @@ public final class RowMaker {
             String text = p.toString();
             told.add(item.hasLines() || p.line() == 0 ? text : text.substring(text.indexOf(' ') + 1));
         }
-        return told.get(0) + (told.size() == 1 ? "" : "; and " + (told.size() - 1) + (told.size() == 2 ? " more problem" : " more problems"));
+        return told.get(0)
+                + (told.size() == 1
+                        ? ""
+                        : "; and " + (told.size() - 1) + (told.size() == 2 ? " more problem" : " more problems"));
     }
 }

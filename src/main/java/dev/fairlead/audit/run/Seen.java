@@ -1,6 +1,9 @@
 package dev.fairlead.audit.run;
 
-/** Which pseudonyms an audit has met, eight bytes each: a hash of 64 bits stands for each, by which two of a million differ but for one chance in forty million. */
+/**
+ * Which pseudonyms an audit has met, eight bytes each: a hash of 64 bits stands for each, by which two of a million
+ * differ but for one chance in forty million.
+ */
 final class Seen {
     private long[] slots = new long[1 << 12];
     private int used;

@@ -14,12 +14,13 @@ import java.util.zip.ZipException;
 import java.util.zip.ZipFile;
 
 /**
- * Reads the cases of a zip archive without unpacking it to disk, so that names of entries lead nowhere. An archive that unpacks to far
- * more than its own size is refused in the middle, whatever its directory says.
+ * Reads the cases of a zip archive without unpacking it to disk, so that names of entries lead nowhere. An archive that
+ * unpacks to far more than its own size is refused in the middle, whatever its directory says.
  */
 final class Archive {
     /** A case of JSON packs to about a seventh, many alike to a fortieth; beyond this it is no archive of cases. */
     private static final long MOST_RATIO = 200;
+
     private static final long ALWAYS_ALLOWED = 16 << 20;
     private static final int MOST_ENTRIES = 2_000_000;
 
@@ -35,7 +36,10 @@ final class Archive {
             if (zip.size() > MOST_ENTRIES) {
                 throw new ZipException("more than " + MOST_ENTRIES + " entries");
             }
-            List<? extends ZipEntry> entries = zip.stream().filter(e -> !e.isDirectory()).sorted(Comparator.comparing(ZipEntry::getName)).toList();
+            List<? extends ZipEntry> entries = zip.stream()
+                    .filter(e -> !e.isDirectory())
+                    .sorted(Comparator.comparing(ZipEntry::getName))
+                    .toList();
             boolean any = false;
             for (ZipEntry e : entries) {
                 String name = source + "!" + Names.shown(e.getName());
@@ -43,28 +47,44 @@ final class Archive {
                 any |= entry(zip, e, name, reached, sink);
             }
             if (!any) {
-                sink.accept(new Item(source, new Item.Trouble("no entry of the archive holds cases by its name"), reached));
+                sink.accept(
+                        new Item(source, new Item.Trouble("no entry of the archive holds cases by its name"), reached));
             }
         } catch (ZipException e) {
-            sink.accept(new Item(source, new Item.Trouble("no zip archive, or one that is cut short or damaged (" + Names.shown(String.valueOf(e.getMessage())) + ")"), before));
+            sink.accept(new Item(
+                    source,
+                    new Item.Trouble("no zip archive, or one that is cut short or damaged ("
+                            + Names.shown(String.valueOf(e.getMessage())) + ")"),
+                    before));
         }
     }
 
     /** False when the entry holds no cases by its name. */
     private boolean entry(ZipFile zip, ZipEntry e, String name, long reached, Consumer<Item> sink) {
-        String last = e.getName().substring(Math.max(e.getName().lastIndexOf('/'), e.getName().lastIndexOf('\\')) + 1);
+        String last = e.getName()
+                .substring(Math.max(e.getName().lastIndexOf('/'), e.getName().lastIndexOf('\\')) + 1);
         Names.Kind kind = Names.kind(last);
         if (kind == Names.Kind.OTHER || last.startsWith(".") || CohortFiles.holdsTruth(last)) {
             return false;
         }
         long budget = Math.max(ALWAYS_ALLOWED, MOST_RATIO * Math.max(0, e.getCompressedSize()));
-        try (InputStream in = new Bounded(new BufferedInputStream(zip.getInputStream(e)), budget,
-                "refused: it unpacks to more than " + MOST_RATIO + " times its size, as an archive made to fill a machine does")) {
+        try (InputStream in = new Bounded(
+                new BufferedInputStream(zip.getInputStream(e)),
+                budget,
+                "refused: it unpacks to more than " + MOST_RATIO
+                        + " times its size, as an archive made to fill a machine does")) {
             switch (kind) {
                 case LINES -> new Lines(name, reached, sink).read(in);
                 case CSV -> CsvTable.read(in, name, reached, mapping, sink);
-                case CASE -> sink.accept(new Item(name, new Item.Text(in.readNBytes(Lines.MOST_BYTES + 1), Format.BY_NAME), reached));
-                default -> sink.accept(new Item(name, new Item.Trouble("archives and workbooks within an archive are not opened: take it out first"), reached));
+                case CASE ->
+                    sink.accept(new Item(
+                            name, new Item.Text(in.readNBytes(Lines.MOST_BYTES + 1), Format.BY_NAME), reached));
+                default ->
+                    sink.accept(new Item(
+                            name,
+                            new Item.Trouble(
+                                    "archives and workbooks within an archive are not opened: take it out first"),
+                            reached));
             }
         } catch (IOException | TableException problem) {
             sink.accept(new Item(name, new Item.Trouble(Sources.reason(problem)), reached));

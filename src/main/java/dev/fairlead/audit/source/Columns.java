@@ -24,7 +24,10 @@ final class Columns {
         this.width = width;
     }
 
-    /** Reads the heading of a table; a heading that is not understood refuses the table, for a column left out in silence would look like missing facts. */
+    /**
+     * Reads the heading of a table; a heading that is not understood refuses the table, for a column left out in
+     * silence would look like missing facts.
+     */
     static Columns of(List<String> headings, Mapping mapping) throws TableException {
         Map<Integer, Column> byIndex = new HashMap<>();
         Map<String, String> taken = new HashMap<>();
@@ -38,7 +41,8 @@ final class Columns {
             if (pointer == null) {
                 problems.add(TableFields.unknown(heading));
             } else if (taken.putIfAbsent(pointer, heading) != null) {
-                problems.add("two columns hold " + pointer + ": " + TableFields.quoted(taken.get(pointer)) + " and " + TableFields.quoted(heading));
+                problems.add("two columns hold " + pointer + ": " + TableFields.quoted(taken.get(pointer)) + " and "
+                        + TableFields.quoted(heading));
             } else {
                 byIndex.put(i, new Column(heading, pointer));
             }
@@ -47,7 +51,8 @@ final class Columns {
             problems.add("no column holds id, the pseudonym of the case");
         }
         if (!problems.isEmpty()) {
-            throw new TableException("the heading is not understood: " + String.join("; ", problems.subList(0, Math.min(5, problems.size())))
+            throw new TableException("the heading is not understood: "
+                    + String.join("; ", problems.subList(0, Math.min(5, problems.size())))
                     + (problems.size() > 5 ? "; and " + (problems.size() - 5) + " more" : ""));
         }
         return new Columns(byIndex, mapping, headings.size());
@@ -65,8 +70,10 @@ final class Columns {
 
     /** The text of the case in a row. */
     byte[] json(List<String> cells) throws TableException {
-        if (cells.size() > width && cells.subList(width, cells.size()).stream().anyMatch(c -> c != null && !c.isBlank())) {
-            throw new TableException(cells.size() + " cells under " + width + " headings; likely a decimal comma in a table divided by commas");
+        if (cells.size() > width
+                && cells.subList(width, cells.size()).stream().anyMatch(c -> c != null && !c.isBlank())) {
+            throw new TableException(cells.size() + " cells under " + width
+                    + " headings; likely a decimal comma in a table divided by commas");
         }
         CaseTree tree = CaseTree.empty();
         for (Map.Entry<String, String> e : mapping.constants().entrySet()) {

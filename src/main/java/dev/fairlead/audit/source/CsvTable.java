@@ -18,12 +18,17 @@ final class CsvTable {
     private static final int LONGEST_CELL = 10_000;
     private static final int MOST_COLUMNS = 5_000;
     private static final int HEADING_BYTES = 1 << 16;
-    private static final CsvFactory CSV = CsvFactory.builder().enable(CsvParser.Feature.SKIP_EMPTY_LINES)
-            .streamReadConstraints(StreamReadConstraints.builder().maxStringLength(LONGEST_CELL).build()).build();
+    private static final CsvFactory CSV = CsvFactory.builder()
+            .enable(CsvParser.Feature.SKIP_EMPTY_LINES)
+            .streamReadConstraints(StreamReadConstraints.builder()
+                    .maxStringLength(LONGEST_CELL)
+                    .build())
+            .build();
 
     private CsvTable() {}
 
-    static void read(InputStream in, String source, long before, Mapping mapping, Consumer<Item> sink) throws IOException, TableException {
+    static void read(InputStream in, String source, long before, Mapping mapping, Consumer<Item> sink)
+            throws IOException, TableException {
         long line = 1;
         long reached = before;
         try (Rows rows = new Rows(in)) {
@@ -43,11 +48,18 @@ final class CsvTable {
                 sink.accept(new Item(source + ":" + line, new Item.Row(() -> columns.json(cells)), reached));
             }
         } catch (CharConversionException e) {
-            sink.accept(new Item(source, new Item.Trouble("the table is not text in UTF-8: save it as \"CSV UTF-8\"; " + (line == 1 ? "no row" : "no row behind line " + line)
-                    + " was audited"), reached));
+            sink.accept(new Item(
+                    source,
+                    new Item.Trouble("the table is not text in UTF-8: save it as \"CSV UTF-8\"; "
+                            + (line == 1 ? "no row" : "no row behind line " + line) + " was audited"),
+                    reached));
         } catch (JsonProcessingException e) {
-            sink.accept(new Item(source, new Item.Trouble("from the row after line " + line + " on the table cannot be read: look for an open quotation mark or a cell of more than "
-                    + LONGEST_CELL + " characters; no row behind it was audited"), reached));
+            sink.accept(new Item(
+                    source,
+                    new Item.Trouble("from the row after line " + line
+                            + " on the table cannot be read: look for an open quotation mark or a cell of more than "
+                            + LONGEST_CELL + " characters; no row behind it was audited"),
+                    reached));
         }
     }
 

@@ -6,10 +6,14 @@ import java.io.InputStream;
 import java.util.Arrays;
 import java.util.function.Consumer;
 
-/** Reads a file of one case a line (NDJSON), never holding more than one line; a line that is too long is passed over and told. */
+/**
+ * Reads a file of one case a line (NDJSON), never holding more than one line; a line that is too long is passed over
+ * and told.
+ */
 final class Lines {
     /** No case is longer; the case reader takes no more either. */
     static final int MOST_BYTES = 2_000_000;
+
     private static final int BUFFER = 1 << 16;
 
     private final String source;
@@ -65,7 +69,10 @@ final class Lines {
         read++;
         String where = source + ":" + number;
         if (tooLong) {
-            sink.accept(new Item(where, new Item.Trouble("the line is longer than " + MOST_BYTES + " bytes, and no case is"), before + read));
+            sink.accept(new Item(
+                    where,
+                    new Item.Trouble("the line is longer than " + MOST_BYTES + " bytes, and no case is"),
+                    before + read));
         } else if (!blank()) {
             sink.accept(new Item(where, new Item.Text(Arrays.copyOf(line, length), Format.JSON), before + read));
         }

@@ -19,12 +19,19 @@ import java.util.Map;
  * @param words heading to a word of the table and the word of a case file that it stands for
  * @param ignore headings of columns that are not read
  */
-public record Mapping(Map<String, String> columns, Map<String, String> constants, Map<String, Map<String, String>> words, List<String> ignore) {
+public record Mapping(
+        Map<String, String> columns,
+        Map<String, String> constants,
+        Map<String, Map<String, String>> words,
+        List<String> ignore) {
     /** Headings are the fields themselves. */
     public static final Mapping NONE = new Mapping(Map.of(), Map.of(), Map.of(), List.of());
 
-    private static final JsonMapper JSON = JsonMapper.builder().enable(JsonParser.Feature.STRICT_DUPLICATE_DETECTION)
-            .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS).enable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES).build();
+    private static final JsonMapper JSON = JsonMapper.builder()
+            .enable(JsonParser.Feature.STRICT_DUPLICATE_DETECTION)
+            .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+            .enable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
+            .build();
 
     public Mapping {
         columns = columns == null ? Map.of() : new LinkedHashMap<>(columns);

@@ -25,11 +25,14 @@ public final class PlainTable {
 
     /** The rows, each with the headings in lower case; blank rows are left out. */
     public static List<Map<String, String>> read(Path file) throws IOException, TableException {
-        List<List<String>> rows = file.toString().toLowerCase(Locale.ROOT).endsWith(".xlsx") ? workbook(file) : lines(file);
+        List<List<String>> rows =
+                file.toString().toLowerCase(Locale.ROOT).endsWith(".xlsx") ? workbook(file) : lines(file);
         if (rows.isEmpty()) {
             throw new TableException(file + ": the table is empty");
         }
-        List<String> heading = rows.get(0).stream().map(h -> h.strip().toLowerCase(Locale.ROOT)).toList();
+        List<String> heading = rows.get(0).stream()
+                .map(h -> h.strip().toLowerCase(Locale.ROOT))
+                .toList();
         List<Map<String, String>> all = new ArrayList<>();
         for (List<String> row : rows.subList(1, rows.size())) {
             Map<String, String> cells = new LinkedHashMap<>();
@@ -45,7 +48,8 @@ public final class PlainTable {
 
     private static List<List<String>> lines(Path file) throws IOException, TableException {
         List<List<String>> all = new ArrayList<>();
-        try (InputStream in = new BufferedInputStream(Files.newInputStream(file)); CsvTable.Rows rows = new CsvTable.Rows(in)) {
+        try (InputStream in = new BufferedInputStream(Files.newInputStream(file));
+                CsvTable.Rows rows = new CsvTable.Rows(in)) {
             for (List<String> row = rows.next(); row != null; row = rows.next()) {
                 all.add(row);
                 if (all.size() > MOST_ROWS) {
@@ -53,7 +57,8 @@ public final class PlainTable {
                 }
             }
         } catch (JsonProcessingException e) {
-            throw new TableException(file + ": no table behind row " + all.size() + ": look for an open quotation mark");
+            throw new TableException(
+                    file + ": no table behind row " + all.size() + ": look for an open quotation mark");
         }
         return all;
     }
@@ -61,7 +66,8 @@ public final class PlainTable {
     private static List<List<String>> workbook(Path file) throws IOException, TableException {
         XlsxGuard.check(file);
         List<List<String>> all = new ArrayList<>();
-        try (ReadableWorkbook book = new ReadableWorkbook(file.toFile()); Stream<Row> rows = book.getFirstSheet().openStream()) {
+        try (ReadableWorkbook book = new ReadableWorkbook(file.toFile());
+                Stream<Row> rows = book.getFirstSheet().openStream()) {
             rows.forEach(row -> {
                 List<String> cells = new ArrayList<>();
                 for (int i = 0; i < row.getCellCount(); i++) {
@@ -70,7 +76,11 @@ public final class PlainTable {
                 }
                 all.add(cells);
             });
-        } catch (ExcelReaderException | IllegalStateException | IndexOutOfBoundsException | NumberFormatException | java.io.UncheckedIOException e) {
+        } catch (ExcelReaderException
+                | IllegalStateException
+                | IndexOutOfBoundsException
+                | NumberFormatException
+                | java.io.UncheckedIOException e) {
             throw new TableException(file + ": the workbook is damaged");
         }
         return all;

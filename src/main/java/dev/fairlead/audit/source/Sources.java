@@ -14,8 +14,8 @@ import java.util.function.Consumer;
 import java.util.stream.Stream;
 
 /**
- * All cases below some paths, in a fixed order: files (JSON, YAML), files of one case a line, tables, archives, and folders of these.
- * What cannot be read is handed on as an item that says why; nothing here ends an audit.
+ * All cases below some paths, in a fixed order: files (JSON, YAML), files of one case a line, tables, archives, and
+ * folders of these. What cannot be read is handed on as an item that says why; nothing here ends an audit.
  */
 public final class Sources {
     private final List<Path> files = new ArrayList<>();
@@ -41,7 +41,11 @@ public final class Sources {
 
     private void add(Path file, boolean fromFolder) {
         String name = file.getFileName() == null ? "" : file.getFileName().toString();
-        if (fromFolder && (!Files.isRegularFile(file) || Names.kind(name) == Names.Kind.OTHER || CohortFiles.holdsTruth(name) || name.startsWith("."))) {
+        if (fromFolder
+                && (!Files.isRegularFile(file)
+                        || Names.kind(name) == Names.Kind.OTHER
+                        || CohortFiles.holdsTruth(name)
+                        || name.startsWith("."))) {
             passedOver.add(Names.shown(file.toString()));
             return;
         }
@@ -112,13 +116,18 @@ public final class Sources {
                 throw e;
             } catch (RuntimeException e) {
                 // a reader that trips over what nobody thought of ends its own file, never the audit
-                sink.accept(new Item(source, new Item.Trouble("cannot be read from here on, no row behind was audited (" + Names.shown(e.toString()) + ")"), before + length));
+                sink.accept(new Item(
+                        source,
+                        new Item.Trouble("cannot be read from here on, no row behind was audited ("
+                                + Names.shown(e.toString()) + ")"),
+                        before + length));
             }
             before += length;
         }
     }
 
-    private void one(InputStream in, Path file, String source, long before, Consumer<Item> sink) throws IOException, TableException {
+    private void one(InputStream in, Path file, String source, long before, Consumer<Item> sink)
+            throws IOException, TableException {
         in.mark(2);
         if (in.read() == 0x1f && in.read() == 0x8b) {
             throw new TableException("packed by gzip: unpack it first");
@@ -136,7 +145,8 @@ public final class Sources {
     }
 
     static String reason(Exception e) {
-        return e instanceof TableException || e instanceof Bounded.TooMuch ? e.getMessage()
+        return e instanceof TableException || e instanceof Bounded.TooMuch
+                ? e.getMessage()
                 : "cannot be read (" + Names.shown(String.valueOf(e.getMessage())) + ")";
     }
 }

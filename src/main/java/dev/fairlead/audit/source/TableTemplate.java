@@ -25,7 +25,10 @@ public final class TableTemplate {
     /** Heading and example, divided by commas. */
     public static String csv() {
         return TableFields.headings().keySet().stream().collect(Collectors.joining(",")) + "\n"
-                + example().stream().map(c -> c.contains(",") || c.contains("\"") ? '"' + c.replace("\"", "\"\"") + '"' : c).collect(Collectors.joining(",")) + "\n";
+                + example().stream()
+                        .map(c -> c.contains(",") || c.contains("\"") ? '"' + c.replace("\"", "\"\"") + '"' : c)
+                        .collect(Collectors.joining(","))
+                + "\n";
     }
 
     /** The same as a workbook, with a second sheet that explains every column. */
@@ -64,10 +67,16 @@ public final class TableTemplate {
 
     /** A mapping file that names some columns of a table of one's own; to be changed. */
     public static String mapping() {
-        JsonMapper json = JsonMapper.builder().defaultPrettyPrinter(new DefaultPrettyPrinter().withObjectIndenter(new DefaultIndenter("  ", "\n"))).build();
+        JsonMapper json = JsonMapper.builder()
+                .defaultPrettyPrinter(new DefaultPrettyPrinter().withObjectIndenter(new DefaultIndenter("  ", "\n")))
+                .build();
         ObjectNode root = json.createObjectNode();
         ObjectNode columns = root.putObject("columns");
-        columns.put("Code", "id").put("Stage", "stage").put("Seen on", "date").put("Planned by", "resident").put("Overjet (mm)", "bite.overjet")
+        columns.put("Code", "id")
+                .put("Stage", "stage")
+                .put("Seen on", "date")
+                .put("Planned by", "resident")
+                .put("Overjet (mm)", "bite.overjet")
                 .put("Visit 1: stand-off left", "visits.1.left.standOff");
         root.putObject("constants").put("plan.intervalWeeks", "4");
         root.putObject("words").putObject("Stage").put("1", "records").put("2", "indication");

@@ -21,15 +21,22 @@ import org.dhatim.fastexcel.reader.Row;
 
 /** Reads a workbook's first sheet as a table of one case a row. */
 final class XlsxTable {
-    /** Days are counted from here, or from the first day of 1904 where a workbook says so (ECMA-376 part 1, 18.17.4.1; dates before March 1900 aside). */
+    /**
+     * Days are counted from here, or from the first day of 1904 where a workbook says so (ECMA-376 part 1, 18.17.4.1;
+     * dates before March 1900 aside).
+     */
     private static final LocalDate BEFORE_1900 = LocalDate.of(1899, 12, 30);
+
     private static final LocalDate FIRST_1904 = LocalDate.of(1904, 1, 1);
 
     private XlsxTable() {}
 
-    static void read(Path file, String source, long before, Mapping mapping, Consumer<Item> sink) throws IOException, TableException {
+    static void read(Path file, String source, long before, Mapping mapping, Consumer<Item> sink)
+            throws IOException, TableException {
         XlsxGuard.check(file);
-        try (ReadableWorkbook book = new ReadableWorkbook(file.toFile(), new ReadingOptions(XlsxGuard.styled(file), true)); Stream<Row> stream = book.getFirstSheet().openStream()) {
+        try (ReadableWorkbook book =
+                        new ReadableWorkbook(file.toFile(), new ReadingOptions(XlsxGuard.styled(file), true));
+                Stream<Row> stream = book.getFirstSheet().openStream()) {
             Iterator<Row> rows = stream.iterator();
             if (!rows.hasNext()) {
                 throw new TableException("the first sheet is empty: its first row names the fields");
@@ -44,10 +51,15 @@ final class XlsxTable {
             while (rows.hasNext()) {
                 Row row = rows.next();
                 if (row.getFirstNonEmptyCell().isPresent()) {
-                    sink.accept(new Item(source + " row " + row.getRowNum(), content(row, columns, book.isDate1904()), before));
+                    sink.accept(new Item(
+                            source + " row " + row.getRowNum(), content(row, columns, book.isDate1904()), before));
                 }
             }
-        } catch (ExcelReaderException | IllegalStateException | IndexOutOfBoundsException | NumberFormatException | java.io.UncheckedIOException e) {
+        } catch (ExcelReaderException
+                | IllegalStateException
+                | IndexOutOfBoundsException
+                | NumberFormatException
+                | java.io.UncheckedIOException e) {
             // the reader tells a damaged sheet by one of these
             throw new TableException("the workbook is damaged: " + Names.shown(String.valueOf(e.getMessage())));
         }
@@ -63,8 +75,12 @@ final class XlsxTable {
             return new Item.Row(() -> columns.json(cells));
         } catch (TableException e) {
             return new Item.Trouble(e.getMessage());
-        } catch (ExcelReaderException | ArithmeticException | java.time.DateTimeException | IllegalArgumentException e) {
-            return new Item.Trouble("a cell of the row cannot be read (" + Names.shown(String.valueOf(e.getMessage())) + ")");
+        } catch (ExcelReaderException
+                | ArithmeticException
+                | java.time.DateTimeException
+                | IllegalArgumentException e) {
+            return new Item.Trouble(
+                    "a cell of the row cannot be read (" + Names.shown(String.valueOf(e.getMessage())) + ")");
         }
     }
 
@@ -76,7 +92,9 @@ final class XlsxTable {
         if (c.getType() == CellType.NUMBER || c.getType() == CellType.FORMULA && c.getValue() instanceof BigDecimal) {
             BigDecimal number = (BigDecimal) c.getValue();
             if (field.kind() == Kind.DATE) {
-                return (first1904 ? FIRST_1904 : BEFORE_1900).plusDays(number.setScale(0, RoundingMode.FLOOR).longValueExact()).toString();
+                return (first1904 ? FIRST_1904 : BEFORE_1900)
+                        .plusDays(number.setScale(0, RoundingMode.FLOOR).longValueExact())
+                        .toString();
             }
             String format = c.getDataFormatString();
             if (format != null && format.contains("%")) {
@@ -84,8 +102,10 @@ final class XlsxTable {
             }
             return rounded(number).toPlainString();
         }
-        if (c.getType() == CellType.FORMULA && (c.getValue() == null || c.getText() == null || c.getText().isEmpty())) {
-            throw new TableException("cell " + c.getAddress() + " holds a formula without its result: open the workbook, let it calculate, and save it");
+        if (c.getType() == CellType.FORMULA
+                && (c.getValue() == null || c.getText() == null || c.getText().isEmpty())) {
+            throw new TableException("cell " + c.getAddress()
+                    + " holds a formula without its result: open the workbook, let it calculate, and save it");
         }
         if (c.getType() == CellType.BOOLEAN) {
             return c.asBoolean() ? "yes" : "no";

@@ -1,6 +1,9 @@
 package dev.fairlead.audit.statistics;
 
-/** Three-sigma limits of a chart of shares by period (p-chart; NIST/SEMATECH e-Handbook of Statistical Methods, 6.3.3.2). */
+/**
+ * Three-sigma limits of a chart of shares by period (p-chart; NIST/SEMATECH e-Handbook of Statistical Methods,
+ * 6.3.3.2).
+ */
 public final class ControlChart {
     private static final double SIGMAS = 3;
 

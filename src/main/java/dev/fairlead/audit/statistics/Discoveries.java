@@ -7,8 +7,8 @@ import org.hipparchus.distribution.discrete.BinomialDistribution;
 import org.hipparchus.distribution.discrete.PoissonDistribution;
 
 /**
- * Which of many comparisons are more than chance: exact tests, and the step-up procedure of Benjamini & Hochberg 1995, which keeps
- * the expected share of false alarms among all alarms below a rate.
+ * Which of many comparisons are more than chance: exact tests, and the step-up procedure of Benjamini & Hochberg 1995,
+ * which keeps the expected share of false alarms among all alarms below a rate.
  */
 public final class Discoveries {
     private Discoveries() {}
@@ -37,7 +37,11 @@ public final class Discoveries {
 
     /** Which of these p values stand out at a false discovery rate. */
     public static boolean[] at(double rate, double... p) {
-        int[] order = IntStream.range(0, p.length).boxed().sorted(Comparator.comparingDouble(i -> p[i])).mapToInt(i -> i).toArray();
+        int[] order = IntStream.range(0, p.length)
+                .boxed()
+                .sorted(Comparator.comparingDouble(i -> p[i]))
+                .mapToInt(i -> i)
+                .toArray();
         int last = -1;
         for (int k = 0; k < p.length; k++) {
             if (p[order[k]] <= rate * (k + 1) / p.length) {

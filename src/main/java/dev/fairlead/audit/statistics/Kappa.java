@@ -1,11 +1,11 @@
 package dev.fairlead.audit.statistics;
 
-
 /**
- * Agreement of two judges beyond chance: Cohen 1960, weighted by Cohen 1968, with the large-sample standard error of Fleiss, Cohen &
- * Everitt 1969.
+ * Agreement of two judges beyond chance: Cohen 1960, weighted by Cohen 1968, with the large-sample standard error of
+ * Fleiss, Cohen & Everitt 1969.
  *
- * @param value 1 for full agreement, 0 for as much as chance gives; NaN when both judges gave the same single answer throughout
+ * @param value 1 for full agreement, 0 for as much as chance gives; NaN when both judges gave the same single answer
+ *     throughout
  * @param error standard error
  * @param observed share of agreement that was observed, weighted
  * @param expected share of agreement that chance would give, weighted
@@ -65,7 +65,12 @@ public record Kappa(double value, double error, double observed, double expected
         }
         double centre = value - expected * (1 - value);
         double variance = Math.max(0, sum - centre * centre) / (n * (1 - expected) * (1 - expected));
-        return new Kappa(1 - expected < 1e-12 ? Double.NaN : value, 1 - expected < 1e-12 ? Double.NaN : Math.sqrt(variance), observed, expected, n);
+        return new Kappa(
+                1 - expected < 1e-12 ? Double.NaN : value,
+                1 - expected < 1e-12 ? Double.NaN : Math.sqrt(variance),
+                observed,
+                expected,
+                n);
     }
 
     /** Lower end of the 95 % interval. */

@@ -9,7 +9,17 @@ import dev.fairlead.model.Stage;
  * @param waived warnings that a waiver answers for; they are counted as warnings too
  * @param failed could not be judged because of an error of our own
  */
-public record CriterionCount(String id, String title, Stage stage, long stop, long caution, long waived, long notAssessed, long pass, long doesNotApply, long failed) {
+public record CriterionCount(
+        String id,
+        String title,
+        Stage stage,
+        long stop,
+        long caution,
+        long waived,
+        long notAssessed,
+        long pass,
+        long doesNotApply,
+        long failed) {
     public long warn() {
         return stop + caution;
     }

@@ -13,7 +13,15 @@ import java.util.List;
  * @param paths what was audited, as it was named
  * @param passedOver files of folders that hold no cases by their names
  */
-public record Heading(String tool, RulebaseUsed rulebase, String day, String stage, boolean forces, List<String> paths, List<String> passedOver) {
+public record Heading(
+        String tool,
+        RulebaseUsed rulebase,
+        String day,
+        String stage,
+        boolean forces,
+        List<String> paths,
+        List<String> passedOver) {
     /** What is to be said where the beam model was left out. */
-    public static final String NO_FORCES = "The beam model of the wire was left out: what it alone can tell is not assessed.";
+    public static final String NO_FORCES =
+            "The beam model of the wire was left out: what it alone can tell is not assessed.";
 }

@@ -2,11 +2,12 @@ package dev.fairlead.audit.summary;
 
 import dev.fairlead.audit.run.Audit;
 import dev.fairlead.audit.run.CaseRow;
-import dev.fairlead.rules.Ending;
 import dev.fairlead.audit.source.Item;
+import dev.fairlead.rules.Ending;
 
 /**
- * A case among those that need a look first: most stops without a waiver, then cautions, then what is not assessed, then order of the source.
+ * A case among those that need a look first: most stops without a waiver, then cautions, then what is not assessed,
+ * then order of the source.
  *
  * @param stops warnings of weight stop that no waiver answers for
  */
@@ -20,7 +21,8 @@ public record Look(CaseRow row, Item item, int stops, int cautions, int open, lo
             stops += row.endings()[i] == Ending.STOP.ordinal() && !waived ? 1 : 0;
             cautions += row.endings()[i] == Ending.CAUTION.ordinal() && !waived ? 1 : 0;
         }
-        return new Look(row, done.item(), stops, cautions, row.count(Ending.NOT_ASSESSED) + row.count(Ending.FAILED), number);
+        return new Look(
+                row, done.item(), stops, cautions, row.count(Ending.NOT_ASSESSED) + row.count(Ending.FAILED), number);
     }
 
     /** The one that needs a look sooner comes first. */

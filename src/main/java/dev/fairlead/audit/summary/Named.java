@@ -7,7 +7,9 @@ import java.util.Map;
 /** A count of something that has a name. */
 public record Named(String name, long count) {
     static List<Named> most(Map<String, long[]> counts) {
-        return counts.entrySet().stream().map(e -> new Named(e.getKey(), e.getValue()[0]))
-                .sorted(Comparator.comparingLong(Named::count).reversed().thenComparing(Named::name)).toList();
+        return counts.entrySet().stream()
+                .map(e -> new Named(e.getKey(), e.getValue()[0]))
+                .sorted(Comparator.comparingLong(Named::count).reversed().thenComparing(Named::name))
+                .toList();
     }
 }

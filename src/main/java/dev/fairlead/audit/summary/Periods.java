@@ -13,7 +13,10 @@ final class Periods {
 
     private Periods() {}
 
-    /** Groups by month or quarter in order of time, with periods of no case in between left out; cases without a day are left out. */
+    /**
+     * Groups by month or quarter in order of time, with periods of no case in between left out; cases without a day are
+     * left out.
+     */
     static List<Group> of(Map<String, Group> months, int criteria) {
         TreeMap<String, Group> dated = new TreeMap<>(months);
         dated.remove("");
@@ -28,7 +31,9 @@ final class Periods {
         Map<String, Group> quarters = new TreeMap<>();
         dated.forEach((month, g) -> {
             String quarter = month.substring(0, 4) + " Q" + ((Integer.parseInt(month.substring(5)) + 2) / 3);
-            quarters.put(quarter, quarters.getOrDefault(quarter, Group.of(quarter, criteria)).with(g));
+            quarters.put(
+                    quarter,
+                    quarters.getOrDefault(quarter, Group.of(quarter, criteria)).with(g));
         });
         return new ArrayList<>(quarters.values());
     }

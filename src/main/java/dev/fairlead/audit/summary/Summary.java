@@ -16,8 +16,21 @@ import java.util.List;
  * @param notes waivers that do not hold, by kind
  * @param looks cases that need a look first
  */
-public record Summary(long judged, long withDoubts, List<StageCount> stages, List<CriterionCount> criteria, List<Group> residents, List<Group> periods,
-        List<Named> missing, List<Notes> notes, List<Look> looks, Trouble unread, Trouble tooLong, Trouble failed, Trouble duplicates, Trouble errors) {
+public record Summary(
+        long judged,
+        long withDoubts,
+        List<StageCount> stages,
+        List<CriterionCount> criteria,
+        List<Group> residents,
+        List<Group> periods,
+        List<Named> missing,
+        List<Notes> notes,
+        List<Look> looks,
+        Trouble unread,
+        Trouble tooLong,
+        Trouble failed,
+        Trouble duplicates,
+        Trouble errors) {
     /** Expected share of false alarms among what is pointed out. */
     public static final double FALSE_ALARMS = 0.05;
     /** Groups from which fewer warnings are expected are too small to say anything about. */
@@ -30,7 +43,9 @@ public record Summary(long judged, long withDoubts, List<StageCount> stages, Lis
         }
     }
 
-    /** A resident and criterion, or a resident overall ({@code criterion} empty), that chance alone does not explain. */
+    /**
+     * A resident and criterion, or a resident overall ({@code criterion} empty), that chance alone does not explain.
+     */
     public record Signal(String group, String criterion, int warned, double expected, int judged) {
         public boolean more() {
             return warned > expected;
@@ -44,28 +59,42 @@ public record Summary(long judged, long withDoubts, List<StageCount> stages, Lis
 
     /** Overall warn rate of each criterion; 0 where none was judged. */
     public double[] rates() {
-        return criteria.stream().mapToDouble(c -> c.judged() == 0 ? 0 : (double) c.warn() / c.judged()).toArray();
+        return criteria.stream()
+                .mapToDouble(c -> c.judged() == 0 ? 0 : (double) c.warn() / c.judged())
+                .toArray();
     }
 
     /** Groups that stand for a code. */
     public List<Group> named() {
-        return residents.stream().filter(g -> !g.name().isEmpty() && !g.name().equals(Tally.OTHERS)).toList();
+        return residents.stream()
+                .filter(g -> !g.name().isEmpty() && !g.name().equals(Tally.OTHERS))
+                .toList();
     }
 
-    /** What stands out among residents, over all criteria together and one by one, with false alarms held to {@link #FALSE_ALARMS}; in order of codes. */
+    /**
+     * What stands out among residents, over all criteria together and one by one, with false alarms held to
+     * {@link #FALSE_ALARMS}; in order of codes.
+     */
     public List<Signal> signals() {
         List<Signal> all = new ArrayList<>();
         List<Double> p = new ArrayList<>();
         double[] rates = rates();
         for (Group g : named()) {
-            all.add(new Signal(g.name(), "", g.warnings(), g.expected(rates), java.util.Arrays.stream(g.judged()).sum()));
+            all.add(new Signal(
+                    g.name(),
+                    "",
+                    g.warnings(),
+                    g.expected(rates),
+                    java.util.Arrays.stream(g.judged()).sum()));
             p.add(Discoveries.ofCount(g.warnings(), g.expected(rates)));
             for (int i = 0; i < rates.length; i++) {
-                all.add(new Signal(g.name(), criteria.get(i).id(), g.warned()[i], g.judged()[i] * rates[i], g.judged()[i]));
+                all.add(new Signal(
+                        g.name(), criteria.get(i).id(), g.warned()[i], g.judged()[i] * rates[i], g.judged()[i]));
                 p.add(Discoveries.ofShare(g.warned()[i], g.judged()[i], rates[i]));
             }
         }
-        boolean[] found = Discoveries.at(FALSE_ALARMS, p.stream().mapToDouble(x -> x).toArray());
+        boolean[] found =
+                Discoveries.at(FALSE_ALARMS, p.stream().mapToDouble(x -> x).toArray());
         List<Signal> out = new ArrayList<>();
         for (int i = 0; i < found.length; i++) {
             if (found[i] && named().size() > 1) {

@@ -19,8 +19,12 @@ import java.util.regex.Pattern;
 
 /** Counts rows as they come, in memory that does not grow with their number; not safe between threads. */
 public final class Tally {
-    /** Residents, missing facts and the like beyond this are counted under one name: somebody numbers cases where codes are asked for. */
+    /**
+     * Residents, missing facts and the like beyond this are counted under one name: somebody numbers cases where codes
+     * are asked for.
+     */
     private static final int MOST_NAMES = 5_000;
+
     private static final int MOST_TOLD = 200;
     private static final List<String> LISTS = List.of("/visits/", "/images/", "/landmarks/", "/waivers/");
     private static final Pattern ENTRY = Pattern.compile("^/(visits|images|landmarks|waivers)/\\d+");
@@ -118,7 +122,8 @@ public final class Tally {
     }
 
     private static void count(Map<String, long[]> counts, String name) {
-        counts.computeIfAbsent(counts.containsKey(name) || counts.size() < MOST_NAMES ? name : OTHERS, n -> new long[1])[0]++;
+        counts.computeIfAbsent(
+                        counts.containsKey(name) || counts.size() < MOST_NAMES ? name : OTHERS, n -> new long[1])[0]++;
     }
 
     /** A pointer with entries of lists made alike. */
@@ -141,8 +146,22 @@ public final class Tally {
         }
         List<StageCount> byStage = new ArrayList<>();
         stages.forEach((s, c) -> byStage.add(c.count(s)));
-        return new Summary(judged, doubts, byStage, counts, List.copyOf(residents.values()), Periods.of(months, criteria.size()), Named.most(missing),
-                notes.entrySet().stream().map(n -> new Summary.Notes(n.getKey(), Named.most(n.getValue()))).toList(),
-                first.stream().sorted().toList(), unread.all(), tooLong.all(), failed.all(), duplicates.all(), errors.all());
+        return new Summary(
+                judged,
+                doubts,
+                byStage,
+                counts,
+                List.copyOf(residents.values()),
+                Periods.of(months, criteria.size()),
+                Named.most(missing),
+                notes.entrySet().stream()
+                        .map(n -> new Summary.Notes(n.getKey(), Named.most(n.getValue())))
+                        .toList(),
+                first.stream().sorted().toList(),
+                unread.all(),
+                tooLong.all(),
+                failed.all(),
+                duplicates.all(),
+                errors.all());
     }
 }

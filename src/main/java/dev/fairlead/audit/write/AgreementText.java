@@ -11,33 +11,57 @@ import java.util.Locale;
 public final class AgreementText {
     private static final int MOST = 20;
     /** What the coefficients are; for every reader of them. */
-    public static final String MEANING = "Kappa: agreement beyond chance, 1 for full agreement (Cohen 1960), over all verdicts; weighted (Cohen 1968) over pairs from pass"
-            + " to stop, credit falling with the distance (linear) or its square. Intervals: 95 %, by the large-sample error of Fleiss, Cohen & Everitt 1969,"
-            + " which is rough below some 50 pairs; below " + Agreement.FEW + " none is given. Verdicts on several criteria of one case are not independent, so"
-            + " the interval over all criteria is too narrow.";
+    public static final String MEANING =
+            "Kappa: agreement beyond chance, 1 for full agreement (Cohen 1960), over all verdicts; weighted (Cohen 1968) over pairs from pass"
+                    + " to stop, credit falling with the distance (linear) or its square. Intervals: 95 %, by the large-sample error of Fleiss, Cohen & Everitt 1969,"
+                    + " which is rough below some 50 pairs; below " + Agreement.FEW
+                    + " none is given. Verdicts on several criteria of one case are not independent, so"
+                    + " the interval over all criteria is too narrow.";
 
     private AgreementText() {}
 
     public static String of(Agreement.Result r) {
         StringBuilder out = new StringBuilder("\nAGREEMENT WITH THE REVIEWER           PAIRS   SAME   KAPPA (95 %)\n");
         for (Agreement.Line l : r.lines()) {
-            out.append(String.format(Locale.ROOT, "  %-34s %6d %6d   %s%n", name(l.criterion()), l.pairs(), l.same(), kappa(l.plain(), l.pairs())));
+            out.append(String.format(
+                    Locale.ROOT,
+                    "  %-34s %6d %6d   %s%n",
+                    name(l.criterion()),
+                    l.pairs(),
+                    l.same(),
+                    kappa(l.plain(), l.pairs())));
             if (l.linear().n() >= Agreement.FEW && l.criterion().length() < 4) {
-                out.append(Wrap.hanging("    weighted ", "linear " + kappa(l.linear(), l.linear().n()) + ", quadratic " + kappa(l.quadratic(), l.quadratic().n())));
+                out.append(Wrap.hanging(
+                        "    weighted ",
+                        "linear " + kappa(l.linear(), l.linear().n()) + ", quadratic "
+                                + kappa(l.quadratic(), l.quadratic().n())));
             }
         }
         out.append(Wrap.hanging("", MEANING));
         if (!r.differences().isEmpty()) {
             out.append("\nWHERE THEY DIFFER\n");
-            r.differences().stream().limit(MOST).forEach(d -> out.append(Wrap.hanging("  ", d.caseId() + (d.criterion().isEmpty() ? "" : " " + d.criterion()) + ": program "
-                    + d.program().word() + ", reviewer " + d.reviewer().word())));
+            r.differences().stream()
+                    .limit(MOST)
+                    .forEach(d -> out.append(Wrap.hanging(
+                            "  ",
+                            d.caseId() + (d.criterion().isEmpty() ? "" : " " + d.criterion()) + ": program "
+                                    + d.program().word() + ", reviewer "
+                                    + d.reviewer().word())));
             if (r.differ() > MOST) {
                 out.append("  and ").append(r.differ() - MOST).append(" more\n");
             }
         }
         if (!r.unknown().isEmpty()) {
-            out.append(Wrap.hanging("", r.unknown().size() + " cases with verdicts were not met or not judged: "
-                    + String.join(", ", r.unknown().subList(0, Math.min(MOST, r.unknown().size()))) + (r.unknown().size() > MOST ? ", …" : "")));
+            out.append(Wrap.hanging(
+                    "",
+                    r.unknown().size() + " cases with verdicts were not met or not judged: "
+                            + String.join(
+                                    ", ",
+                                    r.unknown()
+                                            .subList(
+                                                    0,
+                                                    Math.min(MOST, r.unknown().size())))
+                            + (r.unknown().size() > MOST ? ", …" : "")));
         }
         return out.toString();
     }
@@ -49,8 +73,11 @@ public final class AgreementText {
 
     /** The coefficient with its interval; words where there is none. */
     public static String kappa(Kappa k, long pairs) {
-        return pairs < Agreement.FEW ? "too few" : Double.isNaN(k.value()) ? "not defined: one verdict throughout"
-                : String.format(Locale.ROOT, "%.2f (%.2f to %.2f)", k.value(), k.low(), k.high());
+        return pairs < Agreement.FEW
+                ? "too few"
+                : Double.isNaN(k.value())
+                        ? "not defined: one verdict throughout"
+                        : String.format(Locale.ROOT, "%.2f (%.2f to %.2f)", k.value(), k.low(), k.high());
     }
 
     /** Adds the agreement to a summary. */
@@ -58,7 +85,10 @@ public final class AgreementText {
         ObjectNode all = root.putObject("agreement");
         ArrayNode lines = all.putArray("lines");
         for (Agreement.Line l : r.lines()) {
-            ObjectNode o = lines.addObject().put("criterion", l.criterion()).put("pairs", l.pairs()).put("same", l.same());
+            ObjectNode o = lines.addObject()
+                    .put("criterion", l.criterion())
+                    .put("pairs", l.pairs())
+                    .put("same", l.same());
             kappa(o, "kappa", l.plain());
             kappa(o, "linear", l.linear());
             kappa(o, "quadratic", l.quadratic());
@@ -71,15 +101,26 @@ public final class AgreementText {
             }
         }
         ArrayNode differences = all.put("differ", r.differ()).putArray("differences");
-        r.differences().forEach(d -> differences.addObject().put("case", d.caseId()).put("source", d.source()).put("criterion", d.criterion())
-                .put("program", d.program().word()).put("reviewer", d.reviewer().word()));
+        r.differences()
+                .forEach(d -> differences
+                        .addObject()
+                        .put("case", d.caseId())
+                        .put("source", d.source())
+                        .put("criterion", d.criterion())
+                        .put("program", d.program().word())
+                        .put("reviewer", d.reviewer().word()));
         ArrayNode unknown = all.putArray("notMet");
         r.unknown().forEach(unknown::add);
     }
 
     private static void kappa(ObjectNode o, String name, Kappa k) {
         if (k.n() >= Agreement.FEW && !Double.isNaN(k.value())) {
-            o.putObject(name).put("value", k.value()).put("error", k.error()).put("low", k.low()).put("high", k.high()).put("pairs", k.n());
+            o.putObject(name)
+                    .put("value", k.value())
+                    .put("error", k.error())
+                    .put("low", k.low())
+                    .put("high", k.high())
+                    .put("pairs", k.n());
         }
     }
 }

@@ -21,13 +21,36 @@ public final class CompareText {
     public static String of(String a, String b, Comparison.Result r) {
         StringBuilder out = new StringBuilder();
         out.append(Wrap.hanging("", "A: " + a + ". B: " + b + "."));
-        out.append(Wrap.hanging("", r.changed() + " of " + r.cases() + " cases end otherwise in at least one criterion." + (r.unread() > 0 ? " " + r.unread() + " could not be read." : "")));
+        out.append(Wrap.hanging(
+                "",
+                r.changed() + " of " + r.cases() + " cases end otherwise in at least one criterion."
+                        + (r.unread() > 0 ? " " + r.unread() + " could not be read." : "")));
         out.append("\nCRITERION                            JUDGED  WARN A  WARN B  GAINED    LOST\n");
         r.lines().stream().filter(Comparison.Line::changed).forEach(l -> {
-            out.append(String.format(Locale.ROOT, "  %-34s %6d %7d %7d %7d %7d%n", l.criterion(), l.judged(), l.warnsA(), l.warnsB(), l.gained(), l.lost()));
-            l.changes().forEach((change, n) -> out.append("      ").append(change).append(": ").append(n).append('\n'));
+            out.append(String.format(
+                    Locale.ROOT,
+                    "  %-34s %6d %7d %7d %7d %7d%n",
+                    l.criterion(),
+                    l.judged(),
+                    l.warnsA(),
+                    l.warnsB(),
+                    l.gained(),
+                    l.lost()));
+            l.changes()
+                    .forEach((change, n) -> out.append("      ")
+                            .append(change)
+                            .append(": ")
+                            .append(n)
+                            .append('\n'));
             if (!l.examples().isEmpty()) {
-                out.append(Wrap.hanging("      such as ", String.join("; ", l.examples().stream().map(e -> e.caseId() + " (" + e.from() + " → " + e.to() + ", " + e.source() + ")").toList())));
+                out.append(Wrap.hanging(
+                        "      such as ",
+                        String.join(
+                                "; ",
+                                l.examples().stream()
+                                        .map(e ->
+                                                e.caseId() + " (" + e.from() + " → " + e.to() + ", " + e.source() + ")")
+                                        .toList())));
             }
         });
         if (r.lines().stream().noneMatch(Comparison.Line::changed)) {
@@ -40,44 +63,93 @@ public final class CompareText {
     public static String of(Sweep.Result r) {
         Threshold t = r.threshold();
         StringBuilder out = new StringBuilder();
-        out.append(Wrap.hanging("", "Threshold " + t.name() + ": " + t.says() + ". In force " + number(t.value()) + " " + t.unit().symbol() + ", allowed from "
-                + number(t.low()) + " to " + number(t.high()) + ". " + r.cases() + " cases." + (r.unread() > 0 ? " " + r.unread() + " could not be read." : "")));
+        out.append(Wrap.hanging(
+                "",
+                "Threshold " + t.name() + ": " + t.says() + ". In force " + number(t.value()) + " "
+                        + t.unit().symbol() + ", allowed from " + number(t.low()) + " to " + number(t.high()) + ". "
+                        + r.cases() + " cases." + (r.unread() > 0 ? " " + r.unread() + " could not be read." : "")));
         for (Sweep.Curve c : r.curves()) {
             out.append("\n").append(c.criterion()).append("\n     VALUE    WARN   JUDGED    RATE   95 % INTERVAL\n");
-            double most = c.points().stream().filter(p -> !p.warnRate().none()).mapToDouble(p -> p.warnRate().share()).max().orElse(1);
+            double most = c.points().stream()
+                    .filter(p -> !p.warnRate().none())
+                    .mapToDouble(p -> p.warnRate().share())
+                    .max()
+                    .orElse(1);
             for (Sweep.Point p : c.points()) {
-                String bar = p.warnRate().none() || most == 0 ? "" : "#".repeat((int) Math.round(BAR * p.warnRate().share() / most));
-                out.append(String.format(Locale.ROOT, "%1s %8s %7d %8d %7s %15s %s%n", Math.abs(p.value() - t.value()) < 1e-9 ? "*" : "", number(p.value()), p.warnRate().count(),
-                        p.warnRate().of(), Percent.of(p.warnRate().share()), Percent.interval(p.warnRate()), bar).replaceAll(" +\\n", "\n"));
+                String bar = p.warnRate().none() || most == 0
+                        ? ""
+                        : "#".repeat((int) Math.round(BAR * p.warnRate().share() / most));
+                out.append(String.format(
+                                Locale.ROOT,
+                                "%1s %8s %7d %8d %7s %15s %s%n",
+                                Math.abs(p.value() - t.value()) < 1e-9 ? "*" : "",
+                                number(p.value()),
+                                p.warnRate().count(),
+                                p.warnRate().of(),
+                                Percent.of(p.warnRate().share()),
+                                Percent.interval(p.warnRate()),
+                                bar)
+                        .replaceAll(" +\\n", "\n"));
             }
         }
         return out.append("* in force now\n").toString();
     }
 
     public static ObjectNode json(String a, String b, Comparison.Result r) {
-        ObjectNode root = JSON.createObjectNode().put("format", SummaryJson.FORMAT).put("a", a).put("b", b).put("cases", r.cases()).put("changed", r.changed()).put("unread", r.unread());
+        ObjectNode root = JSON.createObjectNode()
+                .put("format", SummaryJson.FORMAT)
+                .put("a", a)
+                .put("b", b)
+                .put("cases", r.cases())
+                .put("changed", r.changed())
+                .put("unread", r.unread());
         ArrayNode lines = root.putArray("criteria");
         for (Comparison.Line l : r.lines()) {
-            ObjectNode o = lines.addObject().put("criterion", l.criterion()).put("judged", l.judged()).put("warnsA", l.warnsA()).put("warnsB", l.warnsB())
-                    .put("gained", l.gained()).put("lost", l.lost());
+            ObjectNode o = lines.addObject()
+                    .put("criterion", l.criterion())
+                    .put("judged", l.judged())
+                    .put("warnsA", l.warnsA())
+                    .put("warnsB", l.warnsB())
+                    .put("gained", l.gained())
+                    .put("lost", l.lost());
             ObjectNode changes = o.putObject("changes");
             for (Map.Entry<String, Long> e : l.changes().entrySet()) {
                 changes.put(e.getKey(), e.getValue());
             }
             ArrayNode examples = o.putArray("examples");
-            l.examples().forEach(e -> examples.addObject().put("case", e.caseId()).put("source", e.source()).put("from", e.from()).put("to", e.to()));
+            l.examples()
+                    .forEach(e -> examples.addObject()
+                            .put("case", e.caseId())
+                            .put("source", e.source())
+                            .put("from", e.from())
+                            .put("to", e.to()));
         }
         return root;
     }
 
     public static ObjectNode json(Sweep.Result r) {
-        ObjectNode root = JSON.createObjectNode().put("format", SummaryJson.FORMAT).put("threshold", r.threshold().name()).put("unit", r.threshold().unit().symbol())
-                .put("inForce", r.threshold().value()).put("low", r.threshold().low()).put("high", r.threshold().high()).put("cases", r.cases()).put("unread", r.unread());
+        ObjectNode root = JSON.createObjectNode()
+                .put("format", SummaryJson.FORMAT)
+                .put("threshold", r.threshold().name())
+                .put("unit", r.threshold().unit().symbol())
+                .put("inForce", r.threshold().value())
+                .put("low", r.threshold().low())
+                .put("high", r.threshold().high())
+                .put("cases", r.cases())
+                .put("unread", r.unread());
         ArrayNode curves = root.putArray("curves");
         for (Sweep.Curve c : r.curves()) {
-            ArrayNode points = curves.addObject().put("criterion", c.criterion()).putArray("points");
+            ArrayNode points =
+                    curves.addObject().put("criterion", c.criterion()).putArray("points");
             for (Sweep.Point p : c.points()) {
-                SummaryJson.rate(points.addObject().put("value", p.value()).put("stop", p.stop()).put("caution", p.caution()).put("notAssessed", p.notAssessed()).putObject("warnRate"), p.warnRate());
+                SummaryJson.rate(
+                        points.addObject()
+                                .put("value", p.value())
+                                .put("stop", p.stop())
+                                .put("caution", p.caution())
+                                .put("notAssessed", p.notAssessed())
+                                .putObject("warnRate"),
+                        p.warnRate());
             }
         }
         return root;
@@ -85,6 +157,9 @@ public final class CompareText {
 
     /** A number without dust. */
     public static String number(double v) {
-        return new java.math.BigDecimal(v).round(new java.math.MathContext(6)).stripTrailingZeros().toPlainString();
+        return new java.math.BigDecimal(v)
+                .round(new java.math.MathContext(6))
+                .stripTrailingZeros()
+                .toPlainString();
     }
 }

@@ -11,6 +11,7 @@ public final class CsvSink implements RowSink {
     private final FindingRows rows;
     /** The cells of a criterion and its ending, written once. */
     private final String[][] endings;
+
     private final Writer out;
     private final StringBuilder line = new StringBuilder(16_384);
 
@@ -34,7 +35,12 @@ public final class CsvSink implements RowSink {
                     if (endings[i][e] == null) {
                         endings[i][e] = cells(rows.ofEnding(i, row.ending(i)));
                     }
-                    line.append(first).append(',').append(endings[i][e]).append(',').append(cells(rows.last(row, i))).append("\r\n");
+                    line.append(first)
+                            .append(',')
+                            .append(endings[i][e])
+                            .append(',')
+                            .append(cells(rows.last(row, i)))
+                            .append("\r\n");
                 }
             }
         }

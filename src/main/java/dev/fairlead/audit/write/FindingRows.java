@@ -11,14 +11,30 @@ import java.util.function.Consumer;
 /** The long form of an audit: one row a case and criterion, the same in CSV, Parquet and the job on a cluster. */
 public final class FindingRows {
     /** Names of the columns, all of text. */
-    public static final List<String> COLUMNS = List.of("source", "case", "hash", "stage", "resident", "day", "criterion", "criterionStage", "outcome", "weight",
-            "waived", "missing", "note");
+    public static final List<String> COLUMNS = List.of(
+            "source",
+            "case",
+            "hash",
+            "stage",
+            "resident",
+            "day",
+            "criterion",
+            "criterionStage",
+            "outcome",
+            "weight",
+            "waived",
+            "missing",
+            "note");
 
     /** What the last column says of a case whose pseudonym an earlier case of the same audit has. */
     public static final String DUPLICATE = "duplicate";
 
-    /** How many columns tell the case, and how many behind them the criterion and how it ends; the others differ from row to row. */
+    /**
+     * How many columns tell the case, and how many behind them the criterion and how it ends; the others differ from
+     * row to row.
+     */
     static final int OF_CASE = 6;
+
     static final int OF_ENDING = 4;
 
     private static final Ending[] ENDINGS = Ending.values();
@@ -32,12 +48,16 @@ public final class FindingRows {
         this.endings = new String[ids.length][ENDINGS.length][];
         for (int i = 0; i < ids.length; i++) {
             for (Ending e : ENDINGS) {
-                endings[i][e.ordinal()] = new String[] {ids[i], criteria.get(i).stage().word(), outcome(e), weight(e)};
+                endings[i][e.ordinal()] =
+                        new String[] {ids[i], criteria.get(i).stage().word(), outcome(e), weight(e)};
             }
         }
     }
 
-    /** Hands on the rows of a case in the order of the catalogue; a case that was not judged has one row, with its reason in the last column. */
+    /**
+     * Hands on the rows of a case in the order of the catalogue; a case that was not judged has one row, with its
+     * reason in the last column.
+     */
     public void of(CaseRow row, Consumer<String[]> to) {
         if (!row.judged()) {
             to.accept(notJudged(row));
@@ -58,7 +78,9 @@ public final class FindingRows {
 
     /** The one row of a case that was not judged. */
     static String[] notJudged(CaseRow row) {
-        return new String[] {row.source(), "", row.hash(), "", "", "", "", "", word(row.kind()), "", "", "", row.reason()};
+        return new String[] {
+            row.source(), "", row.hash(), "", "", "", "", "", word(row.kind()), "", "", "", row.reason()
+        };
     }
 
     /** The first columns, the same in all rows of a case that was judged. */
@@ -74,7 +96,11 @@ public final class FindingRows {
     /** The last columns. */
     String[] last(CaseRow row, int criterion) {
         List<String> missing = row.missing().getOrDefault(ids[criterion], List.of());
-        return new String[] {row.waived().contains(ids[criterion]) ? "yes" : "no", missing.isEmpty() ? "" : String.join(" ", missing), row.duplicate() ? DUPLICATE : ""};
+        return new String[] {
+            row.waived().contains(ids[criterion]) ? "yes" : "no",
+            missing.isEmpty() ? "" : String.join(" ", missing),
+            row.duplicate() ? DUPLICATE : ""
+        };
     }
 
     static String word(CaseRow.Kind kind) {

@@ -35,8 +35,8 @@ import org.apache.parquet.format.Type;
 import org.apache.parquet.format.Util;
 
 /**
- * One finding a row as Apache Parquet: texts by dictionary, packed by gzip. Page headers and footer are written by the format's own
- * library; its full writer would bring a cluster's file system with it.
+ * One finding a row as Apache Parquet: texts by dictionary, packed by gzip. Page headers and footer are written by the
+ * format's own library; its full writer would bring a cluster's file system with it.
  */
 public final class ParquetSink implements RowSink {
     private static final byte[] MAGIC = "PAR1".getBytes(StandardCharsets.US_ASCII);
@@ -46,6 +46,7 @@ public final class ParquetSink implements RowSink {
     private final FindingRows rows;
     /** Where the cells of a criterion and its ending stand in the dictionaries of the open row group. */
     private final int[][][] endings;
+
     private final String tool;
     private final int groupRows;
     private final List<Column> columns = new ArrayList<>();
@@ -98,7 +99,9 @@ public final class ParquetSink implements RowSink {
                 }
                 put(0, first);
                 put(FindingRows.OF_CASE, endings[i][e]);
-                put(FindingRows.OF_CASE + FindingRows.OF_ENDING, places(FindingRows.OF_CASE + FindingRows.OF_ENDING, rows.last(row, i)));
+                put(
+                        FindingRows.OF_CASE + FindingRows.OF_ENDING,
+                        places(FindingRows.OF_CASE + FindingRows.OF_ENDING, rows.last(row, i)));
                 if (next()) {
                     first = null;
                 }
@@ -177,8 +180,15 @@ public final class ParquetSink implements RowSink {
         PageHeader page = new PageHeader(PageType.DATA_PAGE, data.size(), 0);
         page.setData_page_header(new DataPageHeader(inGroup, Encoding.RLE_DICTIONARY, Encoding.RLE, Encoding.RLE));
         plain += page(page, data.toByteArray());
-        ColumnMetaData meta = new ColumnMetaData(Type.BYTE_ARRAY, List.of(Encoding.PLAIN, Encoding.RLE, Encoding.RLE_DICTIONARY), List.of(name),
-                CompressionCodec.GZIP, inGroup, plain, at - dictionaryAt, dataAt);
+        ColumnMetaData meta = new ColumnMetaData(
+                Type.BYTE_ARRAY,
+                List.of(Encoding.PLAIN, Encoding.RLE, Encoding.RLE_DICTIONARY),
+                List.of(name),
+                CompressionCodec.GZIP,
+                inGroup,
+                plain,
+                at - dictionaryAt,
+                dataAt);
         meta.setDictionary_page_offset(dictionaryAt);
         ColumnChunk chunk = new ColumnChunk(dictionaryAt);
         chunk.setMeta_data(meta);

@@ -17,8 +17,11 @@ import java.util.List;
 /** An audit's summary as JSON, for programs. */
 public final class SummaryJson {
     public static final int FORMAT = 1;
-    private static final JsonMapper JSON = JsonMapper.builder().defaultPrettyPrinter(new DefaultPrettyPrinter()
-            .withObjectIndenter(new DefaultIndenter("  ", "\n")).withArrayIndenter(new DefaultIndenter("  ", "\n"))).build();
+    private static final JsonMapper JSON = JsonMapper.builder()
+            .defaultPrettyPrinter(new DefaultPrettyPrinter()
+                    .withObjectIndenter(new DefaultIndenter("  ", "\n"))
+                    .withArrayIndenter(new DefaultIndenter("  ", "\n")))
+            .build();
 
     private SummaryJson() {}
 
@@ -35,18 +38,34 @@ public final class SummaryJson {
     public static ObjectNode of(Heading h, Summary s) {
         ObjectNode root = JSON.createObjectNode();
         root.put("format", FORMAT).put("tool", h.tool());
-        ObjectNode rules = root.putObject("rulebase").put("version", h.rulebase().version()).put("hash", h.rulebase().hash());
+        ObjectNode rules = root.putObject("rulebase")
+                .put("version", h.rulebase().version())
+                .put("hash", h.rulebase().hash());
         rules.set("changed", JSON.valueToTree(h.rulebase().changed()));
         root.put("day", h.day()).put("stage", h.stage()).put("forces", h.forces());
         root.set("paths", JSON.valueToTree(h.paths()));
         root.put("judged", s.judged()).put("withDoubts", s.withDoubts());
         ArrayNode stages = root.putArray("stages");
-        s.stages().forEach(c -> stages.addObject().put("stage", c.stage().word()).put("cases", c.cases()).put("stop", c.stop()).put("caution", c.caution())
-                .put("waiting", c.waiting()).put("clear", c.clear()));
+        s.stages()
+                .forEach(c -> stages.addObject()
+                        .put("stage", c.stage().word())
+                        .put("cases", c.cases())
+                        .put("stop", c.stop())
+                        .put("caution", c.caution())
+                        .put("waiting", c.waiting())
+                        .put("clear", c.clear()));
         ArrayNode criteria = root.putArray("criteria");
         for (CriterionCount c : s.criteria()) {
-            ObjectNode o = criteria.addObject().put("criterion", c.id()).put("stage", c.stage().word()).put("stop", c.stop()).put("caution", c.caution())
-                    .put("waived", c.waived()).put("notAssessed", c.notAssessed()).put("pass", c.pass()).put("doesNotApply", c.doesNotApply()).put("failed", c.failed());
+            ObjectNode o = criteria.addObject()
+                    .put("criterion", c.id())
+                    .put("stage", c.stage().word())
+                    .put("stop", c.stop())
+                    .put("caution", c.caution())
+                    .put("waived", c.waived())
+                    .put("notAssessed", c.notAssessed())
+                    .put("pass", c.pass())
+                    .put("doesNotApply", c.doesNotApply())
+                    .put("failed", c.failed());
             rate(o.putObject("warnRate"), c.warnRate());
             rate(o.putObject("notAssessedRate"), c.openRate());
         }
@@ -54,15 +73,32 @@ public final class SummaryJson {
         groups(root.putArray("residents"), s.residents(), rates);
         groups(root.putArray("periods"), s.periods(), rates);
         ArrayNode signals = root.putArray("beyondChance");
-        s.signals().forEach(g -> signals.addObject().put("resident", g.group()).put("criterion", g.criterion()).put("warned", g.warned())
-                .put("expected", g.expected()).put("judged", g.judged()));
+        s.signals()
+                .forEach(g -> signals.addObject()
+                        .put("resident", g.group())
+                        .put("criterion", g.criterion())
+                        .put("warned", g.warned())
+                        .put("expected", g.expected())
+                        .put("judged", g.judged()));
         ArrayNode missing = root.putArray("missing");
         s.missing().forEach(n -> missing.addObject().put("pointer", n.name()).put("cases", n.count()));
         ArrayNode notes = root.putArray("waiversThatDoNotHold");
-        s.notes().forEach(n -> n.criteria().forEach(c -> notes.addObject().put("kind", n.kind()).put("criterion", c.name()).put("count", c.count())));
+        s.notes()
+                .forEach(n -> n.criteria()
+                        .forEach(c -> notes.addObject()
+                                .put("kind", n.kind())
+                                .put("criterion", c.name())
+                                .put("count", c.count())));
         ArrayNode looks = root.putArray("looks");
-        s.looks().forEach(l -> looks.addObject().put("case", l.row().id()).put("source", l.row().source()).put("stage", l.row().stage().word())
-                .put("resident", l.row().resident()).put("stops", l.stops()).put("cautions", l.cautions()).put("notAssessed", l.open()));
+        s.looks()
+                .forEach(l -> looks.addObject()
+                        .put("case", l.row().id())
+                        .put("source", l.row().source())
+                        .put("stage", l.row().stage().word())
+                        .put("resident", l.row().resident())
+                        .put("stops", l.stops())
+                        .put("cautions", l.cautions())
+                        .put("notAssessed", l.open()));
         trouble(root, "unreadable", s.unread());
         trouble(root, "tooLong", s.tooLong());
         trouble(root, "failed", s.failed());
@@ -81,8 +117,12 @@ public final class SummaryJson {
 
     private static void groups(ArrayNode to, List<Group> groups, double[] rates) {
         for (Group g : groups) {
-            to.addObject().put("name", g.name()).put("cases", g.cases()).put("judged", java.util.Arrays.stream(g.judged()).sum())
-                    .put("warned", g.warnings()).put("expected", g.expected(rates));
+            to.addObject()
+                    .put("name", g.name())
+                    .put("cases", g.cases())
+                    .put("judged", java.util.Arrays.stream(g.judged()).sum())
+                    .put("warned", g.warnings())
+                    .put("expected", g.expected(rates));
         }
     }
 

@@ -5,7 +5,10 @@ import java.io.OutputStream;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 
-/** Writes whole texts as UTF-8: a text that is plain ASCII is copied, and not encoded character by character. No text may end within a character. */
+/**
+ * Writes whole texts as UTF-8: a text that is plain ASCII is copied, and not encoded character by character. No text
+ * may end within a character.
+ */
 public final class Utf8Writer extends Writer {
     private final OutputStream out;
 

@@ -18,16 +18,28 @@ import org.dhatim.fastexcel.Workbook;
 import org.dhatim.fastexcel.Worksheet;
 
 /**
- * A workbook: cases with their counts, findings that warn or wait, and each criterion with its rates. The library writes one sheet at a
- * time, so findings wait in a temporary file until the sheet of cases is done.
+ * A workbook: cases with their counts, findings that warn or wait, and each criterion with its rates. The library
+ * writes one sheet at a time, so findings wait in a temporary file until the sheet of cases is done.
  */
 public final class XlsxSink implements RowSink {
     /** Rows that a sheet can hold, less one for the heading. */
     static final int MOST_ROWS = 1_048_575;
+
     private static final int FLUSH = 500;
     private static final char BETWEEN = '\u001F';
-    private static final List<String> CASE_HEAD = List.of("source", "case", "stage", "resident", "day", "stop", "caution", "not assessed", "pass",
-            "does not apply", "waived", "note");
+    private static final List<String> CASE_HEAD = List.of(
+            "source",
+            "case",
+            "stage",
+            "resident",
+            "day",
+            "stop",
+            "caution",
+            "not assessed",
+            "pass",
+            "does not apply",
+            "waived",
+            "note");
 
     private final Workbook book;
     private final FindingRows rows;
@@ -44,7 +56,10 @@ public final class XlsxSink implements RowSink {
 
     /** With another number of rows a sheet, for tests. */
     XlsxSink(Catalogue catalogue, OutputStream out, String tool, int most) throws IOException {
-        this.book = new Workbook(out, "Fairlead", tool.matches("[0-9]{1,4}\\.[0-9]{1,4}.*") ? tool.replaceAll("^([0-9]+\\.[0-9]+).*", "$1") : null);
+        this.book = new Workbook(
+                out,
+                "Fairlead",
+                tool.matches("[0-9]{1,4}\\.[0-9]{1,4}.*") ? tool.replaceAll("^([0-9]+\\.[0-9]+).*", "$1") : null);
         this.rows = new FindingRows(catalogue);
         this.most = most;
         this.waiting = Files.createTempFile("fairlead-findings", ".tmp");
@@ -57,7 +72,13 @@ public final class XlsxSink implements RowSink {
             cases = next(cases, "cases", ++caseSheets, CASE_HEAD);
             caseRow = 1;
         }
-        String[] texts = {row.source(), row.id(), row.judged() ? row.stage().word() : FindingRows.word(row.kind()), row.resident(), row.day()};
+        String[] texts = {
+            row.source(),
+            row.id(),
+            row.judged() ? row.stage().word() : FindingRows.word(row.kind()),
+            row.resident(),
+            row.day()
+        };
         for (int i = 0; i < texts.length; i++) {
             cases.value(caseRow, i, Cells.safe(texts[i]));
         }
@@ -68,7 +89,10 @@ public final class XlsxSink implements RowSink {
             }
             cases.value(caseRow, texts.length + counted.length, row.waived().size());
         }
-        cases.value(caseRow, CASE_HEAD.size() - 1, Cells.safe(row.judged() ? row.duplicate() ? "left out: pseudonym met before" : "" : row.reason()));
+        cases.value(
+                caseRow,
+                CASE_HEAD.size() - 1,
+                Cells.safe(row.judged() ? row.duplicate() ? "left out: pseudonym met before" : "" : row.reason()));
         if (++caseRow % FLUSH == 0) {
             cases.flush();
         }
@@ -136,12 +160,39 @@ public final class XlsxSink implements RowSink {
             cases.finish();
         }
         findings();
-        Worksheet sheet = next(null, "criteria", 1, List.of("criterion", "stage", "warn", "of these stop", "waived", "pass", "rate of warnings", "low (95 %)", "high (95 %)",
-                "not assessed", "does not apply", "asks"));
+        Worksheet sheet = next(
+                null,
+                "criteria",
+                1,
+                List.of(
+                        "criterion",
+                        "stage",
+                        "warn",
+                        "of these stop",
+                        "waived",
+                        "pass",
+                        "rate of warnings",
+                        "low (95 %)",
+                        "high (95 %)",
+                        "not assessed",
+                        "does not apply",
+                        "asks"));
         int r = 1;
         for (CriterionCount c : s.criteria()) {
-            Object[] cells = {c.id(), c.stage().word(), c.warn(), c.stop(), c.waived(), c.pass(), c.judged() == 0 ? null : c.warnRate().share(),
-                c.judged() == 0 ? null : c.warnRate().low(), c.judged() == 0 ? null : c.warnRate().high(), c.notAssessed(), c.doesNotApply(), c.title()};
+            Object[] cells = {
+                c.id(),
+                c.stage().word(),
+                c.warn(),
+                c.stop(),
+                c.waived(),
+                c.pass(),
+                c.judged() == 0 ? null : c.warnRate().share(),
+                c.judged() == 0 ? null : c.warnRate().low(),
+                c.judged() == 0 ? null : c.warnRate().high(),
+                c.notAssessed(),
+                c.doesNotApply(),
+                c.title()
+            };
             for (int i = 0; i < cells.length; i++) {
                 if (cells[i] instanceof String text) {
                     sheet.value(r, i, Cells.safe(text));
@@ -154,7 +205,12 @@ public final class XlsxSink implements RowSink {
             }
             r++;
         }
-        sheet.value(r + 1, 0, "Fairlead " + heading.tool() + ", rulebase " + heading.rulebase().version() + " " + heading.rulebase().hash());
+        sheet.value(
+                r + 1,
+                0,
+                "Fairlead " + heading.tool() + ", rulebase "
+                        + heading.rulebase().version() + " "
+                        + heading.rulebase().hash());
         sheet.value(r + 2, 0, dev.fairlead.findings.Report.CAUTION);
         sheet.finish();
     }

@@ -25,7 +25,8 @@ public record Change(String pointer, String words, String from, String to, Objec
 
     /** The change of a case's field to a plain value: a number in the field's unit, a word, a date. */
     static Change of(Case c, String pointer, Object value) {
-        return new Change(pointer, Words.of(pointer), text(c, pointer), text(Edit.set(c, pointer, value), pointer), value);
+        return new Change(
+                pointer, Words.of(pointer), text(c, pointer), text(Edit.set(c, pointer, value), pointer), value);
     }
 
     /** What stands in a field of a case, for people. */
@@ -35,7 +36,10 @@ public record Change(String pointer, String words, String from, String to, Objec
             return m.known() ? number(m, pointer) : m.applies() ? "unknown" : "does not apply";
         }
         if (held instanceof Fact<?> f) {
-            return f.known() ? f.get() instanceof dev.fairlead.model.Choice choice ? choice.word() : f.get().toString()
+            return f.known()
+                    ? f.get() instanceof dev.fairlead.model.Choice choice
+                            ? choice.word()
+                            : f.get().toString()
                     : f.applies() ? "unknown" : "does not apply";
         }
         if (held instanceof dev.fairlead.model.Answer a) {
@@ -47,8 +51,12 @@ public record Change(String pointer, String words, String from, String to, Objec
     /** Without its error, for what is planned is meant as it stands; sizes of wire and slot in inches as well. */
     private static String number(Measured m, String pointer) {
         String symbol = m.unit().symbol();
-        boolean fine = m.unit() == Unit.MM && CasePaths.field(pointer).filter(f -> f.about().high() <= FINE_MM).isPresent();
-        return Say.num(m.value()) + (symbol.isEmpty() || symbol.equals("°") ? symbol : " " + symbol)
+        boolean fine = m.unit() == Unit.MM
+                && CasePaths.field(pointer)
+                        .filter(f -> f.about().high() <= FINE_MM)
+                        .isPresent();
+        return Say.num(m.value())
+                + (symbol.isEmpty() || symbol.equals("°") ? symbol : " " + symbol)
                 + (fine ? " (" + Numbers.text(Unit.MM.to(Unit.INCH, m.value()), Unit.INCH) + ")" : "");
     }
 

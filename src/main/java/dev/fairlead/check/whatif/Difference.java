@@ -19,7 +19,13 @@ import java.util.stream.Collectors;
  * @param numbers worked numbers that come out otherwise
  * @param findings findings that end otherwise, those gained first
  */
-public record Difference(List<Given> sets, List<Estimate> estimates, Checked before, Checked after, List<NumberChange> numbers, List<FindingChange> findings) {
+public record Difference(
+        List<Given> sets,
+        List<Estimate> estimates,
+        Checked before,
+        Checked after,
+        List<NumberChange> numbers,
+        List<FindingChange> findings) {
     /** Two numbers closer than this, as a share of the larger, are one number. */
     private static final double SAME = 1e-9;
 
@@ -34,7 +40,11 @@ public record Difference(List<Given> sets, List<Estimate> estimates, Checked bef
     public record NumberChange(String id, String title, Measured before, Measured after) {}
 
     /** How the ending of a criterion changes. */
-    public enum Kind { GAINED, CHANGED, CLEARED }
+    public enum Kind {
+        GAINED,
+        CHANGED,
+        CLEARED
+    }
 
     /** A finding before and after. */
     public record FindingChange(Kind kind, Finding before, Finding after) {}
@@ -51,12 +61,14 @@ public record Difference(List<Given> sets, List<Estimate> estimates, Checked bef
     }
 
     private static List<NumberChange> numbers(Checked before, Checked after) {
-        Map<String, Working> old = before.report().workings().stream().collect(Collectors.toMap(Working::id, Function.identity(), (a, b) -> a));
+        Map<String, Working> old = before.report().workings().stream()
+                .collect(Collectors.toMap(Working::id, Function.identity(), (a, b) -> a));
         List<NumberChange> changes = new ArrayList<>();
         for (Working w : after.report().workings()) {
             Working o = old.get(w.id());
             if (o == null || !same(o.value(), w.value())) {
-                changes.add(new NumberChange(w.id(), w.title(), o == null ? Measured.notApplicable() : o.value(), w.value()));
+                changes.add(new NumberChange(
+                        w.id(), w.title(), o == null ? Measured.notApplicable() : o.value(), w.value()));
             }
         }
         return changes;
@@ -66,11 +78,13 @@ public record Difference(List<Given> sets, List<Estimate> estimates, Checked bef
         if (!a.known() || !b.known()) {
             return a.known() == b.known() && a.applies() == b.applies();
         }
-        return Math.abs(a.value() - b.value()) <= SAME * Math.max(1, Math.max(Math.abs(a.value()), Math.abs(b.value())));
+        return Math.abs(a.value() - b.value())
+                <= SAME * Math.max(1, Math.max(Math.abs(a.value()), Math.abs(b.value())));
     }
 
     private static List<FindingChange> findings(Checked before, Checked after) {
-        Map<String, Finding> old = before.report().findings().all().stream().collect(Collectors.toMap(Finding::id, Function.identity()));
+        Map<String, Finding> old =
+                before.report().findings().all().stream().collect(Collectors.toMap(Finding::id, Function.identity()));
         List<FindingChange> changes = new ArrayList<>();
         for (Finding now : after.report().findings().all()) {
             Finding was = old.get(now.id());

@@ -9,7 +9,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * A gauge reading that would not have been read, since the wire or its stand-offs at that visit are taken to be otherwise.
+ * A gauge reading that would not have been read, since the wire or its stand-offs at that visit are taken to be
+ * otherwise.
  *
  * @param visit counted from 1
  * @param read what the gauge showed, gf

@@ -13,7 +13,8 @@ import java.util.Optional;
  * @param rests what the warning rests on that no plan can change, in words
  * @param searched false when the search was ended before all sets were tried
  */
-public record Outlook(Finding finding, Optional<Suggestion> single, Optional<Suggestion> set, List<String> rests, boolean searched) {
+public record Outlook(
+        Finding finding, Optional<Suggestion> single, Optional<Suggestion> set, List<String> rests, boolean searched) {
     public Outlook {
         rests = List.copyOf(rests);
     }

@@ -20,12 +20,14 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /**
- * What is still open to planning in a case: never a fact of the patient, and never what is done already. The plan itself until the target
- * is reached, the wire and its bends until it goes in, today's visit, dates that lie ahead, recalls.
+ * What is still open to planning in a case: never a fact of the patient, and never what is done already. The plan
+ * itself until the target is reached, the wire and its bends until it goes in, today's visit, dates that lie ahead,
+ * recalls.
  */
 final class PlanVariables {
     /** Round wires that are sold, inches: 0.012 to 0.022. */
     private static final double[] WIRES_INCH = {0.012, 0.014, 0.016, 0.018, 0.020, 0.022};
+
     private static final double HALF = 0.5;
     private static final double TENTH = 0.1;
     private static final int MOST_WEEKS = 8;
@@ -57,11 +59,18 @@ final class PlanVariables {
         return List.copyOf(v.all);
     }
 
-    /** Tells which fields of a case are plan, as of a stage and on a day: those that the search may set, and those that only say what is meant. */
+    /**
+     * Tells which fields of a case are plan, as of a stage and on a day: those that the search may set, and those that
+     * only say what is meant.
+     */
     static Predicate<String> isPlan(Case c, Optional<LocalDate> day, Stage reached) {
-        Set<String> open = of(c, day, reached).stream().flatMap(v -> v.settings().stream()).flatMap(s -> s.changes().stream()).map(Change::pointer)
+        Set<String> open = of(c, day, reached).stream()
+                .flatMap(v -> v.settings().stream())
+                .flatMap(s -> s.changes().stream())
+                .map(Change::pointer)
                 .collect(Collectors.toSet());
-        return p -> open.contains(p) || CasePaths.field(p).filter(f -> f.about().planned()).isPresent();
+        return p -> open.contains(p)
+                || CasePaths.field(p).filter(f -> f.about().planned()).isPresent();
     }
 
     private void plan() {
@@ -71,24 +80,36 @@ final class PlanVariables {
         stepped(HALF, "/plan/standOff");
         stepped(1, "/plan/intervalWeeks");
         if (c.plan().pattern().known()) {
-            other("/plan/pattern", c.plan().pattern().is(Pattern.BOTH_SIDES) ? Pattern.ALTERNATING : Pattern.BOTH_SIDES);
+            other(
+                    "/plan/pattern",
+                    c.plan().pattern().is(Pattern.BOTH_SIDES) ? Pattern.ALTERNATING : Pattern.BOTH_SIDES);
         }
         sided();
     }
 
-    /** A front that is to go to one side needs more advance on the other; half a millimetre more makes the plan a sided one. */
+    /**
+     * A front that is to go to one side needs more advance on the other; half a millimetre more makes the plan a sided
+     * one.
+     */
     private void sided() {
         Measured midline = c.bite().lowerMidline();
         Measured left = c.plan().advanceLeft();
         Measured right = c.plan().advanceRight();
-        if (!midline.known() || Math.abs(midline.value()) < OFF_CENTRE || !left.known() || !right.known() || c.plan().moreOn().isOther(Sides.BOTH)) {
+        if (!midline.known()
+                || Math.abs(midline.value()) < OFF_CENTRE
+                || !left.known()
+                || !right.known()
+                || c.plan().moreOn().isOther(Sides.BOTH)) {
             return;
         }
         // the lower midline is positive to the left: it comes back by more advance on the left
         boolean more = midline.value() > 0;
         double least = Math.max(left.value(), right.value()) + HALF;
-        all.add(new Variable(List.of(new Setting(1, List.of(Change.of(c, "/plan/moreOn", (more ? Sides.LEFT : Sides.RIGHT).word()),
-                Change.of(c, more ? "/plan/advanceLeft" : "/plan/advanceRight", least))))));
+        all.add(new Variable(List.of(new Setting(
+                1,
+                List.of(
+                        Change.of(c, "/plan/moreOn", (more ? Sides.LEFT : Sides.RIGHT).word()),
+                        Change.of(c, more ? "/plan/advanceLeft" : "/plan/advanceRight", least))))));
     }
 
     private void wire() {
@@ -100,7 +121,8 @@ final class PlanVariables {
                     sizes.add(mm);
                 }
             }
-            sizes.sort(Comparator.comparingDouble(mm -> Math.abs(mm - c.wire().size().value())));
+            sizes.sort(Comparator.comparingDouble(
+                    mm -> Math.abs(mm - c.wire().size().value())));
             all.add(Variable.listed(c, "/wire/size", sizes));
             all.add(planned(sizes));
         }
@@ -115,7 +137,9 @@ final class PlanVariables {
     private Variable planned(List<Double> sizes) {
         List<Setting> settings = new ArrayList<>();
         for (double mm : sizes) {
-            settings.add(new Setting(settings.size() + 1, List.of(Change.of(c, "/wire/size", mm), Change.of(c, "/wire/plannedSize", mm))));
+            settings.add(new Setting(
+                    settings.size() + 1,
+                    List.of(Change.of(c, "/wire/size", mm), Change.of(c, "/wire/plannedSize", mm))));
         }
         return new Variable(settings);
     }
@@ -123,7 +147,9 @@ final class PlanVariables {
     private void folds() {
         for (Side side : Side.values()) {
             String fold = "/bench/" + side.word();
-            for (String length : new String[] {"/firstBendOffset", "/length", "/height", "/clearGingiva", "/clearCheek", "/firstMark"}) {
+            for (String length :
+                    new String[] {"/firstBendOffset", "/length", "/height", "/clearGingiva", "/clearCheek", "/firstMark"
+                    }) {
                 stepped(HALF, fold + length);
             }
             stepped(TENTH, fold + "/bendRadius");
@@ -160,7 +186,8 @@ final class PlanVariables {
                 double now = v.side(sides[i]).standOff().value();
                 if (gap.known() && now > 0) {
                     double share = (double) s.changes().get(i).value() / now;
-                    changes.add(Change.of(c, visit + "/" + sides[i].word() + "/gapOpened", Math.rint(gap.value() * share * 10) / 10));
+                    changes.add(Change.of(
+                            c, visit + "/" + sides[i].word() + "/gapOpened", Math.rint(gap.value() * share * 10) / 10));
                 }
             }
             settings.add(new Setting(s.steps(), changes));
@@ -177,7 +204,9 @@ final class PlanVariables {
     }
 
     private boolean open(Fact<LocalDate> date, boolean today) {
-        return date.known() && day.isPresent() && (date.get().isAfter(day.get()) || today && date.get().equals(day.get()));
+        return date.known()
+                && day.isPresent()
+                && (date.get().isAfter(day.get()) || today && date.get().equals(day.get()));
     }
 
     /** A day that lies ahead, by whole weeks; never before the day of judging. */

@@ -22,13 +22,15 @@ import java.util.Optional;
 import java.util.function.Predicate;
 
 /**
- * Searches the plan of a case for the smallest changes that clear its open warnings: every setting of every variable alone, then sets of
- * two and three of those that the warning depends on, the fewest steps first. Each plan is measured and judged anew. The order is fixed
- * and the number of plans bounded, so that the same case gives the same answer. Safe to share between threads.
+ * Searches the plan of a case for the smallest changes that clear its open warnings: every setting of every variable
+ * alone, then sets of two and three of those that the warning depends on, the fewest steps first. Each plan is measured
+ * and judged anew. The order is fixed and the number of plans bounded, so that the same case gives the same answer.
+ * Safe to share between threads.
  */
 public final class Search {
     /** Sets of changes that are tried for one warning. */
     private static final int MOST_SETS = 2000;
+
     private static final int MOST_TOGETHER = 3;
 
     private final Rulebase rulebase;
@@ -47,8 +49,10 @@ public final class Search {
     public WhatIf of(Case c, String hash, CheckOptions options) {
         Checked checked = checker.check(c, hash, options.with(Doubting.NONE));
         Stage reached = options.stage().orElse(c.stage());
-        Optional<LocalDate> day = options.date().isPresent() ? options.date() : c.date().value();
-        List<Finding> open = checked.report().findings().all().stream().filter(Finding::open).toList();
+        Optional<LocalDate> day =
+                options.date().isPresent() ? options.date() : c.date().value();
+        List<Finding> open =
+                checked.report().findings().all().stream().filter(Finding::open).toList();
         if (open.isEmpty()) {
             return new WhatIf(checked, List.of(), Optional.empty(), 0);
         }
@@ -57,7 +61,8 @@ public final class Search {
         Map<Variable, List<Tried>> singles = new HashMap<>();
         Map<Variable, BitSet> touched = new HashMap<>();
         for (Variable v : variables) {
-            List<Tried> tried = v.settings().stream().map(s -> trials.tryOut(List.of(s))).toList();
+            List<Tried> tried =
+                    v.settings().stream().map(s -> trials.tryOut(List.of(s))).toList();
             singles.put(v, tried);
             BitSet all = new BitSet();
             tried.forEach(t -> all.or(trials.touched(t)));
@@ -72,8 +77,14 @@ public final class Search {
         return new WhatIf(checked, outlooks, new Together(trials).of(best), trials.count());
     }
 
-    private Outlook outlook(Finding f, Trials trials, List<Variable> variables, Map<Variable, List<Tried>> singles, Map<Variable, BitSet> touched,
-            List<Tried> best, Predicate<String> plan) {
+    private Outlook outlook(
+            Finding f,
+            Trials trials,
+            List<Variable> variables,
+            Map<Variable, List<Tried>> singles,
+            Map<Variable, BitSet> touched,
+            List<Tried> best,
+            Predicate<String> plan) {
         int criterion = trials.index(f.id());
         Tried clean = null;
         Tried any = null;
@@ -96,15 +107,25 @@ public final class Search {
             trials.worsened(any).forEach(id -> matters.set(trials.index(id)));
         }
         boolean reachable = variables.stream().anyMatch(v -> touched.get(v).get(criterion));
-        List<Variable> relevant = variables.stream().filter(v -> touched.get(v).intersects(matters)).toList();
+        List<Variable> relevant = variables.stream()
+                .filter(v -> touched.get(v).intersects(matters))
+                .toList();
         Sets sets = new Sets(trials, criterion, MOST_SETS);
         Optional<Tried> found = reachable ? sets.smallest(relevant, MOST_TOGETHER) : Optional.empty();
         found.ifPresent(best::add);
-        return new Outlook(f, Optional.ofNullable(any).map(trials::suggestion), found.map(trials::suggestion), rests(f, plan), !sets.ended());
+        return new Outlook(
+                f,
+                Optional.ofNullable(any).map(trials::suggestion),
+                found.map(trials::suggestion),
+                rests(f, plan),
+                !sets.ended());
     }
 
     /** What a warning rests on and no plan changes: the measurements behind it that are not planned. */
     private static List<String> rests(Finding f, Predicate<String> plan) {
-        return f.usedFields().stream().filter(plan.negate()).map(p -> Missing.of(p).words()).toList();
+        return f.usedFields().stream()
+                .filter(plan.negate())
+                .map(p -> Missing.of(p).words())
+                .toList();
     }
 }

@@ -5,7 +5,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Tries sets of settings of different variables for one warning, the fewest steps first, until a harmless one clears it. */
+/**
+ * Tries sets of settings of different variables for one warning, the fewest steps first, until a harmless one clears
+ * it.
+ */
 final class Sets {
     private final Trials trials;
     private final int criterion;
@@ -43,7 +46,9 @@ final class Sets {
         }
         for (int v = first; v < variables.size() && !ended(); v++) {
             for (Setting s : variables.get(v).settings()) {
-                boolean fits = s.steps() <= steps - (size - 1) && (size > 1 || s.steps() == steps) && chosen.stream().noneMatch(s::touches);
+                boolean fits = s.steps() <= steps - (size - 1)
+                        && (size > 1 || s.steps() == steps)
+                        && chosen.stream().noneMatch(s::touches);
                 if (fits) {
                     chosen.add(s);
                     Optional<Tried> found = of(variables, v + 1, size - 1, steps - s.steps(), chosen);

@@ -22,6 +22,7 @@ record Setting(int steps, List<Change> changes) {
     }
 
     boolean touches(Setting other) {
-        return changes.stream().anyMatch(a -> other.changes.stream().anyMatch(b -> a.pointer().equals(b.pointer())));
+        return changes.stream()
+                .anyMatch(a -> other.changes.stream().anyMatch(b -> a.pointer().equals(b.pointer())));
     }
 }

@@ -32,8 +32,11 @@ public final class Settings {
 
     private Settings() {}
 
-    /** Sets the values and checks the case before and after. The text of a value is read as it would be in a case file. */
-    public static Difference difference(Case c, String hash, List<String> typed, Checker checker, CheckOptions options) throws Refused {
+    /**
+     * Sets the values and checks the case before and after. The text of a value is read as it would be in a case file.
+     */
+    public static Difference difference(Case c, String hash, List<String> typed, Checker checker, CheckOptions options)
+            throws Refused {
         List<String> problems = new ArrayList<>();
         CaseTree tree = CaseTree.of(c);
         List<TypedPath> paths = new ArrayList<>();
@@ -45,7 +48,8 @@ public final class Settings {
             }
             TypedPath path = TypedPath.of(one.substring(0, equals));
             if (path.field().isEmpty()) {
-                problems.add(path.pointer() + " is no single fact of a case" + path.nearest().map(n -> "; did you mean " + n + "?").orElse(""));
+                problems.add(path.pointer() + " is no single fact of a case"
+                        + path.nearest().map(n -> "; did you mean " + n + "?").orElse(""));
             } else {
                 set(c, tree, path, one.substring(equals + 1).strip(), problems);
                 paths.add(path);
@@ -59,11 +63,22 @@ public final class Settings {
             throw new Refused(reading.errors().stream().map(Settings::text).toList());
         }
         Case changed = reading.value().get();
-        Predicate<String> plan = PlanVariables.isPlan(c, options.date().or(() -> c.date().value()), options.stage().orElse(c.stage()));
-        List<Difference.Given> given = paths.stream().map(p -> new Difference.Given(p.pointer(), Words.of(p.pointer()),
-                Change.text(c, p.pointer()), Change.text(changed, p.pointer()), plan.test(p.pointer()))).toList();
+        Predicate<String> plan = PlanVariables.isPlan(
+                c, options.date().or(() -> c.date().value()), options.stage().orElse(c.stage()));
+        List<Difference.Given> given = paths.stream()
+                .map(p -> new Difference.Given(
+                        p.pointer(),
+                        Words.of(p.pointer()),
+                        Change.text(c, p.pointer()),
+                        Change.text(changed, p.pointer()),
+                        plan.test(p.pointer())))
+                .toList();
         List<Estimate> estimates = Estimate.of(c, changed, checker.parts().force());
-        return Difference.of(given, estimates, checker.check(c, hash, options), checker.check(Estimate.in(changed, estimates), hash, options));
+        return Difference.of(
+                given,
+                estimates,
+                checker.check(c, hash, options),
+                checker.check(Estimate.in(changed, estimates), hash, options));
     }
 
     private static void set(Case c, CaseTree tree, TypedPath path, String value, List<String> problems) {
@@ -78,6 +93,7 @@ public final class Settings {
 
     /** Lines and columns would be those of no file that anybody has. */
     private static String text(Problem p) {
-        return p.pointer() + ": expected " + p.expected() + ", found " + p.found() + p.slip().map(s -> "; likely " + s).orElse("");
+        return p.pointer() + ": expected " + p.expected() + ", found " + p.found()
+                + p.slip().map(s -> "; likely " + s).orElse("");
     }
 }

@@ -11,11 +11,18 @@ import java.util.List;
  * @param estimates gauge readings that would be none any more
  * @param steps practical steps in all
  * @param clears criteria that warn now and would warn no more
- * @param worsens criteria that would end worse than now: a new or heavier warning, or a pass that could no longer be assessed
- * @param spare planned less needed advance of left and right, mm, negative where the side gets less than it needs; does not apply where a
- *     side gets no less than now
+ * @param worsens criteria that would end worse than now: a new or heavier warning, or a pass that could no longer be
+ *     assessed
+ * @param spare planned less needed advance of left and right, mm, negative where the side gets less than it needs; does
+ *     not apply where a side gets no less than now
  */
-public record Suggestion(List<Change> changes, List<Estimate> estimates, int steps, List<String> clears, List<String> worsens, List<Measured> spare) {
+public record Suggestion(
+        List<Change> changes,
+        List<Estimate> estimates,
+        int steps,
+        List<String> clears,
+        List<String> worsens,
+        List<Measured> spare) {
     public Suggestion {
         changes = List.copyOf(changes);
         estimates = List.copyOf(estimates);

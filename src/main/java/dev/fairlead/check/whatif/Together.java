@@ -14,7 +14,10 @@ final class Together {
         this.trials = trials;
     }
 
-    /** One harmless plan that clears all that these clear; empty when they get in each other's way, or when there are fewer than two. */
+    /**
+     * One harmless plan that clears all that these clear; empty when they get in each other's way, or when there are
+     * fewer than two.
+     */
     Optional<Suggestion> of(List<Tried> best) {
         if (best.size() < 2) {
             return Optional.empty();
@@ -33,7 +36,7 @@ final class Together {
             }
         }
         Optional<Tried> found = clearing(all, wanted);
-        for (int i = 0; found.isPresent() && i < all.size();) {
+        for (int i = 0; found.isPresent() && i < all.size(); ) {
             List<Setting> fewer = new ArrayList<>(all);
             fewer.remove(i);
             Optional<Tried> without = fewer.isEmpty() ? Optional.empty() : clearing(fewer, wanted);
@@ -49,6 +52,8 @@ final class Together {
 
     private Optional<Tried> clearing(List<Setting> settings, TreeSet<String> wanted) {
         Tried t = trials.tryOut(List.copyOf(settings));
-        return trials.worsened(t).isEmpty() && trials.cleared(t).containsAll(wanted) ? Optional.of(t) : Optional.empty();
+        return trials.worsened(t).isEmpty() && trials.cleared(t).containsAll(wanted)
+                ? Optional.of(t)
+                : Optional.empty();
     }
 }

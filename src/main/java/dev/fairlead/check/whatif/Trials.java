@@ -110,8 +110,13 @@ final class Trials {
     }
 
     Suggestion suggestion(Tried t) {
-        return new Suggestion(t.settings().stream().flatMap(s -> s.changes().stream()).toList(),
-                Estimate.of(c, changed(t.settings()), parts.force()), t.steps(), cleared(t), worsened(t), shortOf(t));
+        return new Suggestion(
+                t.settings().stream().flatMap(s -> s.changes().stream()).toList(),
+                Estimate.of(c, changed(t.settings()), parts.force()),
+                t.steps(),
+                cleared(t),
+                worsened(t),
+                shortOf(t));
     }
 
     /** What each side then gets less than it needs, mm, where the plan gives less than now. */
@@ -121,8 +126,15 @@ final class Trials {
         for (Side side : Side.values()) {
             Measured less = variant.plan().advance(side).minus(c.plan().advance(side));
             boolean asked = less.known() && less.value() < 0;
-            all.add(asked ? Measures.of(variant, day, Workbook.kept(), parts).front().orElseThrow().position().side(side).spare()
-                    : Measured.notApplicable());
+            all.add(
+                    asked
+                            ? Measures.of(variant, day, Workbook.kept(), parts)
+                                    .front()
+                                    .orElseThrow()
+                                    .position()
+                                    .side(side)
+                                    .spare()
+                            : Measured.notApplicable());
         }
         return all;
     }

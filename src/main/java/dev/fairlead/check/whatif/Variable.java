@@ -17,13 +17,18 @@ import java.util.List;
 record Variable(List<Setting> settings) {
     /** Nobody plans further away than that in one go. */
     static final int MOST_STEPS = 12;
+
     private static final double ROUNDED = 1e6;
 
     Variable {
-        settings = settings.stream().sorted(Comparator.comparingInt(Setting::steps)).toList();
+        settings = settings.stream()
+                .sorted(Comparator.comparingInt(Setting::steps))
+                .toList();
     }
 
-    /** Numbers that move together by equal steps in the unit of their fields; no setting at all when one is not known. */
+    /**
+     * Numbers that move together by equal steps in the unit of their fields; no setting at all when one is not known.
+     */
     static Variable stepped(Case c, double step, String... pointers) {
         List<Setting> settings = new ArrayList<>();
         for (int direction : new int[] {-1, 1}) {

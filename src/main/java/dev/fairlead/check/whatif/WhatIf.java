@@ -9,7 +9,8 @@ import java.util.Optional;
  *
  * @param checked the case as it stands
  * @param outlooks each open warning, in the order of the catalogue
- * @param together one plan that clears all that can be cleared without harm to others; empty when there is none, or only one warning
+ * @param together one plan that clears all that can be cleared without harm to others; empty when there is none, or
+ *     only one warning
  * @param tried other plans that were measured and judged
  */
 public record WhatIf(Checked checked, List<Outlook> outlooks, Optional<Suggestion> together, int tried) {

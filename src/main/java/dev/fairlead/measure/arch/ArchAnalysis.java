@@ -32,44 +32,85 @@ public final class ArchAnalysis {
     public static ArchResult of(Readings readings, SpaceResult space, PatientArch arch) {
         if (!arch.known()) {
             Measured absent = arch.width().plus(arch.depth());
-            return new ArchResult(arch.basis(), arch.remark(), arch.width(), arch.depth(), absent, formIndex(readings.ofCase(), arch),
+            return new ArchResult(
+                    arch.basis(),
+                    arch.remark(),
+                    arch.width(),
+                    arch.depth(),
+                    absent,
+                    formIndex(readings.ofCase(), arch),
                     Optional.empty());
         }
         Measured perimeter = Measured.function(Unit.MM, x -> arch.curve(x).perimeter(), arch.inputs());
-        return new ArchResult(arch.basis(), arch.remark(), arch.width(), arch.depth(), perimeter, formIndex(readings.ofCase(), arch),
+        return new ArchResult(
+                arch.basis(),
+                arch.remark(),
+                arch.width(),
+                arch.depth(),
+                perimeter,
+                formIndex(readings.ofCase(), arch),
                 Optional.of(drawn(readings, space, arch)));
     }
 
     private static ArchResult.Drawn drawn(Readings readings, SpaceResult space, PatientArch arch) {
         ArchCurve curve = arch.curve();
-        ArchPlaces places = arch.landmarks().map(l -> ArchPlaces.of(curve, l)).orElseGet(() -> ArchPlaces.average(curve));
+        ArchPlaces places =
+                arch.landmarks().map(l -> ArchPlaces.of(curve, l)).orElseGet(() -> ArchPlaces.average(curve));
         ArchShape shape = ArchShape.of(curve, canineArc(curve, places), ArchForm.CutOffs.OWN_CONVENTION);
-        List<ArchResult.Segment> sides = Arrays.stream(Side.values()).map(s -> segment(readings, space.side(s), curve)).toList();
+        List<ArchResult.Segment> sides = Arrays.stream(Side.values())
+                .map(s -> segment(readings, space.side(s), curve))
+                .toList();
         FormMisfit misfit = FormMisfit.of(readings.ofCase(), arch);
-        Optional<ArchResult.Wire> wire = misfit.laid().map(l -> new ArchResult.Wire(l.wire(), misfit.rms(), misfit.worst(),
-                l.laying().onTeeth(curve, l.wire(), places), Reshaping.full(curve, l.wire(), places)));
-        return new ArchResult.Drawn(fits(readings.ofCase(), arch), curve, arch.formKnown(), withIndex(shape, readings.ofCase(), arch), places,
-                sides, wire);
+        Optional<ArchResult.Wire> wire = misfit.laid()
+                .map(l -> new ArchResult.Wire(
+                        l.wire(),
+                        misfit.rms(),
+                        misfit.worst(),
+                        l.laying().onTeeth(curve, l.wire(), places),
+                        Reshaping.full(curve, l.wire(), places)));
+        return new ArchResult.Drawn(
+                fits(readings.ofCase(), arch),
+                curve,
+                arch.formKnown(),
+                withIndex(shape, readings.ofCase(), arch),
+                places,
+                sides,
+                wire);
     }
 
     private static double canineArc(ArchCurve curve, ArchPlaces places) {
-        return places.position(CANINE).orElseGet(() -> ArchPlaces.average(curve).position(CANINE).orElseThrow());
+        return places.position(CANINE)
+                .orElseGet(() -> ArchPlaces.average(curve).position(CANINE).orElseThrow());
     }
 
     /** Where canine points were measured, the class goes by them and not by where average canines would stand. */
     private static ArchShape withIndex(ArchShape shape, Case c, PatientArch arch) {
         Measured index = formIndex(c, arch);
-        return !index.known() ? shape : new ArchShape(ArchForm.of(index.value(), ArchForm.CutOffs.OWN_CONVENTION), index.value(),
-                shape.width(), shape.depth(), shape.perimeter());
+        return !index.known()
+                ? shape
+                : new ArchShape(
+                        ArchForm.of(index.value(), ArchForm.CutOffs.OWN_CONVENTION),
+                        index.value(),
+                        shape.width(),
+                        shape.depth(),
+                        shape.perimeter());
     }
 
     private static Measured formIndex(Case c, PatientArch arch) {
         if (arch.basis() == Basis.LANDMARKS) {
-            double canine = canineArc(arch.curve(), ArchPlaces.of(arch.curve(), arch.landmarks().orElseThrow()));
-            return Measured.function(Unit.RATIO, x -> ArchMeasures.of(arch.curve(x), canine).formIndex(), arch.inputs());
+            double canine = canineArc(
+                    arch.curve(), ArchPlaces.of(arch.curve(), arch.landmarks().orElseThrow()));
+            return Measured.function(
+                    Unit.RATIO, x -> ArchMeasures.of(arch.curve(x), canine).formIndex(), arch.inputs());
         }
         dev.fairlead.model.ArchMeasures a = c.arch();
-        return Measured.function(Unit.RATIO, x -> x[3] / x[1] / (x[2] / x[0]), a.molarWidth(), a.molarDepth(), a.canineWidth(), a.canineDepth());
+        return Measured.function(
+                Unit.RATIO,
+                x -> x[3] / x[1] / (x[2] / x[0]),
+                a.molarWidth(),
+                a.molarDepth(),
+                a.canineWidth(),
+                a.canineDepth());
     }
 
     /** The lateral stands as far from the midline, along the arch, as the incisors of its side are wide. */
@@ -77,8 +118,10 @@ public final class ArchAnalysis {
         boolean left = space.side() == Side.LEFT;
         Measured half = Laterals.distal(readings, space.side());
         Optional<Point> lateral = half.known() && half.value() < curve.ruler().end()
-                ? Optional.of(curve.atArcLength(left ? half.value() : -half.value())) : Optional.empty();
-        return new ArchResult.Segment(space.side(), lateral, curve.at(left ? 1 : -1), space.available(), space.required(), space.shortage());
+                ? Optional.of(curve.atArcLength(left ? half.value() : -half.value()))
+                : Optional.empty();
+        return new ArchResult.Segment(
+                space.side(), lateral, curve.at(left ? 1 : -1), space.available(), space.required(), space.shortage());
     }
 
     private static List<ArchFit> fits(Case c, PatientArch arch) {
@@ -88,14 +131,25 @@ public final class ArchAnalysis {
         double w = arch.width().value();
         double d = arch.depth().value();
         dev.fairlead.model.ArchMeasures a = c.arch();
-        boolean canines = arch.formKnown() && a.canineWidth().value() < w && a.canineDepth().value() < d;
-        Landmarks points = canines ? corners(w, d, a.canineWidth().value(), a.canineDepth().value()) : corners(w, d);
+        boolean canines = arch.formKnown()
+                && a.canineWidth().value() < w
+                && a.canineDepth().value() < d;
+        Landmarks points =
+                canines ? corners(w, d, a.canineWidth().value(), a.canineDepth().value()) : corners(w, d);
         List<ArchFit> fits = new ArrayList<>();
         for (ArchFamily family : ArchFamily.values()) {
             if (family.parameters() == 2 && family != ArchFamily.SPLINE) {
                 fits.add(fit(family, family.of(w, d), points));
             } else if (canines) {
-                through(family, new ArchMeasures(w, d, a.canineWidth().value(), a.canineDepth().value()), points).ifPresent(fits::add);
+                through(
+                                family,
+                                new ArchMeasures(
+                                        w,
+                                        d,
+                                        a.canineWidth().value(),
+                                        a.canineDepth().value()),
+                                points)
+                        .ifPresent(fits::add);
             }
         }
         return fits;

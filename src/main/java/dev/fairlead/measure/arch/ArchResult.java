@@ -15,8 +15,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Form of one child's arch, for people and pictures. Points in mm: x to the patient's left, y forward from the line through the
- * posterior ends.
+ * Form of one child's arch, for people and pictures. Points in mm: x to the patient's left, y forward from the line
+ * through the posterior ends.
  *
  * @param basis what the curve was made from
  * @param remark why landmarks that were given are not used; empty when there is nothing to say
@@ -26,7 +26,13 @@ import java.util.Optional;
  * @param formIndex (Dc/Dm)/(Wc/Wm), where the canines are known
  * @param drawn what needs a curve; empty when the arch is not known
  */
-public record ArchResult(Basis basis, String remark, Measured width, Measured depth, Measured perimeter, Measured formIndex,
+public record ArchResult(
+        Basis basis,
+        String remark,
+        Measured width,
+        Measured depth,
+        Measured perimeter,
+        Measured formIndex,
         Optional<Drawn> drawn) {
 
     /**
@@ -40,7 +46,13 @@ public record ArchResult(Basis basis, String remark, Measured width, Measured de
      * @param sides the buccal segment of each side, left first
      * @param wire the form of the wire laid over the arch, where it is known
      */
-    public record Drawn(List<ArchFit> fits, ArchCurve curve, boolean canines, ArchShape shape, ArchPlaces places, List<Segment> sides,
+    public record Drawn(
+            List<ArchFit> fits,
+            ArchCurve curve,
+            boolean canines,
+            ArchShape shape,
+            ArchPlaces places,
+            List<Segment> sides,
             Optional<Wire> wire) {
         public Drawn {
             fits = List.copyOf(fits);
@@ -72,7 +84,13 @@ public record ArchResult(Basis basis, String remark, Measured width, Measured de
      * @param required need of canine and premolars, mm
      * @param shortage what the side lacks, with half of what the incisors lack, mm
      */
-    public record Segment(Side side, Optional<Point> lateral, Point molar, Measured available, Measured required, Measured shortage) {}
+    public record Segment(
+            Side side,
+            Optional<Point> lateral,
+            Point molar,
+            Measured available,
+            Measured required,
+            Measured shortage) {}
 
     /**
      * A wire's form on the arch.

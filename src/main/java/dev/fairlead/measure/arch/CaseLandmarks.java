@@ -25,20 +25,30 @@ record CaseLandmarks(List<dev.fairlead.model.Landmark> given, Landmarks normal) 
     /** Why landmarks are not used, or the landmarks. */
     record Found(Optional<CaseLandmarks> landmarks, String why) {}
 
-    /** Landmarks that reach from 46 to 36 with an incisor between; incomplete ones and those behind the first molars are passed over. */
+    /**
+     * Landmarks that reach from 46 to 36 with an incisor between; incomplete ones and those behind the first molars are
+     * passed over.
+     */
     static Found of(Case c) {
         if (c.landmarks().isEmpty()) {
             return new Found(Optional.empty(), "");
         }
-        List<dev.fairlead.model.Landmark> given = c.landmarks().stream().filter(CaseLandmarks::complete).toList();
-        if (given.size() < FEWEST || !has(given, 36) || !has(given, 46) || given.stream().noneMatch(l -> Teeth.position(number(l)) <= INCISOR)) {
-            return new Found(Optional.empty(), "The landmarks do not reach from 46 over an incisor to 36 with at least " + FEWEST
-                    + " complete points; they are not used.");
+        List<dev.fairlead.model.Landmark> given =
+                c.landmarks().stream().filter(CaseLandmarks::complete).toList();
+        if (given.size() < FEWEST
+                || !has(given, 36)
+                || !has(given, 46)
+                || given.stream().noneMatch(l -> Teeth.position(number(l)) <= INCISOR)) {
+            return new Found(
+                    Optional.empty(),
+                    "The landmarks do not reach from 46 over an incisor to 36 with at least " + FEWEST
+                            + " complete points; they are not used.");
         }
         boolean flat = given.stream().anyMatch(l -> !l.z().known());
         try {
-            Landmarks normal = Landmarks.of(given.stream().map(l -> new Landmark(number(l), l.x().value(), l.y().value(),
-                    flat ? 0 : l.z().value())).toList());
+            Landmarks normal = Landmarks.of(given.stream()
+                    .map(l -> new Landmark(number(l), l.x().value(), l.y().value(), flat ? 0 : l.z().value()))
+                    .toList());
             return new Found(Optional.of(new CaseLandmarks(given, normal)), "");
         } catch (IllegalArgumentException e) {
             return new Found(Optional.empty(), "The landmarks are not used: " + e.getMessage() + ".");
@@ -46,7 +56,11 @@ record CaseLandmarks(List<dev.fairlead.model.Landmark> given, Landmarks normal) 
     }
 
     private static boolean complete(dev.fairlead.model.Landmark l) {
-        return l.tooth().known() && Teeth.lower(number(l)) && Teeth.position(number(l)) <= FIRST_MOLAR && l.x().known() && l.y().known();
+        return l.tooth().known()
+                && Teeth.lower(number(l))
+                && Teeth.position(number(l)) <= FIRST_MOLAR
+                && l.x().known()
+                && l.y().known();
     }
 
     private static boolean has(List<dev.fairlead.model.Landmark> given, int tooth) {
@@ -58,8 +72,8 @@ record CaseLandmarks(List<dev.fairlead.model.Landmark> given, Landmarks normal) 
     }
 
     /**
-     * A number that was read off the landmarks, with the errors of their coordinates; slopes are given for each landmark in normal
-     * position. A set that is tilted in space is taken as seen from above.
+     * A number that was read off the landmarks, with the errors of their coordinates; slopes are given for each
+     * landmark in normal position. A set that is tilted in space is taken as seen from above.
      */
     Measured measured(double value, Unit unit, List<Point> slopes) {
         Point across = at(36).minus(at(46)).unit();
@@ -67,15 +81,18 @@ record CaseLandmarks(List<dev.fairlead.model.Landmark> given, Landmarks normal) 
         Measured sum = Measured.exact(value, unit);
         for (int i = 0; i < normal.teeth().size(); i++) {
             int tooth = normal.teeth().get(i).tooth();
-            dev.fairlead.model.Landmark l = given.stream().filter(g -> number(g) == tooth).findFirst().orElseThrow();
-            Point slope = across.times(slopes.get(i).x()).plus(forward.times(slopes.get(i).y()));
+            dev.fairlead.model.Landmark l =
+                    given.stream().filter(g -> number(g) == tooth).findFirst().orElseThrow();
+            Point slope = across.times(slopes.get(i).x())
+                    .plus(forward.times(slopes.get(i).y()));
             sum = sum.plus(l.x().chain(0, slope.x(), unit)).plus(l.y().chain(0, slope.y(), unit));
         }
         return sum;
     }
 
     private Point at(int tooth) {
-        dev.fairlead.model.Landmark l = given.stream().filter(g -> number(g) == tooth).findFirst().orElseThrow();
+        dev.fairlead.model.Landmark l =
+                given.stream().filter(g -> number(g) == tooth).findFirst().orElseThrow();
         return new Point(l.x().value(), l.y().value());
     }
 }

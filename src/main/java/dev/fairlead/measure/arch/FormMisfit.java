@@ -12,8 +12,9 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Misfit of a wire's form to a child's arch, with first-order error. The form is the sixth-degree polynomial of its width and depth
- * and of its width at the depth of the child's canines; without canines on either side nothing is said of the form.
+ * Misfit of a wire's form to a child's arch, with first-order error. The form is the sixth-degree polynomial of its
+ * width and depth and of its width at the depth of the child's canines; without canines on either side nothing is said
+ * of the form.
  *
  * @param rms root mean square over the length of the arch, mm
  * @param worst largest distance, mm
@@ -30,7 +31,10 @@ public record FormMisfit(Measured rms, Measured worst, Optional<Laid> laid) {
         if (!missing.isEmpty()) {
             return unknown(missing, missing);
         }
-        if (!arch.formKnown() || !w.formMolarWidth().known() || !w.formDepth().known() || !w.formCanineWidth().known()) {
+        if (!arch.formKnown()
+                || !w.formMolarWidth().known()
+                || !w.formDepth().known()
+                || !w.formCanineWidth().known()) {
             return new FormMisfit(Measured.notApplicable(), Measured.notApplicable(), Optional.empty());
         }
         Measured[] inputs = Arrays.copyOf(arch.inputs(), arch.inputs().length + 3);
@@ -51,7 +55,8 @@ public record FormMisfit(Measured rms, Measured worst, Optional<Laid> laid) {
         return withErrors(arch, inputs, x, wire, laying);
     }
 
-    private static FormMisfit withErrors(PatientArch arch, Measured[] inputs, double[] x, SixthDegreeArch wire, Laying laying) {
+    private static FormMisfit withErrors(
+            PatientArch arch, Measured[] inputs, double[] x, SixthDegreeArch wire, Laying laying) {
         Laying.Misfit here = laying.misfit();
         Measured rms = Measured.exact(here.rms(), Unit.MM);
         Measured worst = Measured.exact(here.worst(), Unit.MM);
@@ -59,7 +64,8 @@ public record FormMisfit(Measured rms, Measured worst, Optional<Laid> laid) {
             double sd = inputs[i].sd();
             if (sd > 0) {
                 double at = x[i];
-                // one-sided: about a perfect fit the misfit grows to both sides, and a central difference would see nothing
+                // one-sided: about a perfect fit the misfit grows to both sides, and a central difference would see
+                // nothing
                 x[i] = at + sd;
                 Laying.Misfit moved = laying.near(arch.curve(x), wire(arch, x));
                 x[i] = at;

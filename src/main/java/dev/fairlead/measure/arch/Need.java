@@ -1,7 +1,7 @@
 package dev.fairlead.measure.arch;
 
-import dev.fairlead.measure.archform.ArchCurve;
 import dev.fairlead.measure.archform.ArcRuler;
+import dev.fairlead.measure.archform.ArchCurve;
 import dev.fairlead.measure.archform.Point;
 import dev.fairlead.measure.position.BuccalSegments;
 import dev.fairlead.measure.position.Sides;
@@ -13,8 +13,8 @@ import dev.fairlead.model.Side;
 import dev.fairlead.model.Unit;
 
 /**
- * Solves how far the incisors have to go forward until one side has its room. The curve tells only what a millimetre of advancement
- * gains; what is lacking comes from the measured segments.
+ * Solves how far the incisors have to go forward until one side has its room. The curve tells only what a millimetre of
+ * advancement gains; what is lacking comes from the measured segments.
  */
 final class Need {
     private static final double STEP = 1e-3;
@@ -26,7 +26,13 @@ final class Need {
         Measured lateral = Laterals.distal(readings, space.side());
         Measured chord = chord(space, lateral, arch);
         Measured planned = c.plan().advance(space.side());
-        return new PositionResult.SideNeed(space.side(), chord, along(space, lateral, arch, chord), space.shortage(), planned, planned.minus(chord));
+        return new PositionResult.SideNeed(
+                space.side(),
+                chord,
+                along(space, lateral, arch, chord),
+                space.shortage(),
+                planned,
+                planned.minus(chord));
     }
 
     private static Measured chord(SideSpace space, Measured lateral, PatientArch arch) {
@@ -35,14 +41,20 @@ final class Need {
         inputs[0] = space.shortage();
         inputs[1] = lateral;
         boolean left = space.side() == Side.LEFT;
-        return Measured.function(Unit.MM, x -> {
-            double[] of = new double[x.length - 2];
-            System.arraycopy(x, 2, of, 0, of.length);
-            return chord(arch.curve(of), left, x[1], x[0]);
-        }, inputs);
+        return Measured.function(
+                Unit.MM,
+                x -> {
+                    double[] of = new double[x.length - 2];
+                    System.arraycopy(x, 2, of, 0, of.length);
+                    return chord(arch.curve(of), left, x[1], x[0]);
+                },
+                inputs);
     }
 
-    /** Advancement that lengthens the straight distance from lateral to molar by so much; no more than flat across is given back. */
+    /**
+     * Advancement that lengthens the straight distance from lateral to molar by so much; no more than flat across is
+     * given back.
+     */
     static double chord(ArchCurve curve, boolean left, double lateral, double more) {
         ArcRuler ruler = curve.ruler();
         double at = Math.min(lateral, 0.9 * Math.min(ruler.end(), -ruler.start()));
@@ -53,7 +65,10 @@ final class Need {
         return Math.sqrt((needed - across) * (needed + across)) + to.y() - from.y();
     }
 
-    /** Unknown for the same reasons as by chord. The value is solved; its error is that of the shortage alone, by the gain of the arch at the solution. */
+    /**
+     * Unknown for the same reasons as by chord. The value is solved; its error is that of the shortage alone, by the
+     * gain of the arch at the solution.
+     */
     private static Measured along(SideSpace space, Measured lateral, PatientArch arch, Measured chord) {
         Measured shortage = space.shortage();
         if (!shortage.known() || !lateral.known() || !arch.known()) {

@@ -12,14 +12,13 @@ import dev.fairlead.measure.archform.SixthDegreeArch;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Unit;
-import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
- * The one smooth curve that stands for a child's arch. From landmarks: the beta function or the sixth-degree polynomial, whichever
- * leaves the smaller residual SD for the numbers that it fits. From widths: the sixth-degree polynomial through the canine points
- * where they were measured, else the beta function of width and depth.
+ * The one smooth curve that stands for a child's arch. From landmarks: the beta function or the sixth-degree
+ * polynomial, whichever leaves the smaller residual SD for the numbers that it fits. From widths: the sixth-degree
+ * polynomial through the canine points where they were measured, else the beta function of width and depth.
  */
 public final class PatientArch {
     private static final int CANINE = 3;
@@ -58,10 +57,16 @@ public final class PatientArch {
         double[] numbers = FitSlopes.numbers(fit.curve());
         FitSlopes slopes = FitSlopes.of(fit.curve(), given.normal());
         Measured[] inputs = IntStream.range(0, numbers.length)
-                .mapToObj(j -> given.measured(numbers[j], j < 2 ? Unit.MM : Unit.RATIO, slopes.slopes().get(j))).toArray(Measured[]::new);
+                .mapToObj(j -> given.measured(
+                        numbers[j],
+                        j < 2 ? Unit.MM : Unit.RATIO,
+                        slopes.slopes().get(j)))
+                .toArray(Measured[]::new);
         PatientArch arch = new PatientArch(Basis.LANDMARKS, inputs, Optional.of(given), "");
-        double canine = ArchPlaces.of(fit.curve(), given.normal()).position(CANINE)
-                .orElseGet(() -> ArchPlaces.average(fit.curve()).position(CANINE).orElseThrow());
+        double canine = ArchPlaces.of(fit.curve(), given.normal())
+                .position(CANINE)
+                .orElseGet(
+                        () -> ArchPlaces.average(fit.curve()).position(CANINE).orElseThrow());
         arch.canineDepth = ArchMeasures.of(fit.curve(), canine).canineDepth();
         return arch;
     }
@@ -101,7 +106,10 @@ public final class PatientArch {
         return landmarks.map(CaseLandmarks::normal);
     }
 
-    /** The measured numbers that fix the curve, in the order that {@link #curve(double[])} takes; unknown ones where there is none. */
+    /**
+     * The measured numbers that fix the curve, in the order that {@link #curve(double[])} takes; unknown ones where
+     * there is none.
+     */
     public Measured[] inputs() {
         return inputs;
     }

@@ -18,7 +18,13 @@ import java.util.Optional;
  * @param angles angles and distances before and after, with their norms
  * @param sided what the plan does to a stiff front whose laterals advance as planned, where arch and plan are known
  */
-public record PositionResult(SideNeed left, SideNeed right, Measured equalPlan, Measured atMidline, List<Gain> gains, List<Shift> angles,
+public record PositionResult(
+        SideNeed left,
+        SideNeed right,
+        Measured equalPlan,
+        Measured atMidline,
+        List<Gain> gains,
+        List<Shift> angles,
         Optional<Sided> sided) {
     public PositionResult {
         gains = List.copyOf(gains);
@@ -26,16 +32,19 @@ public record PositionResult(SideNeed left, SideNeed right, Measured equalPlan, 
     }
 
     /**
-     * Advancement that one side needs; negative where it has room to spare. The answer is {@link #chord}: segments are measured and
-     * needed as straight lines from lateral to molar. Length along the arch and the 2:1 rule stand beside it.
+     * Advancement that one side needs; negative where it has room to spare. The answer is {@link #chord}: segments are
+     * measured and needed as straight lines from lateral to molar. Length along the arch and the 2:1 rule stand beside
+     * it.
      *
      * @param chord on the child's own arch, incisors moved forward as a block, straight distance, mm
-     * @param alongArch on the child's own arch, distance along the deepened curve, mm; does not apply where no depth gives it
+     * @param alongArch on the child's own arch, distance along the deepened curve, mm; does not apply where no depth
+     *     gives it
      * @param rule 1 mm of advancement for 1 mm of the side's room, mm
      * @param planned advancement that is planned, mm
      * @param spare planned less needed, mm
      */
-    public record SideNeed(Side side, Measured chord, Measured alongArch, Measured rule, Measured planned, Measured spare) {}
+    public record SideNeed(
+            Side side, Measured chord, Measured alongArch, Measured rule, Measured planned, Measured spare) {}
 
     /**
      * Room gained by the planned advancement.
@@ -46,8 +55,12 @@ public record PositionResult(SideNeed left, SideNeed right, Measured equalPlan, 
      */
     public record Gain(String name, String source, double perMm, Measured gained, Measured lacking) {}
 
-    /** An angle or distance before and after, with the norm it is judged against: mean, and how far the norm reaches to either side. */
-    public record Shift(String name, Unit unit, Measured before, Measured after, double norm, double spread, String source) {}
+    /**
+     * An angle or distance before and after, with the norm it is judged against: mean, and how far the norm reaches to
+     * either side.
+     */
+    public record Shift(
+            String name, Unit unit, Measured before, Measured after, double norm, double spread, String source) {}
 
     /**
      * What an unequal plan means.

@@ -1,2 +1,5 @@
-/** The arch of one case: which curve stands for it, how a wire fits it, where the plan puts the incisors; with errors and working. */
+/**
+ * The arch of one case: which curve stands for it, how a wire fits it, where the plan puts the incisors; with errors
+ * and working.
+ */
 package dev.fairlead.measure.arch;

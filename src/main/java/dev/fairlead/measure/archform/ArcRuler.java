@@ -6,11 +6,35 @@ import org.hipparchus.analysis.solvers.BrentSolver;
 /** Arc lengths of one curve, tabulated once by Gauss-Legendre quadrature over smooth panels. */
 public final class ArcRuler {
     private static final int PANELS = 16;
-    /** Gauss-Legendre rule of ten points between -1 and 1, from one end to the other (Abramowitz &amp; Stegun, table 25.4). */
-    static final double[] POINTS = {-0.9739065285171717, -0.8650633666889845, -0.6794095682990244, -0.43339539412924716, -0.14887433898163122,
-        0.14887433898163122, 0.43339539412924716, 0.6794095682990244, 0.8650633666889845, 0.9739065285171717};
-    static final double[] WEIGHTS = {0.06667134430868803, 0.14945134915058053, 0.21908636251598204, 0.26926671930999624, 0.2955242247147529,
-        0.2955242247147529, 0.26926671930999624, 0.21908636251598204, 0.14945134915058053, 0.06667134430868803};
+    /**
+     * Gauss-Legendre rule of ten points between -1 and 1, from one end to the other (Abramowitz &amp; Stegun, table
+     * 25.4).
+     */
+    static final double[] POINTS = {
+        -0.9739065285171717,
+        -0.8650633666889845,
+        -0.6794095682990244,
+        -0.43339539412924716,
+        -0.14887433898163122,
+        0.14887433898163122,
+        0.43339539412924716,
+        0.6794095682990244,
+        0.8650633666889845,
+        0.9739065285171717
+    };
+
+    static final double[] WEIGHTS = {
+        0.06667134430868803,
+        0.14945134915058053,
+        0.21908636251598204,
+        0.26926671930999624,
+        0.2955242247147529,
+        0.2955242247147529,
+        0.26926671930999624,
+        0.21908636251598204,
+        0.14945134915058053,
+        0.06667134430868803
+    };
     private static final double SLACK = 1e-9;
 
     private final ArchCurve curve;
@@ -28,7 +52,8 @@ public final class ArcRuler {
         for (int k = 1; k < knots.length; k++) {
             int interval = (k - 1) / per;
             int part = (k - 1) % per + 1;
-            knots[k] = part == per ? breaks[interval + 1]
+            knots[k] = part == per
+                    ? breaks[interval + 1]
                     : breaks[interval] + (breaks[interval + 1] - breaks[interval]) * part / per;
             lengths[k] = lengths[k - 1] + panel(knots[k - 1], knots[k]);
         }

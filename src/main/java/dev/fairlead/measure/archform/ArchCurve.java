@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /**
- * A plane curve that stands for the lower arch or for a wire, in mm, run through from the right posterior end (parameter -1)
- * over the front to the left posterior end (parameter +1); the posterior ends lie near y = 0.
+ * A plane curve that stands for the lower arch or for a wire, in mm, run through from the right posterior end
+ * (parameter -1) over the front to the left posterior end (parameter +1); the posterior ends lie near y = 0.
  */
 public sealed interface ArchCurve
         permits BetaArch, CatenaryArch, ConicArch, SixthDegreeArch, HawleyArch, SplineArch, ScaledArch {
@@ -87,6 +87,7 @@ public sealed interface ArchCurve
         double start = ruler.start();
         double step = ruler.perimeter() / (count - 1);
         return IntStream.range(0, count)
-                .mapToObj(i -> at(i == count - 1 ? 1 : ruler.parameterAt(start + i * step))).toList();
+                .mapToObj(i -> at(i == count - 1 ? 1 : ruler.parameterAt(start + i * step)))
+                .toList();
     }
 }

@@ -1,6 +1,9 @@
 package dev.fairlead.measure.archform;
 
-/** Families of curves that can be laid through an arch, each member fixed by width, depth and at most one number of shape. */
+/**
+ * Families of curves that can be laid through an arch, each member fixed by width, depth and at most one number of
+ * shape.
+ */
 public enum ArchFamily {
     BETA(2),
     CATENARY(2),
@@ -56,6 +59,8 @@ public enum ArchFamily {
 
     /** Fitting numbers to start from. */
     double[] start(double width, double depth) {
-        return parameters == 2 ? new double[] {width, depth} : new double[] {width, depth, this == CONIC ? Math.log(1.5) : 0};
+        return parameters == 2
+                ? new double[] {width, depth}
+                : new double[] {width, depth, this == CONIC ? Math.log(1.5) : 0};
     }
 }

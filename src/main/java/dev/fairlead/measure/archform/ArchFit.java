@@ -9,13 +9,16 @@ public record ArchFit(ArchFamily family, ArchCurve curve, Goodness goodness) {
     /** The best curve of the family: least squares of the distances at right angles to the curve. */
     public static ArchFit of(ArchFamily family, Landmarks landmarks) {
         ArchCurve curve = family == ArchFamily.SPLINE
-                ? new SplineArch(landmarks.points()) : new LeastSquaresFit(family, landmarks).curve();
+                ? new SplineArch(landmarks.points())
+                : new LeastSquaresFit(family, landmarks).curve();
         return new ArchFit(family, curve, Goodness.of(curve, landmarks));
     }
 
     /** One fit of every family that the number of landmarks can bear, in the order of the families. */
     public static List<ArchFit> all(Landmarks landmarks) {
-        return Arrays.stream(ArchFamily.values()).filter(f -> landmarks.teeth().size() > f.parameters())
-                .map(f -> of(f, landmarks)).toList();
+        return Arrays.stream(ArchFamily.values())
+                .filter(f -> landmarks.teeth().size() > f.parameters())
+                .map(f -> of(f, landmarks))
+                .toList();
     }
 }

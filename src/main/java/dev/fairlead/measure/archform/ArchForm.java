@@ -19,9 +19,10 @@ public enum ArchForm {
     }
 
     /**
-     * Limits of the classes. The index is published, numeric cut-offs for it at the first-molar tubes are not: these are our own
-     * convention. At a canine width 0.56 of the molar width the index of half an ellipse is 0.31, of the beta function 0.46, of a
-     * parabola 0.56; the classes meet midway between them, and 0.015 to either side belongs to no class.
+     * Limits of the classes. The index is published, numeric cut-offs for it at the first-molar tubes are not: these
+     * are our own convention. At a canine width 0.56 of the molar width the index of half an ellipse is 0.31, of the
+     * beta function 0.46, of a parabola 0.56; the classes meet midway between them, and 0.015 to either side belongs to
+     * no class.
      */
     public record CutOffs(double squareTo, double ovoidFrom, double ovoidTo, double taperedFrom) {
         public static final CutOffs OWN_CONVENTION = new CutOffs(0.37, 0.40, 0.495, 0.525);

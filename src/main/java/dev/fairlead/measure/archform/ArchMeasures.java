@@ -3,16 +3,16 @@ package dev.fairlead.measure.archform;
 import java.util.Optional;
 
 /**
- * Widths and depths taken with a caliper, mm: between the posterior (tube or molar) points, between the canine points, and from the
- * front of the central incisors straight back to the line joining each pair.
+ * Widths and depths taken with a caliper, mm: between the posterior (tube or molar) points, between the canine points,
+ * and from the front of the central incisors straight back to the line joining each pair.
  */
 public record ArchMeasures(double molarWidth, double molarDepth, double canineWidth, double canineDepth) {
 
     public ArchMeasures {
         Sizes.positive(molarWidth, molarDepth, canineWidth, canineDepth);
         if (canineWidth >= molarWidth || canineDepth >= molarDepth) {
-            throw new IllegalArgumentException("the canines lie in front of and between the molars: width " + canineWidth
-                    + " in " + molarWidth + ", depth " + canineDepth + " in " + molarDepth + " mm");
+            throw new IllegalArgumentException("the canines lie in front of and between the molars: width "
+                    + canineWidth + " in " + molarWidth + ", depth " + canineDepth + " in " + molarDepth + " mm");
         }
     }
 

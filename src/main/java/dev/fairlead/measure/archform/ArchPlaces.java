@@ -11,8 +11,7 @@ public record ArchPlaces(List<Place> places) {
     private static final double[] AVERAGE = {5.4, 5.9, 6.9, 6.9, 7.1, 11.2};
 
     /** One tooth and its arc length from the midline, mm. */
-    public record Place(int tooth, double fromMidline) {
-    }
+    public record Place(int tooth, double fromMidline) {}
 
     public ArchPlaces {
         places = List.copyOf(places);
@@ -26,7 +25,10 @@ public record ArchPlaces(List<Place> places) {
         Projector projector = new Projector(arch);
         ArcRuler ruler = arch.ruler();
         return new ArchPlaces(landmarks.teeth().stream()
-                .map(t -> new Place(t.tooth(), ruler.fromMidline(projector.nearest(t.point()).u()))).toList());
+                .map(t -> new Place(
+                        t.tooth(),
+                        ruler.fromMidline(projector.nearest(t.point()).u())))
+                .toList());
     }
 
     /** Places of teeth of average width scaled to an arch that ends at the middle of the first molars. */
@@ -39,16 +41,22 @@ public record ArchPlaces(List<Place> places) {
             edge += AVERAGE[i];
         }
         double last = centres[centres.length - 1];
-        return new ArchPlaces(IntStream.rangeClosed(1, 2 * centres.length).mapToObj(i -> {
-            int position = i > centres.length ? i - centres.length : i;
-            double share = centres[position - 1] / last;
-            return i > centres.length ? new Place(30 + position, share * ruler.end()) : new Place(40 + position, share * ruler.start());
-        }).toList());
+        return new ArchPlaces(IntStream.rangeClosed(1, 2 * centres.length)
+                .mapToObj(i -> {
+                    int position = i > centres.length ? i - centres.length : i;
+                    double share = centres[position - 1] / last;
+                    return i > centres.length
+                            ? new Place(30 + position, share * ruler.end())
+                            : new Place(40 + position, share * ruler.start());
+                })
+                .toList());
     }
 
     /** The tooth nearest to this arc length from the midline. */
     public Place nearest(double fromMidline) {
-        return places.stream().min(Comparator.comparingDouble(p -> Math.abs(p.fromMidline() - fromMidline))).orElseThrow();
+        return places.stream()
+                .min(Comparator.comparingDouble(p -> Math.abs(p.fromMidline() - fromMidline)))
+                .orElseThrow();
     }
 
     /** Mean arc length of left and right tooth of this position from the midline, mm, where both are known. */
@@ -59,7 +67,8 @@ public record ArchPlaces(List<Place> places) {
     }
 
     private Optional<Place> side(int position, boolean left) {
-        return places.stream().filter(p -> Teeth.position(p.tooth()) == position && Teeth.left(p.tooth()) == left)
+        return places.stream()
+                .filter(p -> Teeth.position(p.tooth()) == position && Teeth.left(p.tooth()) == left)
                 .min(Comparator.comparing(p -> Teeth.primary(p.tooth())));
     }
 }

@@ -15,15 +15,18 @@ public record ArchShape(ArchForm form, double index, double width, double depth,
 
     /** Names of preformed wires, the one that needs least reshaping first: by RMS misfit, then by name. */
     public static List<String> ranked(ArchCurve arch, ArchPlaces places, Map<String, ArchCurve> preforms) {
-        record Ranked(String name, double rms) {
-        }
+        record Ranked(String name, double rms) {}
         return preforms.entrySet().stream()
-                .map(e -> new Ranked(e.getKey(), WireMisfit.of(arch, e.getValue(), places).rms()))
-                .sorted(Comparator.comparingDouble(Ranked::rms).thenComparing(Ranked::name)).map(Ranked::name).toList();
+                .map(e -> new Ranked(
+                        e.getKey(), WireMisfit.of(arch, e.getValue(), places).rms()))
+                .sorted(Comparator.comparingDouble(Ranked::rms).thenComparing(Ranked::name))
+                .map(Ranked::name)
+                .toList();
     }
 
     /** For example "ovoid, 44.0 mm wide, 24.0 mm deep, 69.3 mm along". */
     public String words() {
-        return form.words() + ", " + Words.mm(width) + " wide, " + Words.mm(depth) + " deep, " + Words.mm(perimeter) + " along";
+        return form.words() + ", " + Words.mm(width) + " wide, " + Words.mm(depth) + " deep, " + Words.mm(perimeter)
+                + " along";
     }
 }

@@ -12,18 +12,23 @@ record BestPlane(RealVector centre, RealVector first, RealVector second, double 
     private static final double COLLINEAR = 1e-12;
 
     static BestPlane of(List<Landmark> given) {
-        double[][] rows = given.stream().map(l -> new double[] {l.x(), l.y(), l.z()}).toArray(double[][]::new);
+        double[][] rows =
+                given.stream().map(l -> new double[] {l.x(), l.y(), l.z()}).toArray(double[][]::new);
         RealMatrix points = new Array2DRowRealMatrix(rows);
         int n = rows.length;
         RealVector centre = new ArrayRealVector(new double[] {mean(points, 0), mean(points, 1), mean(points, 2)});
         for (int i = 0; i < n; i++) {
             points.setRowVector(i, points.getRowVector(i).subtract(centre));
         }
-        EigenDecompositionSymmetric eigen = new EigenDecompositionSymmetric(points.transpose().multiply(points));
+        EigenDecompositionSymmetric eigen =
+                new EigenDecompositionSymmetric(points.transpose().multiply(points));
         if (!(eigen.getEigenvalue(1) > COLLINEAR * eigen.getEigenvalue(0))) {
             throw new IllegalArgumentException("the landmarks lie on one straight line");
         }
-        return new BestPlane(centre, eigen.getEigenvector(0), eigen.getEigenvector(1),
+        return new BestPlane(
+                centre,
+                eigen.getEigenvector(0),
+                eigen.getEigenvector(1),
                 Math.sqrt(Math.max(0, eigen.getEigenvalue(2)) / n));
     }
 

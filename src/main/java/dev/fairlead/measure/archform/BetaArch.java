@@ -1,8 +1,9 @@
 package dev.fairlead.measure.archform;
 
 /**
- * Beta-function arch y = 3.0314 D (1/2 + x/W)^0.8 (1/2 - x/W)^0.8 (Braun, Hnat, Fender & Legan, Angle Orthod 1998;68:29-36),
- * with the constant taken as 2^1.6 so that y(0) is exactly D. W and D were published for the second molars.
+ * Beta-function arch y = 3.0314 D (1/2 + x/W)^0.8 (1/2 - x/W)^0.8 (Braun, Hnat, Fender & Legan, Angle Orthod
+ * 1998;68:29-36), with the constant taken as 2^1.6 so that y(0) is exactly D. W and D were published for the second
+ * molars.
  */
 public record BetaArch(double width, double depth) implements ArchCurve {
     private static final double EXPONENT = 1.6;
@@ -36,15 +37,18 @@ public record BetaArch(double width, double depth) implements ArchCurve {
         double q = 1 - Math.abs(u);
         double rate = Math.PI / 2 * 2.5 * q * Math.sqrt(q);
         double sin = Math.sin(left);
-        return new Point(width / 2 * sin * rate,
+        return new Point(
+                width / 2 * sin * rate,
                 -Math.signum(u) * EXPONENT * depth * Math.pow(sin, EXPONENT - 1) * Math.cos(left) * rate);
     }
 
     @Override
     public Point tangent(double u) {
         double left = angleLeft(u);
-        return new Point(width / 2 * Math.pow(Math.sin(left), 2 - EXPONENT),
-                -Math.signum(u) * EXPONENT * depth * Math.cos(left)).unit();
+        return new Point(
+                        width / 2 * Math.pow(Math.sin(left), 2 - EXPONENT),
+                        -Math.signum(u) * EXPONENT * depth * Math.cos(left))
+                .unit();
     }
 
     @Override

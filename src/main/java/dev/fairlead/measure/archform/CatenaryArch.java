@@ -3,8 +3,8 @@ package dev.fairlead.measure.archform;
 import org.hipparchus.analysis.solvers.BrentSolver;
 
 /**
- * A chain hung from the posterior ends, height falling from the front by a (cosh(x/a) - 1)
- * (use for arches: MacConaill & Scher 1949, from memory).
+ * A chain hung from the posterior ends, height falling from the front by a (cosh(x/a) - 1) (use for arches: MacConaill
+ * & Scher 1949, from memory).
  */
 public record CatenaryArch(double width, double a) implements ArchCurve {
 

@@ -1,8 +1,8 @@
 package dev.fairlead.measure.archform;
 
 /**
- * A conic section symmetrical about the midline: weight 1 is a parabola, 0 half an ellipse, above 1 a hyperbola, between -1 and 1
- * an arc of an ellipse; the weight is that of the middle point of a rational quadratic curve.
+ * A conic section symmetrical about the midline: weight 1 is a parabola, 0 half an ellipse, above 1 a hyperbola,
+ * between -1 and 1 an arc of an ellipse; the weight is that of the middle point of a rational quadratic curve.
  */
 public record ConicArch(double width, double depth, double weight) implements ArchCurve {
 
@@ -63,7 +63,8 @@ public record ConicArch(double width, double depth, double weight) implements Ar
         double den = under(u);
         double slope = 2 * u * (1 - weight);
         double over = (1 + weight) * (1 - u * u);
-        return new Point(width * (den - u * slope) / (den * den),
+        return new Point(
+                width * (den - u * slope) / (den * den),
                 depth * (-2 * u * (1 + weight) * den - over * slope) / (den * den));
     }
 

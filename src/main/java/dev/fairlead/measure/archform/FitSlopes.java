@@ -7,21 +7,25 @@ import org.hipparchus.linear.QRDecomposition;
 import org.hipparchus.linear.RealMatrix;
 
 /**
- * How the numbers of a fitted curve answer to small movements of its landmarks, to first order: for each number (width and depth in
- * mm, then the share of a sixth-degree polynomial) the change per mm that a landmark moves to the left (x) and forward (y).
+ * How the numbers of a fitted curve answer to small movements of its landmarks, to first order: for each number (width
+ * and depth in mm, then the share of a sixth-degree polynomial) the change per mm that a landmark moves to the left (x)
+ * and forward (y).
  */
 public record FitSlopes(List<List<Point>> slopes) {
     private static final double STEP = 1e-5;
 
     /** Numbers that fix a fitted beta function or sixth-degree polynomial. */
     public static double[] numbers(ArchCurve curve) {
-        return curve instanceof SixthDegreeArch p ? new double[] {p.width(), p.depth(), p.share()}
+        return curve instanceof SixthDegreeArch p
+                ? new double[] {p.width(), p.depth(), p.share()}
                 : new double[] {curve.width(), curve.depth()};
     }
 
     /** The curve that these numbers fix. */
     public static ArchCurve curve(double[] numbers) {
-        return numbers.length == 2 ? new BetaArch(numbers[0], numbers[1]) : SixthDegreeArch.ofShare(numbers[0], numbers[1], numbers[2]);
+        return numbers.length == 2
+                ? new BetaArch(numbers[0], numbers[1])
+                : SixthDegreeArch.ofShare(numbers[0], numbers[1], numbers[2]);
     }
 
     /** Slopes of a beta function or sixth-degree polynomial that was fitted to these landmarks. */
@@ -35,7 +39,9 @@ public record FitSlopes(List<List<Point>> slopes) {
             double u = projector.nearest(points.get(i)).u();
             normals[i] = curve.normal(u);
             for (int j = 0; j < numbers.length; j++) {
-                Point shift = curve(moved(numbers, j, STEP)).at(u).minus(curve(moved(numbers, j, -STEP)).at(u));
+                Point shift = curve(moved(numbers, j, STEP))
+                        .at(u)
+                        .minus(curve(moved(numbers, j, -STEP)).at(u));
                 design.setEntry(i, j, normals[i].dot(shift) / (2 * STEP));
             }
         }
@@ -54,7 +60,10 @@ public record FitSlopes(List<List<Point>> slopes) {
         return new FitSlopes(slopes);
     }
 
-    /** How far each landmark moves outwards in normal position, per mm, when landmark k moves; the ends carry the axes with them. */
+    /**
+     * How far each landmark moves outwards in normal position, per mm, when landmark k moves; the ends carry the axes
+     * with them.
+     */
     private static double[] answer(List<Point> points, Point[] normals, int k, Point step) {
         List<Point> moved = new ArrayList<>(points);
         moved.set(k, points.get(k).plus(step));

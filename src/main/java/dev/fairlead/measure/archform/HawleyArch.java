@@ -1,8 +1,9 @@
 package dev.fairlead.measure.archform;
 
 /**
- * Hawley's construction (1905): the six front teeth on an arc of radius R = central + lateral + canine of one side, the posterior
- * teeth on straight lines to the corners of an equilateral triangle inscribed in a second circle. Closed forms derived here.
+ * Hawley's construction (1905): the six front teeth on an arc of radius R = central + lateral + canine of one side, the
+ * posterior teeth on straight lines to the corners of an equilateral triangle inscribed in a second circle. Closed
+ * forms derived here.
  */
 public record HawleyArch(double radius) implements ArchCurve {
     private static final double ROOT3 = Math.sqrt(3);

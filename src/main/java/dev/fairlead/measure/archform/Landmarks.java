@@ -6,14 +6,14 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
- * Landmarks of one lower arch in normal position: in the occlusal plane, origin midway between the posterior points, x to the
- * patient's left, y anterior, in order from right to left; off-plane is the RMS distance of the given points from that plane, mm.
+ * Landmarks of one lower arch in normal position: in the occlusal plane, origin midway between the posterior points, x
+ * to the patient's left, y anterior, in order from right to left; off-plane is the RMS distance of the given points
+ * from that plane, mm.
  */
 public record Landmarks(List<Tooth> teeth, double offPlane) {
 
     /** One tooth's point in normal position. */
-    public record Tooth(int tooth, Point point) {
-    }
+    public record Tooth(int tooth, Point point) {}
 
     public Landmarks {
         teeth = List.copyOf(teeth);
@@ -30,8 +30,8 @@ public record Landmarks(List<Tooth> teeth, double offPlane) {
         Landmark right = last(given, false);
         Landmark left = last(given, true);
         if (Teeth.antimere(left.tooth()) != right.tooth()) {
-            throw new IllegalArgumentException("the arch ends at different teeth: " + Teeth.words(right.tooth()) + " and "
-                    + Teeth.words(left.tooth()));
+            throw new IllegalArgumentException("the arch ends at different teeth: " + Teeth.words(right.tooth())
+                    + " and " + Teeth.words(left.tooth()));
         }
         BestPlane plane = BestPlane.of(given);
         Point pr = plane.project(right);
@@ -42,14 +42,17 @@ public record Landmarks(List<Tooth> teeth, double offPlane) {
         Point origin = pr.plus(pl).times(0.5);
         Point across = pl.minus(pr).unit();
         Point forward = across.quarterTurn();
-        double side = given.stream().mapToDouble(l -> plane.project(l).minus(origin).dot(forward)).sum();
+        double side = given.stream()
+                .mapToDouble(l -> plane.project(l).minus(origin).dot(forward))
+                .sum();
         if (side == 0) {
             throw new IllegalArgumentException("the landmarks lie on one straight line");
         }
         Point anterior = side > 0 ? forward : forward.times(-1);
         List<Tooth> teeth = given.stream()
                 .map(l -> new Tooth(l.tooth(), inFrame(plane.project(l).minus(origin), across, anterior)))
-                .sorted(Comparator.comparingInt(Landmarks::order)).toList();
+                .sorted(Comparator.comparingInt(Landmarks::order))
+                .toList();
         refuseSwapped(teeth);
         return new Landmarks(teeth, plane.rms());
     }
@@ -59,7 +62,8 @@ public record Landmarks(List<Tooth> teeth, double offPlane) {
     }
 
     private static Landmark last(List<Landmark> given, boolean left) {
-        return given.stream().filter(l -> Teeth.left(l.tooth()) == left)
+        return given.stream()
+                .filter(l -> Teeth.left(l.tooth()) == left)
                 .max(Comparator.comparingInt(l -> 2 * Teeth.position(l.tooth()) - (Teeth.primary(l.tooth()) ? 1 : 0)))
                 .orElseThrow(() -> new IllegalArgumentException("no landmark on the " + (left ? "left" : "right")));
     }
@@ -72,7 +76,8 @@ public record Landmarks(List<Tooth> teeth, double offPlane) {
     private static void refuseSwapped(List<Tooth> teeth) {
         String wrong = teeth.stream()
                 .filter(t -> Teeth.position(t.tooth()) >= 3 && (t.point().x() > 0) != Teeth.left(t.tooth()))
-                .map(t -> Teeth.words(t.tooth())).collect(Collectors.joining(", "));
+                .map(t -> Teeth.words(t.tooth()))
+                .collect(Collectors.joining(", "));
         if (!wrong.isEmpty()) {
             throw new IllegalArgumentException("on the wrong side of the midline: " + wrong);
         }
@@ -95,8 +100,10 @@ public record Landmarks(List<Tooth> teeth, double offPlane) {
 
     /** The point of the tooth at this position of one side, the permanent tooth's before the primary one's. */
     public Optional<Point> position(int position, boolean left) {
-        return teeth.stream().filter(t -> Teeth.position(t.tooth()) == position && Teeth.left(t.tooth()) == left)
-                .min(Comparator.comparing(t -> Teeth.primary(t.tooth()))).map(Tooth::point);
+        return teeth.stream()
+                .filter(t -> Teeth.position(t.tooth()) == position && Teeth.left(t.tooth()) == left)
+                .min(Comparator.comparing(t -> Teeth.primary(t.tooth())))
+                .map(Tooth::point);
     }
 
     /** The points alone, from right to left. */

@@ -1,9 +1,9 @@
 package dev.fairlead.measure.archform;
 
 /**
- * A wire of sixth degree laid over an arch with its midline mark on the midline and slid forward or back until it fits best; carried
- * on beyond its ends. The same as {@link WireMisfit} for such wires, fast enough to be worked out for every case of a large audit,
- * and able to tell what a slightly different arch or wire would do.
+ * A wire of sixth degree laid over an arch with its midline mark on the midline and slid forward or back until it fits
+ * best; carried on beyond its ends. The same as {@link WireMisfit} for such wires, fast enough to be worked out for
+ * every case of a large audit, and able to tell what a slightly different arch or wire would do.
  */
 public final class Laying {
     private static final int SAMPLES = 65;
@@ -124,7 +124,10 @@ public final class Laying {
         return worst;
     }
 
-    /** To first order, the misfit of another arch and wire that differ little from these: the feet stay, the slide is found anew. */
+    /**
+     * To first order, the misfit of another arch and wire that differ little from these: the feet stay, the slide is
+     * found anew.
+     */
     public Misfit near(ArchCurve arch, SixthDegreeArch wire) {
         double[] d = new double[SAMPLES];
         double over = 0;
@@ -157,6 +160,11 @@ public final class Laying {
         ArcRuler wireRuler = wire.ruler();
         double where = ruler.fromMidline(worstAt());
         double shortBy = Math.max(0, Math.max(ruler.end() - wireRuler.end(), wireRuler.start() - ruler.start()));
-        return new WireMisfit(misfit().rms(), new WireMisfit.Worst(worstOutside(), where, places.nearest(where).tooth()), forward, shortBy);
+        return new WireMisfit(
+                misfit().rms(),
+                new WireMisfit.Worst(
+                        worstOutside(), where, places.nearest(where).tooth()),
+                forward,
+                shortBy);
     }
 }

@@ -4,15 +4,16 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The smallest change towards the arch that brings a wire within limits: the share of the whole change (0 none, 1 all of it), that
- * part of the change, and the misfit that is left.
+ * The smallest change towards the arch that brings a wire within limits: the share of the whole change (0 none, 1 all
+ * of it), that part of the change, and the misfit that is left.
  */
 public record LeastReshaping(double share, Reshaping change, WireMisfit left) {
     private static final int POINTS = 61;
     private static final int HALVINGS = 10;
 
     /** Found by trying blends of wire and arch; limits of the RMS and the worst distance in mm. */
-    public static LeastReshaping of(ArchCurve arch, ArchCurve wire, ArchPlaces places, double rmsLimit, double worstLimit) {
+    public static LeastReshaping of(
+            ArchCurve arch, ArchCurve wire, ArchPlaces places, double rmsLimit, double worstLimit) {
         Sizes.positive(rmsLimit, worstLimit);
         WireMisfit now = WireMisfit.of(arch, wire, places);
         if (now.rms() <= rmsLimit && Math.abs(now.worst().outside()) <= worstLimit) {
@@ -33,11 +34,14 @@ public record LeastReshaping(double share, Reshaping change, WireMisfit left) {
             }
         }
         Reshaping whole = Reshaping.full(arch, wire, places);
-        return new LeastReshaping(enough, new Reshaping(enough * whole.atCanines(), enough * whole.atMolars(),
-                enough * whole.ofFront()), WireMisfit.of(arch, best, places));
+        return new LeastReshaping(
+                enough,
+                new Reshaping(enough * whole.atCanines(), enough * whole.atMolars(), enough * whole.ofFront()),
+                WireMisfit.of(arch, best, places));
     }
 
-    // points of wire and arch at the same arc length from the midline, fronts together, mixed; where the wire is longer the
+    // points of wire and arch at the same arc length from the midline, fronts together, mixed; where the wire is longer
+    // the
     // arch is carried on straight
     private static ArchCurve blend(ArchCurve arch, ArchCurve wire, double share) {
         ArcRuler a = arch.ruler();

@@ -20,7 +20,8 @@ final class LeastSquaresFit {
 
     LeastSquaresFit(ArchFamily family, Landmarks landmarks) {
         if (landmarks.teeth().size() <= family.parameters()) {
-            throw new IllegalArgumentException(landmarks.teeth().size() + " landmarks do not suffice for the family " + family);
+            throw new IllegalArgumentException(
+                    landmarks.teeth().size() + " landmarks do not suffice for the family " + family);
         }
         this.family = family;
         points = landmarks.points();
@@ -28,11 +29,17 @@ final class LeastSquaresFit {
     }
 
     ArchCurve curve() {
-        RealVector best = new LevenbergMarquardtOptimizer().withCostRelativeTolerance(1e-12)
+        RealVector best = new LevenbergMarquardtOptimizer()
+                .withCostRelativeTolerance(1e-12)
                 .withParameterRelativeTolerance(1e-10)
-                .optimize(new LeastSquaresBuilder().start(start).model(this::model)
-                        .target(new double[points.size()]).maxEvaluations(200).maxIterations(200)
-                        .parameterValidator(LeastSquaresFit::withinReach).build())
+                .optimize(new LeastSquaresBuilder()
+                        .start(start)
+                        .model(this::model)
+                        .target(new double[points.size()])
+                        .maxEvaluations(200)
+                        .maxIterations(200)
+                        .parameterValidator(LeastSquaresFit::withinReach)
+                        .build())
                 .getPoint();
         return family.member(best.toArray());
     }

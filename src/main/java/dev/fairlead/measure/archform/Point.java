@@ -1,8 +1,8 @@
 package dev.fairlead.measure.archform;
 
 /**
- * A place or a direction in the occlusal plane, mm: x to the patient's left, y anterior. Lengths are plain square roots: no mouth comes
- * near the range where a square overflows.
+ * A place or a direction in the occlusal plane, mm: x to the patient's left, y anterior. Lengths are plain square
+ * roots: no mouth comes near the range where a square overflows.
  */
 public record Point(double x, double y) {
 

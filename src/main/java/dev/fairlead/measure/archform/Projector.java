@@ -9,8 +9,7 @@ final class Projector {
     private static final int SAMPLES = 48;
 
     /** Nearest point: its parameter, itself, and the distance of the given point, positive outside the arch, mm. */
-    record Foot(double u, Point point, double outside) {
-    }
+    record Foot(double u, Point point, double outside) {}
 
     private final ArchCurve curve;
     private final double[] parameters;

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * What bending a wire needs to follow an arch, compared at equal arc lengths from the midline mark, mm: change of the width at the
- * canines (positive: widen), of the width at the posterior end (positive: widen), and of the depth of the front from the canines
- * forward (positive: deepen).
+ * What bending a wire needs to follow an arch, compared at equal arc lengths from the midline mark, mm: change of the
+ * width at the canines (positive: widen), of the width at the posterior end (positive: widen), and of the depth of the
+ * front from the canines forward (positive: deepen).
  */
 public record Reshaping(double atCanines, double atMolars, double ofFront) {
     private static final int CANINE = 3;
@@ -15,12 +15,15 @@ public record Reshaping(double atCanines, double atMolars, double ofFront) {
 
     /** The whole change from the wire's shape to the arch's. */
     public static Reshaping full(ArchCurve arch, ArchCurve wire, ArchPlaces places) {
-        double canine = places.position(CANINE).orElseGet(() -> ArchPlaces.average(arch).position(CANINE).orElseThrow());
+        double canine = places.position(CANINE)
+                .orElseGet(() -> ArchPlaces.average(arch).position(CANINE).orElseThrow());
         ArcRuler a = arch.ruler();
         ArcRuler w = wire.ruler();
         double reach = Math.min(Math.min(a.end(), -a.start()), Math.min(w.end(), -w.start()));
         double front = Math.min(canine, reach);
-        return new Reshaping(width(arch, a, front) - width(wire, w, front), width(arch, a, reach) - width(wire, w, reach),
+        return new Reshaping(
+                width(arch, a, front) - width(wire, w, front),
+                width(arch, a, reach) - width(wire, w, reach),
                 depth(arch, a, front) - depth(wire, w, front));
     }
 
@@ -29,11 +32,16 @@ public record Reshaping(double atCanines, double atMolars, double ofFront) {
     }
 
     private static double depth(ArchCurve curve, ArcRuler ruler, double arc) {
-        double behind = (curve.at(ruler.parameterAt(arc)).y() + curve.at(ruler.parameterAt(-arc)).y()) / 2;
+        double behind = (curve.at(ruler.parameterAt(arc)).y()
+                        + curve.at(ruler.parameterAt(-arc)).y())
+                / 2;
         return curve.at(curve.midline()).y() - behind;
     }
 
-    /** For example "widen at the canines by 1.2 mm, narrow at the molars by 3.0 mm"; "leave as it is" when nothing is worth a bend. */
+    /**
+     * For example "widen at the canines by 1.2 mm, narrow at the molars by 3.0 mm"; "leave as it is" when nothing is
+     * worth a bend.
+     */
     public String words() {
         List<String> parts = new ArrayList<>();
         add(parts, atCanines, "widen", "narrow", " at the canines");

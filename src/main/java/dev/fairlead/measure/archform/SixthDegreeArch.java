@@ -3,8 +3,8 @@ package dev.fairlead.measure.archform;
 import java.util.Arrays;
 
 /**
- * The polynomial Y = A X^6 + B X^2 with Y the distance behind the front (Noroozi, Nik & Saeeda, Angle Orthod 2001;71:386),
- * cut off at the posterior ends.
+ * The polynomial Y = A X^6 + B X^2 with Y the distance behind the front (Noroozi, Nik & Saeeda, Angle Orthod
+ * 2001;71:386), cut off at the posterior ends.
  */
 public record SixthDegreeArch(double width, double a, double b) implements ArchCurve {
     // shares between -1/2 and 1 fall all the way back from the front; kept off the rim, where rounding decides
@@ -21,7 +21,8 @@ public record SixthDegreeArch(double width, double a, double b) implements ArchC
         }
     }
 
-    // written out: what Java makes of a record at the first call takes a start longer than all the geometry that is looked up by it
+    // written out: what Java makes of a record at the first call takes a start longer than all the geometry that is
+    // looked up by it
     private double[] parts() {
         return new double[] {width, a, b};
     }
@@ -45,8 +46,8 @@ public record SixthDegreeArch(double width, double a, double b) implements ArchC
     }
 
     /**
-     * The polynomial of this width and depth that comes nearest to the canine points, mm: through them where such an arch exists,
-     * else the arch with the nearest share that does not turn back before its ends.
+     * The polynomial of this width and depth that comes nearest to the canine points, mm: through them where such an
+     * arch exists, else the arch with the nearest share that does not turn back before its ends.
      */
     public static SixthDegreeArch near(double width, double depth, double canineWidth, double canineDepth) {
         Sizes.positive(width, depth, canineWidth, canineDepth);
@@ -64,8 +65,8 @@ public record SixthDegreeArch(double width, double a, double b) implements ArchC
     }
 
     /**
-     * The polynomial of this width and depth, of whose depth the given share comes from the sixth-degree term; a share outside the
-     * range in which the polynomial is an arch is brought to its rim.
+     * The polynomial of this width and depth, of whose depth the given share comes from the sixth-degree term; a share
+     * outside the range in which the polynomial is an arch is brought to its rim.
      */
     public static SixthDegreeArch ofShare(double width, double depth, double wanted) {
         double share = Math.max(LEAST_SHARE, Math.min(MOST_SHARE, wanted));

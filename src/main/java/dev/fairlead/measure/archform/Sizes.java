@@ -2,8 +2,7 @@ package dev.fairlead.measure.archform;
 
 /** Refusal of lengths that no arch can have. */
 final class Sizes {
-    private Sizes() {
-    }
+    private Sizes() {}
 
     static void positive(double... lengths) {
         for (double length : lengths) {

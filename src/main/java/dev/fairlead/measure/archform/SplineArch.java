@@ -1,13 +1,15 @@
 package dev.fairlead.measure.archform;
 
-import java.util.Collections;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import org.hipparchus.analysis.interpolation.SplineInterpolator;
 import org.hipparchus.analysis.polynomials.PolynomialSplineFunction;
 import org.hipparchus.analysis.solvers.BrentSolver;
 
-/** Natural cubic spline through given points, from right to left, over their chord length: follows every irregularity. */
+/**
+ * Natural cubic spline through given points, from right to left, over their chord length: follows every irregularity.
+ */
 public final class SplineArch implements ArchCurve {
     private final List<Point> knots;
     private final double[] parameters;
@@ -55,7 +57,8 @@ public final class SplineArch implements ArchCurve {
             double left = knots.get(i).x();
             double right = knots.get(i - 1).x();
             if (right <= 0 && left > 0) {
-                double root = right == 0 ? parameters[i - 1]
+                double root = right == 0
+                        ? parameters[i - 1]
                         : new BrentSolver(1e-14, 1e-13).solve(200, x, parameters[i - 1], parameters[i]);
                 // overlapping teeth may cross the midline more than once: the foremost crossing is the front
                 if (Double.isNaN(best) || y.value(root) > y.value(best)) {

@@ -2,13 +2,25 @@ package dev.fairlead.measure.archform;
 
 /** Lower teeth by their ISO 3950 number: side, position and words. */
 public final class Teeth {
-    private static final String[] PERMANENT = {"central incisor", "lateral incisor", "canine", "first premolar",
-        "second premolar", "first molar", "second molar", "third molar"};
-    private static final String[] PRIMARY = {"primary central incisor", "primary lateral incisor", "primary canine",
-        "primary first molar", "primary second molar"};
+    private static final String[] PERMANENT = {
+        "central incisor",
+        "lateral incisor",
+        "canine",
+        "first premolar",
+        "second premolar",
+        "first molar",
+        "second molar",
+        "third molar"
+    };
+    private static final String[] PRIMARY = {
+        "primary central incisor",
+        "primary lateral incisor",
+        "primary canine",
+        "primary first molar",
+        "primary second molar"
+    };
 
-    private Teeth() {
-    }
+    private Teeth() {}
 
     /** True for 31-38, 41-48, 71-75 and 81-85. */
     public static boolean lower(int tooth) {

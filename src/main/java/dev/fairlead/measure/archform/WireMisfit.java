@@ -4,17 +4,17 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * How far a wire lies from the patient's arch when its midline mark is on the midline and it is slid forward or back until it fits
- * best. Distances at right angles to the wire, mm, positive where the wire lies outside (labially, buccally) of the arch;
- * forward is the slide, mm; shortBy is what the wire lacks at the shorter end, mm, 0 when it reaches both posterior ends.
+ * How far a wire lies from the patient's arch when its midline mark is on the midline and it is slid forward or back
+ * until it fits best. Distances at right angles to the wire, mm, positive where the wire lies outside (labially,
+ * buccally) of the arch; forward is the slide, mm; shortBy is what the wire lacks at the shorter end, mm, 0 when it
+ * reaches both posterior ends.
  */
 public record WireMisfit(double rms, Worst worst, double forward, double shortBy) {
     private static final int SAMPLES = 81;
     private static final int SLIDES = 30;
 
     /** The largest distance, where along the arch it is, mm from the midline, and the tooth next to it. */
-    public record Worst(double outside, double fromMidline, int tooth) {
-    }
+    public record Worst(double outside, double fromMidline, int tooth) {}
 
     /** Lays the wire over the arch. */
     public static WireMisfit of(ArchCurve arch, ArchCurve wire, ArchPlaces places) {
@@ -40,8 +40,12 @@ public record WireMisfit(double rms, Worst worst, double forward, double shortBy
         }
         double where = ruler.start() + ruler.perimeter() * worst / (SAMPLES - 1);
         double shortBy = Math.max(0, Math.max(ruler.end() - wireRuler.end(), wireRuler.start() - ruler.start()));
-        return new WireMisfit(Math.sqrt(squares / SAMPLES),
-                new Worst(-feet.get(worst).outside(), where, places.nearest(where).tooth()), forward, shortBy);
+        return new WireMisfit(
+                Math.sqrt(squares / SAMPLES),
+                new Worst(
+                        -feet.get(worst).outside(), where, places.nearest(where).tooth()),
+                forward,
+                shortBy);
     }
 
     private static List<Projector.Foot> feet(Projector projector, List<Point> points, double forward) {
@@ -71,7 +75,7 @@ public record WireMisfit(double rms, Worst worst, double forward, double shortBy
 
     /** For example "0.8 mm outside the arch near the lower left canine (33)". */
     public String words() {
-        return Words.mm(Math.abs(worst.outside())) + (worst.outside() < 0 ? " inside" : " outside") + " the arch near the "
-                + Teeth.words(worst.tooth());
+        return Words.mm(Math.abs(worst.outside())) + (worst.outside() < 0 ? " inside" : " outside")
+                + " the arch near the " + Teeth.words(worst.tooth());
     }
 }

@@ -1,5 +1,5 @@
 /**
- * Form of the lower arch as pure numerics in mm: landmarks, curves, fits, class, misfit of a wire.
- * Depends on nothing else of Fairlead.
+ * Form of the lower arch as pure numerics in mm: landmarks, curves, fits, class, misfit of a wire. Depends on nothing
+ * else of Fairlead.
  */
 package dev.fairlead.measure.archform;

@@ -24,15 +24,32 @@ final class BenchFacts {
         Measured planned = s.parts().wire().plannedHeight(c, s.book());
         for (Side side : Side.values()) {
             Fold f = b.fold(side);
-            out.add(new FoldMade(FOLDS[side.ordinal()], side, f.firstBendOffset(), f.length().minus(c.hardware().tube(side).length()).abs(),
-                    f.height().minus(planned), f.bendRadius(), f.outOfSquare(), f.legsOutOfParallel(), f.clearGingiva(),
+            out.add(new FoldMade(
+                    FOLDS[side.ordinal()],
+                    side,
+                    f.firstBendOffset(),
+                    f.length().minus(c.hardware().tube(side).length()).abs(),
+                    f.height().minus(planned),
+                    f.bendRadius(),
+                    f.outOfSquare(),
+                    f.legsOutOfParallel(),
+                    f.clearGingiva(),
                     f.clearCheek().minus(s.parts().wire().swing(c, side, s.book()))));
         }
         Fold l = b.left();
         Fold r = b.right();
-        Measured differ = l.firstMark().minus(r.firstMark()).abs()
+        Measured differ = l.firstMark()
+                .minus(r.firstMark())
+                .abs()
                 .max(l.length().minus(r.length()).abs())
                 .max(l.height().minus(r.height()).abs());
-        out.add(new BenchWork(BENCH, b.midlineMarked(), b.otherSideMarkedSeated(), differ, Answers.sided(c.plan()), b.passiveGap(), b.rebends()));
+        out.add(new BenchWork(
+                BENCH,
+                b.midlineMarked(),
+                b.otherSideMarkedSeated(),
+                differ,
+                Answers.sided(c.plan()),
+                b.passiveGap(),
+                b.rebends()));
     }
 }

@@ -22,6 +22,7 @@ import java.util.List;
 final class EndFacts {
     /** Canine 8, premolars 8 and 7 mm: common practice, used only where incisor widths are missing. */
     private static final Measured COMMON_SUM = Measured.exact(8 + 8 + 7, Unit.MM);
+
     private static final Place[] SIDES = Places.within("/holding");
     private static final Place HOLDING = new Place("/holding", "");
 
@@ -33,9 +34,21 @@ final class EndFacts {
         Measured right = spare(s, Side.RIGHT);
         out.add(new EndSide(SIDES[0], Side.LEFT, left, beyond(s, Side.LEFT)));
         out.add(new EndSide(SIDES[1], Side.RIGHT, right, beyond(s, Side.RIGHT)));
-        out.add(new End(HOLDING, left.min(right), started(h), Answers.happened(h.debonded()), Answers.happened(h.cemented()),
-                days(h.cemented(), h.debonded()), Irregularity.index(h.contacts()), h.incisorMandibular(), h.touchesCingula(), h.passive(),
-                h.tissueClearance(), h.secondMolarRecall(), h.recall(), h.removalPoint()));
+        out.add(new End(
+                HOLDING,
+                left.min(right),
+                started(h),
+                Answers.happened(h.debonded()),
+                Answers.happened(h.cemented()),
+                days(h.cemented(), h.debonded()),
+                Irregularity.index(h.contacts()),
+                h.incisorMandibular(),
+                h.touchesCingula(),
+                h.passive(),
+                h.tissueClearance(),
+                h.secondMolarRecall(),
+                h.recall(),
+                h.removalPoint()));
     }
 
     private static Measured spare(Source s, Side side) {
@@ -43,10 +56,16 @@ final class EndFacts {
         Measured need = s.space().side(side).required();
         Measured target = need.known() ? need : COMMON_SUM;
         Measured spare = space.minus(target);
-        s.book().add(() -> Working.of("holding.spare." + Say.side(side), "Holding", "room to spare at the end, " + Say.side(side), spare,
-                "space at the end - need of canine and premolars", Say.num(space) + " - " + Say.num(target),
-                need.known() ? "" : "Incisor widths are missing: 8 + 8 + 7 = 23 mm stands for the need.",
-                need.known() ? s.space().side(side).chosen().source() : "common-practice"));
+        s.book()
+                .add(() -> Working.of(
+                        "holding.spare." + Say.side(side),
+                        "Holding",
+                        "room to spare at the end, " + Say.side(side),
+                        spare,
+                        "space at the end - need of canine and premolars",
+                        Say.num(space) + " - " + Say.num(target),
+                        need.known() ? "" : "Incisor widths are missing: 8 + 8 + 7 = 23 mm stands for the need.",
+                        need.known() ? s.space().side(side).chosen().source() : "common-practice"));
         return spare;
     }
 
@@ -64,6 +83,8 @@ final class EndFacts {
         if (from.known() && to.known()) {
             return Measured.exact(ChronoUnit.DAYS.between(from.get(), to.get()), Unit.DAY);
         }
-        return from.applies() && to.applies() ? Measured.unknown(Pointers.union(from.missing(), to.missing())) : Measured.notApplicable();
+        return from.applies() && to.applies()
+                ? Measured.unknown(Pointers.union(from.missing(), to.missing()))
+                : Measured.notApplicable();
     }
 }

@@ -16,7 +16,9 @@ import java.util.List;
 
 /** First molars with band and tube, and what came before steel. */
 final class HardwareFacts {
-    private static final Place[] MOLARS = {new Place("/hardware/left", "left, tooth 36"), new Place("/hardware/right", "right, tooth 46")};
+    private static final Place[] MOLARS = {
+        new Place("/hardware/left", "left, tooth 36"), new Place("/hardware/right", "right, tooth 46")
+    };
     private static final Place HARDWARE = new Place("/hardware", "");
     private static final Tooth[] FIRST_MOLARS = {Tooth.of(36), Tooth.of(46)};
 
@@ -29,19 +31,35 @@ final class HardwareFacts {
         Hardware h = c.hardware();
         for (Side side : Side.values()) {
             Tube t = h.tube(side);
-            out.add(new FirstMolar(MOLARS[side.ordinal()], side, Answers.erupted(s.readings().tooth(FIRST_MOLARS[side.ordinal()]).state()), t.cemented(),
-                    t.loose(), t.hook(), t.height().minus(c.wire().size()),
+            out.add(new FirstMolar(
+                    MOLARS[side.ordinal()],
+                    side,
+                    Answers.erupted(
+                            s.readings().tooth(FIRST_MOLARS[side.ordinal()]).state()),
+                    t.cemented(),
+                    t.loose(),
+                    t.hook(),
+                    t.height().minus(c.wire().size()),
                     secondMolarAngle(s, side)));
         }
-        out.add(new Readiness(HARDWARE, h.flexibleWireFirst(), Irregularity.index(h.contactsNow()), Irregularity.largest(h.contactsNow()),
-                h.modelOverBands(), h.buccalSegmentsFree()));
+        out.add(new Readiness(
+                HARDWARE,
+                h.flexibleWireFirst(),
+                Irregularity.index(h.contactsNow()),
+                Irregularity.largest(h.contactsNow()),
+                h.modelOverBands(),
+                h.buccalSegmentsFree()));
     }
 
     /** Where the case says that the second molar is there, "does not apply" leaves the angle open. */
     private static Measured secondMolarAngle(Source s, Side side) {
         boolean left = side == Side.LEFT;
-        Measured angle = left ? s.c().films().secondMolarAngleLeft() : s.c().films().secondMolarAngleRight();
-        boolean there = s.readings().tooth(SECOND_MOLARS[side.ordinal()]).state().isOther(ToothState.MISSING);
-        return angle.doesNotApply() && there ? Measured.unknown("/films/secondMolarAngle" + (left ? "Left" : "Right")) : angle;
+        Measured angle =
+                left ? s.c().films().secondMolarAngleLeft() : s.c().films().secondMolarAngleRight();
+        boolean there =
+                s.readings().tooth(SECOND_MOLARS[side.ordinal()]).state().isOther(ToothState.MISSING);
+        return angle.doesNotApply() && there
+                ? Measured.unknown("/films/secondMolarAngle" + (left ? "Left" : "Right"))
+                : angle;
     }
 }

@@ -22,17 +22,32 @@ final class InsertionFacts {
         Insertion i = s.c().insertion();
         for (Side side : Side.values()) {
             InsertedSide x = i.side(side);
-            out.add(new InsertedEnd(SIDES[side.ordinal()], side, x.endProud(), x.cutEndCaught(), x.bentBehind(), x.stopGap(), underHook(s.c(), side),
+            out.add(new InsertedEnd(
+                    SIDES[side.ordinal()],
+                    side,
+                    x.endProud(),
+                    x.cutEndCaught(),
+                    x.bentBehind(),
+                    x.stopGap(),
+                    underHook(s.c(), side),
                     x.cheekSore()));
         }
-        out.add(new Inserted(INSERTION, i.gingivalClearance(), i.blanching(), i.passiveGap(), i.bracketsTied(), i.eyeProtection(),
-                i.airwayGuard(), i.instructionsGiven()));
+        out.add(new Inserted(
+                INSERTION,
+                i.gingivalClearance(),
+                i.blanching(),
+                i.passiveGap(),
+                i.bracketsTied(),
+                i.eyeProtection(),
+                i.airwayGuard(),
+                i.instructionsGiven()));
     }
 
     /** Where the tube carries a hook, "does not apply" leaves the question open. */
     private static Answer underHook(Case c, Side side) {
         Answer answer = c.insertion().side(side).underHook();
         return answer.doesNotApply() && c.hardware().tube(side).hook().yes()
-                ? Answer.unknown("/insertion/" + side.word() + "/underHook") : answer;
+                ? Answer.unknown("/insertion/" + side.word() + "/underHook")
+                : answer;
     }
 }

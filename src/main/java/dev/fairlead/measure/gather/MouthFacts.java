@@ -22,22 +22,40 @@ final class MouthFacts {
 
     static void add(Source s, List<CaseFact> out) {
         Case c = s.c();
-        out.add(new Bite(BITE, c.bite().overjet(), s.position().overjet(), s.position().overbite(), s.readings().anb(),
-                c.bite().anteriorShift(), c.bite().lowerMidline().abs(), Answers.sided(c.plan()), carriesBack(c)));
-        out.add(new Mouth(MOUTH, c.mouth().plaqueScore(), c.mouth().untreatedCaries(), c.mouth().activeGingivitis(),
-                c.mouth().nickelSensitivity(), bearsNickel(c.wire().material()), c.films().shortRoots(), c.films().resorption(),
-                c.consent().guardian(), c.consent().stabilityExplained()));
+        out.add(new Bite(
+                BITE,
+                c.bite().overjet(),
+                s.position().overjet(),
+                s.position().overbite(),
+                s.readings().anb(),
+                c.bite().anteriorShift(),
+                c.bite().lowerMidline().abs(),
+                Answers.sided(c.plan()),
+                carriesBack(c)));
+        out.add(new Mouth(
+                MOUTH,
+                c.mouth().plaqueScore(),
+                c.mouth().untreatedCaries(),
+                c.mouth().activeGingivitis(),
+                c.mouth().nickelSensitivity(),
+                bearsNickel(c.wire().material()),
+                c.films().shortRoots(),
+                c.films().resorption(),
+                c.consent().guardian(),
+                c.consent().stabilityExplained()));
     }
 
     /**
-     * Opening one fold turns the front away from that side: the side to which the midline is shifted has to advance more. Nothing to
-     * carry back where the midline stands in the face or the plan is not sided.
+     * Opening one fold turns the front away from that side: the side to which the midline is shifted has to advance
+     * more. Nothing to carry back where the midline stands in the face or the plan is not sided.
      */
     private static Answer carriesBack(Case c) {
         Fact<Sides> more = c.plan().moreOn();
         Measured midline = c.bite().lowerMidline();
         if (!more.known() || !midline.known()) {
-            return more.applies() && midline.applies() ? Answer.unknown(Pointers.union(midline.missing(), more.missing())) : Answer.NOT_APPLICABLE;
+            return more.applies() && midline.applies()
+                    ? Answer.unknown(Pointers.union(midline.missing(), more.missing()))
+                    : Answer.NOT_APPLICABLE;
         }
         if (!Answers.sided(c.plan()).yes() || midline.value() == 0) {
             return Answer.NOT_APPLICABLE;
@@ -45,7 +63,10 @@ final class MouthFacts {
         return Answer.of(more.is(midline.value() > 0 ? Sides.LEFT : Sides.RIGHT));
     }
 
-    /** Stainless steel, nickel-titanium and cobalt-chromium wires contain nickel; beta-titanium and nickel-free steel do not. */
+    /**
+     * Stainless steel, nickel-titanium and cobalt-chromium wires contain nickel; beta-titanium and nickel-free steel do
+     * not.
+     */
     private static Answer bearsNickel(Fact<Material> material) {
         return material.known()
                 ? Answer.of(!material.is(Material.BETA_TITANIUM) && !material.is(Material.NICKEL_FREE_STEEL))

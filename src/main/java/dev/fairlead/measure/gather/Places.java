@@ -16,7 +16,8 @@ final class Places {
         for (int n = 0; n < 100; n++) {
             if (Tooth.exists(n)) {
                 TEETH[n] = new Place("/teeth/" + n, "tooth " + n);
-                PAIRS[n] = new Place("/teeth/" + n, "teeth " + n + " and " + Tooth.of(n).antimere());
+                PAIRS[n] = new Place(
+                        "/teeth/" + n, "teeth " + n + " and " + Tooth.of(n).antimere());
             }
         }
         for (int i = 0; i < MANY_VISITS; i++) {

@@ -31,15 +31,43 @@ final class ProgressFacts {
             Measured done = side == Side.LEFT ? left : right;
             Measured planned = c.plan().advance(side);
             Measured spare = s.activations().none() ? NO_VISITS : reach(s, side).minus(done.max(planned));
-            Measured distal = s.activations().none() ? NO_VISITS : c.visits().get(c.visits().size() - 1).side(side).molarDistal();
-            out.add(new SideProgress(SIDES[side.ordinal()], side, spare, Response.of(s.activations(), side, s.book()), distal, done.minus(planned)));
-            s.book().add(() -> Working.of("activation.forward." + Say.side(side), "Activation", "openings so far on the " + Say.side(side), done,
-                    "travel of a fold opened to the summed gap: 2 r' sin a + L (1 - cos a), sin a = gap / L", "", "", "geometry"));
-            s.book().add(() -> Working.of("activation.fold-wire-spare." + Say.side(side), "Activation", "wire left in the " + Say.side(side) + " fold", spare,
-                    "reach of the fold (4 r + L) - the larger of travel so far and planned advance", Say.num(reach(s, side)) + " - max("
-                            + Say.num(done) + ", " + Say.num(planned) + ")", "At its full reach the leg stands upright.", "geometry"));
+            Measured distal = s.activations().none()
+                    ? NO_VISITS
+                    : c.visits().get(c.visits().size() - 1).side(side).molarDistal();
+            out.add(new SideProgress(
+                    SIDES[side.ordinal()],
+                    side,
+                    spare,
+                    Response.of(s.activations(), side, s.book()),
+                    distal,
+                    done.minus(planned)));
+            s.book()
+                    .add(() -> Working.of(
+                            "activation.forward." + Say.side(side),
+                            "Activation",
+                            "openings so far on the " + Say.side(side),
+                            done,
+                            "travel of a fold opened to the summed gap: 2 r' sin a + L (1 - cos a), sin a = gap / L",
+                            "",
+                            "",
+                            "geometry"));
+            s.book()
+                    .add(() -> Working.of(
+                            "activation.fold-wire-spare." + Say.side(side),
+                            "Activation",
+                            "wire left in the " + Say.side(side) + " fold",
+                            spare,
+                            "reach of the fold (4 r + L) - the larger of travel so far and planned advance",
+                            Say.num(reach(s, side)) + " - max(" + Say.num(done) + ", " + Say.num(planned) + ")",
+                            "At its full reach the leg stands upright.",
+                            "geometry"));
         }
-        out.add(new Progress(VISITS, left.minus(right).abs(), Answers.sided(c.plan()), otherSideLeads(c.plan().moreOn(), left, right), s.activations().sinceRecheck()));
+        out.add(new Progress(
+                VISITS,
+                left.minus(right).abs(),
+                Answers.sided(c.plan()),
+                otherSideLeads(c.plan().moreOn(), left, right),
+                s.activations().sinceRecheck()));
     }
 
     /** By how much the side that is to advance less was opened further; does not apply to a plan that names no side. */
@@ -47,13 +75,17 @@ final class ProgressFacts {
         if (!more.known()) {
             return more.applies() ? left.minus(right).plus(Measured.unknown(more.missing())) : Measured.notApplicable();
         }
-        return more.is(Sides.LEFT) ? right.minus(left) : more.is(Sides.RIGHT) ? left.minus(right) : Measured.notApplicable();
+        return more.is(Sides.LEFT)
+                ? right.minus(left)
+                : more.is(Sides.RIGHT) ? left.minus(right) : Measured.notApplicable();
     }
 
     /** Reach of the fold as it was made: what is left in it cannot be told from the planned beak. */
     private static Measured reach(Source s, Side side) {
         Measured reach = s.parts().wire().reach(s.c(), side);
         Measured radius = s.c().bench().fold(side).bendRadius();
-        return radius.known() || radius.missing().isEmpty() ? reach : Measured.unknown(Pointers.union(reach.missing(), radius.missing()));
+        return radius.known() || radius.missing().isEmpty()
+                ? reach
+                : Measured.unknown(Pointers.union(reach.missing(), radius.missing()));
     }
 }

@@ -16,7 +16,17 @@ final class RecordFacts {
     static void add(Source s, List<CaseFact> out) {
         RecordChecks r = s.records();
         Films f = s.c().films();
-        out.add(new RecordsKept(FILMS, s.space().anterior().percent(), r.modelsAge(), r.filmAge(), r.duplicateLength(), r.duplicateAngle(),
-                r.perimeterGap(), f.panoramicRead(), f.missingTeeth(), f.supernumerary(), f.ectopic()));
+        out.add(new RecordsKept(
+                FILMS,
+                s.space().anterior().percent(),
+                r.modelsAge(),
+                r.filmAge(),
+                r.duplicateLength(),
+                r.duplicateAngle(),
+                r.perimeterGap(),
+                f.panoramicRead(),
+                f.missingTeeth(),
+                f.supernumerary(),
+                f.ectopic()));
     }
 }

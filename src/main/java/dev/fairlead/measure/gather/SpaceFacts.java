@@ -29,11 +29,19 @@ final class SpaceFacts {
     static void add(Source s, List<CaseFact> out) {
         for (Side side : Side.values()) {
             SideSpace x = s.space().side(side);
-            out.add(new BuccalSegment(SIDES[side.ordinal()], side, windowOpen(s.readings(), side), x.available(), x.required(), x.shortage(), x.spread()));
+            out.add(new BuccalSegment(
+                    SIDES[side.ordinal()],
+                    side,
+                    windowOpen(s.readings(), side),
+                    x.available(),
+                    x.required(),
+                    x.shortage(),
+                    x.spread()));
         }
         out.add(new Space(SPACE, s.space().largestShortage(), s.space().totalShortage()));
         Position p = s.position();
-        out.add(new IncisorPosition(HEAD_FILM, s.readings().incisorMandibular(), p.inclination(), p.compensated(), p.toAPog()));
+        out.add(new IncisorPosition(
+                HEAD_FILM, s.readings().incisorMandibular(), p.inclination(), p.compensated(), p.toAPog()));
     }
 
     /** The second primary molar stands, or neither premolar is in the mouth. */
@@ -45,7 +53,9 @@ final class SpaceFacts {
     }
 
     private static Answer primaryMolar(Fact<ToothState> successor, Fact<ToothState> primary) {
-        if (successor.is(ToothState.PRIMARY_PRESENT) || primary.is(ToothState.ERUPTED) || primary.is(ToothState.PRIMARY_PRESENT)) {
+        if (successor.is(ToothState.PRIMARY_PRESENT)
+                || primary.is(ToothState.ERUPTED)
+                || primary.is(ToothState.PRIMARY_PRESENT)) {
             return Answer.YES;
         }
         return successor.known() || primary.known() ? Answer.NO : Answers.absent(successor);
@@ -53,6 +63,8 @@ final class SpaceFacts {
 
     /** A place where the primary tooth still stands holds an unerupted successor. */
     private static Answer unerupted(Fact<ToothState> state) {
-        return state.known() ? Answer.of(state.is(ToothState.UNERUPTED) || state.is(ToothState.PRIMARY_PRESENT)) : Answers.absent(state);
+        return state.known()
+                ? Answer.of(state.is(ToothState.UNERUPTED) || state.is(ToothState.PRIMARY_PRESENT))
+                : Answers.absent(state);
     }
 }

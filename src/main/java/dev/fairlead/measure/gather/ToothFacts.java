@@ -6,8 +6,8 @@ import dev.fairlead.facts.LowerIncisor;
 import dev.fairlead.facts.ToothWidth;
 import dev.fairlead.measure.records.CrownWidths;
 import dev.fairlead.measure.records.Readings;
-import dev.fairlead.model.Bracket;
 import dev.fairlead.model.Answer;
+import dev.fairlead.model.Bracket;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Choices.ToothState;
 import dev.fairlead.model.Measured;
@@ -18,8 +18,9 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Widths, antimeres and lower incisors. Widths and antimeres of the four incisors always stand, for the plan rests on them;
- * those of other teeth stand where they were measured. A pair of which one tooth was measured waits for the other while that stands.
+ * Widths, antimeres and lower incisors. Widths and antimeres of the four incisors always stand, for the plan rests on
+ * them; those of other teeth stand where they were measured. A pair of which one tooth was measured waits for the other
+ * while that stands.
  */
 final class ToothFacts {
     private static final List<Tooth> OTHERS = others();
@@ -65,8 +66,18 @@ final class ToothFacts {
         for (Tooth t : Tooth.LOWER_INCISORS) {
             ToothRecord x = r.tooth(t);
             Bracket b = c.hardware().bracket(t);
-            out.add(new LowerIncisor(Places.tooth(t), t, Answers.erupted(x.state()), x.gingivaThickness(), x.keratinised(), seen(x.recession()),
-                    opinion(x.recession(), c.mouth().periodontalOpinion()), most, b.bonded(), b.loose(), b.slot().minus(c.wire().size())));
+            out.add(new LowerIncisor(
+                    Places.tooth(t),
+                    t,
+                    Answers.erupted(x.state()),
+                    x.gingivaThickness(),
+                    x.keratinised(),
+                    seen(x.recession()),
+                    opinion(x.recession(), c.mouth().periodontalOpinion()),
+                    most,
+                    b.bonded(),
+                    b.loose(),
+                    b.slot().minus(c.wire().size())));
         }
     }
 
@@ -76,12 +87,22 @@ final class ToothFacts {
     }
 
     private static void pair(Source s, Tooth left, List<CaseFact> out) {
-        out.add(new Antimeres(Places.pair(left), left, s.readings().width(left).minus(s.readings().width(left.antimere())).abs()));
+        out.add(new Antimeres(
+                Places.pair(left),
+                left,
+                s.readings()
+                        .width(left)
+                        .minus(s.readings().width(left.antimere()))
+                        .abs()));
     }
 
-    /** Recorded as standing in the mouth, a primary tooth by what its successor's place is said to hold: its width could be measured. */
+    /**
+     * Recorded as standing in the mouth, a primary tooth by what its successor's place is said to hold: its width could
+     * be measured.
+     */
     private static boolean stands(Readings r, Tooth t) {
-        return r.tooth(t).state().is(ToothState.ERUPTED) || t.primary() && r.tooth(Tooth.of(t.number() - 40)).state().is(ToothState.PRIMARY_PRESENT);
+        return r.tooth(t).state().is(ToothState.ERUPTED)
+                || t.primary() && r.tooth(Tooth.of(t.number() - 40)).state().is(ToothState.PRIMARY_PRESENT);
     }
 
     /** Zero says that no recession was seen: there is no size that could have been misread. */

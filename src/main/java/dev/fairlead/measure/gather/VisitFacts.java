@@ -27,16 +27,32 @@ final class VisitFacts {
                 if (leftClosed(v.activated(), side)) {
                     continue;
                 }
-                out.add(new ActivatedFold(Places.visit(i, side), i + 1, side, v.side(side).standOff(), v.side(side).legsOutOfParallel()));
+                out.add(new ActivatedFold(
+                        Places.visit(i, side),
+                        i + 1,
+                        side,
+                        v.side(side).standOff(),
+                        v.side(side).legsOutOfParallel()));
             }
         }
         for (int i = 0; i < c.visits().size(); i++) {
             Visit v = c.visits().get(i);
             Forces f = s.parts().force().at(c, i, s.book());
             Measured gauge = v.gauge();
-            out.add(new VisitSeen(Places.visit(i), i + 1, s.activations().weeksSince(i), gauge.known() ? gauge : f.low(),
-                    gauge.known() ? gauge : f.high(), f.peakStress(), f.peakStress().minus(Elastic.proof(c.wire())), f.intrusivePerIncisor(),
-                    v.newRecession(), mobile(v.mobility()), v.blanching(), v.lastingPain(), v.resorption()));
+            out.add(new VisitSeen(
+                    Places.visit(i),
+                    i + 1,
+                    s.activations().weeksSince(i),
+                    gauge.known() ? gauge : f.low(),
+                    gauge.known() ? gauge : f.high(),
+                    f.peakStress(),
+                    f.peakStress().minus(Elastic.proof(c.wire())),
+                    f.intrusivePerIncisor(),
+                    v.newRecession(),
+                    mobile(v.mobility()),
+                    v.blanching(),
+                    v.lastingPain(),
+                    v.resorption()));
         }
     }
 
@@ -46,6 +62,8 @@ final class VisitFacts {
     }
 
     private static Answer mobile(Fact<Mobility> grade) {
-        return grade.known() ? Answer.of(grade.is(Mobility.GRADE_II) || grade.is(Mobility.GRADE_III)) : Answers.absent(grade);
+        return grade.known()
+                ? Answer.of(grade.is(Mobility.GRADE_II) || grade.is(Mobility.GRADE_III))
+                : Answers.absent(grade);
     }
 }

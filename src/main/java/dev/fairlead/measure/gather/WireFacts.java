@@ -32,8 +32,17 @@ final class WireFacts {
             rms = rms.known() ? rms : computed.rms();
             worst = worst.known() ? worst : computed.worst();
         }
-        out.add(new Wire(WIRE, Answers.is(w.section(), Section.ROUND), steel(w.material()), w.size().minus(w.plannedSize()).abs(),
-                Stiffness.ratio(w, s.book()), s.parts().wire().blankSpare(c, s.book()), rms, worst, b.misfitRmsAfter(), b.misfitWorstAfter()));
+        out.add(new Wire(
+                WIRE,
+                Answers.is(w.section(), Section.ROUND),
+                steel(w.material()),
+                w.size().minus(w.plannedSize()).abs(),
+                Stiffness.ratio(w, s.book()),
+                s.parts().wire().blankSpare(c, s.book()),
+                rms,
+                worst,
+                b.misfitRmsAfter(),
+                b.misfitWorstAfter()));
     }
 
     /** Nickel-free steel is a stainless steel as well: manganese and nitrogen stand in for nickel. */

@@ -21,7 +21,10 @@ public interface ArchCurve {
     /** Anterior position at an arc length from the midline, mm. */
     double y(double arcLength);
 
-    /** Where the curve is at an arc length from the midline, and how that changes per mm of it: x and y of both, in the first two places. */
+    /**
+     * Where the curve is at an arc length from the midline, and how that changes per mm of it: x and y of both, in the
+     * first two places.
+     */
     default void at(double arcLength, double[] place, double[] change) {
         place[0] = x(arcLength);
         place[1] = y(arcLength);

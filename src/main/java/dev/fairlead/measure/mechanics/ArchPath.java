@@ -4,7 +4,10 @@ import dev.fairlead.measure.archform.ArcRuler;
 import dev.fairlead.measure.archform.Point;
 import java.util.Arrays;
 
-/** A curve of an arch walked by arc length: tabulated once, with cubic pieces between points that keep place and direction. */
+/**
+ * A curve of an arch walked by arc length: tabulated once, with cubic pieces between points that keep place and
+ * direction.
+ */
 public final class ArchPath implements ArchCurve {
     private static final int PIECES = 96;
 

@@ -28,7 +28,10 @@ public record BandInput(
         Mesh mesh) {
     /** All four tied, all four tied without sliding, laterals alone. */
     public static final List<Ties> USUAL_TIES = List.of(Ties.FOUR, Ties.FOUR_NO_SLIDING, Ties.LATERALS);
-    /** Drawn steel, 20 % under the handbook's 193 GPa: Goldberg, Vanderby and Burstone, J. Dent. Res. 56 (1977) 1227. MPa. */
+    /**
+     * Drawn steel, 20 % under the handbook's 193 GPa: Goldberg, Vanderby and Burstone, J. Dent. Res. 56 (1977) 1227.
+     * MPa.
+     */
     public static final double STEEL_E_LOW = 154_000;
     /** Upper end of what is used for stainless steel wire, MPa. */
     public static final double STEEL_E_HIGH = 200_000;
@@ -39,7 +42,8 @@ public record BandInput(
         Require.notNegative("stand-off, left", standOffLeft);
         Require.positive("stand-off", Math.max(standOffRight, standOffLeft));
         if (!(eLow <= wire.e() && wire.e() <= eHigh)) {
-            throw new IllegalArgumentException("the modulus must lie within its own range: " + eLow + ", " + wire.e() + ", " + eHigh);
+            throw new IllegalArgumentException(
+                    "the modulus must lie within its own range: " + eLow + ", " + wire.e() + ", " + eHigh);
         }
         if (ties.isEmpty()) {
             throw new IllegalArgumentException("at least one way of tying is needed");

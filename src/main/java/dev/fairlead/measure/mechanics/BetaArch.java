@@ -5,10 +5,11 @@ import org.hipparchus.analysis.integration.gauss.GaussIntegrator;
 import org.hipparchus.analysis.integration.gauss.LegendreRuleFactory;
 
 /**
- * Arch form y = 3.0314 D (x/W + 1/2)^0.8 (1/2 - x/W)^0.8 of Braun, Hnat, Fender and Legan, Angle Orthodontist 68 (1998) 29.
+ * Arch form y = 3.0314 D (x/W + 1/2)^0.8 (1/2 - x/W)^0.8 of Braun, Hnat, Fender and Legan, Angle Orthodontist 68 (1998)
+ * 29.
  *
- * <p>The paper takes width and depth at the second molars; here they are taken at the mesial ends of the first molars' tubes, a convention of this
- * model.
+ * <p>The paper takes width and depth at the second molars; here they are taken at the mesial ends of the first molars'
+ * tubes, a convention of this model.
  */
 public final class BetaArch implements ArchCurve {
     private static final double FACTOR = 3.0314;
@@ -53,7 +54,9 @@ public final class BetaArch implements ArchCurve {
         double dy = height * Math.cos(p);
         double x = halfWidths(p);
         // dx/dp tends to W/2 sqrt(0.625) at the midline
-        double dx = x < 1e-9 ? width / 2 * Math.sqrt(0.625) : width / 2 * 0.625 * Math.pow(Math.sin(p), 0.25) * Math.cos(p) / x;
+        double dx = x < 1e-9
+                ? width / 2 * Math.sqrt(0.625)
+                : width / 2 * 0.625 * Math.pow(Math.sin(p), 0.25) * Math.cos(p) / x;
         return Math.hypot(dx, dy);
     }
 

@@ -4,13 +4,15 @@ package dev.fairlead.measure.mechanics;
  * Straight wire to cut before bending.
  *
  * @param perimeter of the plane arch form between the tubes' mesial ends, mm
- * @param runRight wire from the midline to the end of the right fold's third leg, with its buccal and vertical offsets, mm
+ * @param runRight wire from the midline to the end of the right fold's third leg, with its buccal and vertical offsets,
+ *     mm
  * @param runLeft the same on the left, mm
  * @param foldRight wire in the right fold, mm
  * @param foldLeft wire in the left fold, mm
  * @param tails both tails: in the tube and distal of it, mm
  */
-public record Blank(double perimeter, double runRight, double runLeft, double foldRight, double foldLeft, double tails) {
+public record Blank(
+        double perimeter, double runRight, double runLeft, double foldRight, double foldLeft, double tails) {
     private static final Mesh RULER = new Mesh(1, 3, true);
 
     /** Lengths of an arch with closed folds; tail is the wire left distal of each tube, mm. */

@@ -5,14 +5,15 @@ import java.util.Arrays;
 /**
  * Shape of one curved element: points at equal steps of a parameter from end to end, and how the place changes with it.
  *
- * <p>What such an element gives under end forces is the integral of what its sections give (unit load theorem), so its stiffness is that of the
- * curve, however long the element is; straight elements need many to follow a bend.
+ * <p>What such an element gives under end forces is the integral of what its sections give (unit load theorem), so its
+ * stiffness is that of the curve, however long the element is; straight elements need many to follow a bend.
  */
 final class Bow {
     /** Points per element. */
     static final int POINTS = 5;
     /** Boole's rule. */
     private static final double[] WEIGHTS = {7 / 90.0, 32 / 90.0, 12 / 90.0, 32 / 90.0, 7 / 90.0};
+
     private static final int FORCES = 6;
 
     /** Places, three per point, mm. */
@@ -48,7 +49,9 @@ final class Bow {
     }
 
     private double speed(int p) {
-        return Math.sqrt(along[3 * p] * along[3 * p] + along[3 * p + 1] * along[3 * p + 1] + along[3 * p + 2] * along[3 * p + 2]);
+        return Math.sqrt(along[3 * p] * along[3 * p]
+                + along[3 * p + 1] * along[3 * p + 1]
+                + along[3 * p + 2] * along[3 * p + 2]);
     }
 
     /** Length of wire, mm. */
@@ -73,7 +76,8 @@ final class Bow {
     }
 
     /**
-     * Stiffness in the element's own axes, 7 x 7: stretch of the chord, then the rotation vectors of both nodes against it. For a round section.
+     * Stiffness in the element's own axes, 7 x 7: stretch of the chord, then the rotation vectors of both nodes against
+     * it. For a round section.
      *
      * @param axes matrix whose columns are the element's axes, from place o on
      * @param l chord, mm
@@ -109,8 +113,11 @@ final class Bow {
             double w = WEIGHTS[p] * speed;
             for (int q = 0; q < FORCES; q++) {
                 for (int r = 0; r <= q; r++) {
-                    double dot = moment[3 * q] * moment[3 * r] + moment[3 * q + 1] * moment[3 * r + 1] + moment[3 * q + 2] * moment[3 * r + 2];
-                    give[FORCES * q + r] += w * (dot * byBending + twist[q] * twist[r] * byTwist + pull[q] * pull[r] / s.ea());
+                    double dot = moment[3 * q] * moment[3 * r]
+                            + moment[3 * q + 1] * moment[3 * r + 1]
+                            + moment[3 * q + 2] * moment[3 * r + 2];
+                    give[FORCES * q + r] +=
+                            w * (dot * byBending + twist[q] * twist[r] * byTwist + pull[q] * pull[r] / s.ea());
                 }
             }
         }
@@ -118,8 +125,8 @@ final class Bow {
     }
 
     /**
-     * Moment in a section under each end force of one: tension, moment at the first node about y and z, at the second about x, y and z. What
-     * balances them is a force at the second node; arm leads from the section to it.
+     * Moment in a section under each end force of one: tension, moment at the first node about y and z, at the second
+     * about x, y and z. What balances them is a force at the second node; arm leads from the section to it.
      */
     private static void moments(double[] arm, double l, double[] m) {
         m[1] = arm[2];
@@ -135,7 +142,9 @@ final class Bow {
         m[17] = 1 + m[8];
     }
 
-    /** Inverse of a positive definite matrix given by its lower triangle, by elimination in place (Gauss and Jordan). */
+    /**
+     * Inverse of a positive definite matrix given by its lower triangle, by elimination in place (Gauss and Jordan).
+     */
     private static double[] inverse(double[] a) {
         int n = FORCES;
         for (int i = 0; i < n; i++) {

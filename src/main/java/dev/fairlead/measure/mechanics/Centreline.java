@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Passive shape of the wire: the front at the brackets, the tails where the opened folds leave them, as nodes from the distal end of the right
- * tube to that of the left.
+ * Passive shape of the wire: the front at the brackets, the tails where the opened folds leave them, as nodes from the
+ * distal end of the right tube to that of the left.
  */
 final class Centreline {
     /** Nodes of one side, from the distal end of the tube to the midline. */
@@ -95,7 +95,8 @@ final class Centreline {
     }
 
     static Centreline of(Setup setup) {
-        return new Centreline(half(setup, setup.right(), setup.alphaR(), -1), half(setup, setup.left(), setup.alphaL(), 1));
+        return new Centreline(
+                half(setup, setup.right(), setup.alphaR(), -1), half(setup, setup.left(), setup.alphaL(), 1));
     }
 
     /** The wire as a frame. */
@@ -107,9 +108,11 @@ final class Centreline {
     double length(int fromNode, int toNode) {
         double sum = 0;
         for (int i = fromNode; i < toNode; i++) {
-            sum += bows[i] != null ? bows[i].length() : Math.sqrt(Math.pow(nodes[3 * i + 3] - nodes[3 * i], 2)
-                    + Math.pow(nodes[3 * i + 4] - nodes[3 * i + 1], 2)
-                    + Math.pow(nodes[3 * i + 5] - nodes[3 * i + 2], 2));
+            sum += bows[i] != null
+                    ? bows[i].length()
+                    : Math.sqrt(Math.pow(nodes[3 * i + 3] - nodes[3 * i], 2)
+                            + Math.pow(nodes[3 * i + 4] - nodes[3 * i + 1], 2)
+                            + Math.pow(nodes[3 * i + 5] - nodes[3 * i + 2], 2));
         }
         return sum;
     }
@@ -120,7 +123,8 @@ final class Centreline {
         double reach = side < 0 ? curve.rightLength() : curve.leftLength();
         double tubeX = Math.abs(curve.x(side * reach));
         double tubeY = curve.y(side * reach);
-        // in the plane of the fold: p forward, w away from the tube, both from the closed fold's tube; the third leg ends where it always does
+        // in the plane of the fold: p forward, w away from the tube, both from the closed fold's tube; the third leg
+        // ends where it always does
         double p = -FoldKinematics.forward(fold, alpha);
         double w = -FoldKinematics.gingival(fold, alpha);
         var draw = new Pen(h, fold, side, tubeX, tubeY, setup.mesh());
@@ -138,7 +142,10 @@ final class Centreline {
         return h;
     }
 
-    /** From the third leg along the arch form to the midline; buccal and vertical offsets fade out before the lateral incisor. */
+    /**
+     * From the third leg along the arch form to the midline; buccal and vertical offsets fade out before the lateral
+     * incisor.
+     */
     private static void run(Half h, Setup setup, int side, double forwardOfTube) {
         ArchCurve curve = setup.arch().curve();
         ArchGeometry arch = setup.arch();
@@ -172,14 +179,19 @@ final class Centreline {
 
     private static void front(Half h, Setup setup, int side, double from, double to, double level) {
         ArchCurve curve = setup.arch().curve();
-        pieces(h, setup, Part.FRONT, (f, place, change) -> {
-            double s = side * (from + (to - from) * f);
-            curve.at(s, place, change);
-            place[2] = level;
-            change[0] *= side * (to - from);
-            change[1] *= side * (to - from);
-            change[2] = 0;
-        }, from - to);
+        pieces(
+                h,
+                setup,
+                Part.FRONT,
+                (f, place, change) -> {
+                    double s = side * (from + (to - from) * f);
+                    curve.at(s, place, change);
+                    place[2] = level;
+                    change[0] *= side * (to - from);
+                    change[1] *= side * (to - from);
+                    change[2] = 0;
+                },
+                from - to);
     }
 
     private static void pieces(Half h, Setup setup, Part part, Curve curve, double length) {
@@ -220,7 +232,10 @@ final class Centreline {
 
     /** Draws straights and bends in the plane of a fold. */
     private static final class Pen {
-        /** A shorter straight piece gets no element of its own, which would be very stiff, but is joined to the next, mm. */
+        /**
+         * A shorter straight piece gets no element of its own, which would be very stiff, but is joined to the next,
+         * mm.
+         */
         private static final double SHORTEST = 0.05;
 
         private final Half half;

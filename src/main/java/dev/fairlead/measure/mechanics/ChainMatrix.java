@@ -3,8 +3,9 @@ package dev.fairlead.measure.mechanics;
 import java.util.Arrays;
 
 /**
- * Symmetric stiffness matrix of nodes in a row, six degrees of freedom each: a block for every node and one for every pair of neighbours.
- * Factorised by Cholesky block by block; of held degrees of freedom the equation says that they are what they are.
+ * Symmetric stiffness matrix of nodes in a row, six degrees of freedom each: a block for every node and one for every
+ * pair of neighbours. Factorised by Cholesky block by block; of held degrees of freedom the equation says that they are
+ * what they are.
  */
 final class ChainMatrix {
     private static final int B = 6;
@@ -16,6 +17,7 @@ final class ChainMatrix {
     final double[] own;
     /** Blocks with the rows of the next node and the columns of this one. */
     final double[] next;
+
     private final boolean[] held;
     private final int nodes;
 
@@ -26,7 +28,10 @@ final class ChainMatrix {
         next = new double[SIZE * (nodes - 1)];
     }
 
-    /** Before the elements are put in, from the first on: each sets all of its second node's block and of the one between its nodes. */
+    /**
+     * Before the elements are put in, from the first on: each sets all of its second node's block and of the one
+     * between its nodes.
+     */
     void clearFirst() {
         Arrays.fill(own, 0, SIZE, 0);
     }
@@ -71,7 +76,10 @@ final class ChainMatrix {
         return Math.max(0, B * (dof / B - 1));
     }
 
-    /** Factorises in place; false when the matrix is not positive definite: the wire in this state is a mechanism or unstable. */
+    /**
+     * Factorises in place; false when the matrix is not positive definite: the wire in this state is a mechanism or
+     * unstable.
+     */
     boolean factorise() {
         for (int n = 0; n < nodes; n++) {
             hold(n);
@@ -129,7 +137,10 @@ final class ChainMatrix {
         }
     }
 
-    /** Six numbers of x := L^-1 times them, with the factor L of the node whose block begins there. Written out, as it is most of the work. */
+    /**
+     * Six numbers of x := L^-1 times them, with the factor L of the node whose block begins there. Written out, as it
+     * is most of the work.
+     */
     private void forward(int at, double[] x, int o) {
         double[] d = own;
         double x0 = x[o] / d[at];
@@ -142,7 +153,8 @@ final class ChainMatrix {
         x[o + 2] = x2;
         x[o + 3] = x3;
         x[o + 4] = x4;
-        x[o + 5] = (x[o + 5] - d[at + 30] * x0 - d[at + 31] * x1 - d[at + 32] * x2 - d[at + 33] * x3 - d[at + 34] * x4) / d[at + 35];
+        x[o + 5] = (x[o + 5] - d[at + 30] * x0 - d[at + 31] * x1 - d[at + 32] * x2 - d[at + 33] * x3 - d[at + 34] * x4)
+                / d[at + 35];
     }
 
     /** The same with L'^-1. */
@@ -197,8 +209,12 @@ final class ChainMatrix {
             int o = B * n;
             int s = SIZE * (n - 1);
             for (int i = o; i < o + B; i++) {
-                x[i] -= next[s] * x[o - 6] + next[s + 1] * x[o - 5] + next[s + 2] * x[o - 4]
-                        + next[s + 3] * x[o - 3] + next[s + 4] * x[o - 2] + next[s + 5] * x[o - 1];
+                x[i] -= next[s] * x[o - 6]
+                        + next[s + 1] * x[o - 5]
+                        + next[s + 2] * x[o - 4]
+                        + next[s + 3] * x[o - 3]
+                        + next[s + 4] * x[o - 2]
+                        + next[s + 5] * x[o - 1];
                 s += B;
             }
             forward(SIZE * n, x, o);
@@ -208,8 +224,12 @@ final class ChainMatrix {
             int o = B * n;
             int s = SIZE * n;
             for (int i = o; i < o + B; i++) {
-                x[i] -= next[s] * x[o + 6] + next[s + 6] * x[o + 7] + next[s + 12] * x[o + 8]
-                        + next[s + 18] * x[o + 9] + next[s + 24] * x[o + 10] + next[s + 30] * x[o + 11];
+                x[i] -= next[s] * x[o + 6]
+                        + next[s + 6] * x[o + 7]
+                        + next[s + 12] * x[o + 8]
+                        + next[s + 18] * x[o + 9]
+                        + next[s + 24] * x[o + 10]
+                        + next[s + 30] * x[o + 11];
                 s++;
             }
             backward(SIZE * n, x, o);

@@ -1,18 +1,23 @@
 package dev.fairlead.measure.mechanics;
 
 /**
- * Internal force and consistent tangent of one co-rotational Euler-Bernoulli beam element; a workspace, reused for every element.
+ * Internal force and consistent tangent of one co-rotational Euler-Bernoulli beam element; a workspace, reused for
+ * every element.
  *
- * <p>The element's own frame follows the chord and the mean of both nodes' second axes; within it the beam is linear. Formulation after
- * M. Crisfield, Comput. Methods Appl. Mech. Eng. 81 (1990) 131, and J.-M. Battini and C. Pacoste, ibid. 191 (2002) 1755. Forces are conjugate to
- * spins about fixed axes, so the tangent of a single element is unsymmetric; what is returned is its symmetric part, because over a frame in
- * equilibrium under forces the unsymmetric parts cancel. At rest it is the linear stiffness matrix, so linear theory is the same code at rest.
+ * <p>The element's own frame follows the chord and the mean of both nodes' second axes; within it the beam is linear.
+ * Formulation after M. Crisfield, Comput. Methods Appl. Mech. Eng. 81 (1990) 131, and J.-M. Battini and C. Pacoste,
+ * ibid. 191 (2002) 1755. Forces are conjugate to spins about fixed axes, so the tangent of a single element is
+ * unsymmetric; what is returned is its symmetric part, because over a frame in equilibrium under forces the unsymmetric
+ * parts cancel. At rest it is the linear stiffness matrix, so linear theory is the same code at rest.
  */
 final class CorotationalElement {
     /** Numbers kept of an element's state. */
     static final int KEPT = 9 + 4 + 25 + 2;
 
-    /** Beyond this local rotation, radians, the element is far outside what a linear beam in the moving frame can describe. */
+    /**
+     * Beyond this local rotation, radians, the element is far outside what a linear beam in the moving frame can
+     * describe.
+     */
     private static final double LARGEST_LOCAL_ROTATION = 1.0;
 
     /** Force on the element at its two nodes in fixed axes: force, moment, force, moment. */
@@ -26,14 +31,24 @@ final class CorotationalElement {
     private final double[] first = new double[9];
     private final double[] second = new double[9];
     private final double[] local = new double[9];
-    /** Spin of the element frame per displacement, local axes: its non-zero entries are these four and, for the chord, eta/ln and 1/ln. */
+    /**
+     * Spin of the element frame per displacement, local axes: its non-zero entries are these four and, for the chord,
+     * eta/ln and 1/ln.
+     */
     private final double[] frameSpin = new double[4];
     /** Nodal forces in local axes, without the axial force. */
     private final double[] fLocal = new double[12];
-    /** Local tangent over the first node's translation and both rotations; the second node's translation is the first one's opposite. */
+    /**
+     * Local tangent over the first node's translation and both rotations; the second node's translation is the first
+     * one's opposite.
+     */
     private final double[] kLocal = new double[81];
-    /** The tangent's part that is not symmetric term by term; minus itself and its transpose go into the upper triangle of kLocal. */
+    /**
+     * The tangent's part that is not symmetric term by term; minus itself and its transpose go into the upper triangle
+     * of kLocal.
+     */
     private final double[] half = new double[81];
+
     private final double[] h = new double[27];
     private final double[] c = new double[18];
     private final double[] m = new double[9];
@@ -47,7 +62,10 @@ final class CorotationalElement {
     private double q2;
     private double eta;
 
-    /** Fills the force and the beam's section forces; false when the element is turned or squashed beyond what it can describe. */
+    /**
+     * Fills the force and the beam's section forces; false when the element is turned or squashed beyond what it can
+     * describe.
+     */
     boolean force(Frame frame, int e, FrameState state) {
         if (!kinematics(frame, e, state)) {
             return false;
@@ -137,7 +155,11 @@ final class CorotationalElement {
         turnBack(memory, o, step[a + 9], step[a + 10], step[a + 11], p, 6);
         double chord = memory[o + KEPT - 2];
         double l = memory[o + KEPT - 1];
-        double g0 = memory[o + 9] * p[3] + memory[o + 10] * p[4] + memory[o + 11] * p[6] + memory[o + 12] * p[7] - chord / l * p[2];
+        double g0 = memory[o + 9] * p[3]
+                + memory[o + 10] * p[4]
+                + memory[o + 11] * p[6]
+                + memory[o + 12] * p[7]
+                - chord / l * p[2];
         double g1 = -p[2] / l;
         double g2 = p[1] / l;
         for (int node = 3; node < 9; node += 3) {
@@ -156,9 +178,9 @@ final class CorotationalElement {
     }
 
     /**
-     * Fills kLocal from the beam's stiffness. With G the spin of the element frame, J the nodal spins and A their stiffness the
-     * material part is (J - 1G)' A (J - 1G); the geometric part is -Q G, the forces turning with the frame, and -dG m. Each is brought to the form
-     * of minus a matrix and its transpose.
+     * Fills kLocal from the beam's stiffness. With G the spin of the element frame, J the nodal spins and A their
+     * stiffness the material part is (J - 1G)' A (J - 1G); the geometric part is -Q G, the forces turning with the
+     * frame, and -dG m. Each is brought to the form of minus a matrix and its transpose.
      */
     private void addFrameSpin(boolean geometric) {
         double[] ka = beam.ka;
@@ -234,7 +256,10 @@ final class CorotationalElement {
         }
     }
 
-    /** A curved element that is stretched turns its ends: their moments per stretch, against the spins of nodes and frame. */
+    /**
+     * A curved element that is stretched turns its ends: their moments per stretch, against the spins of nodes and
+     * frame.
+     */
     private void addStretch() {
         double[] b = beam.perStretch;
         double s0 = b[0] + b[3];
@@ -262,7 +287,10 @@ final class CorotationalElement {
         h[row + 7] += vx;
     }
 
-    /** - dG m: the frame's spin per displacement changes with the chord's length and with how the nodes sit in the frame. */
+    /**
+     * - dG m: the frame's spin per displacement changes with the chord's length and with how the nodes sit in the
+     * frame.
+     */
     private void addFrameSpinRate() {
         double m1 = beam.moment[0] + beam.moment[3];
         double m2 = beam.moment[1] + beam.moment[4];

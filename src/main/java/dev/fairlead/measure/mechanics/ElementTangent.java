@@ -3,8 +3,9 @@ package dev.fairlead.measure.mechanics;
 /** Tangent stiffness of one element in fixed axes. */
 final class ElementTangent {
     /**
-     * Symmetric part of the tangent in fixed axes: blocks of 3 x 3 for the first node's translation with itself and with both nodes' rotations, and
-     * for the rotations with each other. The second node's translation is the first one's opposite.
+     * Symmetric part of the tangent in fixed axes: blocks of 3 x 3 for the first node's translation with itself and
+     * with both nodes' rotations, and for the rotations with each other. The second node's translation is the first
+     * one's opposite.
      */
     private final double[] blocks = new double[54];
 
@@ -42,7 +43,10 @@ final class ElementTangent {
         }
     }
 
-    /** Puts the tangent into the stiffness of the whole wire, of which only lower triangles count: on top of that of the element before. */
+    /**
+     * Puts the tangent into the stiffness of the whole wire, of which only lower triangles count: on top of that of the
+     * element before.
+     */
     void addTo(ChainMatrix m, int e) {
         double[] own = m.own;
         double[] next = m.next;

@@ -3,13 +3,23 @@ package dev.fairlead.measure.mechanics;
 /**
  * One state of balance of a frame.
  *
- * @param displacement six per node as linear theory gives them; null after large rotations, where position and rotation matrix say it
- * @param internal force and moment the frame asks for at each degree of freedom: where held, what the support exerts on the frame
+ * @param displacement six per node as linear theory gives them; null after large rotations, where position and rotation
+ *     matrix say it
+ * @param internal force and moment the frame asks for at each degree of freedom: where held, what the support exerts on
+ *     the frame
  * @param ends per element axial force (N), then both end moments about the element's own axes (N mm)
- * @param turns per element rotation vectors of both nodes against the element's own axes, which go with the chord; nothing in linear theory
+ * @param turns per element rotation vectors of both nodes against the element's own axes, which go with the chord;
+ *     nothing in linear theory
  * @param energy elastic energy, N mm
  */
-record Equilibrium(Frame frame, FrameState state, double[] displacement, double[] internal, double[] ends, double[] turns, double energy) {
+record Equilibrium(
+        Frame frame,
+        FrameState state,
+        double[] displacement,
+        double[] internal,
+        double[] ends,
+        double[] turns,
+        double energy) {
 
     /** How far a node has moved along an axis (0 x, 1 y, 2 z), mm. */
     double moved(int node, int axis) {
@@ -18,7 +28,10 @@ record Equilibrium(Frame frame, FrameState state, double[] displacement, double[
                 : state.position[3 * node + axis] - frame.rest[3 * node + axis];
     }
 
-    /** How far the wire at a share of an element has moved along an axis, mm: as if fixed to either node, the nearer one the more. */
+    /**
+     * How far the wire at a share of an element has moved along an axis, mm: as if fixed to either node, the nearer one
+     * the more.
+     */
     double moved(int element, double share, int axis) {
         double[] p = frame.place(element, share);
         return (1 - share) * carried(element, p, axis) + share * carried(element + 1, p, axis);
@@ -33,7 +46,9 @@ record Equilibrium(Frame frame, FrameState state, double[] displacement, double[
         if (displacement != null) {
             int a = (axis + 1) % 3;
             int b = (axis + 2) % 3;
-            return displacement[6 * node + axis] + displacement[6 * node + 3 + a] * arm[b] - displacement[6 * node + 3 + b] * arm[a];
+            return displacement[6 * node + axis]
+                    + displacement[6 * node + 3 + a] * arm[b]
+                    - displacement[6 * node + 3 + b] * arm[a];
         }
         double turned = 0;
         for (int k = 0; k < 3; k++) {
@@ -56,7 +71,9 @@ record Equilibrium(Frame frame, FrameState state, double[] displacement, double[
         double y = turn(element, 1, first, second);
         double z = turn(element, 2, first, second);
         double[] m = moment(element, share);
-        double twist = m[0] * (t[0] + y * t[2] - z * t[1]) + m[1] * (t[1] + z * t[0] - x * t[2]) + m[2] * (t[2] + x * t[1] - y * t[0]);
+        double twist = m[0] * (t[0] + y * t[2] - z * t[1])
+                + m[1] * (t[1] + z * t[0] - x * t[2])
+                + m[2] * (t[2] + x * t[1] - y * t[0]);
         double whole = m[0] * m[0] + m[1] * m[1] + m[2] * m[2];
         return new double[] {Math.sqrt(Math.max(0, whole - twist * twist)), twist};
     }
@@ -72,8 +89,11 @@ record Equilibrium(Frame frame, FrameState state, double[] displacement, double[
             p[k] = frame.rest[3 * element + 3 + k] - p[k];
         }
         double[] arm = inElement(element, p);
-        return new double[] {ends[o + 4] + arm[1] * fz - arm[2] * fy, ends[o + 5] + arm[2] * ends[o] - arm[0] * fz,
-                ends[o + 6] + arm[0] * fy - arm[1] * ends[o]};
+        return new double[] {
+            ends[o + 4] + arm[1] * fz - arm[2] * fy,
+            ends[o + 5] + arm[2] * ends[o] - arm[0] * fz,
+            ends[o + 6] + arm[0] * fy - arm[1] * ends[o]
+        };
     }
 
     private double turn(int element, int axis, double first, double second) {

@@ -33,7 +33,9 @@ public final class FoldKinematics {
         return 2 * openedRadius(fold, alpha) * (1 + Math.cos(alpha)) - fold.height() + fold.leg() * Math.sin(alpha);
     }
 
-    /** Opening of the gap between two neighbouring legs at their free end, mm: L sin a, what a ruler at the fold shows. */
+    /**
+     * Opening of the gap between two neighbouring legs at their free end, mm: L sin a, what a ruler at the fold shows.
+     */
     public static double legGap(FoldSpec fold, double alpha) {
         return fold.leg() * Math.sin(alpha);
     }
@@ -43,12 +45,18 @@ public final class FoldKinematics {
         return 2 * fold.r() / fold.leg();
     }
 
-    /** Opening per bend (radians) that moves the front forward by so many mm; empty when no opening up to {@link #LARGEST_OPENING} does. */
+    /**
+     * Opening per bend (radians) that moves the front forward by so many mm; empty when no opening up to
+     * {@link #LARGEST_OPENING} does.
+     */
     public static OptionalDouble openingForForward(FoldSpec fold, double forward) {
         return invert(alpha -> forward(fold, alpha) - forward);
     }
 
-    /** Opening per bend (radians) that opens the leg gap by so many mm; empty when no opening up to {@link #LARGEST_OPENING} does. */
+    /**
+     * Opening per bend (radians) that opens the leg gap by so many mm; empty when no opening up to
+     * {@link #LARGEST_OPENING} does.
+     */
     public static OptionalDouble openingForLegGap(FoldSpec fold, double gap) {
         return invert(alpha -> legGap(fold, alpha) - gap);
     }

@@ -23,7 +23,8 @@ public record FoldSpec(double r, double leg, double leg3, double gap, double tip
         }
     }
 
-    // written out: what Java makes of a record at the first call takes a start longer than all the geometry that is looked up by it
+    // written out: what Java makes of a record at the first call takes a start longer than all the geometry that is
+    // looked up by it
     private double[] parts() {
         return new double[] {r, leg, leg3, gap, tipDeg};
     }

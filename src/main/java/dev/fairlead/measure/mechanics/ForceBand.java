@@ -5,8 +5,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * How much force the tied-in wire has, as far as that can be known: the tube decides between hinged and held, and modulus, ties and unmeasured
- * folds widen the two.
+ * How much force the tied-in wire has, as far as that can be known: the tube decides between hinged and held, and
+ * modulus, ties and unmeasured folds widen the two.
  *
  * @param low lowest total labial force over all variants, N
  * @param high highest total labial force over all variants, N
@@ -50,7 +50,8 @@ public record ForceBand(
      * @param earliest held, with the highest modulus the wire may have, mm; empty: not reached within searchedTo
      * @param searchedTo largest stand-off looked at, mm
      */
-    public record StressReach(double limit, OptionalDouble hinged, OptionalDouble held, OptionalDouble earliest, double searchedTo) {}
+    public record StressReach(
+            double limit, OptionalDouble hinged, OptionalDouble held, OptionalDouble earliest, double searchedTo) {}
 
     /**
      * One fold opened, the other left closed.

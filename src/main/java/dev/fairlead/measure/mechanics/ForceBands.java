@@ -36,7 +36,11 @@ public final class ForceBands {
                 note(nominal, tube, ties, "nominal folds").ifPresent(totals::add);
                 if (!in.right().known() || !in.left().known()) {
                     boolean soft = tube == Tube.HINGE_SPIN;
-                    note(solve(soft ? softest() : stiffest(), tube, ties), tube, ties, soft ? "softest folds" : "stiffest folds")
+                    note(
+                                    solve(soft ? softest() : stiffest(), tube, ties),
+                                    tube,
+                                    ties,
+                                    soft ? "softest folds" : "stiffest folds")
                             .ifPresent(totals::add);
                 }
             }
@@ -46,10 +50,23 @@ public final class ForceBands {
         if (!failed.isEmpty() || !(hinged instanceof Solution h) || !(held instanceof Solution k)) {
             return new NoBand(failed);
         }
-        double low = totals.stream().mapToDouble(d -> d).min().orElseThrow() * in.eLow() / in.wire().e();
-        double high = totals.stream().mapToDouble(d -> d).max().orElseThrow() * in.eHigh() / in.wire().e();
-        return new ForceBand(low, high, h, k, curve(Tube.HINGE_SPIN, hingedPath), curve(Tube.TWO_POINT, heldPath), stress(usual),
-                rightOnly, leftOnly, totals.size());
+        double low = totals.stream().mapToDouble(d -> d).min().orElseThrow()
+                * in.eLow()
+                / in.wire().e();
+        double high = totals.stream().mapToDouble(d -> d).max().orElseThrow()
+                * in.eHigh()
+                / in.wire().e();
+        return new ForceBand(
+                low,
+                high,
+                h,
+                k,
+                curve(Tube.HINGE_SPIN, hingedPath),
+                curve(Tube.TWO_POINT, heldPath),
+                stress(usual),
+                rightOnly,
+                leftOnly,
+                totals.size());
     }
 
     /** The total of a solution; empty, and the reason kept, when there is none. */
@@ -64,7 +81,10 @@ public final class ForceBands {
     /** Both folds with the openings that give the stand-offs; empty when a fold cannot be opened that far. */
     private record Opened(FoldSpec right, FoldSpec left, OptionalDouble alphaR, OptionalDouble alphaL) {
         static Opened of(FoldSpec right, FoldSpec left, double standOffR, double standOffL) {
-            return new Opened(right, left, FoldKinematics.openingForForward(right, standOffR),
+            return new Opened(
+                    right,
+                    left,
+                    FoldKinematics.openingForForward(right, standOffR),
                     FoldKinematics.openingForForward(left, standOffL));
         }
 
@@ -92,12 +112,23 @@ public final class ForceBands {
     private List<Result> follow(Opened folds, Tube tube, Ties ties, double... fractions) {
         if (!folds.possible()) {
             return DoubleStream.of(fractions)
-                    .<Result>mapToObj(f -> new Unsolved("a fold of this size cannot be opened far enough for the stand-off", 0))
+                    .<Result>mapToObj(
+                            f -> new Unsolved("a fold of this size cannot be opened far enough for the stand-off", 0))
                     .toList();
         }
         return Mechanics.follow(
-                new Setup(in.wire(), in.arch(), folds.right(), folds.left(), folds.alphaR().getAsDouble(), folds.alphaL().getAsDouble(),
-                        tube, ties, in.seat(), Theory.LARGE_ROTATIONS, in.mesh()),
+                new Setup(
+                        in.wire(),
+                        in.arch(),
+                        folds.right(),
+                        folds.left(),
+                        folds.alphaR().getAsDouble(),
+                        folds.alphaL().getAsDouble(),
+                        tube,
+                        ties,
+                        in.seat(),
+                        Theory.LARGE_ROTATIONS,
+                        in.mesh()),
                 fractions);
     }
 
@@ -124,7 +155,10 @@ public final class ForceBands {
         for (int i = path.size() - 1; i >= 0; i--) {
             Solution s = (Solution) path.get(i);
             points.add(new LoadDeflection.Point(
-                    (path.size() - 1 - i) * CURVE_STEP, s.forward(), s.vertical(), s.peak().bending()));
+                    (path.size() - 1 - i) * CURVE_STEP,
+                    s.forward(),
+                    s.vertical(),
+                    s.peak().bending()));
         }
         points.add(new LoadDeflection.Point(in.standOff(), 0, 0, 0));
         return new LoadDeflection(tube, in.standOff(), points);
@@ -138,31 +172,44 @@ public final class ForceBands {
         StressSearch held = search(Tube.TWO_POINT, ties);
         double relief = in.wire().e() / in.eHigh();
         return in.stressLimits().stream()
-                .map(limit -> new ForceBand.StressReach(limit, hinged.standOffAt(limit), held.standOffAt(limit),
-                        held.standOffAt(limit * relief), Math.min(hinged.searchedTo(), held.searchedTo())))
+                .map(limit -> new ForceBand.StressReach(
+                        limit,
+                        hinged.standOffAt(limit),
+                        held.standOffAt(limit),
+                        held.standOffAt(limit * relief),
+                        Math.min(hinged.searchedTo(), held.searchedTo())))
                 .toList();
     }
 
     private StressSearch search(Tube tube, Ties ties) {
         double right = in.standOffRight() / in.standOff();
         double left = in.standOffLeft() / in.standOff();
-        return new StressSearch(s -> solve(
-                Opened.of(in.right().nominal(), in.left().nominal(), s * right, s * left), tube, ties));
+        return new StressSearch(
+                s -> solve(Opened.of(in.right().nominal(), in.left().nominal(), s * right, s * left), tube, ties));
     }
 
     private Optional<ForceBand.OneSide> oneSide(boolean right, Ties ties, Result bothHinged, Result bothHeld) {
         if (in.standOffRight() == 0 || in.standOffLeft() == 0) {
             return Optional.empty();
         }
-        Opened one = Opened.of(in.right().nominal(), in.left().nominal(), right ? in.standOffRight() : 0,
+        Opened one = Opened.of(
+                in.right().nominal(),
+                in.left().nominal(),
+                right ? in.standOffRight() : 0,
                 right ? 0 : in.standOffLeft());
         String what = right ? "right fold alone" : "left fold alone";
         OptionalDouble hinged = note(solve(one, Tube.HINGE_SPIN, ties), Tube.HINGE_SPIN, ties, what);
         OptionalDouble held = note(solve(one, Tube.TWO_POINT, ties), Tube.TWO_POINT, ties, what);
-        if (hinged.isEmpty() || held.isEmpty() || !(bothHinged instanceof Solution h) || !(bothHeld instanceof Solution k)) {
+        if (hinged.isEmpty()
+                || held.isEmpty()
+                || !(bothHinged instanceof Solution h)
+                || !(bothHeld instanceof Solution k)) {
             return Optional.empty();
         }
-        return Optional.of(new ForceBand.OneSide(hinged.getAsDouble(), held.getAsDouble(), hinged.getAsDouble() / h.forward(),
+        return Optional.of(new ForceBand.OneSide(
+                hinged.getAsDouble(),
+                held.getAsDouble(),
+                hinged.getAsDouble() / h.forward(),
                 held.getAsDouble() / k.forward()));
     }
 }

@@ -1,17 +1,26 @@
 package dev.fairlead.measure.mechanics;
 
-/** A wire as beam elements of one cross-section from each node to the next, straight or curved, in its unloaded shape. */
+/**
+ * A wire as beam elements of one cross-section from each node to the next, straight or curved, in its unloaded shape.
+ */
 final class Frame {
     final double[] rest;
     final Section section;
-    /** Element axes at rest, nine per element, row-major; the columns are the element's own x (along its chord), y and z. */
+    /**
+     * Element axes at rest, nine per element, row-major; the columns are the element's own x (along its chord), y and
+     * z.
+     */
     final double[] axes;
     /** Chord of each element, mm. */
     final double[] length;
-    /** Elastic stiffness of each element in its own axes, 7 x 7: stretch of the chord, then the rotation vectors of both nodes against it. */
+    /**
+     * Elastic stiffness of each element in its own axes, 7 x 7: stretch of the chord, then the rotation vectors of both
+     * nodes against it.
+     */
     final double[][] stiffness;
     /** Shape of each element; null: straight. */
     private final Bow[] bows;
+
     private AtRest rested;
 
     private Frame(double[] rest, Section section, double[] up, Bow[] bows) {
@@ -24,7 +33,8 @@ final class Frame {
         stiffness = new double[elements][];
         for (int e = 0; e < elements; e++) {
             layOut(e, up);
-            stiffness[e] = bow(e) == null ? straight(section, length[e]) : bow(e).stiffness(section, axes, 9 * e, length[e]);
+            stiffness[e] =
+                    bow(e) == null ? straight(section, length[e]) : bow(e).stiffness(section, axes, 9 * e, length[e]);
         }
     }
 
@@ -37,7 +47,8 @@ final class Frame {
      * Straight elements.
      *
      * @param rest node positions, three per node, mm
-     * @param up direction that lies in every element's local x-z plane; only matters for a section that is not round. Null: any
+     * @param up direction that lies in every element's local x-z plane; only matters for a section that is not round.
+     *     Null: any
      */
     static Frame chain(double[] rest, Section section, double[] up) {
         return new Frame(rest, section, up, null);
@@ -65,7 +76,10 @@ final class Frame {
         return bows == null ? null : bows[e];
     }
 
-    /** Tangent stiffness of the unloaded wire, and what was kept of its elements: worked out once for all ways of holding it. */
+    /**
+     * Tangent stiffness of the unloaded wire, and what was kept of its elements: worked out once for all ways of
+     * holding it.
+     */
     record AtRest(double[] own, double[] next, double[] memory) {}
 
     AtRest atRest() {

@@ -6,18 +6,21 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Equilibrium of a wire under imposed displacements and dead loads, by linear theory or by Newton's method from rest in steps of the
- * load.
+ * Equilibrium of a wire under imposed displacements and dead loads, by linear theory or by Newton's method from rest in
+ * steps of the load.
  *
- * <p>A step that does not converge, or whose tangent is not positive definite, is halved; after {@link #MAX_HALVINGS} the solver gives up and
- * says why.
+ * <p>A step that does not converge, or whose tangent is not positive definite, is halved; after {@link #MAX_HALVINGS}
+ * the solver gives up and says why.
  */
 final class FrameSolver {
     private static final int MAX_ITERATIONS = 20;
     private static final int MAX_HALVINGS = 6;
     /** Largest force out of balance, as a share of the largest support force. */
     private static final double FORCE_TOLERANCE = 1e-7;
-    /** When the forces are out of balance by less than so many times that, the tangent is as good as that at the balance. */
+    /**
+     * When the forces are out of balance by less than so many times that, the tangent is as good as that at the
+     * balance.
+     */
     private static final double NEAR = 1e5;
     /** A tangent is used again as long as a step by it leaves less than this share of what was out of balance. */
     private static final double WORTHWHILE = 0.1;
@@ -38,6 +41,7 @@ final class FrameSolver {
     private final List<Hinge> hinges;
     /** Those that the matrix was factorised with. */
     private final List<Hinge> turned = new ArrayList<>();
+
     private final CorotationalElement element = new CorotationalElement();
     private final double[] internal;
     private final double[] residual;
@@ -52,9 +56,13 @@ final class FrameSolver {
     private double energy;
     /** The matrix is factorised out of a tangent that was taken near the balance. */
     private boolean near;
+
     private String failure = "";
 
-    /** @param held per degree of freedom, six per node: translation is imposed (zero unless said otherwise), rotation is blocked */
+    /**
+     * @param held per degree of freedom, six per node: translation is imposed (zero unless said otherwise), rotation is
+     *     blocked
+     */
     FrameSolver(Frame frame, boolean[] held) {
         this.frame = frame;
         this.held = held;
@@ -80,7 +88,9 @@ final class FrameSolver {
         double stiffest = 0;
         for (int e = 0; e < frame.elements(); e++) {
             double l = frame.length[e];
-            stiffest = Math.max(stiffest, frame.section.ea() / l + 12 * Math.max(frame.section.eiY(), frame.section.eiZ()) / (l * l * l));
+            stiffest = Math.max(
+                    stiffest,
+                    frame.section.ea() / l + 12 * Math.max(frame.section.eiY(), frame.section.eiZ()) / (l * l * l));
         }
         return LOST_PLACES * Math.ulp(farthest) * stiffest;
     }
@@ -116,7 +126,8 @@ final class FrameSolver {
             stored += element.beam.energy;
         }
         rest.advance(u);
-        return Optional.of(new Equilibrium(frame, rest, u, internal.clone(), ends.clone(), new double[turns.length], stored));
+        return Optional.of(
+                new Equilibrium(frame, rest, u, internal.clone(), ends.clone(), new double[turns.length], stored));
     }
 
     /**
@@ -184,7 +195,8 @@ final class FrameSolver {
                     state.set(before);
                     size /= 2;
                     if (size < smallest) {
-                        return Optional.of("no equilibrium found beyond %.0f %% of the load: %s".formatted(100 * reached, failure));
+                        return Optional.of("no equilibrium found beyond %.0f %% of the load: %s"
+                                .formatted(100 * reached, failure));
                     }
                 }
             }
@@ -200,7 +212,10 @@ final class FrameSolver {
         return new Equilibrium(frame, state.copy(), null, internal.clone(), ends.clone(), turns.clone(), energy);
     }
 
-    /** Leaves the tangent at the balance found assembled, though not factorised, unless the last one was factorised near to it. */
+    /**
+     * Leaves the tangent at the balance found assembled, though not factorised, unless the last one was factorised near
+     * to it.
+     */
     private boolean converge(FrameState state, double[] imposed, double[] loads, double from, double share) {
         failure = "";
         near = false;
@@ -219,7 +234,8 @@ final class FrameSolver {
         double out = unbalanced(loads, share);
         for (int i = 0; i < MAX_ITERATIONS; i++) {
             boolean whole = near || factorise(state, step);
-            // far from balance spurious axial forces can spoil the tangent; its material part alone is always definite, and so says nothing of stability
+            // far from balance spurious axial forces can spoil the tangent; its material part alone is always definite,
+            // and so says nothing of stability
             if (!whole && !(i > 0 && assemble(state, true, false) && factorise(state, step))) {
                 failure = UNSTABLE;
                 return false;
@@ -269,9 +285,10 @@ final class FrameSolver {
     /**
      * Internal forces and tangent.
      *
-     * @param foreseen the tangent reckons with the stresses that the last step led to expect. A wire hardly stretches, so that on the way every
-     *     element seems pulled or pressed by far more than it will be, which spoils the tangent (D. Magisano, L. Leonetti and G. Garcea, Comput.
-     *     Methods Appl. Mech. Eng. 313 (2017) 467, take the stress for an unknown of its own; this is the same; cited from memory)
+     * @param foreseen the tangent reckons with the stresses that the last step led to expect. A wire hardly stretches,
+     *     so that on the way every element seems pulled or pressed by far more than it will be, which spoils the
+     *     tangent (D. Magisano, L. Leonetti and G. Garcea, Comput. Methods Appl. Mech. Eng. 313 (2017) 467, take the
+     *     stress for an unknown of its own; this is the same; cited from memory)
      */
     private boolean assemble(FrameState state, boolean materialOnly, boolean foreseen) {
         matrix.clearFirst();

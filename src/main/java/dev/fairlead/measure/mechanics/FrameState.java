@@ -1,6 +1,8 @@
 package dev.fairlead.measure.mechanics;
 
-/** Where the nodes of a frame are and how they are turned: positions, mm, and rotation matrices from the unloaded state. */
+/**
+ * Where the nodes of a frame are and how they are turned: positions, mm, and rotation matrices from the unloaded state.
+ */
 final class FrameState {
     final double[] position;
     final double[] rotation;

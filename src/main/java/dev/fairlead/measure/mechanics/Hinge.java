@@ -5,11 +5,12 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * A node of which one rotation is held and two are free: it turns by a rotation vector without the held component. To hold the spins about the axis
- * one by one would let the state of balance depend on the way it was reached.
+ * A node of which one rotation is held and two are free: it turns by a rotation vector without the held component. To
+ * hold the spins about the axis one by one would let the state of balance depend on the way it was reached.
  *
- * <p>The spin about the axis then follows the two others, and the tangent gains for each hinge a product of a column and a row, which is not
- * symmetric: it is left out of the factorisation and put into the solution (J. Sherman and W. Morrison, Ann. Math. Stat. 21 (1950) 124).
+ * <p>The spin about the axis then follows the two others, and the tangent gains for each hinge a product of a column
+ * and a row, which is not symmetric: it is left out of the factorisation and put into the solution (J. Sherman and W.
+ * Morrison, Ann. Math. Stat. 21 (1950) 124).
  */
 final class Hinge {
     private final int node;
@@ -17,6 +18,7 @@ final class Hinge {
     private final double[] vector = new double[3];
     /** Spin about the held axis per spin about each axis. */
     private final double[] follows = new double[3];
+
     private final double[] column;
     private double scale;
 
@@ -55,7 +57,10 @@ final class Hinge {
         Rotations.rotate(r, 9 * node, vector[0], vector[1], vector[2]);
     }
 
-    /** Before the matrix of that state is factorised: false when the spin about the axis does not depend on the others yet. */
+    /**
+     * Before the matrix of that state is factorised: false when the spin about the axis does not depend on the others
+     * yet.
+     */
     boolean prepare(FrameState state, ChainMatrix matrix) {
         Rotations.logarithm(Arrays.copyOfRange(state.rotation, 9 * node, 9 * node + 9), vector, 0);
         int a = (axis + 1) % 3;

@@ -18,14 +18,18 @@ public record LoadDeflection(Tube tube, double standOff, List<Point> points) {
     /**
      * State after some movement.
      *
-     * @param movement of the incisors since tying in, mm; with unequal sides that of the side opened more, the other in proportion
+     * @param movement of the incisors since tying in, mm; with unequal sides that of the side opened more, the other in
+     *     proportion
      * @param forward total labial force, N
      * @param vertical total vertical force, N, occlusal positive
      * @param bending peak bending stress, MPa
      */
     public record Point(double movement, double forward, double vertical, double bending) {}
 
-    /** Total labial force left at a movement that the curve carries as a point or lies beyond the passive wire, N; else empty. */
+    /**
+     * Total labial force left at a movement that the curve carries as a point or lies beyond the passive wire, N; else
+     * empty.
+     */
     public OptionalDouble forwardAfter(double movement) {
         if (movement >= standOff) {
             return OptionalDouble.of(0);

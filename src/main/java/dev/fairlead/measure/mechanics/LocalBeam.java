@@ -1,9 +1,10 @@
 package dev.fairlead.measure.mechanics;
 
 /**
- * Euler-Bernoulli beam within an element's moving frame: stretch and nodal rotation vectors in, forces and stiffness per spin out. Linear but for
- * one thing: a beam whose ends turn against its chord needs more length than the chord, L (2 t1² - t1 t2 + 2 t2²) / 30 in either plane. Without
- * that a wire, which hardly stretches, is too stiff by an error that falls with the square of the element's length.
+ * Euler-Bernoulli beam within an element's moving frame: stretch and nodal rotation vectors in, forces and stiffness
+ * per spin out. Linear but for one thing: a beam whose ends turn against its chord needs more length than the chord, L
+ * (2 t1² - t1 t2 + 2 t2²) / 30 in either plane. Without that a wire, which hardly stretches, is too stiff by an error
+ * that falls with the square of the element's length.
  */
 final class LocalBeam {
     /** Rotation vectors of both nodes against the element frame. */
@@ -12,7 +13,9 @@ final class LocalBeam {
     final double[] section = new double[7];
     /** The moments conjugate to spins. */
     final double[] moment = new double[6];
-    /** Stiffness of the moments against spins, 6 x 6: its symmetric part, as it is unsymmetric while there is moment. */
+    /**
+     * Stiffness of the moments against spins, 6 x 6: its symmetric part, as it is unsymmetric while there is moment.
+     */
     final double[] ka = new double[36];
     /** The moments conjugate to spins per stretch of the chord; nothing for a straight element. */
     final double[] perStretch = new double[6];
@@ -26,6 +29,7 @@ final class LocalBeam {
     private final double[] slope = new double[7];
     /** Stiffness against stretch and rotation vectors. */
     private final double[] whole = new double[49];
+
     private double chord;
     private final double[] map = new double[18];
     private final double[] rate = new double[9];
@@ -76,7 +80,10 @@ final class LocalBeam {
         System.arraycopy(slope, 0, memory, o + 18, 7);
     }
 
-    /** Stresses now, and what a stretch (p[0]) and spins against the element (from p[3] on) add in a state that was kept. */
+    /**
+     * Stresses now, and what a stretch (p[0]) and spins against the element (from p[3] on) add in a state that was
+     * kept.
+     */
     void expected(double[] memory, int m, double[] k, double[] p, double[] now, double[] out, int o) {
         double stretch = p[0];
         for (int i = 0; i < 6; i++) {
@@ -100,16 +107,31 @@ final class LocalBeam {
         double z2 = theta[5];
         int o = 0;
         for (int i = 0; i < 7; i++) {
-            stress[i] = k[o] * stretch + k[o + 1] * x1 + k[o + 2] * y1 + k[o + 3] * z1 + k[o + 4] * x2 + k[o + 5] * y2 + k[o + 6] * z2;
+            stress[i] = k[o] * stretch
+                    + k[o + 1] * x1
+                    + k[o + 2] * y1
+                    + k[o + 3] * z1
+                    + k[o + 4] * x2
+                    + k[o + 5] * y2
+                    + k[o + 6] * z2;
             o += 7;
         }
-        energy = 0.5 * (stress[0] * stretch + stress[1] * x1 + stress[2] * y1 + stress[3] * z1 + stress[4] * x2 + stress[5] * y2 + stress[6] * z2);
+        energy = 0.5
+                * (stress[0] * stretch
+                        + stress[1] * x1
+                        + stress[2] * y1
+                        + stress[3] * z1
+                        + stress[4] * x2
+                        + stress[5] * y2
+                        + stress[6] * z2);
     }
 
     /** Moments of a node conjugate to its spin from those conjugate to its rotation vector. */
     private void toSpins(int node, double[] from, int o, double[] to) {
         for (int i = 0; i < 3; i++) {
-            to[3 * node + i] = map[9 * node + i] * from[o] + map[9 * node + 3 + i] * from[o + 1] + map[9 * node + 6 + i] * from[o + 2];
+            to[3 * node + i] = map[9 * node + i] * from[o]
+                    + map[9 * node + 3 + i] * from[o + 1]
+                    + map[9 * node + 6 + i] * from[o + 2];
         }
     }
 
@@ -190,7 +212,9 @@ final class LocalBeam {
         }
     }
 
-    /** Adds the symmetric part of d(map' m)/dtheta times map: the moment's own change as the rotation vector changes. */
+    /**
+     * Adds the symmetric part of d(map' m)/dtheta times map: the moment's own change as the rotation vector changes.
+     */
     private void addSpinMapRate(int node) {
         int o = 3 * node;
         double tx = theta[o];

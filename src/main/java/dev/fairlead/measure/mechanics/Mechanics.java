@@ -19,23 +19,28 @@ public final class Mechanics {
     }
 
     /**
-     * The same wire at rising shares of its stand-off, in one pass; a share s is what is left after the incisors have moved (1 - s) times the
-     * stand-off, each side in proportion to its own.
+     * The same wire at rising shares of its stand-off, in one pass; a share s is what is left after the incisors have
+     * moved (1 - s) times the stand-off, each side in proportion to its own.
      *
-     * @param fractions rising, above 0; one result for each. After the first that cannot be solved the rest carry the same reason
+     * @param fractions rising, above 0; one result for each. After the first that cannot be solved the rest carry the
+     *     same reason
      */
     public static List<Result> follow(Setup setup, double... fractions) {
         double before = 0;
         for (double f : fractions) {
             if (!(f > before)) {
-                throw new IllegalArgumentException("shares of the stand-off must rise from above 0: " + Arrays.toString(fractions));
+                throw new IllegalArgumentException(
+                        "shares of the stand-off must rise from above 0: " + Arrays.toString(fractions));
             }
             before = f;
         }
         return follow(setup, tail(setup, -1), tail(setup, 1), fractions);
     }
 
-    /** Force, moments and stress of the same wire under every pair of conditions of tube and ties: all ties for the first tube, then for the next. */
+    /**
+     * Force, moments and stress of the same wire under every pair of conditions of tube and ties: all ties for the
+     * first tube, then for the next.
+     */
     public static List<Result> solveEach(Setup setup, List<Tube> tubes, List<Ties> ties) {
         var wire = new Model(setup, tail(setup, -1), tail(setup, 1));
         List<Result> out = new ArrayList<>();
@@ -76,7 +81,10 @@ public final class Mechanics {
         return out;
     }
 
-    /** The wanted shares with others between them where a step would be so long that it might end in another state of balance. */
+    /**
+     * The wanted shares with others between them where a step would be so long that it might end in another state of
+     * balance.
+     */
     private static double[] steps(Setup setup, double... fractions) {
         double standOff = Math.max(setup.standOffRight(), setup.standOffLeft());
         List<Double> all = new ArrayList<>();

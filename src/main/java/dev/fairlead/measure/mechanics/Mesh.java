@@ -10,7 +10,10 @@ package dev.fairlead.measure.mechanics;
 public record Mesh(int perBend, double spacing, boolean curved) {
     /** Straight elements, fine enough to compare with a converged model: about 400. */
     public static final Mesh FINE = new Mesh(16, 0.25);
-    /** Curved elements, some forty: forces and stresses within 0.1 % of a mesh of straight ones as fine as they need to be. */
+    /**
+     * Curved elements, some forty: forces and stresses within 0.1 % of a mesh of straight ones as fine as they need to
+     * be.
+     */
     public static final Mesh STANDARD = new Mesh(2, 3, true);
 
     public Mesh {

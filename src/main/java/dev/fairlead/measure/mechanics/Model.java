@@ -6,6 +6,7 @@ import java.util.List;
 final class Model {
     /** Pieces of an element between which its movement and stress are looked at; and where the highest stress is. */
     private static final int FEW = 4;
+
     private static final int MANY = 20;
     /** So near to the highest stress at few places another element may hold it. */
     private static final double NEAR = 0.93;
@@ -114,8 +115,17 @@ final class Model {
             total = total.plus(f);
             brackets[i] = f.y();
         }
-        return new Solution(fraction, total.y(), total.z(), List.of(brackets), side(e, line.right, -1), side(e, line.left, 1), peak(e),
-                e.energy(), iterations, frame.elements());
+        return new Solution(
+                fraction,
+                total.y(),
+                total.z(),
+                List.of(brackets),
+                side(e, line.right, -1),
+                side(e, line.left, 1),
+                peak(e),
+                e.energy(),
+                iterations,
+                frame.elements());
     }
 
     /** Force (offset 0) or moment (offset 3) of the wire on what holds a node. */
@@ -133,7 +143,10 @@ final class Model {
         Vector force = onSupport(e, at.tubeMesial(), 0).plus(distal);
         Vector moment = onSupport(e, at.tubeMesial(), 3).plus(new Vector(0, -tubeLength, 0).cross(distal));
         return new Solution.Side(
-                force, moment, swing(e, at.tubeMesial(), at.foldEnd(), side), swing(e, at.foldEnd(), at.lateral(), side));
+                force,
+                moment,
+                swing(e, at.tubeMesial(), at.foldEnd(), side),
+                swing(e, at.foldEnd(), at.lateral(), side));
     }
 
     private double swing(Equilibrium e, int from, int to, int side) {

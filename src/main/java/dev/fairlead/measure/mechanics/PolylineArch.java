@@ -3,7 +3,10 @@ package dev.fairlead.measure.mechanics;
 import java.util.Arrays;
 import java.util.function.DoubleUnaryOperator;
 
-/** Arch form given as points, for instance a patient's fitted arch, joined by straight pieces; the midline is where x changes sign. */
+/**
+ * Arch form given as points, for instance a patient's fitted arch, joined by straight pieces; the midline is where x
+ * changes sign.
+ */
 public final class PolylineArch implements ArchCurve {
     private final double[] xs;
     private final double[] ys;
@@ -28,7 +31,8 @@ public final class PolylineArch implements ArchCurve {
         for (int i = 1; i < xs.length; i++) {
             double step = Math.hypot(xs[i] - xs[i - 1], ys[i] - ys[i - 1]);
             if (!(step > 0)) {
-                throw new IllegalArgumentException("arch points " + (i - 1) + " and " + i + " coincide or are not numbers");
+                throw new IllegalArgumentException(
+                        "arch points " + (i - 1) + " and " + i + " coincide or are not numbers");
             }
             along[i] = along[i - 1] + step;
             if (Double.isNaN(mid) && xs[i] >= 0) {

@@ -4,7 +4,10 @@ package dev.fairlead.measure.mechanics;
 public final class RigidMotion {
     private RigidMotion() {}
 
-    /** Labial inclination gained when the incisal edge moves forward by so many mm about a centre R mm away, degrees: asin(a / R). */
+    /**
+     * Labial inclination gained when the incisal edge moves forward by so many mm about a centre R mm away, degrees:
+     * asin(a / R).
+     */
     public static double inclination(double advance, double radius) {
         return Math.toDegrees(Math.asin(advance / radius));
     }

@@ -7,10 +7,10 @@ import java.util.List;
  *
  * @param fraction share of the stand-off still there: 1 as tied in, less after the incisors have moved
  * @param forward total force of the wire on the incisors, N, labial positive
- * @param vertical total vertical force on the incisors, N, occlusal positive, so that minus intrudes. Its sign depends on the heights of tube and
- *     brackets; not to be shown unless both were measured
- * @param brackets labial force at each bracket, N: right lateral, right central, left central, left lateral. Follows ligature slack too fine to
- *     know, so only the total is a result
+ * @param vertical total vertical force on the incisors, N, occlusal positive, so that minus intrudes. Its sign depends
+ *     on the heights of tube and brackets; not to be shown unless both were measured
+ * @param brackets labial force at each bracket, N: right lateral, right central, left central, left lateral. Follows
+ *     ligature slack too fine to know, so only the total is a result
  * @param right what the right molar and fold get
  * @param left what the left molar and fold get
  * @param peak highest stress
@@ -42,7 +42,8 @@ public record Solution(
     public record Side(Vector force, Vector moment, double foldSwing, double runSwing) {}
 
     /**
-     * Highest nominal stress. The higher stress on the inner fibre of a tight bend, about 1.2 times at a radius of four half diameters, is left out.
+     * Highest nominal stress. The higher stress on the inner fibre of a tight bend, about 1.2 times at a radius of four
+     * half diameters, is left out.
      *
      * @param bending 32 M / (pi d³), MPa
      * @param bendingAt part of the wire where it is

@@ -7,7 +7,10 @@ import org.hipparchus.analysis.UnivariateFunction;
 import org.hipparchus.analysis.interpolation.NevilleInterpolator;
 import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
 
-/** Peak bending stress against stand-off, solved at a few stand-offs and joined by the polynomial through them and the passive wire. */
+/**
+ * Peak bending stress against stand-off, solved at a few stand-offs and joined by the polynomial through them and the
+ * passive wire.
+ */
 final class StressSearch {
     /** Stand-offs solved, mm. */
     private static final double[] STAND_OFFS = {1, 2, 3, 4};

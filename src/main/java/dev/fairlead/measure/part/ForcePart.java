@@ -9,10 +9,16 @@ public interface ForcePart {
     /** The forces at visit {@code index}, from 0. */
     Forces at(Case c, int index, Workbook book);
 
-    /** Works out now what {@link #at} will be asked, so that another thread which asks it meanwhile waits less; nothing where that gains nothing. */
+    /**
+     * Works out now what {@link #at} will be asked, so that another thread which asks it meanwhile waits less; nothing
+     * where that gains nothing.
+     */
     default void ahead(Case c) {}
 
-    /** What is missing at visit {@code index} where the beam model was left out: no measurement, but its answer; the name says so wherever it is shown. */
+    /**
+     * What is missing at visit {@code index} where the beam model was left out: no measurement, but its answer; the
+     * name says so wherever it is shown.
+     */
     static String leftOut(int index) {
         return "/visits/" + index + "/beamModelOfTheWireOmitted";
     }

@@ -11,10 +11,17 @@ final class NoForceModel implements ForcePart {
     @Override
     public Forces at(Case c, int index, Workbook book) {
         String leftOut = ForcePart.leftOut(index);
-        List<String> heights = Pointers.union(c.hardware().left().aboveBrackets().missing(), c.hardware().right().aboveBrackets().missing());
-        boolean asked = !heights.isEmpty() || c.hardware().left().aboveBrackets().known() && c.hardware().right().aboveBrackets().known();
+        List<String> heights = Pointers.union(
+                c.hardware().left().aboveBrackets().missing(),
+                c.hardware().right().aboveBrackets().missing());
+        boolean asked = !heights.isEmpty()
+                || c.hardware().left().aboveBrackets().known()
+                        && c.hardware().right().aboveBrackets().known();
         Measured total = Measured.unknown(List.of("/visits/" + index + "/gauge", leftOut));
-        return new Forces(total, total, Measured.unknown(leftOut),
+        return new Forces(
+                total,
+                total,
+                Measured.unknown(leftOut),
                 asked ? Measured.unknown(Pointers.union(heights, List.of(leftOut))) : Measured.notApplicable());
     }
 }

@@ -19,7 +19,10 @@ public record Parts(PositionPart position, WirePart wire, ForcePart force) {
         return new Parts(position, wire, new NoForceModel());
     }
 
-    /** The same for variants of a case that differ from it by errors of measurement: the beam model is solved for the case itself alone. */
+    /**
+     * The same for variants of a case that differ from it by errors of measurement: the beam model is solved for the
+     * case itself alone.
+     */
     public Parts near(Case base) {
         return new Parts(position, wire, new NearForces(base, force));
     }

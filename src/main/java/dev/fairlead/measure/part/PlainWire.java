@@ -16,6 +16,7 @@ import dev.fairlead.model.Side;
 final class PlainWire implements WirePart {
     /** Swing per mm of stand-off: 0.7 mm (tail hinged) to 1.5 mm (tail free to turn) at 1.5 mm in the beam model. */
     private static final double SWING = (0.7 + 1.5) / 2 / 1.5;
+
     private static final double SWING_SD = (1.5 - 0.7) / 2 / 1.5 / 2;
 
     @Override
@@ -37,19 +38,33 @@ final class PlainWire implements WirePart {
     @Override
     public Measured plannedHeight(Case c, Workbook book) {
         Measured height = FoldShape.plannedRadius(c).times(4);
-        book.add(() -> Working.of("wire.planned-fold-height", "Wire", "height that the planned beak gives a fold", height,
+        book.add(() -> Working.of(
+                "wire.planned-fold-height",
+                "Wire",
+                "height that the planned beak gives a fold",
+                height,
                 "4 (beak radius + half the wire), from the wire's middle to its middle",
-                "4 (" + Say.num(c.wire().beakRadius()) + " + " + Say.num(c.wire().size()) + " / 2)", "", "geometry"));
+                "4 (" + Say.num(c.wire().beakRadius()) + " + "
+                        + Say.num(c.wire().size()) + " / 2)",
+                "",
+                "geometry"));
         return height;
     }
 
     @Override
     public Measured swing(Case c, Side side, Workbook book) {
         Measured standOff = c.plan().standOff();
-        Measured swing = standOff.times(SWING).withError("swing of a fold per mm of stand-off", standOff.known() ? SWING_SD * standOff.value() : 0);
-        book.add(() -> Working.of("wire.swing." + Say.side(side), "Wire", "swing of the " + Say.side(side) + " fold towards the cheek", swing,
-                "0.73 mm per mm of planned stand-off", "0.73 x " + Say.num(standOff),
-                "Between a tail that hinges in the tube and one that turns freely.", "mechanics-model"));
+        Measured swing = standOff.times(SWING)
+                .withError("swing of a fold per mm of stand-off", standOff.known() ? SWING_SD * standOff.value() : 0);
+        book.add(() -> Working.of(
+                "wire.swing." + Say.side(side),
+                "Wire",
+                "swing of the " + Say.side(side) + " fold towards the cheek",
+                swing,
+                "0.73 mm per mm of planned stand-off",
+                "0.73 x " + Say.num(standOff),
+                "Between a tail that hinges in the tube and one that turns freely.",
+                "mechanics-model"));
         return swing;
     }
 

@@ -11,4 +11,5 @@ import dev.fairlead.model.Measured;
  * @param overjet overjet left, mm
  * @param overbite overbite left, mm
  */
-public record Position(Measured inclination, Measured compensated, Measured toAPog, Measured overjet, Measured overbite) {}
+public record Position(
+        Measured inclination, Measured compensated, Measured toAPog, Measured overjet, Measured overbite) {}

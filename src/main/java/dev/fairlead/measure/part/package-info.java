@@ -1,2 +1,4 @@
-/** Seams for what is worked out elsewhere or by more than one method: incisor position, geometry of the wire, forces. */
+/**
+ * Seams for what is worked out elsewhere or by more than one method: incisor position, geometry of the wire, forces.
+ */
 package dev.fairlead.measure.part;

@@ -5,8 +5,8 @@ import dev.fairlead.measure.archform.Point;
 import org.hipparchus.analysis.solvers.BrentSolver;
 
 /**
- * The room for canine and premolars on each side of an arch, from the distal of the lateral incisor to the mesial of the first
- * molar; both places are given as arc lengths from the midline, mm, positive on either side.
+ * The room for canine and premolars on each side of an arch, from the distal of the lateral incisor to the mesial of
+ * the first molar; both places are given as arc lengths from the midline, mm, positive on either side.
  */
 public record BuccalSegments(ArchCurve arch, Sides lateral, Sides molar) {
     // an arch is neither flattened to less than a fifth of its depth nor deepened to more than three times it
@@ -14,19 +14,26 @@ public record BuccalSegments(ArchCurve arch, Sides lateral, Sides molar) {
     private static final double DEEPEST = 3;
 
     public BuccalSegments {
-        if (!(lateral.left() > 0 && lateral.left() < molar.left() && lateral.right() > 0 && lateral.right() < molar.right())) {
-            throw new IllegalArgumentException("the lateral incisor ends between midline and molar: " + lateral + ", " + molar);
+        if (!(lateral.left() > 0
+                && lateral.left() < molar.left()
+                && lateral.right() > 0
+                && lateral.right() < molar.right())) {
+            throw new IllegalArgumentException(
+                    "the lateral incisor ends between midline and molar: " + lateral + ", " + molar);
         }
     }
 
     /** Segments of an arch whose posterior ends are the mesial points of the first molars. */
     public static BuccalSegments ofWhole(ArchCurve arch, Sides lateral) {
-        return new BuccalSegments(arch, lateral, new Sides(arch.ruler().end(), -arch.ruler().start()));
+        return new BuccalSegments(
+                arch, lateral, new Sides(arch.ruler().end(), -arch.ruler().start()));
     }
 
     /** Straight distance from lateral to molar, mm. */
     public Sides chord() {
-        return new Sides(lateralPoint(true).distance(molarPoint(true)), lateralPoint(false).distance(molarPoint(false)));
+        return new Sides(
+                lateralPoint(true).distance(molarPoint(true)),
+                lateralPoint(false).distance(molarPoint(false)));
     }
 
     /** Distance from lateral to molar along the arch, mm. */
@@ -35,16 +42,16 @@ public record BuccalSegments(ArchCurve arch, Sides lateral, Sides molar) {
     }
 
     /**
-     * Forward movement of the lateral's distal point, mm, after which the straight distance to the molar is the needed room, mm;
-     * negative where there is room to spare. The incisors move as a block, straight forward.
+     * Forward movement of the lateral's distal point, mm, after which the straight distance to the molar is the needed
+     * room, mm; negative where there is room to spare. The incisors move as a block, straight forward.
      */
     public Sides advancementByChord(Sides needed) {
         return new Sides(byChord(true, needed.left()), byChord(false, needed.right()));
     }
 
     /**
-     * Forward movement of the front, mm, after which the distance along the deepened arch from lateral to molar is the needed room,
-     * mm; negative where there is room to spare. The molars stay, the incisors keep their share of arc.
+     * Forward movement of the front, mm, after which the distance along the deepened arch from lateral to molar is the
+     * needed room, mm; negative where there is room to spare. The molars stay, the incisors keep their share of arc.
      */
     public Sides advancementAlongArch(Sides needed) {
         return new Sides(alongArch(true, needed.left()), alongArch(false, needed.right()));
@@ -58,8 +65,10 @@ public record BuccalSegments(ArchCurve arch, Sides lateral, Sides molar) {
     /** Room gained on each side by this advance of the block, straight distance, mm. */
     public Sides gainByChord(double advance) {
         Point forward = new Point(0, advance);
-        return new Sides(lateralPoint(true).plus(forward).distance(molarPoint(true)),
-                lateralPoint(false).plus(forward).distance(molarPoint(false))).minus(chord());
+        return new Sides(
+                        lateralPoint(true).plus(forward).distance(molarPoint(true)),
+                        lateralPoint(false).plus(forward).distance(molarPoint(false)))
+                .minus(chord());
     }
 
     /** Room gained on each side by this advance of the front, along the arch, mm. */

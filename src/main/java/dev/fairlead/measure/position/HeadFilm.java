@@ -6,10 +6,10 @@ public final class HeadFilm {
     public static final double TWEED_MM_PER_DEGREE = 0.8;
     /** Mandibular plane angle for which no compensation is made, degrees. */
     public static final double FMA_NORM = 25;
+
     private static final double TRIANGLE = 180;
 
-    private HeadFilm() {
-    }
+    private HeadFilm() {}
 
     /** Third angle of Tweed's triangle, degrees: FMIA = 180 - FMA - IMPA. */
     public static double fmia(double fma, double impa) {
@@ -21,7 +21,10 @@ public final class HeadFilm {
         return impa + (fma - FMA_NORM);
     }
 
-    /** Room of both sides used by raising FMIA from present to planned, mm; negative when lowering it gains room (Tweed). */
+    /**
+     * Room of both sides used by raising FMIA from present to planned, mm; negative when lowering it gains room
+     * (Tweed).
+     */
     public static double roomUsed(double presentFmia, double plannedFmia) {
         return TWEED_MM_PER_DEGREE * (plannedFmia - presentFmia);
     }
@@ -32,8 +35,8 @@ public final class HeadFilm {
     }
 
     /**
-     * Distance of the lower incisal edge from the A-Pog line after an advancement, mm; angle is that between the direction of
-     * advancement (occlusal plane) and the perpendicular of A-Pog, degrees, 0 if taken as parallel.
+     * Distance of the lower incisal edge from the A-Pog line after an advancement, mm; angle is that between the
+     * direction of advancement (occlusal plane) and the perpendicular of A-Pog, degrees, 0 if taken as parallel.
      */
     public static double toAPogAfter(double before, double advance, double angle) {
         return before + advance * Math.cos(Math.toRadians(angle));

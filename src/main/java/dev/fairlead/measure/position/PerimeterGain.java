@@ -6,8 +6,7 @@ import dev.fairlead.measure.archform.ArchCurve;
 public final class PerimeterGain {
     private static final double STEP = 1e-4;
 
-    private PerimeterGain() {
-    }
+    private PerimeterGain() {}
 
     /** Gain from this advance of the front, mm, by the length of the deepened curve of the same kind. */
     public static double of(ArchCurve arch, double advance) {

@@ -3,8 +3,9 @@ package dev.fairlead.measure.position;
 import java.util.Arrays;
 
 /**
- * Perimeter gained by proclining incisors on curves with a fixed intercanine width, as constants of the literature (Mutinelli,
- * Manfredi & Cozzani, Eur J Orthod 2000;22:113-125); no check of an arc computed here, their canine points differ.
+ * Perimeter gained by proclining incisors on curves with a fixed intercanine width, as constants of the literature
+ * (Mutinelli, Manfredi & Cozzani, Eur J Orthod 2000;22:113-125); no check of an arc computed here, their canine points
+ * differ.
  */
 public enum PublishedGain {
     PARABOLA(1.51, 0.54, 0.43),

@@ -1,8 +1,9 @@
 package dev.fairlead.measure.position;
 
 /**
- * Tipping of the incisors as a rigid turn about one centre: radius from the centre to the incisal edge, mm, and the forward lean of
- * that line from the perpendicular of the occlusal plane before treatment, degrees. Advancement is measured along that plane.
+ * Tipping of the incisors as a rigid turn about one centre: radius from the centre to the incisal edge, mm, and the
+ * forward lean of that line from the perpendicular of the occlusal plane before treatment, degrees. Advancement is
+ * measured along that plane.
  */
 public record Tipping(double radius, double leanDegrees) {
     /** Rule of thumb, degrees per mm (Tweed and Steiner style, from memory). */
@@ -10,7 +11,8 @@ public record Tipping(double radius, double leanDegrees) {
 
     public Tipping {
         if (!(radius > 0) || Double.isInfinite(radius)) {
-            throw new IllegalArgumentException("the edge lies at a positive distance from the centre of tipping, not " + radius);
+            throw new IllegalArgumentException(
+                    "the edge lies at a positive distance from the centre of tipping, not " + radius);
         }
         if (!(Math.abs(leanDegrees) < 90)) {
             throw new IllegalArgumentException("a lean lies between -90 and 90 degrees, not " + leanDegrees);
@@ -27,7 +29,9 @@ public record Tipping(double radius, double leanDegrees) {
         return after(advance) - leanDegrees;
     }
 
-    /** How far the edge sinks, mm: R (cos(lean before) - cos(lean after)); negative when an edge that leaned back rises. */
+    /**
+     * How far the edge sinks, mm: R (cos(lean before) - cos(lean after)); negative when an edge that leaned back rises.
+     */
     public double edgeDrop(double advance) {
         return radius * (Math.cos(Math.toRadians(leanDegrees)) - Math.cos(Math.toRadians(after(advance))));
     }
@@ -50,7 +54,8 @@ public record Tipping(double radius, double leanDegrees) {
     private double after(double advance) {
         double sine = Math.sin(Math.toRadians(leanDegrees)) + advance / radius;
         if (!(Math.abs(sine) <= 1)) {
-            throw new IllegalArgumentException("tipping about a centre " + radius + " mm away cannot move the edge by " + advance + " mm");
+            throw new IllegalArgumentException(
+                    "tipping about a centre " + radius + " mm away cannot move the edge by " + advance + " mm");
         }
         return Math.toDegrees(Math.asin(sine));
     }

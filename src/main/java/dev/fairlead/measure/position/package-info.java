@@ -1,4 +1,2 @@
-/**
- * Where the lower incisors have to go and what follows from it, as pure functions in mm and degrees on arch curves.
- */
+/** Where the lower incisors have to go and what follows from it, as pure functions in mm and degrees on arch curves. */
 package dev.fairlead.measure.position;

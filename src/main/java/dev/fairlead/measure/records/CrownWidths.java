@@ -12,7 +12,14 @@ public final class CrownWidths {
 
     static {
         for (Resource.Entry e : Resource.read(CrownWidths.class, "crown-widths.txt")) {
-            Row row = new Row(e.text("arch"), e.flag("primary"), (int) e.number("position"), e.number("mean"), e.number("sd"), e.texts("sources"), e.text("note"));
+            Row row = new Row(
+                    e.text("arch"),
+                    e.flag("primary"),
+                    (int) e.number("position"),
+                    e.number("mean"),
+                    e.number("sd"),
+                    e.texts("sources"),
+                    e.text("note"));
             boolean lower = row.arch.equals("lower");
             int first = (row.primary ? 5 : 1) + (lower ? 2 : 0);
             BY_NUMBER[first * 10 + row.position] = row;
@@ -29,7 +36,8 @@ public final class CrownWidths {
      * @param mean mean mesiodistal width, mm
      * @param sd spread between children, mm
      */
-    public record Row(String arch, boolean primary, int position, double mean, double sd, List<String> sources, String note) {
+    public record Row(
+            String arch, boolean primary, int position, double mean, double sd, List<String> sources, String note) {
         public Row {
             sources = List.copyOf(sources);
         }

@@ -6,8 +6,8 @@ import dev.fairlead.model.Measured;
 /**
  * Duplicate error of one kind of reading (Dahlberg 1940; Houston 1983): sqrt(sum d² / 2n) over n pairs of readings.
  *
- * <p>A value read more than twice counts as one pair less than its readings: the pooled standard deviation within values,
- * sqrt(sum (x - mean)² / sum (k - 1)), is Dahlberg's formula where every k is 2.
+ * <p>A value read more than twice counts as one pair less than its readings: the pooled standard deviation within
+ * values, sqrt(sum (x - mean)² / sum (k - 1)), is Dahlberg's formula where every k is 2.
  */
 public final class Duplicates {
     /** From so many pairs on, the case's own error replaces the assumed one. */
@@ -55,8 +55,8 @@ public final class Duplicates {
     }
 
     /**
-     * The value with this error in place of the one assumed for its kind; unchanged while there are too few pairs, or where the case
-     * states an error of its own. The mean of k readings has the error of one divided by sqrt(k).
+     * The value with this error in place of the one assumed for its kind; unchanged while there are too few pairs, or
+     * where the case states an error of its own. The mean of k readings has the error of one divided by sqrt(k).
      */
     public Measured applyTo(Measured value, ErrorKind kind) {
         if (!enough() || !value.known()) {

@@ -11,12 +11,13 @@ import dev.fairlead.model.ToothRecord;
 import java.util.Map;
 
 /**
- * The readings of a case with the best error that the case allows: its own duplicate error where enough values were read twice,
- * else the one stated or assumed.
+ * The readings of a case with the best error that the case allows: its own duplicate error where enough values were
+ * read twice, else the one stated or assumed.
  */
 public final class Readings {
     /** Above the largest tooth number of ISO 3950. */
     private static final int TEETH = 86;
+
     private static final ToothRecord[] BLANK = new ToothRecord[TEETH];
 
     static {

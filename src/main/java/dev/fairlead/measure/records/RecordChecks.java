@@ -23,17 +23,24 @@ import java.util.List;
  * @param modelsAge age of the models, months
  * @param filmAge age of the head film, months
  */
-public record RecordChecks(Measured duplicateLength, Measured duplicateAngle, Measured perimeterGap, Measured modelsAge, Measured filmAge) {
+public record RecordChecks(
+        Measured duplicateLength,
+        Measured duplicateAngle,
+        Measured perimeterGap,
+        Measured modelsAge,
+        Measured filmAge) {
     private static final String GROUP = "Records";
 
     /** The checks of a case on {@code day}, which may be unknown. */
     public static RecordChecks of(Readings readings, Fact<LocalDate> day) {
         Case c = readings.ofCase();
-        Measured segments = readings.segment(dev.fairlead.model.Side.RIGHT).plus(readings.incisorSegment())
+        Measured segments = readings.segment(dev.fairlead.model.Side.RIGHT)
+                .plus(readings.incisorSegment())
                 .plus(readings.segment(dev.fairlead.model.Side.LEFT));
         return new RecordChecks(
                 length(readings),
-                repeated(c.headFilm().incisorMandibular(), "/headFilm/incisorMandibular", List.of()).isEmpty()
+                repeated(c.headFilm().incisorMandibular(), "/headFilm/incisorMandibular", List.of())
+                                .isEmpty()
                         ? Measured.exact(readings.angles().error(), Unit.DEGREE)
                         : Measured.unknown("/headFilm/incisorMandibular"),
                 segments.minus(readings.perimeter()).abs(),
@@ -41,7 +48,10 @@ public record RecordChecks(Measured duplicateLength, Measured duplicateAngle, Me
                 months(c.films().headFilm(), day));
     }
 
-    /** Known once every key length was read twice: the four incisors and the three segments that the shortage is made of. */
+    /**
+     * Known once every key length was read twice: the four incisors and the three segments that the shortage is made
+     * of.
+     */
     private static Measured length(Readings readings) {
         Case c = readings.ofCase();
         List<String> once = List.of();
@@ -73,20 +83,58 @@ public record RecordChecks(Measured duplicateLength, Measured duplicateAngle, Me
 
     /** Notes how each was worked out. */
     public void write(Readings readings, Workbook book) {
-        book.add(() -> Working.of("records.duplicate-length", GROUP, "duplicate error of lengths", duplicateLength,
-                "s = sqrt(sum d² / 2n) over n pairs of readings", pairs(readings.lengths()),
-                "Crown widths and arch segments. " + replaced(readings.widths(), "crown widths", ErrorKind.TOOTH_WIDTH) + " " + replaced(readings.segments(), "segments", ErrorKind.SEGMENT),
-                "dahlberg-1940", "houston-1983"));
-        book.add(() -> Working.of("records.duplicate-angle", GROUP, "duplicate error of angles", duplicateAngle,
-                "s = sqrt(sum d² / 2n) over n pairs of readings", pairs(readings.angles()), "Angles on the head film.", "dahlberg-1940"));
-        book.add(() -> Working.of("records.perimeter-gap", GROUP, "segments against the stated perimeter", perimeterGap,
+        book.add(() -> Working.of(
+                "records.duplicate-length",
+                GROUP,
+                "duplicate error of lengths",
+                duplicateLength,
+                "s = sqrt(sum d² / 2n) over n pairs of readings",
+                pairs(readings.lengths()),
+                "Crown widths and arch segments. " + replaced(readings.widths(), "crown widths", ErrorKind.TOOTH_WIDTH)
+                        + " " + replaced(readings.segments(), "segments", ErrorKind.SEGMENT),
+                "dahlberg-1940",
+                "houston-1983"));
+        book.add(() -> Working.of(
+                "records.duplicate-angle",
+                GROUP,
+                "duplicate error of angles",
+                duplicateAngle,
+                "s = sqrt(sum d² / 2n) over n pairs of readings",
+                pairs(readings.angles()),
+                "Angles on the head film.",
+                "dahlberg-1940"));
+        book.add(() -> Working.of(
+                "records.perimeter-gap",
+                GROUP,
+                "segments against the stated perimeter",
+                perimeterGap,
                 "|right + incisors + left - perimeter|",
-                "|" + Say.sum(readings.segment(dev.fairlead.model.Side.RIGHT), readings.incisorSegment(),
-                        readings.segment(dev.fairlead.model.Side.LEFT)) + " - " + Say.num(readings.perimeter()) + "|", "", "common-practice"));
-        book.add(() -> Working.of("records.models-age", GROUP, "age of the study models", modelsAge,
-                "days from the models to the day of the check / 30.44", "", "", "common-practice"));
-        book.add(() -> Working.of("records.film-age", GROUP, "age of the lateral head film", filmAge,
-                "days from the film to the day of the check / 30.44", "", "", "common-practice"));
+                "|"
+                        + Say.sum(
+                                readings.segment(dev.fairlead.model.Side.RIGHT),
+                                readings.incisorSegment(),
+                                readings.segment(dev.fairlead.model.Side.LEFT))
+                        + " - " + Say.num(readings.perimeter()) + "|",
+                "",
+                "common-practice"));
+        book.add(() -> Working.of(
+                "records.models-age",
+                GROUP,
+                "age of the study models",
+                modelsAge,
+                "days from the models to the day of the check / 30.44",
+                "",
+                "",
+                "common-practice"));
+        book.add(() -> Working.of(
+                "records.film-age",
+                GROUP,
+                "age of the lateral head film",
+                filmAge,
+                "days from the film to the day of the check / 30.44",
+                "",
+                "",
+                "common-practice"));
     }
 
     private static String pairs(Duplicates d) {
@@ -95,8 +143,9 @@ public record RecordChecks(Measured duplicateLength, Measured duplicateAngle, Me
 
     private static String replaced(Duplicates d, String what, ErrorKind kind) {
         return d.enough()
-                ? "The case's own error of " + what + " (" + Say.num(d.error()) + " mm) stands in place of the assumed one."
-                : "The assumed error of " + what + " stands (" + Say.num(kind.defaultSd()) + " mm; " + kind.source() + "): " + d.pairs() + " pairs, " + Duplicates.ENOUGH
-                        + " are needed to replace it.";
+                ? "The case's own error of " + what + " (" + Say.num(d.error())
+                        + " mm) stands in place of the assumed one."
+                : "The assumed error of " + what + " stands (" + Say.num(kind.defaultSd()) + " mm; " + kind.source()
+                        + "): " + d.pairs() + " pairs, " + Duplicates.ENOUGH + " are needed to replace it.";
     }
 }

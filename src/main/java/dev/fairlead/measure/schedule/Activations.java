@@ -46,7 +46,9 @@ public final class Activations {
     /** Whether a visit opened the fold of one side. */
     static Answer on(Visit v, Side side) {
         Fact<Sides> a = v.activated();
-        return a.known() ? Answer.of(a.is(Sides.BOTH) || a.is(side == Side.LEFT ? Sides.LEFT : Sides.RIGHT)) : absent(a);
+        return a.known()
+                ? Answer.of(a.is(Sides.BOTH) || a.is(side == Side.LEFT ? Sides.LEFT : Sides.RIGHT))
+                : absent(a);
     }
 
     private static Answer absent(Fact<Sides> a) {
@@ -79,7 +81,10 @@ public final class Activations {
         return none() ? NO_VISITS : forward(side, c.visits().size());
     }
 
-    /** Weeks from the activation before to visit {@code index}; does not apply at the first, or where nothing was opened. */
+    /**
+     * Weeks from the activation before to visit {@code index}; does not apply at the first, or where nothing was
+     * opened.
+     */
     public Measured weeksSince(int index) {
         Visit now = c.visits().get(index);
         Answer opened = any(now);

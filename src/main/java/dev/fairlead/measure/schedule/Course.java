@@ -5,8 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * How the front comes forward visit by visit: in each interval a side runs down a fixed share of the stand-off that its fold then has,
- * and no more than teeth can move in that time; at a visit the stand-off is set up again.
+ * How the front comes forward visit by visit: in each interval a side runs down a fixed share of the stand-off that its
+ * fold then has, and no more than teeth can move in that time; at a visit the stand-off is set up again.
  *
  * @param left advance left to do on each side at each visit, mm, from the first; never below 0
  * @param openings visits at which a fold is opened
@@ -26,7 +26,10 @@ record Course(List<double[]> left, int openings, int[] reached) {
      */
     record Drive(double[] share, double most, double standOff, Pattern pattern, boolean openFirst) {}
 
-    /** Runs until both sides have come as far as {@code toDo}; {@code standing} is the stand-off that acts at the start, mm. */
+    /**
+     * Runs until both sides have come as far as {@code toDo}; {@code standing} is the stand-off that acts at the start,
+     * mm.
+     */
     static Course run(double[] toDo, double[] standing, Drive drive) {
         double[] left = {Math.max(0, toDo[0]), Math.max(0, toDo[1])};
         double[] standOff = standing.clone();

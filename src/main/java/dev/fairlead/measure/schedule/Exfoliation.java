@@ -15,14 +15,23 @@ public record Exfoliation(PrimaryTooth tooth, Sex sex, double mean, double sd, S
 
     private static List<Exfoliation> read() {
         return Resource.read(Exfoliation.class, "exfoliation.txt").stream()
-                .map(r -> new Exfoliation(PrimaryTooth.valueOf(r.text("tooth").toUpperCase(java.util.Locale.ROOT).replace('-', '_')),
-                        Sex.valueOf(r.text("sex")), r.number("mean"), r.number("sd"), r.text("source")))
+                .map(r -> new Exfoliation(
+                        PrimaryTooth.valueOf(r.text("tooth")
+                                .toUpperCase(java.util.Locale.ROOT)
+                                .replace('-', '_')),
+                        Sex.valueOf(r.text("sex")),
+                        r.number("mean"),
+                        r.number("sd"),
+                        r.text("source")))
                 .toList();
     }
 
     /** The row of a tooth and a sex. */
     public static Exfoliation of(PrimaryTooth tooth, Sex sex) {
-        return TABLE.stream().filter(e -> e.tooth == tooth && e.sex == sex).findFirst().orElseThrow();
+        return TABLE.stream()
+                .filter(e -> e.tooth == tooth && e.sex == sex)
+                .findFirst()
+                .orElseThrow();
     }
 
     public static List<Exfoliation> table() {
@@ -33,7 +42,9 @@ public record Exfoliation(PrimaryTooth tooth, Sex sex, double mean, double sd, S
     public double shedBy(double age, double seen) {
         NormalDistribution d = new NormalDistribution(mean, sd);
         double standing = 1 - d.cumulativeProbability(seen);
-        return age <= seen ? 0 : standing > 0 ? (d.cumulativeProbability(age) - d.cumulativeProbability(seen)) / standing : 1;
+        return age <= seen
+                ? 0
+                : standing > 0 ? (d.cumulativeProbability(age) - d.cumulativeProbability(seen)) / standing : 1;
     }
 
     /** Age in years by which a tooth that still stood at {@code seen} is shed with this probability. */

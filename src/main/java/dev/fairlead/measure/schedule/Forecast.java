@@ -22,8 +22,14 @@ import java.util.Optional;
  * @param gone probability that a second primary molar is shed before the expected end; empty while not known
  * @param missing JSON Pointers of what would tell more
  */
-public record Forecast(List<SideForecast> sides, List<Route> routes, Fact<Pattern> pattern, List<Shedding> shedding, Fit fit,
-        Optional<Double> gone, List<String> missing) {
+public record Forecast(
+        List<SideForecast> sides,
+        List<Route> routes,
+        Fact<Pattern> pattern,
+        List<Shedding> shedding,
+        Fit fit,
+        Optional<Double> gone,
+        List<String> missing) {
     public Forecast {
         sides = List.copyOf(sides);
         routes = List.copyOf(routes);
@@ -57,6 +63,9 @@ public record Forecast(List<SideForecast> sides, List<Route> routes, Fact<Patter
 
     /** The outlook of one primary tooth. */
     public Shedding shedding(PrimaryTooth tooth, Side side) {
-        return shedding.stream().filter(s -> s.tooth() == tooth && s.side() == side).findFirst().orElseThrow();
+        return shedding.stream()
+                .filter(s -> s.tooth() == tooth && s.side() == side)
+                .findFirst()
+                .orElseThrow();
     }
 }

@@ -46,9 +46,14 @@ final class Forecaster {
     }
 
     Forecast forecast(List<Shedding> shedding) {
-        List<String> missing = Pointers.union(Pointers.union(toDo[0].missing(), toDo[1].missing()),
-                Pointers.union(c.plan().standOff().missing(), c.plan().intervalWeeks().missing()));
-        boolean known = toDo[0].known() && toDo[1].known() && c.plan().standOff().known() && c.plan().intervalWeeks().known();
+        List<String> missing = Pointers.union(
+                Pointers.union(toDo[0].missing(), toDo[1].missing()),
+                Pointers.union(
+                        c.plan().standOff().missing(), c.plan().intervalWeeks().missing()));
+        boolean known = toDo[0].known()
+                && toDo[1].known()
+                && c.plan().standOff().known()
+                && c.plan().intervalWeeks().known();
         List<Route> routes = new ArrayList<>();
         List<Course> planned = List.of();
         for (Pattern p : known ? Pattern.values() : new Pattern[0]) {
@@ -63,7 +68,10 @@ final class Forecaster {
             sides.add(side(side, planned));
         }
         missing = Pointers.union(missing, Pointers.union(c.plan().pattern().missing(), start().missing()));
-        Optional<Span<LocalDate>> end = routes.stream().filter(r -> c.plan().pattern().is(r.pattern())).findFirst().flatMap(Route::end);
+        Optional<Span<LocalDate>> end = routes.stream()
+                .filter(r -> c.plan().pattern().is(r.pattern()))
+                .findFirst()
+                .flatMap(Route::end);
         Judged judged = judge(end, shedding);
         return new Forecast(sides, routes, c.plan().pattern(), shedding, judged.fit(), judged.gone(), missing);
     }
@@ -72,39 +80,55 @@ final class Forecaster {
     private List<Course> courses(Pattern p) {
         Span<Double> l = responses[0].span();
         Span<Double> r = responses[1].span();
-        return List.of(course(p, l.late(), r.late()), course(p, l.expected(), r.expected()), course(p, l.early(), r.early()));
+        return List.of(
+                course(p, l.late(), r.late()), course(p, l.expected(), r.expected()), course(p, l.early(), r.early()));
     }
 
     private Course course(Pattern p, double left, double right) {
-        double most = MOST_PER_MONTH * Unit.WEEK.to(Unit.MONTH, c.plan().intervalWeeks().value());
-        return Course.run(new double[] {toDo[0].value(), toDo[1].value()}, new double[] {standing(Side.LEFT), standing(Side.RIGHT)},
-                new Course.Drive(new double[] {left, right}, most, c.plan().standOff().value(), p, !started()));
+        double most = MOST_PER_MONTH
+                * Unit.WEEK.to(Unit.MONTH, c.plan().intervalWeeks().value());
+        return Course.run(
+                new double[] {toDo[0].value(), toDo[1].value()},
+                new double[] {standing(Side.LEFT), standing(Side.RIGHT)},
+                new Course.Drive(
+                        new double[] {left, right}, most, c.plan().standOff().value(), p, !started()));
     }
 
-    /** Stand-off that acts on a side now: as read at the last visit; as planned where that visit opened the fold and nobody read it. */
+    /**
+     * Stand-off that acts on a side now: as read at the last visit; as planned where that visit opened the fold and
+     * nobody read it.
+     */
     private double standing(Side side) {
         if (!started()) {
             return 0;
         }
         Visit last = c.visits().get(c.visits().size() - 1);
         Measured read = last.side(side).standOff();
-        return read.known() ? read.value() : Activations.on(last, side).yes() ? c.plan().standOff().value() : 0;
+        return read.known()
+                ? read.value()
+                : Activations.on(last, side).yes() ? c.plan().standOff().value() : 0;
     }
 
     private Fact<LocalDate> start() {
-        Fact<LocalDate> from = started() ? c.visits().get(c.visits().size() - 1).date() : c.plan().start();
+        Fact<LocalDate> from = started()
+                ? c.visits().get(c.visits().size() - 1).date()
+                : c.plan().start();
         // a plan that was to start earlier and did not can start today at the earliest
         return !started() && from.known() && day.known() && day.get().isAfter(from.get()) ? day : from;
     }
 
     private LocalDate visit(LocalDate start, int n) {
-        return start.plusDays(Math.round(Unit.WEEK.to(Unit.DAY, n * c.plan().intervalWeeks().value())));
+        return start.plusDays(
+                Math.round(Unit.WEEK.to(Unit.DAY, n * c.plan().intervalWeeks().value())));
     }
 
     private Route route(Pattern p, List<Course> x) {
-        Span<Integer> visits = new Span<>(x.get(0).end(), x.get(1).end(), x.get(2).end());
-        Optional<Span<LocalDate>> end = start().value().map(s -> new Span<>(visit(s, visits.early()), visit(s, visits.expected()), visit(s, visits.late())));
-        return new Route(p, new Span<>(x.get(0).openings(), x.get(1).openings(), x.get(2).openings()), visits, end);
+        Span<Integer> visits =
+                new Span<>(x.get(0).end(), x.get(1).end(), x.get(2).end());
+        Optional<Span<LocalDate>> end = start().value()
+                .map(s -> new Span<>(visit(s, visits.early()), visit(s, visits.expected()), visit(s, visits.late())));
+        return new Route(
+                p, new Span<>(x.get(0).openings(), x.get(1).openings(), x.get(2).openings()), visits, end);
     }
 
     private SideForecast side(Side side, List<Course> courses) {
@@ -118,10 +142,25 @@ final class Forecaster {
         Measured lacking = s.required().minus(now);
         Measured needed = lacking.times(1 / Response.CHORD_PER_ADVANCE).max(Measured.exact(0, Unit.MM));
         Measured after = lacking.minus(toDo[i].max(Measured.exact(0, Unit.MM)).times(Response.CHORD_PER_ADVANCE));
-        Optional<Span<Integer>> reached = courses.isEmpty() ? Optional.empty()
-                : Optional.of(new Span<>(courses.get(0).reached()[i], courses.get(1).reached()[i], courses.get(2).reached()[i]));
+        Optional<Span<Integer>> reached = courses.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Span<>(
+                        courses.get(0).reached()[i],
+                        courses.get(1).reached()[i],
+                        courses.get(2).reached()[i]));
         List<Point> points = points(side, courses, now);
-        return new SideForecast(side, responses[i], c.plan().advance(side), done(side), toDo[i], needed, after, s.required(), now, reached, points);
+        return new SideForecast(
+                side,
+                responses[i],
+                c.plan().advance(side),
+                done(side),
+                toDo[i],
+                needed,
+                after,
+                s.required(),
+                now,
+                reached,
+                points);
     }
 
     private List<Point> points(Side side, List<Course> courses, Measured now) {
@@ -129,8 +168,13 @@ final class Forecaster {
         for (int v = 0; v + 1 < c.visits().size(); v++) {
             Measured read = c.visits().get(v).side(side).space();
             if (read.known()) {
-                points.add(new Point(v + 1 - c.visits().size(), c.visits().get(v).date().value(), read.value(),
-                        read.value() - Span.REACH * read.sd(), read.value() + Span.REACH * read.sd(), true));
+                points.add(new Point(
+                        v + 1 - c.visits().size(),
+                        c.visits().get(v).date().value(),
+                        read.value(),
+                        read.value() - Span.REACH * read.sd(),
+                        read.value() + Span.REACH * read.sd(),
+                        true));
             }
         }
         if (courses.isEmpty() || !now.known()) {
@@ -142,8 +186,13 @@ final class Forecaster {
             double expected = now.value() + gained(courses.get(1), side, v);
             double slow = now.value() + gained(courses.get(2), side, v);
             int ahead = v;
-            points.add(new Point(v, start().value().map(s -> visit(s, ahead)), expected, expected - Math.hypot(expected - slow, reading),
-                    expected + Math.hypot(fast - expected, reading), v == 0 && started()));
+            points.add(new Point(
+                    v,
+                    start().value().map(s -> visit(s, ahead)),
+                    expected,
+                    expected - Math.hypot(expected - slow, reading),
+                    expected + Math.hypot(fast - expected, reading),
+                    v == 0 && started()));
         }
         return points;
     }
@@ -157,7 +206,9 @@ final class Forecaster {
     private record Judged(Fit fit, Optional<Double> gone) {}
 
     private static Judged judge(Optional<Span<LocalDate>> end, List<Shedding> shedding) {
-        List<Shedding> molars = shedding.stream().filter(s -> s.tooth() == PrimaryTooth.SECOND_MOLAR).toList();
+        List<Shedding> molars = shedding.stream()
+                .filter(s -> s.tooth() == PrimaryTooth.SECOND_MOLAR)
+                .toList();
         if (molars.stream().anyMatch(s -> s.stands().no())) {
             return new Judged(Fit.SHED, Optional.empty());
         }
@@ -165,9 +216,15 @@ final class Forecaster {
             return new Judged(Fit.UNKNOWN, Optional.empty());
         }
         // both sides of one child go at nearly the same age: the likelier side speaks for both
-        double gone = molars.stream().mapToDouble(s -> s.shedBy(end.get().expected()).orElseThrow()).max().orElseThrow();
-        boolean late = molars.stream().anyMatch(s -> !end.get().expected().isBefore(s.date().orElseThrow().expected()));
-        boolean fits = molars.stream().allMatch(s -> end.get().late().isBefore(s.date().orElseThrow().early()));
+        double gone = molars.stream()
+                .mapToDouble(s -> s.shedBy(end.get().expected()).orElseThrow())
+                .max()
+                .orElseThrow();
+        boolean late = molars.stream()
+                .anyMatch(s ->
+                        !end.get().expected().isBefore(s.date().orElseThrow().expected()));
+        boolean fits = molars.stream()
+                .allMatch(s -> end.get().late().isBefore(s.date().orElseThrow().early()));
         return new Judged(late ? Fit.LATE : fits ? Fit.FITS : Fit.TIGHT, Optional.of(gone));
     }
 }

@@ -11,8 +11,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * What share of its stand-off one side runs down from visit to visit: what is expected of any child, drawn towards what this child has
- * shown by as much as the readings are certain (empirical Bayes: Efron &amp; Morris 1975).
+ * What share of its stand-off one side runs down from visit to visit: what is expected of any child, drawn towards what
+ * this child has shown by as much as the readings are certain (empirical Bayes: Efron &amp; Morris 1975).
  *
  * @param steps how the estimate stood after each visit with a reading, from the second on
  * @param estimate the share now, 0 to 1, with its standard error
@@ -20,12 +20,16 @@ import java.util.List;
  */
 public record OwnResponse(Side side, List<Step> steps, Estimate estimate, List<String> missing) {
     /**
-     * Share of the stand-off run down between two visits. Mean and spread are common practice: no trial of this wire is known. They
-     * allow for the one published figure near to it, 55 % (SD 15 %) of programmed movement of upper incisors, and reach from a quarter
-     * to all within two standard deviations. The last number is the spread from visit to visit in one child, common practice too.
+     * Share of the stand-off run down between two visits. Mean and spread are common practice: no trial of this wire is
+     * known. They allow for the one published figure near to it, 55 % (SD 15 %) of programmed movement of upper
+     * incisors, and reach from a quarter to all within two standard deviations. The last number is the spread from
+     * visit to visit in one child, common practice too.
      */
     public static final Population EXPECTED = new Population(0.65, 0.20, 0.15);
-    /** Two standard errors of what is expected plus what readings leave open: beyond that a response is out of the usual band. */
+    /**
+     * Two standard errors of what is expected plus what readings leave open: beyond that a response is out of the usual
+     * band.
+     */
     private static final double BAND = 1.96;
     /** A stand-off that adds up to less tells nothing of the response, mm. */
     private static final double LEAST = 0.2;
@@ -64,7 +68,9 @@ public record OwnResponse(Side side, List<Step> steps, Estimate estimate, List<S
             squares += s.value() * s.value();
             if (gained.known() && stoodOff.value() >= LEAST) {
                 Measured scattered = gained.ratioTo(stoodOff, 1, Unit.RATIO)
-                        .withError("response from visit to visit", EXPECTED.within() * Math.sqrt(squares) / stoodOff.value());
+                        .withError(
+                                "response from visit to visit",
+                                EXPECTED.within() * Math.sqrt(squares) / stoodOff.value());
                 steps.add(step(i + 2, scattered));
             } else if (i + 2 == visits.size()) {
                 return new OwnResponse(side, steps, last(steps), gained.missing());
@@ -90,7 +96,8 @@ public record OwnResponse(Side side, List<Step> steps, Estimate estimate, List<S
 
     /** The share that forecasts run by: slow, expected, fast. */
     Span<Double> span() {
-        return new Span<>(usable(estimate.low(Span.REACH)), usable(estimate.value()), usable(estimate.high(Span.REACH)));
+        return new Span<>(
+                usable(estimate.low(Span.REACH)), usable(estimate.value()), usable(estimate.high(Span.REACH)));
     }
 
     private static double usable(double share) {

@@ -6,7 +6,9 @@ import dev.fairlead.model.Tooth;
 
 /** The primary teeth of one side of the lower arch that hold the room of canine and premolars. */
 public enum PrimaryTooth implements Choice {
-    CANINE(3), FIRST_MOLAR(4), SECOND_MOLAR(5);
+    CANINE(3),
+    FIRST_MOLAR(4),
+    SECOND_MOLAR(5);
 
     private final int position;
 

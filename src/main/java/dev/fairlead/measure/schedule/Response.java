@@ -15,8 +15,9 @@ import java.util.List;
 /**
  * Space gained on one side against what its openings should have given.
  *
- * <p>The chord from first molar to lateral incisor runs at about 30 degrees to the midline; when the incisors go straight forward as a
- * block by 1 mm it grows by cos 30 = 0.866 mm (both sides together 1.73 mm). Only openings before the last reading can have acted.
+ * <p>The chord from first molar to lateral incisor runs at about 30 degrees to the midline; when the incisors go
+ * straight forward as a block by 1 mm it grows by cos 30 = 0.866 mm (both sides together 1.73 mm). Only openings before
+ * the last reading can have acted.
  */
 public final class Response {
     /** Growth of one side's chord per mm of advancement of the incisors as a block. */
@@ -49,7 +50,10 @@ public final class Response {
         }
         int last = c.visits().size() - 1;
         Visit start = c.visits().get(first);
-        Measured before = start.side(side).space().known() || !c.space().side(side).known() ? start.side(side).space() : c.space().side(side);
+        Measured before =
+                start.side(side).space().known() || !c.space().side(side).known()
+                        ? start.side(side).space()
+                        : c.space().side(side);
         Measured now = c.visits().get(last).side(side).space();
         Measured gained = now.minus(before);
         Measured expected = activations.forward(side, last).times(CHORD_PER_ADVANCE);
@@ -57,7 +61,11 @@ public final class Response {
             return Measured.notApplicable();
         }
         Measured response = gained.ratioTo(expected, 100, Unit.PERCENT);
-        book.add(() -> Working.of("activation.response." + Say.side(side), "Activation", "response on the " + Say.side(side), response,
+        book.add(() -> Working.of(
+                "activation.response." + Say.side(side),
+                "Activation",
+                "response on the " + Say.side(side),
+                response,
                 "100 x (space at the last visit - space before the first opening) / (0.866 x forward travel of the openings before the last visit)",
                 "100 x (" + Say.num(now) + " - " + Say.num(before) + ") / " + Say.num(expected),
                 "0.866 is the growth of the chord from first molar to lateral incisor, about 30 degrees to the midline, per mm of advancement as a block.",

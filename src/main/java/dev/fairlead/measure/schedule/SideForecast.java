@@ -14,14 +14,25 @@ import java.util.Optional;
  * @param done advance so far, mm
  * @param toDo planned less done, mm
  * @param needed advance that gives the side the room that it lacks, mm; 0 when nothing is lacking
- * @param lackingAfter room that the side still lacks after the planned advance, mm; negative when there is room to spare
+ * @param lackingAfter room that the side still lacks after the planned advance, mm; negative when there is room to
+ *     spare
  * @param target space that canine and premolars need, mm
  * @param space space at the last reading, or before treatment once the incisors stand in line, mm
  * @param reached visits until the planned advance is done, counted from now; empty while something is missing
  * @param points space visit by visit, the present first; for a chart against {@code target}
  */
-public record SideForecast(Side side, OwnResponse response, Measured planned, Measured done, Measured toDo, Measured needed, Measured lackingAfter,
-        Measured target, Measured space, Optional<Span<Integer>> reached, List<Point> points) {
+public record SideForecast(
+        Side side,
+        OwnResponse response,
+        Measured planned,
+        Measured done,
+        Measured toDo,
+        Measured needed,
+        Measured lackingAfter,
+        Measured target,
+        Measured space,
+        Optional<Span<Integer>> reached,
+        List<Point> points) {
     /**
      * Space to be expected at one visit.
      *

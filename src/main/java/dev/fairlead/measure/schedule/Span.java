@@ -14,7 +14,8 @@ public record Span<T extends Comparable<? super T>>(T early, T expected, T late)
 
     public Span {
         if (early.compareTo(expected) > 0 || expected.compareTo(late) > 0) {
-            throw new IllegalArgumentException("a span runs from early to late, not " + early + ", " + expected + ", " + late);
+            throw new IllegalArgumentException(
+                    "a span runs from early to late, not " + early + ", " + expected + ", " + late);
         }
     }
 }

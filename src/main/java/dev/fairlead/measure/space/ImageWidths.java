@@ -6,7 +6,10 @@ import dev.fairlead.model.Tooth;
 import dev.fairlead.model.ToothImage;
 import dev.fairlead.model.Unit;
 
-/** True widths of unerupted teeth from a film, corrected for magnification by a tooth beside them (Huckaba 1964; ratio from memory). */
+/**
+ * True widths of unerupted teeth from a film, corrected for magnification by a tooth beside them (Huckaba 1964; ratio
+ * from memory).
+ */
 public final class ImageWidths {
     private ImageWidths() {}
 

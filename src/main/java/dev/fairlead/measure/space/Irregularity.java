@@ -3,16 +3,23 @@ package dev.fairlead.measure.space;
 import dev.fairlead.model.Contacts;
 import dev.fairlead.model.Measured;
 
-/** Irregularity index: the sum of the five contact-point displacements of the lower front teeth, in the horizontal plane (Little 1975). */
+/**
+ * Irregularity index: the sum of the five contact-point displacements of the lower front teeth, in the horizontal plane
+ * (Little 1975).
+ */
 public final class Irregularity {
     private Irregularity() {}
 
     /**
-     * Classes of the index. The published classes (0, 1-3, 4-6, 7-9, 10 and more) leave gaps; here each reaches up to the next, without it:
-     * 0 | up to 4 | up to 7 | up to 10 | 10 and more, mm.
+     * Classes of the index. The published classes (0, 1-3, 4-6, 7-9, 10 and more) leave gaps; here each reaches up to
+     * the next, without it: 0 | up to 4 | up to 7 | up to 10 | 10 and more, mm.
      */
     public enum Grade {
-        PERFECT, MINIMAL, MODERATE, SEVERE, VERY_SEVERE;
+        PERFECT,
+        MINIMAL,
+        MODERATE,
+        SEVERE,
+        VERY_SEVERE;
 
         public static Grade of(double index) {
             if (index <= Measured.ROUNDING) {

@@ -5,7 +5,10 @@ import dev.fairlead.model.Measured;
 import dev.fairlead.model.Side;
 import dev.fairlead.model.Tooth;
 
-/** Leeway of one side: primary canine and molars less their successors (Nance 1947), from this child's own teeth, never from a mean. */
+/**
+ * Leeway of one side: primary canine and molars less their successors (Nance 1947), from this child's own teeth, never
+ * from a mean.
+ */
 public final class Leeway {
     private static final Tooth[] LEFT = {Tooth.of(73), Tooth.of(74), Tooth.of(75)};
     private static final Tooth[] RIGHT = {Tooth.of(83), Tooth.of(84), Tooth.of(85)};

@@ -3,8 +3,8 @@ package dev.fairlead.measure.space;
 import dev.fairlead.model.Measured;
 
 /**
- * Classes of a shortage of arch perimeter (Carey 1949, as cited in secondary texts): information beside the verdicts, made for the
- * permanent dentition. Here each class takes in its upper end: none, up to 2.5 mm, up to 5 mm, above.
+ * Classes of a shortage of arch perimeter (Carey 1949, as cited in secondary texts): information beside the verdicts,
+ * made for the permanent dentition. Here each class takes in its upper end: none, up to 2.5 mm, up to 5 mm, above.
  */
 public enum PerimeterClass {
     NONE("no shortage"),

@@ -12,9 +12,10 @@ import java.util.List;
 /**
  * Canine and premolar widths of one side by every method that the case allows.
  *
- * <p>All methods that start from the incisor sum miss one child by the same amount, so they share one error source, and it cancels in the
- * spread between them. Left and right share it too: a child whose left teeth are larger than predicted has larger right teeth, so the
- * errors of the sides are taken as fully correlated (they are largely, not wholly).
+ * <p>All methods that start from the incisor sum miss one child by the same amount, so they share one error source, and
+ * it cancels in the spread between them. Left and right share it too: a child whose left teeth are larger than
+ * predicted has larger right teeth, so the errors of the sides are taken as fully correlated (they are largely, not
+ * wholly).
  */
 public final class Predictions {
     /** Standard error of a prediction from the incisor sum, mm per side: Tanaka & Johnston 1974, from memory. */
@@ -35,16 +36,23 @@ public final class Predictions {
     /** The methods that start from the sum of the four lower incisors, mm; they give both sides the same width. */
     static List<Prediction> fromIncisors(Case c, Measured incisors, boolean words) {
         return List.of(
-                Prediction.of(Method.TANAKA_JOHNSTON, withChild(tanakaJohnston(incisors)),
-                        words ? Say.num(incisors) + " / 2 + 10.5" : "", "Meant as about the 75th percentile; it predicts too wide more often than too narrow."),
+                Prediction.of(
+                        Method.TANAKA_JOHNSTON,
+                        withChild(tanakaJohnston(incisors)),
+                        words ? Say.num(incisors) + " / 2 + 10.5" : "",
+                        "Meant as about the 75th percentile; it predicts too wide more often than too narrow."),
                 table(c, incisors, words),
                 regression(c, incisors, words));
     }
 
     /** All methods for one side in their order. */
     static List<Prediction> of(Readings readings, Side side, List<Prediction> fromIncisors, boolean words) {
-        return List.of(measured(readings, side, words), radiograph(readings, side, words),
-                fromIncisors.get(0), fromIncisors.get(1), fromIncisors.get(2));
+        return List.of(
+                measured(readings, side, words),
+                radiograph(readings, side, words),
+                fromIncisors.get(0),
+                fromIncisors.get(1),
+                fromIncisors.get(2));
     }
 
     private static Prediction measured(Readings readings, Side side, boolean words) {
@@ -66,10 +74,16 @@ public final class Predictions {
             Measured width = direct.known() ? direct : ImageWidths.of(readings, t);
             sum = sum == null ? width : sum.plus(width);
             if (words) {
-                text.append(text.isEmpty() ? "" : " + ").append(Say.num(width)).append(direct.known() ? " (measured)" : " (film)");
+                text.append(text.isEmpty() ? "" : " + ")
+                        .append(Say.num(width))
+                        .append(direct.known() ? " (measured)" : " (film)");
             }
         }
-        return Prediction.of(Method.RADIOGRAPH, sum, text.toString(), "A tooth that is turned on the film appears narrower than it is.");
+        return Prediction.of(
+                Method.RADIOGRAPH,
+                sum,
+                text.toString(),
+                "A tooth that is turned on the film appears narrower than it is.");
     }
 
     private static Prediction table(Case c, Measured incisors, boolean words) {
@@ -77,12 +91,21 @@ public final class Predictions {
         double percentile = chosen.known() ? chosen.value() : ProbabilityTable.USUAL;
         ProbabilityTable table = ProbabilityTable.table();
         if (incisors.known() && !table.reaches(incisors.value(), percentile)) {
-            return Prediction.of(Method.PROBABILITY_TABLE, Measured.notApplicable(), "",
-                    words ? "Outside the table, which is printed for " + table.range(percentile) + "; it is not extrapolated." : "");
+            return Prediction.of(
+                    Method.PROBABILITY_TABLE,
+                    Measured.notApplicable(),
+                    "",
+                    words
+                            ? "Outside the table, which is printed for " + table.range(percentile)
+                                    + "; it is not extrapolated."
+                            : "");
         }
         Measured value = incisors.known() ? withChild(table.predict(incisors, percentile)) : incisors;
-        return Prediction.of(Method.PROBABILITY_TABLE, value,
-                words ? "LI = " + Say.num(incisors) + ", " + Say.num(percentile) + " %" : "", "The table is recalled from memory.");
+        return Prediction.of(
+                Method.PROBABILITY_TABLE,
+                value,
+                words ? "LI = " + Say.num(incisors) + ", " + Say.num(percentile) + " %" : "",
+                "The table is recalled from memory.");
     }
 
     private static Prediction regression(Case c, Measured incisors, boolean words) {
@@ -90,7 +113,8 @@ public final class Predictions {
         var sex = c.child().sex();
         if (!population.known() || !sex.known()) {
             boolean never = !population.applies() || !sex.applies();
-            Measured absent = never ? Measured.notApplicable()
+            Measured absent = never
+                    ? Measured.notApplicable()
                     : Measured.unknown(dev.fairlead.model.Pointers.union(population.missing(), sex.missing()));
             return new Prediction(Method.REGRESSION, absent, "", never ? "No published population applies." : "", "");
         }
@@ -98,9 +122,12 @@ public final class Predictions {
         Measured value = incisors.known()
                 ? withChild(incisors.chain(line.intercept() + line.slope() * incisors.value(), line.slope(), Unit.MM))
                 : incisors;
-        return new Prediction(Method.REGRESSION, value,
+        return new Prediction(
+                Method.REGRESSION,
+                value,
                 words ? Say.num(line.intercept()) + " + " + Say.num(line.slope()) + " x " + Say.num(incisors) : "",
-                "Its standard error was not published where it was read; 0.85 mm is taken.", line.source());
+                "Its standard error was not published where it was read; 0.85 mm is taken.",
+                line.source());
     }
 
     private static Measured withChild(Measured prediction) {

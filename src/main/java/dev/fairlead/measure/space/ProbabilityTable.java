@@ -15,7 +15,8 @@ public final class ProbabilityTable {
     /** The percentile that is read when a case names none. */
     public static final double USUAL = 75;
 
-    private static final ProbabilityTable TABLE = new ProbabilityTable(Resource.read(ProbabilityTable.class, "probability-table.txt"));
+    private static final ProbabilityTable TABLE =
+            new ProbabilityTable(Resource.read(ProbabilityTable.class, "probability-table.txt"));
 
     private final double first;
     private final double step;
@@ -26,7 +27,8 @@ public final class ProbabilityTable {
         step = printed.get(0).number("step");
         for (Resource.Entry row : printed) {
             if (row.number("first") != first || row.number("step") != step) {
-                throw new IllegalStateException("all rows of the table begin at the same sum and go on by the same step");
+                throw new IllegalStateException(
+                        "all rows of the table begin at the same sum and go on by the same step");
             }
             rows.put(row.number("percentile"), row.numbers("widths"));
         }
@@ -40,7 +42,8 @@ public final class ProbabilityTable {
     public boolean reaches(double incisors, double percentile) {
         Double below = rows.floorKey(percentile);
         Double above = rows.ceilingKey(percentile);
-        return below != null && above != null
+        return below != null
+                && above != null
                 && incisors >= first - Measured.ROUNDING
                 && incisors <= Math.min(last(below), last(above)) + Measured.ROUNDING;
     }
@@ -53,8 +56,10 @@ public final class ProbabilityTable {
     public String range(double percentile) {
         Double below = rows.floorKey(percentile);
         Double above = rows.ceilingKey(percentile);
-        return below == null || above == null ? "the 5 to 95 % rows"
-                : first + " to " + Math.min(last(below), last(above)) + " mm at " + dev.fairlead.measure.Say.num(percentile) + " %";
+        return below == null || above == null
+                ? "the 5 to 95 % rows"
+                : first + " to " + Math.min(last(below), last(above)) + " mm at "
+                        + dev.fairlead.measure.Say.num(percentile) + " %";
     }
 
     /** Canine and premolars of one side, mm, from the sum of the incisor widths, mm; throws outside the table. */

@@ -4,13 +4,21 @@ import dev.fairlead.measure.Resource;
 import dev.fairlead.model.Choices.Population;
 import dev.fairlead.model.Choices.Sex;
 
-/** Regressions of canine and premolar widths on the lower incisors, published for one population and sex each ({@code regressions.txt}). */
+/**
+ * Regressions of canine and premolar widths on the lower incisors, published for one population and sex each
+ * ({@code regressions.txt}).
+ */
 public final class Regressions {
     private static final Line[][] LINES = new Line[Population.values().length][Sex.values().length];
 
     static {
         for (Resource.Entry e : Resource.read(Regressions.class, "regressions.txt")) {
-            Line line = new Line(Population.valueOf(e.text("population")), Sex.valueOf(e.text("sex")), e.number("intercept"), e.number("slope"), e.text("source"));
+            Line line = new Line(
+                    Population.valueOf(e.text("population")),
+                    Sex.valueOf(e.text("sex")),
+                    e.number("intercept"),
+                    e.number("slope"),
+                    e.text("source"));
             LINES[line.population.ordinal()][line.sex.ordinal()] = line;
         }
     }

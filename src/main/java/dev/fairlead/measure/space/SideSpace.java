@@ -15,8 +15,15 @@ import java.util.List;
  * @param primaryWidths primary canine and molars, mm
  * @param leeway primary widths less required, mm
  */
-public record SideSpace(Side side, List<Prediction> methods, Prediction chosen, Measured available, Measured shortage,
-        Measured spread, Measured primaryWidths, Measured leeway) {
+public record SideSpace(
+        Side side,
+        List<Prediction> methods,
+        Prediction chosen,
+        Measured available,
+        Measured shortage,
+        Measured spread,
+        Measured primaryWidths,
+        Measured leeway) {
     /** Width that canine and premolars need, mm. */
     public Measured required() {
         return chosen.value();

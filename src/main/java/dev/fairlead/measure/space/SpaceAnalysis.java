@@ -21,12 +21,23 @@ public final class SpaceAnalysis {
         Measured required = incisors.plus(left.required()).plus(right.required());
         Measured segments = right.available().plus(readings.incisorSegment()).plus(left.available());
         Measured available = segments.known() || !readings.perimeter().known() ? segments : readings.perimeter();
-        return new SpaceResult(incisors, left, right, incisorShortage, required, available, required.minus(available),
+        return new SpaceResult(
+                incisors,
+                left,
+                right,
+                incisorShortage,
+                required,
+                available,
+                required.minus(available),
                 Irregularity.index(readings.ofCase().contacts()),
-                new ToothSizeRatio(sum(readings, Tooth.LOWER_ANTERIORS), sum(readings, Tooth.UPPER_ANTERIORS), ToothSizeRatio.ANTERIOR));
+                new ToothSizeRatio(
+                        sum(readings, Tooth.LOWER_ANTERIORS),
+                        sum(readings, Tooth.UPPER_ANTERIORS),
+                        ToothSizeRatio.ANTERIOR));
     }
 
-    private static SideSpace side(Readings readings, Side side, List<Prediction> fromIncisors, Measured incisorShortage, boolean words) {
+    private static SideSpace side(
+            Readings readings, Side side, List<Prediction> fromIncisors, Measured incisorShortage, boolean words) {
         List<Prediction> methods = Predictions.of(readings, side, fromIncisors, words);
         Prediction chosen = methods.get(Method.TANAKA_JOHNSTON.ordinal());
         for (int i = Method.RADIOGRAPH.ordinal(); i >= 0; i--) {
@@ -34,10 +45,17 @@ public final class SpaceAnalysis {
         }
         Measured available = readings.segment(side);
         Measured primary = Leeway.primaryWidths(readings, side);
-        return new SideSpace(side, methods, chosen, available,
+        return new SideSpace(
+                side,
+                methods,
+                chosen,
+                available,
                 chosen.value().minus(available).plus(incisorShortage.times(0.5)),
-                chosen.method() == Method.MEASURED ? Measured.notApplicable() : spread(methods, readings.ofCase().plan().percentile()),
-                primary, Leeway.of(primary, chosen.value()));
+                chosen.method() == Method.MEASURED
+                        ? Measured.notApplicable()
+                        : spread(methods, readings.ofCase().plan().percentile()),
+                primary,
+                Leeway.of(primary, chosen.value()));
     }
 
     private static Measured spread(List<Prediction> methods, Measured percentile) {
@@ -52,8 +70,11 @@ public final class SpaceAnalysis {
                 most = most == null ? v : most.max(v);
             }
         }
-        // the row of the table decides how far it lies from the other methods: the usual one must not stand in for the one that was read
-        boolean row = !percentile.known() && !percentile.missing().isEmpty() && methods.get(Method.PROBABILITY_TABLE.ordinal()).value().known();
+        // the row of the table decides how far it lies from the other methods: the usual one must not stand in for the
+        // one that was read
+        boolean row = !percentile.known()
+                && !percentile.missing().isEmpty()
+                && methods.get(Method.PROBABILITY_TABLE.ordinal()).value().known();
         if (usable > 1 && row) {
             return Measured.unknown(percentile.missing());
         }
@@ -62,8 +83,10 @@ public final class SpaceAnalysis {
         }
         // the incisors open most methods; only when they are known is another way asked for
         Measured simple = methods.get(Method.TANAKA_JOHNSTON.ordinal()).value();
-        return !simple.known() ? simple
-                : Measured.unknown(Pointers.union(methods.get(Method.REGRESSION.ordinal()).value().missing(),
+        return !simple.known()
+                ? simple
+                : Measured.unknown(Pointers.union(
+                        methods.get(Method.REGRESSION.ordinal()).value().missing(),
                         methods.get(Method.RADIOGRAPH.ordinal()).value().missing()));
     }
 

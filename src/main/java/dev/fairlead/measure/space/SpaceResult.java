@@ -14,8 +14,16 @@ import dev.fairlead.model.Side;
  * @param irregularity sum of the contact displacements, mm
  * @param anterior ratio of the six lower to the six upper front teeth
  */
-public record SpaceResult(Measured incisors, SideSpace left, SideSpace right, Measured incisorShortage, Measured required,
-        Measured available, Measured totalShortage, Measured irregularity, ToothSizeRatio anterior) {
+public record SpaceResult(
+        Measured incisors,
+        SideSpace left,
+        SideSpace right,
+        Measured incisorShortage,
+        Measured required,
+        Measured available,
+        Measured totalShortage,
+        Measured irregularity,
+        ToothSizeRatio anterior) {
     public SideSpace side(Side side) {
         return side == Side.LEFT ? left : right;
     }

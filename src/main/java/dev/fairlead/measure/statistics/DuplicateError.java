@@ -4,8 +4,9 @@ import org.hipparchus.stat.descriptive.StreamingStatistics;
 import org.hipparchus.stat.inference.TTest;
 
 /**
- * Error of a measurement taken twice on each of several subjects (Dahlberg 1940; Houston 1983): number of pairs, random error
- * sqrt(sum d^2 / 2n), mean difference (second less first) and coefficient of reliability 1 - error^2 / variance of the subjects.
+ * Error of a measurement taken twice on each of several subjects (Dahlberg 1940; Houston 1983): number of pairs, random
+ * error sqrt(sum d^2 / 2n), mean difference (second less first) and coefficient of reliability 1 - error^2 / variance
+ * of the subjects.
  */
 public record DuplicateError(int pairs, double dahlberg, double meanDifference, double reliability) {
 

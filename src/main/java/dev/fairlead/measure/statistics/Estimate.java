@@ -5,7 +5,8 @@ public record Estimate(double value, double error) {
 
     public Estimate {
         if (!Double.isFinite(value) || !(error >= 0) || Double.isInfinite(error)) {
-            throw new IllegalArgumentException("an estimate is a finite number with an error of 0 or more, not " + value + " +- " + error);
+            throw new IllegalArgumentException(
+                    "an estimate is a finite number with an error of 0 or more, not " + value + " +- " + error);
         }
     }
 

@@ -4,8 +4,8 @@ import java.util.Arrays;
 import org.hipparchus.stat.regression.SimpleRegression;
 
 /**
- * A straight line through points by least squares: intercept, slope, number of points, residual sum of squares, and the sum of
- * squares of the points' x about their mean.
+ * A straight line through points by least squares: intercept, slope, number of points, residual sum of squares, and the
+ * sum of squares of the points' x about their mean.
  */
 public record Line(double intercept, double slope, int points, double residualSquares, double spread) {
 
@@ -18,7 +18,11 @@ public record Line(double intercept, double slope, int points, double residualSq
         for (int i = 0; i < x.length; i++) {
             regression.addData(x[i], y[i]);
         }
-        return new Line(regression.getIntercept(), regression.getSlope(), x.length, regression.getSumSquaredErrors(),
+        return new Line(
+                regression.getIntercept(),
+                regression.getSlope(),
+                x.length,
+                regression.getSumSquaredErrors(),
                 regression.getXSumSquares());
     }
 

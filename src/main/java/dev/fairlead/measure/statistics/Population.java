@@ -4,31 +4,38 @@ import java.util.List;
 import org.hipparchus.stat.descriptive.StreamingStatistics;
 
 /**
- * How a rate is spread over a population: its mean, the SD between subjects, and the SD of a single reading about a subject's own
- * line; serves as prior for the next subject (empirical Bayes: Efron & Morris 1975; Laird & Ware 1982, from memory).
+ * How a rate is spread over a population: its mean, the SD between subjects, and the SD of a single reading about a
+ * subject's own line; serves as prior for the next subject (empirical Bayes: Efron & Morris 1975; Laird & Ware 1982,
+ * from memory).
  */
 public record Population(double mean, double between, double within) {
 
     public Population {
         if (!Double.isFinite(mean) || !(between >= 0) || !(within >= 0) || Double.isInfinite(between + within)) {
-            throw new IllegalArgumentException("a population has a finite mean and SDs of 0 or more, not " + mean + ", " + between
-                    + ", " + within);
+            throw new IllegalArgumentException("a population has a finite mean and SDs of 0 or more, not " + mean + ", "
+                    + between + ", " + within);
         }
     }
 
     /**
-     * From one line for each subject by the method of moments: between-subject variance is the variance of the slopes less the mean
-     * of their squared errors (0 if negative). For subjects seen at the same times this equals restricted maximum likelihood.
+     * From one line for each subject by the method of moments: between-subject variance is the variance of the slopes
+     * less the mean of their squared errors (0 if negative). For subjects seen at the same times this equals restricted
+     * maximum likelihood.
      */
     public static Population of(List<Line> lines) {
         int freedom = lines.stream().mapToInt(Line::freedom).sum();
         if (lines.size() < 2 || freedom < 1) {
-            throw new IllegalArgumentException("a population needs at least two subjects, and more readings than two of each");
+            throw new IllegalArgumentException(
+                    "a population needs at least two subjects, and more readings than two of each");
         }
-        double within = Math.sqrt(lines.stream().mapToDouble(Line::residualSquares).sum() / freedom);
+        double within =
+                Math.sqrt(lines.stream().mapToDouble(Line::residualSquares).sum() / freedom);
         StreamingStatistics slopes = new StreamingStatistics();
         lines.forEach(l -> slopes.addValue(l.slope()));
-        double noise = lines.stream().mapToDouble(l -> l.slopeError(within) * l.slopeError(within)).average().orElseThrow();
+        double noise = lines.stream()
+                .mapToDouble(l -> l.slopeError(within) * l.slopeError(within))
+                .average()
+                .orElseThrow();
         return new Population(slopes.getMean(), Math.sqrt(Math.max(0, slopes.getVariance() - noise)), within);
     }
 

@@ -12,7 +12,9 @@ import dev.fairlead.model.Measured;
  * @param decides the criterion would end differently if this value alone lay on the other side
  */
 public record Compared(String criterion, String place, String component, Measured value, Limit limit, boolean decides) {
-    /** Sources of error are JSON Pointers of measurements; other names are errors of a published equation or a model. */
+    /**
+     * Sources of error are JSON Pointers of measurements; other names are errors of a published equation or a model.
+     */
     static boolean measured(String source) {
         return source.startsWith("/");
     }
@@ -22,7 +24,10 @@ public record Compared(String criterion, String place, String component, Measure
         return new Compared(criterion, place, component, value, limit, now);
     }
 
-    /** Standard deviation from errors of measurement alone, in the unit of the value: what a repeated reading can change. */
+    /**
+     * Standard deviation from errors of measurement alone, in the unit of the value: what a repeated reading can
+     * change.
+     */
     public double measuredSd() {
         return Math.sqrt(measuredVariance());
     }
@@ -51,7 +56,10 @@ public record Compared(String criterion, String place, String component, Measure
         return NormalTail.beyond(distance(), measuredSd());
     }
 
-    /** The same for any value, with the errors of published equations and models, which no repeated reading makes smaller. */
+    /**
+     * The same for any value, with the errors of published equations and models, which no repeated reading makes
+     * smaller.
+     */
     public static double flipWithModels(Measured value, Limit limit) {
         return NormalTail.beyond(Math.abs(value.value() - limit.value()), value.sd());
     }

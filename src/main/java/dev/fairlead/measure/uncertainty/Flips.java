@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * Probability of another outcome by first-order propagation (GUM, JCGM 100:2008, 5.1.2): exact where values are linear in normal
- * errors and one value decides, or two that share measurements. More values than two that share measurements are chained along their
- * strongest correlations; values that would have to change together are left to simulation.
+ * Probability of another outcome by first-order propagation (GUM, JCGM 100:2008, 5.1.2): exact where values are linear
+ * in normal errors and one value decides, or two that share measurements. More values than two that share measurements
+ * are chained along their strongest correlations; values that would have to change together are left to simulation.
  */
 public final class Flips {
     /** Values of each criterion; those of different groups share no measurement. */
@@ -60,7 +60,10 @@ public final class Flips {
         return List.copyOf(byCriterion.keySet());
     }
 
-    /** By how much the probability falls when the error of a measurement is divided by sqrt 2, as the mean of two readings has it. */
+    /**
+     * By how much the probability falls when the error of a measurement is divided by sqrt 2, as the mean of two
+     * readings has it.
+     */
     Map<String, Double> drops(String criterion) {
         Map<String, Double> drops = new LinkedHashMap<>();
         List<Together> groups = byCriterion.get(criterion);

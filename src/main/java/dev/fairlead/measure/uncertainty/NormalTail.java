@@ -2,10 +2,17 @@ package dev.fairlead.measure.uncertainty;
 
 /** Area of a normal distribution. */
 public final class NormalTail {
-    /** Step of the midpoint rule: what the rule leaves out is exp(-(pi / STEP)^2), which is less than a double can show beside 1. */
+    /**
+     * Step of the midpoint rule: what the rule leaves out is exp(-(pi / STEP)^2), which is less than a double can show
+     * beside 1.
+     */
     private static final double STEP = 0.5;
-    /** Squares of the points of the rule, and the bell curve there; beyond the last it is less than a double can show beside 1. */
+    /**
+     * Squares of the points of the rule, and the bell curve there; beyond the last it is less than a double can show
+     * beside 1.
+     */
     private static final double[] SQUARES = new double[13];
+
     private static final double[] BELL = new double[SQUARES.length];
 
     static {
@@ -18,7 +25,10 @@ public final class NormalTail {
 
     private NormalTail() {}
 
-    /** Probability that a normal error of this standard deviation exceeds {@code distance} (0 or more, same unit) in one direction. */
+    /**
+     * Probability that a normal error of this standard deviation exceeds {@code distance} (0 or more, same unit) in one
+     * direction.
+     */
     public static double beyond(double distance, double sd) {
         if (!(distance >= 0 && sd >= 0)) {
             throw new IllegalArgumentException("distance and error are 0 or more, not " + distance + " and " + sd);
@@ -32,8 +42,9 @@ public final class NormalTail {
     }
 
     /**
-     * Complementary error function of 0 or more: 2 x / pi exp(-x^2) times the integral of exp(-t^2) / (t^2 + x^2) over t, by the midpoint
-     * rule with what the pole at t = ix adds to it (Matta &amp; Reichel 1971; Hunter &amp; Regan 1972; cited from memory).
+     * Complementary error function of 0 or more: 2 x / pi exp(-x^2) times the integral of exp(-t^2) / (t^2 + x^2) over
+     * t, by the midpoint rule with what the pole at t = ix adds to it (Matta &amp; Reichel 1971; Hunter &amp; Regan
+     * 1972; cited from memory).
      */
     static double erfc(double x) {
         double bell = StrictMath.exp(-x * x);

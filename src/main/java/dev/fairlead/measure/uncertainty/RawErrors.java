@@ -5,7 +5,10 @@ import dev.fairlead.model.Measured;
 import dev.fairlead.model.Side;
 import dev.fairlead.model.Tooth;
 
-/** The error that a measurement counts with: the case's own duplicate error where it has enough, else as the case states or assumes it. */
+/**
+ * The error that a measurement counts with: the case's own duplicate error where it has enough, else as the case states
+ * or assumes it.
+ */
 final class RawErrors {
     private final Readings readings;
 
@@ -27,7 +30,10 @@ final class RawErrors {
             case "/headFilm/mandibularPlane" -> readings.mandibularPlane();
             case "/headFilm/anb" -> readings.anb();
             case "/headFilm/incisorToAPog" -> readings.incisorToAPog();
-            default -> pointer.matches("/teeth/\\d\\d/width") ? readings.width(Tooth.of(Integer.parseInt(pointer.substring(7, 9)))) : raw;
+            default ->
+                pointer.matches("/teeth/\\d\\d/width")
+                        ? readings.width(Tooth.of(Integer.parseInt(pointer.substring(7, 9))))
+                        : raw;
         };
         return counted.sd();
     }

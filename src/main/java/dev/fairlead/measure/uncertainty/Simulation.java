@@ -9,9 +9,9 @@ import java.util.random.RandomGeneratorFactory;
 import java.util.stream.IntStream;
 
 /**
- * How often a criterion ends differently when every measurement is off by a random normal amount of its own error and the whole case is
- * measured and judged anew (JCGM 101:2008, propagation of distributions by a Monte Carlo method). Equations keep their coefficients: their
- * own spread is no error of measurement.
+ * How often a criterion ends differently when every measurement is off by a random normal amount of its own error and
+ * the whole case is measured and judged anew (JCGM 101:2008, propagation of distributions by a Monte Carlo method).
+ * Equations keep their coefficients: their own spread is no error of measurement.
  *
  * @param flips share of draws with another outcome, for each criterion in the order of {@link Outcomes}
  * @param pointers measurements that were varied
@@ -37,9 +37,12 @@ public record Simulation(int draws, long seed, double[] flips, List<String> poin
         Variation variation = new Variation(c, errorFactors);
         int[] usual = outcomes.of(c);
         int blocks = (draws + BLOCK - 1) / BLOCK;
-        SplittableGenerator root = RandomGeneratorFactory.<SplittableGenerator>of(GENERATOR).create(seed);
-        List<SplittableGenerator> streams = IntStream.range(0, blocks).mapToObj(i -> root.split()).toList();
-        int[] changed = IntStream.range(0, blocks).parallel()
+        SplittableGenerator root =
+                RandomGeneratorFactory.<SplittableGenerator>of(GENERATOR).create(seed);
+        List<SplittableGenerator> streams =
+                IntStream.range(0, blocks).mapToObj(i -> root.split()).toList();
+        int[] changed = IntStream.range(0, blocks)
+                .parallel()
                 .mapToObj(b -> block(variation, outcomes, usual, streams.get(b), Math.min(BLOCK, draws - b * BLOCK)))
                 .reduce(new int[usual.length], Simulation::sum);
         double[] flips = new double[usual.length];

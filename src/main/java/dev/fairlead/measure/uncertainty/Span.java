@@ -5,7 +5,10 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 
-/** One value of one place with the errors of measurement in it, and how far it may move before its criterion ends differently. */
+/**
+ * One value of one place with the errors of measurement in it, and how far it may move before its criterion ends
+ * differently.
+ */
 final class Span {
     private final List<String> sources;
     private final double[] parts;
@@ -14,7 +17,10 @@ final class Span {
     private final double above;
     private final double stays;
 
-    /** {@code below} and {@code above} are the ways to the nearest limits, in the unit of the value; infinite where none lies there. */
+    /**
+     * {@code below} and {@code above} are the ways to the nearest limits, in the unit of the value; infinite where none
+     * lies there.
+     */
     private Span(List<String> sources, double[] parts, double below, double above) {
         this.sources = sources;
         this.parts = parts;

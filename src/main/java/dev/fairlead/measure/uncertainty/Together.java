@@ -21,7 +21,7 @@ final class Together {
         List<List<Span>> groups = new ArrayList<>();
         for (Span s : all) {
             List<Span> joined = new ArrayList<>();
-            for (Iterator<List<Span>> i = groups.iterator(); i.hasNext();) {
+            for (Iterator<List<Span>> i = groups.iterator(); i.hasNext(); ) {
                 List<Span> group = i.next();
                 if (shares(s, group)) {
                     joined.addAll(group);
@@ -71,8 +71,8 @@ final class Together {
     }
 
     /**
-     * The probability of the least certain one, times that of each other one given the one before it with which it goes most closely
-     * together (a tree of dependence, Chow &amp; Liu 1968).
+     * The probability of the least certain one, times that of each other one given the one before it with which it goes
+     * most closely together (a tree of dependence, Chow &amp; Liu 1968).
      */
     private static double chained(List<Span> spans) {
         List<Span> left = new ArrayList<>(spans);

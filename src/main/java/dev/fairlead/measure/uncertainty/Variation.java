@@ -16,8 +16,8 @@ import java.util.TreeMap;
 import java.util.function.DoubleSupplier;
 
 /**
- * Makes variants of a case in which every measurement that has an error is off by a random amount of its own error. A variant stays
- * within the range that the field allows: nobody would have recorded a value outside it.
+ * Makes variants of a case in which every measurement that has an error is off by a random amount of its own error. A
+ * variant stays within the range that the field allows: nobody would have recorded a value outside it.
  */
 final class Variation {
     /** A part of the case that holds something to vary; gives a varied copy. */
@@ -89,7 +89,8 @@ final class Variation {
     private Part quantity(Field about, Measured m, String at) {
         double sd = errors.sd(at, m) * factors.getOrDefault(at, 1.0);
         if (sd == 0 || m.value() == 0 && about.low() == 0 && about.error() == ErrorKind.CLINICAL_LENGTH) {
-            // a probe that reads zero where nothing lies below it has found nothing: there is no size that could have been misread
+            // a probe that reads zero where nothing lies below it has found nothing: there is no size that could have
+            // been misread
             return null;
         }
         pointers.add(at);

@@ -1,2 +1,5 @@
-/** How sure the outcome is: flips within the errors of measurement, and which measurement to repeat first. Knows nothing of rules. */
+/**
+ * How sure the outcome is: flips within the errors of measurement, and which measurement to repeat first. Knows nothing
+ * of rules.
+ */
 package dev.fairlead.measure.uncertainty;

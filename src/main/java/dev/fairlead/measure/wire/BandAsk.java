@@ -18,8 +18,18 @@ import java.util.OptionalDouble;
  */
 record BandAsk(BeamCase nominal, Elastic modulus, FoldRange right, FoldRange left, List<Double> limits) {
     BandResult answer() {
-        return ForceBands.of(new BandInput(new WireSpec(nominal.d(), modulus.usual(), BeamCase.NU), modulus.low(), modulus.high(),
-                nominal.arch(OptionalDouble.empty()), right, left, nominal.standOffRight(), nominal.standOffLeft(), BandInput.USUAL_TIES, Seat.LEVEL,
-                limits, Mesh.STANDARD));
+        return ForceBands.of(new BandInput(
+                new WireSpec(nominal.d(), modulus.usual(), BeamCase.NU),
+                modulus.low(),
+                modulus.high(),
+                nominal.arch(OptionalDouble.empty()),
+                right,
+                left,
+                nominal.standOffRight(),
+                nominal.standOffLeft(),
+                BandInput.USUAL_TIES,
+                Seat.LEVEL,
+                limits,
+                Mesh.STANDARD));
     }
 }

@@ -23,7 +23,15 @@ import java.util.Optional;
  * @param upHeld the same, tail held
  * @param failure why there is no answer; empty when there is one. All numbers are then without meaning
  */
-record BeamAnswer(double low, double high, double hinged, double held, double stress, double upHinged, double upHeld, String failure) {
+record BeamAnswer(
+        double low,
+        double high,
+        double hinged,
+        double held,
+        double stress,
+        double upHinged,
+        double upHeld,
+        String failure) {
     private static final List<Tube> TUBES = List.of(Tube.HINGE_SPIN, Tube.TWO_POINT);
     private static final BeamAnswer NOTHING = new BeamAnswer(0, 0, 0, 0, 0, 0, 0, "");
 
@@ -40,7 +48,10 @@ record BeamAnswer(double low, double high, double hinged, double held, double st
         return of(c, BandInput.USUAL_TIES);
     }
 
-    /** The same with all four brackets tied alone, so that low and high lie nearer together: for the vertical force, which is not asked of other ties. */
+    /**
+     * The same with all four brackets tied alone, so that low and high lie nearer together: for the vertical force,
+     * which is not asked of other ties.
+     */
     static BeamAnswer ofFourTied(BeamCase c) {
         return of(c, List.of(Ties.FOUR));
     }
@@ -68,7 +79,14 @@ record BeamAnswer(double low, double high, double hinged, double held, double st
                 usual[i / ties.size()] = s;
             }
         }
-        return new BeamAnswer(low, high, usual[0].forward(), usual[1].forward(), usual[1].peak().bending(), usual[0].vertical(),
-                usual[1].vertical(), "");
+        return new BeamAnswer(
+                low,
+                high,
+                usual[0].forward(),
+                usual[1].forward(),
+                usual[1].peak().bending(),
+                usual[0].vertical(),
+                usual[1].vertical(),
+                "");
     }
 }

@@ -17,36 +17,58 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * What the beam model is asked, rounded to what matters, so that cases that hardly differ are one case. Equal cases have equal answers.
+ * What the beam model is asked, rounded to what matters, so that cases that hardly differ are one case. Equal cases
+ * have equal answers.
  *
  * @param d diameter of the wire, mm
  * @param curve the child's arch between the mesial ends of the tubes
  * @param tubeLength mm
  * @param central bracket of the central incisors along the arch from the midline, mm
  * @param lateral the same for the lateral incisors, mm
- * @param above height of the tubes above the brackets with the wire tied in, mm; empty: a wire levelled to its closed folds
+ * @param above height of the tubes above the brackets with the wire tied in, mm; empty: a wire levelled to its closed
+ *     folds
  */
-record BeamCase(double d, ArchCurve curve, double tubeLength, double central, double lateral, FoldSpec right, FoldSpec left,
-        double standOffRight, double standOffLeft, OptionalDouble above) {
-    /** Modulus that the model is solved with, MPa; forces and stresses go with it exactly, as the supports impose displacements. */
+record BeamCase(
+        double d,
+        ArchCurve curve,
+        double tubeLength,
+        double central,
+        double lateral,
+        FoldSpec right,
+        FoldSpec left,
+        double standOffRight,
+        double standOffLeft,
+        OptionalDouble above) {
+    /**
+     * Modulus that the model is solved with, MPa; forces and stresses go with it exactly, as the supports impose
+     * displacements.
+     */
     static final double E = 180_000;
     /** Poisson's ratio of steel, 0.28 to 0.30; from memory. */
     static final double NU = 0.3;
 
-    // written out: what Java makes of a record at the first call takes a start longer than all the geometry that is looked up by it
+    // written out: what Java makes of a record at the first call takes a start longer than all the geometry that is
+    // looked up by it
     private double[] parts() {
         return new double[] {d, tubeLength, central, lateral, standOffRight, standOffLeft};
     }
 
     @Override
     public boolean equals(Object o) {
-        return o instanceof BeamCase b && Arrays.equals(parts(), b.parts()) && curve.equals(b.curve) && right.equals(b.right) && left.equals(b.left)
+        return o instanceof BeamCase b
+                && Arrays.equals(parts(), b.parts())
+                && curve.equals(b.curve)
+                && right.equals(b.right)
+                && left.equals(b.left)
                 && above.equals(b.above);
     }
 
     @Override
     public int hashCode() {
-        return 31 * (31 * (31 * (31 * Arrays.hashCode(parts()) + curve.hashCode()) + right.hashCode()) + left.hashCode()) + above.hashCode();
+        return 31
+                        * (31 * (31 * (31 * Arrays.hashCode(parts()) + curve.hashCode()) + right.hashCode())
+                                + left.hashCode())
+                + above.hashCode();
     }
 
     static double round(double value, double step) {
@@ -60,7 +82,17 @@ record BeamCase(double d, ArchCurve curve, double tubeLength, double central, do
 
     /** The same with the heights of tubes and brackets as measured. */
     BeamCase withTubesAbove(double height) {
-        return new BeamCase(d, curve, tubeLength, central, lateral, right, left, standOffRight, standOffLeft, OptionalDouble.of(round(height, 0.1)));
+        return new BeamCase(
+                d,
+                curve,
+                tubeLength,
+                central,
+                lateral,
+                right,
+                left,
+                standOffRight,
+                standOffLeft,
+                OptionalDouble.of(round(height, 0.1)));
     }
 
     /** The wire tied in; empty when a fold cannot be opened far enough for its stand-off. */
@@ -70,10 +102,22 @@ record BeamCase(double d, ArchCurve curve, double tubeLength, double central, do
         if (alphaR.isEmpty() || alphaL.isEmpty()) {
             return Optional.empty();
         }
-        OptionalDouble level = above.isEmpty() ? above
-                : OptionalDouble.of((seat(right, alphaR.getAsDouble()) + seat(left, alphaL.getAsDouble())) / 2 - above.getAsDouble());
-        return Optional.of(new Setup(wire(), arch(level), right, left, alphaR.getAsDouble(), alphaL.getAsDouble(), Tube.TWO_POINT, Ties.FOUR,
-                Seat.LEVEL, Theory.LARGE_ROTATIONS, Mesh.STANDARD));
+        OptionalDouble level = above.isEmpty()
+                ? above
+                : OptionalDouble.of((seat(right, alphaR.getAsDouble()) + seat(left, alphaL.getAsDouble())) / 2
+                        - above.getAsDouble());
+        return Optional.of(new Setup(
+                wire(),
+                arch(level),
+                right,
+                left,
+                alphaR.getAsDouble(),
+                alphaL.getAsDouble(),
+                Tube.TWO_POINT,
+                Ties.FOUR,
+                Seat.LEVEL,
+                Theory.LARGE_ROTATIONS,
+                Mesh.STANDARD));
     }
 
     WireSpec wire() {
@@ -84,7 +128,10 @@ record BeamCase(double d, ArchCurve curve, double tubeLength, double central, do
         return new ArchGeometry(new ArchPath(curve), tubeLength, central, lateral, level);
     }
 
-    /** Height of the seated tube over the place of a closed fold's tube, mm: a levelled wire leaves the gingival travel at the tube. */
+    /**
+     * Height of the seated tube over the place of a closed fold's tube, mm: a levelled wire leaves the gingival travel
+     * at the tube.
+     */
     private static double seat(FoldSpec fold, double alpha) {
         return FoldKinematics.gingival(fold, alpha) * Math.cos(Math.toRadians(fold.tipDeg()));
     }

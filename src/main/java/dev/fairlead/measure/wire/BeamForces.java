@@ -15,36 +15,58 @@ import java.util.List;
 /**
  * Forces and stress at a visit by the beam model of the whole wire.
  *
- * <p>The two ends of the force are those of the model: tail hinging in the tube or held by it, three ways of tying, and the range of the
- * modulus where none is declared. Their standard error is that of what was measured; that of the model is not in it.
+ * <p>The two ends of the force are those of the model: tail hinging in the tube or held by it, three ways of tying, and
+ * the range of the modulus where none is declared. Their standard error is that of what was measured; that of the model
+ * is not in it.
  */
 public final class BeamForces implements ForcePart {
     private static final int REMEMBERED = 512;
     private static final Memo<BeamCase, BeamAnswer> ANSWERS = new Memo<>(REMEMBERED, BeamAnswer::of);
     private static final Memo<BeamCase, BeamAnswer> AT_HEIGHT = new Memo<>(REMEMBERED, BeamAnswer::ofFourTied);
-    private static final String LIMITS = WireForces.LIMITS.get(0) + " " + WireForces.LIMITS.get(1) + " " + WireForces.LIMITS.get(4);
+    private static final String LIMITS =
+            WireForces.LIMITS.get(0) + " " + WireForces.LIMITS.get(1) + " " + WireForces.LIMITS.get(4);
 
     @Override
     public Forces at(Case c, int index, Workbook book) {
         Visit v = c.visits().get(index);
         BeamInputs inputs = new BeamInputs(c, v.right().standOff(), v.left().standOff());
         List<String> gauge = List.of("/visits/" + index + "/gauge");
-        List<String> heights = Pointers.union(c.hardware().left().aboveBrackets().missing(), c.hardware().right().aboveBrackets().missing());
+        List<String> heights = Pointers.union(
+                c.hardware().left().aboveBrackets().missing(),
+                c.hardware().right().aboveBrackets().missing());
         List<String> missing = inputs.missing();
         if (!missing.isEmpty()) {
             Measured force = Measured.unknown(Pointers.union(gauge, missing));
-            return noted(book, c, index, new Forces(force, force, Measured.unknown(missing), Measured.unknown(Pointers.union(heights, missing))), "");
+            return noted(
+                    book,
+                    c,
+                    index,
+                    new Forces(
+                            force,
+                            force,
+                            Measured.unknown(missing),
+                            Measured.unknown(Pointers.union(heights, missing))),
+                    "");
         }
-        BeamCase ask = inputs.ask(v.right().standOff().value(), v.left().standOff().value());
+        BeamCase ask =
+                inputs.ask(v.right().standOff().value(), v.left().standOff().value());
         BeamAnswer answer = ANSWERS.of(ask);
         if (!answer.found()) {
             List<String> none = unsolved(index);
             Measured force = Measured.unknown(Pointers.union(gauge, none));
-            return noted(book, c, index, new Forces(force, force, Measured.unknown(none), Measured.unknown(Pointers.union(heights, none))), answer.failure());
+            return noted(
+                    book,
+                    c,
+                    index,
+                    new Forces(force, force, Measured.unknown(none), Measured.unknown(Pointers.union(heights, none))),
+                    answer.failure());
         }
         Elastic e = Elastic.of(c.wire()).orElseThrow();
-        Forces exact = new Forces(gf(answer.low() * e.low() / BeamCase.E), gf(answer.high() * e.high() / BeamCase.E),
-                Measured.exact(answer.stress() * e.high() / BeamCase.E, Unit.MPA), intrusive(c, index, ask, e, heights));
+        Forces exact = new Forces(
+                gf(answer.low() * e.low() / BeamCase.E),
+                gf(answer.high() * e.high() / BeamCase.E),
+                Measured.exact(answer.stress() * e.high() / BeamCase.E, Unit.MPA),
+                intrusive(c, index, ask, e, heights));
         return noted(book, c, index, ForceLaw.of(c, index, inputs.arch()).withErrors(exact), "");
     }
 
@@ -56,7 +78,9 @@ public final class BeamForces implements ForcePart {
         }
     }
 
-    /** The larger of both tube conditions, mean of the four incisors; only where the heights of both tubes are measured. */
+    /**
+     * The larger of both tube conditions, mean of the four incisors; only where the heights of both tubes are measured.
+     */
     private static Measured intrusive(Case c, int index, BeamCase ask, Elastic e, List<String> heights) {
         Measured left = c.hardware().left().aboveBrackets();
         Measured right = c.hardware().right().aboveBrackets();
@@ -67,11 +91,16 @@ public final class BeamForces implements ForcePart {
         if (!answer.found()) {
             return Measured.unknown(unsolved(index));
         }
-        double down = Math.max(-answer.upHinged() * (answer.upHinged() < 0 ? e.high() : e.low()), -answer.upHeld() * (answer.upHeld() < 0 ? e.high() : e.low()));
+        double down = Math.max(
+                -answer.upHinged() * (answer.upHinged() < 0 ? e.high() : e.low()),
+                -answer.upHeld() * (answer.upHeld() < 0 ? e.high() : e.low()));
         return gf(down / BeamCase.E / 4);
     }
 
-    /** Where the model finds no equilibrium no measurement is missing, but its answer: the name of that says so wherever it is shown. */
+    /**
+     * Where the model finds no equilibrium no measurement is missing, but its answer: the name of that says so wherever
+     * it is shown.
+     */
     private static List<String> unsolved(int index) {
         return List.of("/visits/" + index + "/equilibriumOfTheWireInTheBeamModel");
     }
@@ -86,28 +115,63 @@ public final class BeamForces implements ForcePart {
         }
         String visit = "visit " + (index + 1);
         String id = "wire.force." + (index + 1);
-        String from = "stand-off " + Say.num(c.visits().get(index).right().standOff()) + " right, " + Say.num(c.visits().get(index).left().standOff())
-                + " left; wire " + Say.num(c.wire().size()) + " mm, E " + modulus(c);
+        String from = "stand-off " + Say.num(c.visits().get(index).right().standOff()) + " right, "
+                + Say.num(c.visits().get(index).left().standOff()) + " left; wire "
+                + Say.num(c.wire().size()) + " mm, E " + modulus(c);
         String why = failure.isEmpty() ? "" : "Not assessed: " + failure + ". ";
-        book.add(() -> Working.of(id + ".low", "Wire", "total labial force, low end, " + visit, f.low(),
-                "beam model of the whole wire, large rotations; least over tail hinging or held in the tube and three ways of tying", from,
-                why + mean(f.low()) + LIMITS, "mechanics-model", "goldberg-1977"));
-        book.add(() -> Working.of(id + ".high", "Wire", "total labial force, high end, " + visit, f.high(), "most over the same", from,
-                why + mean(f.high()), "mechanics-model", "brantley-eliades-2001"));
-        book.add(() -> Working.of(id + ".stress", "Wire", "peak bending stress, " + visit, f.peakStress(),
-                "32 M / (pi d³) where it is highest; tail held, four tied, highest modulus", from, why, "mechanics-model"));
-        book.add(() -> Working.of(id + ".intrusive", "Wire", "intrusive force per incisor, mean, " + visit, f.intrusivePerIncisor(),
-                "a quarter of the vertical force, the larger of both tube conditions; only with measured heights", from,
-                why + "Negative: it extrudes. Without measured heights of tubes and brackets not even the sign is known.", "mechanics-model"));
+        book.add(() -> Working.of(
+                id + ".low",
+                "Wire",
+                "total labial force, low end, " + visit,
+                f.low(),
+                "beam model of the whole wire, large rotations; least over tail hinging or held in the tube and three ways of tying",
+                from,
+                why + mean(f.low()) + LIMITS,
+                "mechanics-model",
+                "goldberg-1977"));
+        book.add(() -> Working.of(
+                id + ".high",
+                "Wire",
+                "total labial force, high end, " + visit,
+                f.high(),
+                "most over the same",
+                from,
+                why + mean(f.high()),
+                "mechanics-model",
+                "brantley-eliades-2001"));
+        book.add(() -> Working.of(
+                id + ".stress",
+                "Wire",
+                "peak bending stress, " + visit,
+                f.peakStress(),
+                "32 M / (pi d³) where it is highest; tail held, four tied, highest modulus",
+                from,
+                why,
+                "mechanics-model"));
+        book.add(() -> Working.of(
+                id + ".intrusive",
+                "Wire",
+                "intrusive force per incisor, mean, " + visit,
+                f.intrusivePerIncisor(),
+                "a quarter of the vertical force, the larger of both tube conditions; only with measured heights",
+                from,
+                why
+                        + "Negative: it extrudes. Without measured heights of tubes and brackets not even the sign is known.",
+                "mechanics-model"));
         return f;
     }
 
     private static String mean(Measured total) {
-        return total.known() ? "A quarter of it, the mean per incisor, is " + Say.num(Math.rint(total.value() / 4)) + " gf. " : "";
+        return total.known()
+                ? "A quarter of it, the mean per incisor, is " + Say.num(Math.rint(total.value() / 4)) + " gf. "
+                : "";
     }
 
     private static String modulus(Case c) {
-        return Elastic.of(c.wire()).map(e -> e.declared() ? Say.num(e.low() / 1000) + " GPa as declared"
-                : Say.num(e.low() / 1000) + " to " + Say.num(e.high() / 1000) + " GPa, none being declared").orElse("unknown");
+        return Elastic.of(c.wire())
+                .map(e -> e.declared()
+                        ? Say.num(e.low() / 1000) + " GPa as declared"
+                        : Say.num(e.low() / 1000) + " to " + Say.num(e.high() / 1000) + " GPa, none being declared")
+                .orElse("unknown");
     }
 }

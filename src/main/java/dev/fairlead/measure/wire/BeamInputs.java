@@ -70,14 +70,18 @@ final class BeamInputs {
             missing = Pointers.union(missing, Elastic.missing(c.wire()));
         }
         if (missing.isEmpty() && mean(CENTRALS) + APART > mean(LATERALS)) {
-            return Tooth.LOWER_INCISORS.stream().map(t -> "/hardware/brackets/" + t + "/fromMidline").toList();
+            return Tooth.LOWER_INCISORS.stream()
+                    .map(t -> "/hardware/brackets/" + t + "/fromMidline")
+                    .toList();
         }
         return missing;
     }
 
     /** True when the model would be asked the same of both, whether it could answer or not. */
     boolean same(BeamInputs other) {
-        return needed.equals(other.needed) && c.wire().section().equals(other.c.wire().section()) && c.wire().material().equals(other.c.wire().material())
+        return needed.equals(other.needed)
+                && c.wire().section().equals(other.c.wire().section())
+                && c.wire().material().equals(other.c.wire().material())
                 && c.wire().modulus().equals(other.c.wire().modulus());
     }
 
@@ -87,10 +91,20 @@ final class BeamInputs {
     }
 
     private BeamCase ask(FoldSpec right, FoldSpec left, double standOffRight, double standOffLeft) {
-        double tube = (c.hardware().left().length().value() + c.hardware().right().length().value()) / 2;
-        return new BeamCase(BeamCase.round(c.wire().size().value(), 0.001), arch.curve(), BeamCase.round(tube, 0.1),
-                BeamCase.round(mean(CENTRALS), 0.1), BeamCase.round(mean(LATERALS), 0.1), right, left,
-                BeamCase.round(standOffRight, 0.05), BeamCase.round(standOffLeft, 0.05), OptionalDouble.empty());
+        double tube = (c.hardware().left().length().value()
+                        + c.hardware().right().length().value())
+                / 2;
+        return new BeamCase(
+                BeamCase.round(c.wire().size().value(), 0.001),
+                arch.curve(),
+                BeamCase.round(tube, 0.1),
+                BeamCase.round(mean(CENTRALS), 0.1),
+                BeamCase.round(mean(LATERALS), 0.1),
+                right,
+                left,
+                BeamCase.round(standOffRight, 0.05),
+                BeamCase.round(standOffLeft, 0.05),
+                OptionalDouble.empty());
     }
 
     /** The question with folds as far as they are known; only when nothing is missing. */
@@ -101,10 +115,15 @@ final class BeamInputs {
     }
 
     private double mean(Tooth[] pair) {
-        return (c.hardware().bracket(pair[0]).fromMidline().value() + c.hardware().bracket(pair[1]).fromMidline().value()) / 2;
+        return (c.hardware().bracket(pair[0]).fromMidline().value()
+                        + c.hardware().bracket(pair[1]).fromMidline().value())
+                / 2;
     }
 
     private FoldSpec fold(Side side) {
-        return BeamCase.rounded(FoldShape.bendRadius(c, side).value(), FoldShape.leg(c, side).value(), c.bench().fold(side).buccalTip().value());
+        return BeamCase.rounded(
+                FoldShape.bendRadius(c, side).value(),
+                FoldShape.leg(c, side).value(),
+                c.bench().fold(side).buccalTip().value());
     }
 }

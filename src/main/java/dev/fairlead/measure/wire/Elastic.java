@@ -18,7 +18,8 @@ import java.util.Optional;
  */
 public record Elastic(double low, double usual, double high, boolean declared) {
     /** Least 0.2 % proof strength of steel arch wire by temper, MPa: lower ends of textbook ranges, from memory. */
-    private static final Map<Temper, Double> PROOF = Map.of(Temper.SOFT, 1100.0, Temper.HARD, 1400.0, Temper.EXTRA_HARD, 1700.0);
+    private static final Map<Temper, Double> PROOF =
+            Map.of(Temper.SOFT, 1100.0, Temper.HARD, 1400.0, Temper.EXTRA_HARD, 1700.0);
 
     /** The modulus; empty, see {@link #missing}, when nothing allows to say it. */
     static Optional<Elastic> of(WirePlan w) {
@@ -29,7 +30,12 @@ public record Elastic(double low, double usual, double high, boolean declared) {
             double e = w.modulus().unit().to(Unit.MPA, w.modulus().value());
             return Optional.of(new Elastic(e, e, e, true));
         }
-        return steel(w) ? Optional.of(new Elastic(BandInput.STEEL_E_LOW, Unit.GPA.to(Unit.MPA, Stiffness.REFERENCE_MODULUS), BandInput.STEEL_E_HIGH, false))
+        return steel(w)
+                ? Optional.of(new Elastic(
+                        BandInput.STEEL_E_LOW,
+                        Unit.GPA.to(Unit.MPA, Stiffness.REFERENCE_MODULUS),
+                        BandInput.STEEL_E_HIGH,
+                        false))
                 : Optional.empty();
     }
 

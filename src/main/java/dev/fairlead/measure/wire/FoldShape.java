@@ -20,7 +20,9 @@ public final class FoldShape {
     /** The same for a bend as measured, else as planned, mm. */
     public static Measured bendRadius(Case c, Side side) {
         Fold fold = c.bench().fold(side);
-        return fold.bendRadius().known() ? fold.bendRadius().plus(c.wire().size().times(0.5)) : plannedRadius(c);
+        return fold.bendRadius().known()
+                ? fold.bendRadius().plus(c.wire().size().times(0.5))
+                : plannedRadius(c);
     }
 
     /** Straight piece between the two bends, mm. */
@@ -28,7 +30,10 @@ public final class FoldShape {
         return c.bench().fold(side).length();
     }
 
-    /** Forward travel, mm, once the gap between the legs was opened by {@code gap} at its free end, and no further than upright. */
+    /**
+     * Forward travel, mm, once the gap between the legs was opened by {@code gap} at its free end, and no further than
+     * upright.
+     */
     static double forward(double gap, double leg, double r) {
         return FoldKinematics.forward(plane(leg, r), Math.asin(Math.max(0, Math.min(1, gap / leg))));
     }

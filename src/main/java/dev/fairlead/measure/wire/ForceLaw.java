@@ -9,13 +9,14 @@ import dev.fairlead.model.Unit;
 import dev.fairlead.model.Visit;
 
 /**
- * How force and stress of one visit follow what was measured, near the values that the beam model was solved for: products of powers,
- * and for the vertical force a sum.
+ * How force and stress of one visit follow what was measured, near the values that the beam model was solved for:
+ * products of powers, and for the vertical force a sum.
  *
- * <p>The exponents are means over 60 wires drawn from the practical range (arch 41 to 47 by 21 to 27 mm, bends of 0.9 to 1.5 mm at the
- * middle, legs of 2.5 to 5 mm, stand-off 0.8 to 2.5 mm), each solved with one measurement a step up and down; from wire to wire they vary
- * by a tenth to a fifth. That is enough for an error, and for variants of a case that differ by errors of measurement: to solve each of
- * thousands would take minutes. What hardly matters (tip, brackets, tube length) is left out.
+ * <p>The exponents are means over 60 wires drawn from the practical range (arch 41 to 47 by 21 to 27 mm, bends of 0.9
+ * to 1.5 mm at the middle, legs of 2.5 to 5 mm, stand-off 0.8 to 2.5 mm), each solved with one measurement a step up
+ * and down; from wire to wire they vary by a tenth to a fifth. That is enough for an error, and for variants of a case
+ * that differ by errors of measurement: to solve each of thousands would take minutes. What hardly matters (tip,
+ * brackets, tube length) is left out.
  */
 final class ForceLaw {
     private static final double[] LOW = {-1.29, -0.09, -0.60, -0.60, -0.24, -0.24};
@@ -23,14 +24,23 @@ final class ForceLaw {
     private static final double[] STRESS = {-0.90, -0.17, 0, 0, -0.08, -0.08};
     /** For the bend of the fold with the larger stand-off, where the stress is highest, and for the other one. */
     private static final double HIGHEST_BY_RADIUS = -0.46;
+
     private static final double OTHER_BY_RADIUS = -0.13;
-    /** The side that decides the highest stress passes smoothly from one to the other: the stand-off counts by its mean of this power. */
+    /**
+     * The side that decides the highest stress passes smoothly from one to the other: the stand-off counts by its mean
+     * of this power.
+     */
     private static final double DECIDES = 8;
+
     private static final double LOW_BY_STAND_OFF = 0.60;
     private static final double HIGH_BY_STAND_OFF = 0.66;
     private static final double STRESS_BY_STAND_OFF = 0.79;
-    /** Vertical force per mm, as a share of labial force per mm of mean stand-off, with the tail hinging, which is what intrudes. */
+    /**
+     * Vertical force per mm, as a share of labial force per mm of mean stand-off, with the tail hinging, which is what
+     * intrudes.
+     */
     private static final double DOWN_BY_HEIGHT = 0.048;
+
     private static final double DOWN_BY_STAND_OFF = 0.0235;
 
     private final Measured[] shape;
@@ -46,14 +56,28 @@ final class ForceLaw {
     /** Of one visit, counted from 0; only where the beam model has answered. */
     static ForceLaw of(Case c, int visit, PatientArch arch) {
         Visit v = c.visits().get(visit);
-        return new ForceLaw(new Measured[] {arch.width(), arch.depth(), FoldShape.bendRadius(c, Side.LEFT), FoldShape.bendRadius(c, Side.RIGHT),
-                FoldShape.leg(c, Side.LEFT), FoldShape.leg(c, Side.RIGHT)}, new Measured[] {v.left().standOff(), v.right().standOff()},
-                new Measured[] {c.hardware().left().aboveBrackets(), c.hardware().right().aboveBrackets()});
+        return new ForceLaw(
+                new Measured[] {
+                    arch.width(),
+                    arch.depth(),
+                    FoldShape.bendRadius(c, Side.LEFT),
+                    FoldShape.bendRadius(c, Side.RIGHT),
+                    FoldShape.leg(c, Side.LEFT),
+                    FoldShape.leg(c, Side.RIGHT)
+                },
+                new Measured[] {v.left().standOff(), v.right().standOff()},
+                new Measured[] {
+                    c.hardware().left().aboveBrackets(), c.hardware().right().aboveBrackets()
+                });
     }
 
     /** The same forces with the errors of what was measured, to first order. */
     Forces withErrors(Forces f) {
-        return new Forces(power(f.low(), LOW, LOW_BY_STAND_OFF), power(f.high(), HIGH, HIGH_BY_STAND_OFF), stress(f.peakStress()), down(f));
+        return new Forces(
+                power(f.low(), LOW, LOW_BY_STAND_OFF),
+                power(f.high(), HIGH, HIGH_BY_STAND_OFF),
+                stress(f.peakStress()),
+                down(f));
     }
 
     private Measured power(Measured value, double[] exponents, double byStandOff) {
@@ -77,7 +101,8 @@ final class ForceLaw {
         Measured result = bySize(value, forStress());
         for (int i = 0; i < 2; i++) {
             if (value.known() && standOffs[i].value() > 0) {
-                result = result.plus(standOffs[i].chain(0, decides(i) * STRESS_BY_STAND_OFF * value.value() / standOffs[i].value(), value.unit()));
+                result = result.plus(standOffs[i].chain(
+                        0, decides(i) * STRESS_BY_STAND_OFF * value.value() / standOffs[i].value(), value.unit()));
             }
         }
         return result;
@@ -109,7 +134,8 @@ final class ForceLaw {
         }
         double perMm = f.high().value() / (sum / 2) / 4;
         for (int i = 0; i < 2; i++) {
-            result = result.plus(heights[i].chain(0, DOWN_BY_HEIGHT * perMm / 2, Unit.GF)).plus(standOffs[i].chain(0, DOWN_BY_STAND_OFF * perMm, Unit.GF));
+            result = result.plus(heights[i].chain(0, DOWN_BY_HEIGHT * perMm / 2, Unit.GF))
+                    .plus(standOffs[i].chain(0, DOWN_BY_STAND_OFF * perMm, Unit.GF));
         }
         return result;
     }
@@ -118,9 +144,12 @@ final class ForceLaw {
     Forces near(Forces f, ForceLaw other) {
         double share = sum(standOffs) == 0 ? 1 : sum(other.standOffs) / sum(standOffs);
         double worst = deciding() == 0 ? 1 : other.deciding() / deciding();
-        return new Forces(scaled(f.low(), other.sizes(LOW) / sizes(LOW) * Math.pow(share, LOW_BY_STAND_OFF)),
+        return new Forces(
+                scaled(f.low(), other.sizes(LOW) / sizes(LOW) * Math.pow(share, LOW_BY_STAND_OFF)),
                 scaled(f.high(), other.sizes(HIGH) / sizes(HIGH) * Math.pow(share, HIGH_BY_STAND_OFF)),
-                scaled(f.peakStress(), other.sizes(forStress()) / sizes(forStress()) * Math.pow(worst, STRESS_BY_STAND_OFF)),
+                scaled(
+                        f.peakStress(),
+                        other.sizes(forStress()) / sizes(forStress()) * Math.pow(worst, STRESS_BY_STAND_OFF)),
                 shifted(f, other));
     }
 
@@ -131,7 +160,8 @@ final class ForceLaw {
         }
         double perMm = f.high().value() / (sum(standOffs) / 2) / 4;
         double height = (sum(other.heights) - sum(heights)) / 2;
-        return down.shifted(perMm * (DOWN_BY_HEIGHT * height + DOWN_BY_STAND_OFF * (sum(other.standOffs) - sum(standOffs))));
+        return down.shifted(
+                perMm * (DOWN_BY_HEIGHT * height + DOWN_BY_STAND_OFF * (sum(other.standOffs) - sum(standOffs))));
     }
 
     private double sizes(double[] exponents) {

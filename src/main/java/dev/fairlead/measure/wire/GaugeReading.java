@@ -8,12 +8,16 @@ import dev.fairlead.model.Measured;
 import dev.fairlead.model.Visit;
 
 /**
- * What a gauge that was read at a visit says when the wire or its stand-offs there are taken to be otherwise. It is then no reading any more: the
- * force follows by the ratio of the beam model's forces, as an estimate with a wider error, or is unknown where the model has no answer.
+ * What a gauge that was read at a visit says when the wire or its stand-offs there are taken to be otherwise. It is
+ * then no reading any more: the force follows by the ratio of the beam model's forces, as an estimate with a wider
+ * error, or is unknown where the model has no answer.
  */
 public final class GaugeReading {
     private static final String SOURCE = "ratio of two forces by the beam model";
-    /** From wire to wire the exponents of the forces vary by a tenth to a fifth, see {@link ForceLaw}: the error as a share of the change. */
+    /**
+     * From wire to wire the exponents of the forces vary by a tenth to a fifth, see {@link ForceLaw}: the error as a
+     * share of the change.
+     */
     private static final double OF_CHANGE = 0.2;
 
     private GaugeReading() {}
@@ -22,7 +26,8 @@ public final class GaugeReading {
      * The force in gf for a case that differs from the one of which it was read.
      *
      * @param visit counted from 0
-     * @return the reading itself where nothing that the force depends on is otherwise, and where the other case has a reading of its own
+     * @return the reading itself where nothing that the force depends on is otherwise, and where the other case has a
+     *     reading of its own
      */
     public static Measured carried(Case read, Case other, int visit, ForcePart force) {
         Measured gauge = read.visits().get(visit).gauge();
@@ -32,14 +37,19 @@ public final class GaugeReading {
         }
         Forces before = force.at(read, visit, Workbook.none());
         Forces after = force.at(other, visit, Workbook.none());
-        boolean answered = before.low().known() && before.high().known() && after.low().known() && after.high().known() && before.low().value() > 0;
+        boolean answered = before.low().known()
+                && before.high().known()
+                && after.low().known()
+                && after.high().known()
+                && before.low().value() > 0;
         if (!answered) {
             return Measured.unknown("/visits/" + visit + "/gauge");
         }
         double low = after.low().value() / before.low().value();
         double high = after.high().value() / before.high().value();
         double mean = (low + high) / 2;
-        return gauge.times(mean).withError(SOURCE, gauge.value() * (Math.abs(high - low) / 2 + OF_CHANGE * Math.abs(mean - 1)));
+        return gauge.times(mean)
+                .withError(SOURCE, gauge.value() * (Math.abs(high - low) / 2 + OF_CHANGE * Math.abs(mean - 1)));
     }
 
     private static boolean sameWire(Case a, Case b, int visit) {

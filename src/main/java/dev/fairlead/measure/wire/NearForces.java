@@ -10,8 +10,9 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Forces of variants of one case that differ from it by errors of measurement: the beam model is solved for the case itself, and the
- * variants follow it by the powers of {@link ForceLaw}. Solving each variant would take a minute where this takes a moment.
+ * Forces of variants of one case that differ from it by errors of measurement: the beam model is solved for the case
+ * itself, and the variants follow it by the powers of {@link ForceLaw}. Solving each variant would take a minute where
+ * this takes a moment.
  */
 public final class NearForces implements ForcePart {
     private record Solved(Forces forces, Optional<ForceLaw> law) {}
@@ -23,13 +24,16 @@ public final class NearForces implements ForcePart {
         PatientArch arch = PatientArch.of(base);
         for (int i = 0; i < base.visits().size(); i++) {
             Forces f = exact.at(base, i, Workbook.none());
-            visits.add(new Solved(f, f.peakStress().known() ? Optional.of(ForceLaw.of(base, i, arch)) : Optional.empty()));
+            visits.add(
+                    new Solved(f, f.peakStress().known() ? Optional.of(ForceLaw.of(base, i, arch)) : Optional.empty()));
         }
     }
 
     @Override
     public Forces at(Case c, int index, Workbook book) {
         Solved s = visits.get(index);
-        return s.law().map(law -> law.near(s.forces(), ForceLaw.of(c, index, PatientArch.of(c)))).orElse(s.forces());
+        return s.law()
+                .map(law -> law.near(s.forces(), ForceLaw.of(c, index, PatientArch.of(c))))
+                .orElse(s.forces());
     }
 }

@@ -1,8 +1,8 @@
 package dev.fairlead.measure.wire;
 
 import dev.fairlead.measure.arch.PatientArch;
-import dev.fairlead.measure.archform.ArchCurve;
 import dev.fairlead.measure.archform.ArcRuler;
+import dev.fairlead.measure.archform.ArchCurve;
 import dev.fairlead.measure.mechanics.ArchGeometry;
 import dev.fairlead.measure.mechanics.ArchPath;
 import dev.fairlead.measure.mechanics.Blank;
@@ -13,11 +13,12 @@ import dev.fairlead.model.Side;
 import dev.fairlead.model.Unit;
 
 /**
- * Where the marks of one side fall, mm along the wire from the midline mark. A bend's mark is the middle of the bend. With legs as long as the
- * tube the closed fold's stop then lies at the mesial end of the tube while the front lies in the brackets.
+ * Where the marks of one side fall, mm along the wire from the midline mark. A bend's mark is the middle of the bend.
+ * With legs as long as the tube the closed fold's stop then lies at the mesial end of the tube while the front lies in
+ * the brackets.
  *
- * <p>The first mark comes to lie distal to the tube by half a bend, pi r / 2, and by the way that the wire goes round to the cheek: 2.3 mm for
- * the usual fold, which is what "about 2 mm distal to the tube" says.
+ * <p>The first mark comes to lie distal to the tube by half a bend, pi r / 2, and by the way that the wire goes round
+ * to the cheek: 2.3 mm for the usual fold, which is what "about 2 mm distal to the tube" says.
  *
  * @param tube mesial end of the tube, along the arch
  * @param firstBend middle of the first bend, the distal one
@@ -28,17 +29,29 @@ import dev.fairlead.model.Unit;
  * @param end end of the blank, with a tail to hold while bending
  * @param foldWire wire that the fold takes up: two half circles and two legs
  */
-public record SideMarks(Side side, Measured tube, Measured firstBend, Measured offset, Measured secondBend, Measured stop, Measured cut,
-        Measured end, Measured foldWire) {
+public record SideMarks(
+        Side side,
+        Measured tube,
+        Measured firstBend,
+        Measured offset,
+        Measured secondBend,
+        Measured stop,
+        Measured cut,
+        Measured end,
+        Measured foldWire) {
     /** Wire left distal of each tube until it is cut, mm; common practice. */
     public static final double TAIL = 2;
     /** Buccal tip that marks and blank allow for, degrees: the tip of the beam model's usual fold. */
     public static final double TIP = 20;
-    /** Distance of a lateral incisor's bracket from the midline that marks and blank allow for, mm; it hardly matters. */
+    /**
+     * Distance of a lateral incisor's bracket from the midline that marks and blank allow for, mm; it hardly matters.
+     */
     private static final double LATERAL = 8.3;
+
     private static final double QUARTER_TURN = Math.PI / 2;
     /** Both sides ask for the same; so do a case and its variants that differ in something else. */
     private static final int REMEMBERED = 256;
+
     private static final Memo<ArchCurve, ArcRuler> RULERS = new Memo<>(REMEMBERED, ArchCurve::ruler);
     private static final Memo<Around, Blank> BLANKS = new Memo<>(REMEMBERED, Around::blank);
 
@@ -48,10 +61,14 @@ public record SideMarks(Side side, Measured tube, Measured firstBend, Measured o
             return Blank.of(new ArchGeometry(new ArchPath(curve), fold.leg(), lateral / 2, lateral), fold, fold, TAIL);
         }
 
-        // written out: what Java makes of a record at the first call takes a start longer than all the geometry that is looked up by it
+        // written out: what Java makes of a record at the first call takes a start longer than all the geometry that is
+        // looked up by it
         @Override
         public boolean equals(Object o) {
-            return o instanceof Around a && curve.equals(a.curve) && fold.equals(a.fold) && Double.compare(lateral, a.lateral) == 0;
+            return o instanceof Around a
+                    && curve.equals(a.curve)
+                    && fold.equals(a.fold)
+                    && Double.compare(lateral, a.lateral) == 0;
         }
 
         @Override
@@ -65,13 +82,22 @@ public record SideMarks(Side side, Measured tube, Measured firstBend, Measured o
         Measured r = FoldShape.plannedRadius(c);
         Measured tube = Measured.function(Unit.MM, x -> half(RULERS.of(arch.curve(x)), side), arch.inputs());
         Measured run = tube.known() && tubeLength.known() && r.known()
-                ? tube.plus(detour(arch, side, tube.value(), tubeLength.value(), r.value())) : tube.plus(tubeLength).plus(r);
+                ? tube.plus(detour(arch, side, tube.value(), tubeLength.value(), r.value()))
+                : tube.plus(tubeLength).plus(r);
         Measured quarter = r.times(QUARTER_TURN);
         Measured first = run.plus(tubeLength).plus(quarter);
         Measured second = first.plus(quarter).plus(tubeLength).plus(quarter);
         Measured stop = second.plus(quarter);
         Measured cut = stop.plus(tubeLength);
-        return new SideMarks(side, tube, first, first.minus(tube).minus(tubeLength), second, stop, cut, cut.plus(TAIL),
+        return new SideMarks(
+                side,
+                tube,
+                first,
+                first.minus(tube).minus(tubeLength),
+                second,
+                stop,
+                cut,
+                cut.plus(TAIL),
                 r.times(2 * Math.PI).plus(tubeLength.times(2)));
     }
 

@@ -11,20 +11,31 @@ import java.util.Optional;
 import java.util.stream.DoubleStream;
 
 /**
- * All that the beam model says of one case's wire at one stand-off: force with its band and how it falls, reactions, stress.
+ * All that the beam model says of one case's wire at one stand-off: force with its band and how it falls, reactions,
+ * stress.
  *
  * @param standOffRight how far the passive front stands before the brackets on account of the right fold, mm
  * @param standOffLeft the same on the left, mm
- * @param foldsMeasured folds as measured on the bench; else what was not measured is as planned, with a margin to both sides
+ * @param foldsMeasured folds as measured on the bench; else what was not measured is as planned, with a margin to both
+ *     sides
  * @param modulus of elasticity; empty when nothing allows to say it
  * @param proof 0.2 % proof strength, MPa
  * @param band the answer; empty when something is missing or the model found no balance
- * @param vertical total vertical force, N, least and most over both tube conditions, occlusal positive; empty unless both tubes' heights are measured
+ * @param vertical total vertical force, N, least and most over both tube conditions, occlusal positive; empty unless
+ *     both tubes' heights are measured
  * @param missing pointers to what an answer needs and the case does not say
  * @param failures why the model found no balance, each cause once; empty when it did, or was not asked
  */
-public record WireForces(Measured standOffRight, Measured standOffLeft, boolean foldsMeasured, Optional<Elastic> modulus, Measured proof,
-        Optional<ForceBand> band, Optional<Vertical> vertical, List<String> missing, List<String> failures) {
+public record WireForces(
+        Measured standOffRight,
+        Measured standOffLeft,
+        boolean foldsMeasured,
+        Optional<Elastic> modulus,
+        Measured proof,
+        Optional<ForceBand> band,
+        Optional<Vertical> vertical,
+        List<String> missing,
+        List<String> failures) {
 
     /** Total vertical force, N, occlusal positive. */
     public record Vertical(double least, double most) {}
@@ -37,6 +48,7 @@ public record WireForces(Measured standOffRight, Measured standOffLeft, boolean 
             "Give of the teeth in their sockets (some 20 % less force), friction, chewing, how fast teeth move and what roots bear are not in it, and"
                     + " no force is called the right one.",
             "A gauge reading at tie-in overrides it.");
+
     private static final double LEAST_STAND_OFF = 0.05;
     private static final String PASSIVE = "the front lies at the brackets, so the wire is passive";
     private static final int REMEMBERED = 64;
@@ -47,14 +59,21 @@ public record WireForces(Measured standOffRight, Measured standOffLeft, boolean 
         failures = List.copyOf(failures);
     }
 
-    /** With the planned stand-off on both sides; {@code limits} are stresses whose stand-off is wanted, MPa, beside the proof strength. */
+    /**
+     * With the planned stand-off on both sides; {@code limits} are stresses whose stand-off is wanted, MPa, beside the
+     * proof strength.
+     */
     public static WireForces planned(Case c, double... limits) {
         return of(c, c.plan().standOff(), c.plan().standOff(), limits);
     }
 
     /** With the stand-offs measured at a visit. */
     public static WireForces atVisit(Case c, int index, double... limits) {
-        return of(c, c.visits().get(index).right().standOff(), c.visits().get(index).left().standOff(), limits);
+        return of(
+                c,
+                c.visits().get(index).right().standOff(),
+                c.visits().get(index).left().standOff(),
+                limits);
     }
 
     /** With these stand-offs. */
@@ -65,26 +84,46 @@ public record WireForces(Measured standOffRight, Measured standOffLeft, boolean 
         BeamInputs inputs = BeamInputs.withoutFolds(c, right, left);
         List<String> missing = inputs.missing();
         if (!missing.isEmpty()) {
-            return new WireForces(right, left, measured, e, proof, Optional.empty(), Optional.empty(), missing, List.of());
+            return new WireForces(
+                    right, left, measured, e, proof, Optional.empty(), Optional.empty(), missing, List.of());
         }
         if (Math.max(right.value(), left.value()) < LEAST_STAND_OFF) {
-            return new WireForces(right, left, measured, e, proof, Optional.empty(), Optional.empty(), List.of(), List.of(PASSIVE));
+            return new WireForces(
+                    right, left, measured, e, proof, Optional.empty(), Optional.empty(), List.of(), List.of(PASSIVE));
         }
         BandAsk ask = inputs.band(e.orElseThrow(), limits(proof, limits), right.value(), left.value());
         BandResult result = ANSWERS.of(ask);
         if (!(result instanceof ForceBand band)) {
-            return new WireForces(right, left, measured, e, proof, Optional.empty(), Optional.empty(), List.of(), causes(((NoBand) result).reasons()));
+            return new WireForces(
+                    right,
+                    left,
+                    measured,
+                    e,
+                    proof,
+                    Optional.empty(),
+                    Optional.empty(),
+                    List.of(),
+                    causes(((NoBand) result).reasons()));
         }
-        return new WireForces(right, left, measured, e, proof, Optional.of(band), vertical(c, ask, e.get()), List.of(), List.of());
+        return new WireForces(
+                right, left, measured, e, proof, Optional.of(band), vertical(c, ask, e.get()), List.of(), List.of());
     }
 
     /** Variants of tube and ties mostly fail for one cause, which stands behind the name of the variant. */
     private static List<String> causes(List<String> reasons) {
-        return reasons.stream().map(r -> r.substring(r.indexOf(": ") + 2)).distinct().toList();
+        return reasons.stream()
+                .map(r -> r.substring(r.indexOf(": ") + 2))
+                .distinct()
+                .toList();
     }
 
     private static List<Double> limits(Measured proof, double[] others) {
-        return DoubleStream.concat(proof.known() ? DoubleStream.of(proof.value()) : DoubleStream.empty(), Arrays.stream(others)).distinct().sorted().boxed().toList();
+        return DoubleStream.concat(
+                        proof.known() ? DoubleStream.of(proof.value()) : DoubleStream.empty(), Arrays.stream(others))
+                .distinct()
+                .sorted()
+                .boxed()
+                .toList();
     }
 
     private static Optional<Vertical> vertical(Case c, BandAsk ask, Elastic e) {
@@ -97,7 +136,14 @@ public record WireForces(Measured standOffRight, Measured standOffLeft, boolean 
         if (!answer.found()) {
             return Optional.empty();
         }
-        double[] ends = {answer.upHinged() * e.low(), answer.upHinged() * e.high(), answer.upHeld() * e.low(), answer.upHeld() * e.high()};
-        return Optional.of(new Vertical(Arrays.stream(ends).min().orElseThrow() / BeamCase.E, Arrays.stream(ends).max().orElseThrow() / BeamCase.E));
+        double[] ends = {
+            answer.upHinged() * e.low(),
+            answer.upHinged() * e.high(),
+            answer.upHeld() * e.low(),
+            answer.upHeld() * e.high()
+        };
+        return Optional.of(new Vertical(
+                Arrays.stream(ends).min().orElseThrow() / BeamCase.E,
+                Arrays.stream(ends).max().orElseThrow() / BeamCase.E));
     }
 }

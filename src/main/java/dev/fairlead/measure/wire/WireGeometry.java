@@ -17,8 +17,17 @@ import java.util.List;
  * @param spare blank in hand less that, mm
  * @param compared what was made beside what was worked out
  */
-public record WireGeometry(PatientArch arch, SideMarks left, SideMarks right, FoldOpening plannedLeft, FoldOpening plannedRight,
-        FoldOpening madeLeft, FoldOpening madeRight, Measured blank, Measured spare, List<Comparison> compared) {
+public record WireGeometry(
+        PatientArch arch,
+        SideMarks left,
+        SideMarks right,
+        FoldOpening plannedLeft,
+        FoldOpening plannedRight,
+        FoldOpening madeLeft,
+        FoldOpening madeRight,
+        Measured blank,
+        Measured spare,
+        List<Comparison> compared) {
     /** Gap to the gingiva that a fold should keep, mm; common practice. */
     public static final double CLEARANCE = 1;
 
@@ -35,14 +44,27 @@ public record WireGeometry(PatientArch arch, SideMarks left, SideMarks right, Fo
         List<Comparison> compared = new ArrayList<>(Comparison.of(c, Side.LEFT, left, foldLeft));
         compared.addAll(Comparison.of(c, Side.RIGHT, right, foldRight));
         Measured blank = right.end().plus(left.end());
-        return new WireGeometry(arch, left, right, foldLeft, foldRight, FoldOpening.made(c, Side.LEFT), FoldOpening.made(c, Side.RIGHT),
-                blank, c.wire().blankLength().minus(blank), compared);
+        return new WireGeometry(
+                arch,
+                left,
+                right,
+                foldLeft,
+                foldRight,
+                FoldOpening.made(c, Side.LEFT),
+                FoldOpening.made(c, Side.RIGHT),
+                blank,
+                c.wire().blankLength().minus(blank),
+                compared);
     }
 
     /** {@link #spare()} alone: what audits of many cases need of all this. */
     public static Measured spare(Case c) {
         PatientArch arch = PatientArch.of(c);
-        return c.wire().blankLength().minus(SideMarks.of(c, arch, Side.RIGHT).end().plus(SideMarks.of(c, arch, Side.LEFT).end()));
+        return c.wire()
+                .blankLength()
+                .minus(SideMarks.of(c, arch, Side.RIGHT)
+                        .end()
+                        .plus(SideMarks.of(c, arch, Side.LEFT).end()));
     }
 
     public SideMarks marks(Side side) {
@@ -58,17 +80,25 @@ public record WireGeometry(PatientArch arch, SideMarks left, SideMarks right, Fo
     }
 
     /**
-     * Buccal tip at which the made fold's lowest run would just keep this gap to the gingiva, degrees: sin t' = sin t + (wanted - gap) / height.
-     * Unknown, for want of height, where no tip gives that much.
+     * Buccal tip at which the made fold's lowest run would just keep this gap to the gingiva, degrees: sin t' = sin t +
+     * (wanted - gap) / height. Unknown, for want of height, where no tip gives that much.
      */
     public static Measured tipNeeded(Case c, Side side, double clearance) {
         Fold f = c.bench().fold(side);
-        Measured sine = Measured.function(Unit.RATIO, x -> Math.sin(Math.toRadians(x[0])) + (clearance - x[1]) / x[2], f.buccalTip(),
-                f.clearGingiva(), f.height());
+        Measured sine = Measured.function(
+                Unit.RATIO,
+                x -> Math.sin(Math.toRadians(x[0])) + (clearance - x[1]) / x[2],
+                f.buccalTip(),
+                f.clearGingiva(),
+                f.height());
         if (sine.known() && Math.abs(sine.value()) >= 1) {
             return Measured.unknown("/bench/" + side.word() + "/height");
         }
-        return sine.known() ? sine.chain(Math.toDegrees(Math.asin(sine.value())),
-                Math.toDegrees(1 / Math.sqrt(1 - sine.value() * sine.value())), Unit.DEGREE) : sine;
+        return sine.known()
+                ? sine.chain(
+                        Math.toDegrees(Math.asin(sine.value())),
+                        Math.toDegrees(1 / Math.sqrt(1 - sine.value() * sine.value())),
+                        Unit.DEGREE)
+                : sine;
     }
 }

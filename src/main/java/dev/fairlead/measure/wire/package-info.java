@@ -1,2 +1,5 @@
-/** The wire of one case: where its marks fall, how its folds open, and what force the tied-in wire has as far as that can be known. */
+/**
+ * The wire of one case: where its marks fall, how its folds open, and what force the tied-in wire has as far as that
+ * can be known.
+ */
 package dev.fairlead.measure.wire;

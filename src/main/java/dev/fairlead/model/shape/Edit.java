@@ -7,13 +7,16 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 
-/** Reads and changes single facts of a case by JSON Pointer (RFC 6901); a change gives a new case and leaves the old one as it is. */
+/**
+ * Reads and changes single facts of a case by JSON Pointer (RFC 6901); a change gives a new case and leaves the old one
+ * as it is.
+ */
 public final class Edit {
     private Edit() {}
 
     /**
-     * What stands at {@code pointer}: a fact, a section, a list, a map, or the whole case. A tooth of which the case says nothing reads as
-     * all unknown; a pointer that leads nowhere throws.
+     * What stands at {@code pointer}: a fact, a section, a list, a map, or the whole case. A tooth of which the case
+     * says nothing reads as all unknown; a pointer that leads nowhere throws.
      */
     public static Object get(Case from, String pointer) {
         Object at = from;
@@ -37,8 +40,9 @@ public final class Edit {
     }
 
     /**
-     * The case with another value at {@code pointer}. The value is plain (a number in the field's unit, a list of readings, a yes or no as
-     * Boolean, a word, a date) or as the record holds it; {@code -} as the last token appends to a list.
+     * The case with another value at {@code pointer}. The value is plain (a number in the field's unit, a list of
+     * readings, a yes or no as Boolean, a word, a date) or as the record holds it; {@code -} as the last token appends
+     * to a list.
      */
     public static Case set(Case from, String pointer, Object value) {
         List<String> tokens = tokens(pointer);
@@ -49,8 +53,9 @@ public final class Edit {
     }
 
     /**
-     * The case without what stands at {@code pointer}: a fact becomes unknown, a section all unknown, a list or map empty, a tooth absent.
-     * An element of a list becomes all unknown and keeps its place, since others are counted by theirs. Absent teeth and elements stay absent.
+     * The case without what stands at {@code pointer}: a fact becomes unknown, a section all unknown, a list or map
+     * empty, a tooth absent. An element of a list becomes all unknown and keeps its place, since others are counted by
+     * theirs. Absent teeth and elements stay absent.
      */
     public static Case forget(Case from, String pointer) {
         List<String> tokens = tokens(pointer);
@@ -60,7 +65,9 @@ public final class Edit {
         return (Case) replaced(from, "", tokens, null, true);
     }
 
-    /** Pointers of all single facts, known or not, in the order of the records; of lists and maps those that are there. */
+    /**
+     * Pointers of all single facts, known or not, in the order of the records; of lists and maps those that are there.
+     */
     public static List<String> factPointers(Case from) {
         List<String> all = new ArrayList<>();
         collect(from, "", all);
@@ -105,7 +112,8 @@ public final class Edit {
         return changed == old ? record : draft.set(key, changed).make();
     }
 
-    private static List<?> element(FieldShape field, List<?> old, String pointer, List<String> tokens, Object value, boolean forget) {
+    private static List<?> element(
+            FieldShape field, List<?> old, String pointer, List<String> tokens, Object value, boolean forget) {
         List<Object> list = new ArrayList<>(old);
         boolean append = tokens.get(0).equals("-") && tokens.size() == 1 && !forget;
         int i = append ? old.size() : index(old, tokens.get(0), pointer + "/" + tokens.get(0));
@@ -120,7 +128,8 @@ public final class Edit {
         return list;
     }
 
-    private static Map<?, ?> entry(FieldShape field, Map<?, ?> old, String pointer, List<String> tokens, Object value, boolean forget) {
+    private static Map<?, ?> entry(
+            FieldShape field, Map<?, ?> old, String pointer, List<String> tokens, Object value, boolean forget) {
         Tooth tooth = tooth(tokens.get(0), pointer + "/" + tokens.get(0));
         if (forget && !old.containsKey(tooth)) {
             return old;

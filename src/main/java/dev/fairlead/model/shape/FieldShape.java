@@ -10,7 +10,8 @@ import java.util.List;
  * @param key the key in a case file
  * @param kind what it holds
  * @param about wording, unit, range
- * @param element the record class of a {@code RECORD}, {@code LIST} or {@code TOOTH_MAP}, the enum of a choice, else null
+ * @param element the record class of a {@code RECORD}, {@code LIST} or {@code TOOTH_MAP}, the enum of a choice, else
+ *     null
  * @param index position among the record's components
  */
 public record FieldShape(String key, Kind kind, Field about, Class<?> element, int index) {
@@ -29,7 +30,9 @@ public record FieldShape(String key, Kind kind, Field about, Class<?> element, i
         if (kind != Kind.CHOICE && kind != Kind.REQUIRED_CHOICE) {
             return List.of();
         }
-        return java.util.Arrays.stream(element.getEnumConstants()).map(Choice.class::cast).toList();
+        return java.util.Arrays.stream(element.getEnumConstants())
+                .map(Choice.class::cast)
+                .toList();
     }
 
     /** The label for people: the given one, or the key with its words apart. */

@@ -14,6 +14,7 @@ public final class RecordShape {
     private static final String COMPILED = RecordShape.class.getPackageName() + ".CompiledRecords";
     /** The code that the build made of the records; null in a build that is not finished. */
     private static final RecordCode CODE = compiled();
+
     private static final Map<Class<?>, RecordShape> SHAPES = new ConcurrentHashMap<>();
 
     private final Class<? extends Record> type;
@@ -80,7 +81,10 @@ public final class RecordShape {
         return code.get(record, field.index());
     }
 
-    /** A record of which every fact is unknown; {@code pointer} says where it would stand. Required bare values are null. */
+    /**
+     * A record of which every fact is unknown; {@code pointer} says where it would stand. Required bare values are
+     * null.
+     */
     public Record blank(String pointer) {
         Record known = blanks.get(pointer);
         if (known == null) {
@@ -112,6 +116,8 @@ public final class RecordShape {
 
     /** Escapes a key for a JSON Pointer (RFC 6901). */
     public static String escape(String key) {
-        return key.indexOf('~') < 0 && key.indexOf('/') < 0 ? key : key.replace("~", "~0").replace("/", "~1");
+        return key.indexOf('~') < 0 && key.indexOf('/') < 0
+                ? key
+                : key.replace("~", "~0").replace("/", "~1");
     }
 }

@@ -15,7 +15,9 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 
-/** A record class as reflection shows it: what the build compiles into code, and what stands for it where there is none. */
+/**
+ * A record class as reflection shows it: what the build compiles into code, and what stands for it where there is none.
+ */
 final class ReflectedRecord implements RecordCode {
     private final RecordComponent[] components;
     private final Constructor<? extends Record> constructor;
@@ -76,7 +78,9 @@ final class ReflectedRecord implements RecordCode {
             throw new IllegalStateException(c + " of " + c.getDeclaringRecord() + " says not what it means (@Field)");
         }
         Class<?> raw = c.getType();
-        Type argument = c.getGenericType() instanceof ParameterizedType p ? p.getActualTypeArguments()[p.getActualTypeArguments().length - 1] : null;
+        Type argument = c.getGenericType() instanceof ParameterizedType p
+                ? p.getActualTypeArguments()[p.getActualTypeArguments().length - 1]
+                : null;
         Class<?> inner = argument instanceof Class<?> k ? k : null;
         Kind kind;
         Class<?> element = null;
@@ -112,6 +116,7 @@ final class ReflectedRecord implements RecordCode {
         } else {
             throw new IllegalStateException(c + " has a type that the case model does not know");
         }
-        return new FieldShape(about.key().isEmpty() ? c.getName() : about.key(), kind, PlainField.of(about), element, index);
+        return new FieldShape(
+                about.key().isEmpty() ? c.getName() : about.key(), kind, PlainField.of(about), element, index);
     }
 }

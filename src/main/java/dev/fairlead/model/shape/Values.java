@@ -1,9 +1,9 @@
 package dev.fairlead.model.shape;
 
-import dev.fairlead.model.Field;
 import dev.fairlead.model.Answer;
 import dev.fairlead.model.Choice;
 import dev.fairlead.model.Fact;
+import dev.fairlead.model.Field;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Tooth;
 import java.time.LocalDate;
@@ -17,22 +17,25 @@ public final class Values {
     private static final ClassValue<Map<String, Choice>> CHOICES = new ClassValue<>() {
         @Override
         protected Map<String, Choice> computeValue(Class<?> type) {
-            return Arrays.stream(type.getEnumConstants()).map(Choice.class::cast).collect(Collectors.toMap(Choice::word, c -> c));
+            return Arrays.stream(type.getEnumConstants())
+                    .map(Choice.class::cast)
+                    .collect(Collectors.toMap(Choice::word, c -> c));
         }
     };
 
     private Values() {}
 
     /**
-     * The error of a quantity that states none, in the field's unit: that of one reading, or of the mean of several independent ones
-     * (standard deviation over the root of their number; GUM, JCGM 100:2008, 4.2.3).
+     * The error of a quantity that states none, in the field's unit: that of one reading, or of the mean of several
+     * independent ones (standard deviation over the root of their number; GUM, JCGM 100:2008, 4.2.3).
      */
     public static double assumedError(Field about, double value, int readings) {
         return value == 0 && about.zeroIsNone() ? 0 : about.error().defaultSd() / Math.sqrt(Math.max(1, readings));
     }
 
     /**
-     * A quantity as the field describes it: its unit and its assumed error. Of several readings the mean counts, and they are kept.
+     * A quantity as the field describes it: its unit and its assumed error. Of several readings the mean counts, and
+     * they are kept.
      */
     public static Measured measured(FieldShape field, String pointer, double... readings) {
         if (readings.length == 0) {
@@ -40,7 +43,9 @@ public final class Values {
         }
         if (readings.length == 1) {
             double sd = assumedError(field.about(), readings[0], 1);
-            return sd == 0 ? Measured.exact(readings[0], field.about().unit()) : Measured.of(readings[0], field.about().unit(), pointer, sd);
+            return sd == 0
+                    ? Measured.exact(readings[0], field.about().unit())
+                    : Measured.of(readings[0], field.about().unit(), pointer, sd);
         }
         double sum = 0;
         for (double r : readings) {
@@ -48,10 +53,14 @@ public final class Values {
         }
         // nine decimals take off the binary dust of summing: 5.4 and 5.5 give 5.45
         double mean = Math.rint(sum / readings.length * 1e9) / 1e9;
-        return Measured.of(mean, field.about().unit(), pointer, assumedError(field.about(), mean, readings.length), readings);
+        return Measured.of(
+                mean, field.about().unit(), pointer, assumedError(field.about(), mean, readings.length), readings);
     }
 
-    /** What the component at {@code pointer} holds when it is given {@code value}; throws when the value does not suit it. */
+    /**
+     * What the component at {@code pointer} holds when it is given {@code value}; throws when the value does not suit
+     * it.
+     */
     static Object of(FieldShape field, String pointer, Object value) {
         Object made = switch (field.kind()) {
             case QUANTITY -> quantity(field, pointer, value);
@@ -65,8 +74,12 @@ public final class Values {
             case REQUIRED_CHOICE -> choice(field, value);
             case RECORD -> field.element().isInstance(value) ? value : null;
             case LIST -> value instanceof List<?> l && l.stream().allMatch(field.element()::isInstance) ? value : null;
-            case TOOTH_MAP -> value instanceof Map<?, ?> m && m.keySet().stream().allMatch(Tooth.class::isInstance)
-                    && m.values().stream().allMatch(field.element()::isInstance) ? value : null;
+            case TOOTH_MAP ->
+                value instanceof Map<?, ?> m
+                                && m.keySet().stream().allMatch(Tooth.class::isInstance)
+                                && m.values().stream().allMatch(field.element()::isInstance)
+                        ? value
+                        : null;
         };
         if (made == null) {
             throw new IllegalArgumentException(pointer + " cannot hold " + value + "; it is a " + field.kind());
@@ -85,13 +98,18 @@ public final class Values {
             return measured(field, pointer, readings);
         }
         if (value instanceof List<?> l && l.stream().allMatch(Number.class::isInstance)) {
-            return measured(field, pointer, l.stream().mapToDouble(n -> ((Number) n).doubleValue()).toArray());
+            return measured(
+                    field,
+                    pointer,
+                    l.stream().mapToDouble(n -> ((Number) n).doubleValue()).toArray());
         }
         return null;
     }
 
     private static Choice choice(FieldShape field, Object value) {
-        return field.element().isInstance(value) ? (Choice) value : value instanceof String word ? CHOICES.get(field.element()).get(word) : null;
+        return field.element().isInstance(value)
+                ? (Choice) value
+                : value instanceof String word ? CHOICES.get(field.element()).get(word) : null;
     }
 
     private static Object holds(FieldShape field, Fact<?> fact) {

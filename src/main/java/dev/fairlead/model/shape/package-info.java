@@ -1,2 +1,5 @@
-/** What the case model looks like, read from the records: keys, kinds, units, ranges; reading, schema, blank case and forms all use it. */
+/**
+ * What the case model looks like, read from the records: keys, kinds, units, ranges; reading, schema, blank case and
+ * forms all use it.
+ */
 package dev.fairlead.model.shape;

@@ -2,11 +2,11 @@ package dev.fairlead.report.html;
 
 import dev.fairlead.check.Checked;
 import dev.fairlead.findings.AssumedError;
-import dev.fairlead.findings.RepeatAdvice;
 import dev.fairlead.findings.Certainty;
 import dev.fairlead.findings.Counts;
 import dev.fairlead.findings.Finding;
 import dev.fairlead.findings.Numbers;
+import dev.fairlead.findings.RepeatAdvice;
 import dev.fairlead.findings.Report;
 import dev.fairlead.model.Stage;
 import java.util.ArrayList;
@@ -67,9 +67,15 @@ public final class CaseView {
 
     public List<Tally> tallies() {
         Counts n = report().counts();
-        List<Tally> tallies = new ArrayList<>(List.of(new Tally("stop", "stop", n.stop()), new Tally("caution", "caution", n.caution()),
-                new Tally("not-assessed", "not assessed", n.notAssessed()), new Tally("pass", "pass", n.pass()),
-                new Tally("does-not-apply", n.doesNotApply() == 1 ? "does not apply" : "do not apply", n.doesNotApply())));
+        List<Tally> tallies = new ArrayList<>(List.of(
+                new Tally("stop", "stop", n.stop()),
+                new Tally("caution", "caution", n.caution()),
+                new Tally("not-assessed", "not assessed", n.notAssessed()),
+                new Tally("pass", "pass", n.pass()),
+                new Tally(
+                        "does-not-apply",
+                        n.doesNotApply() == 1 ? "does not apply" : "do not apply",
+                        n.doesNotApply())));
         return tallies;
     }
 
@@ -91,7 +97,10 @@ public final class CaseView {
     }
 
     private StageView stage(Stage stage) {
-        List<FindingView> findings = report().findings().forReading().stream().filter(f -> f.stage() == stage).map(this::finding).toList();
+        List<FindingView> findings = report().findings().forReading().stream()
+                .filter(f -> f.stage() == stage)
+                .map(this::finding)
+                .toList();
         return new StageView(stage, anchor("stage-" + stage.word()), findings, all);
     }
 
@@ -118,7 +127,10 @@ public final class CaseView {
 
     /** Findings that a waiver answers for. */
     public List<FindingView> waived() {
-        return report().findings().forReading().stream().filter(f -> f.waiver().isPresent()).map(this::finding).toList();
+        return report().findings().forReading().stream()
+                .filter(f -> f.waiver().isPresent())
+                .map(this::finding)
+                .toList();
     }
 
     public Map<String, Double> changed() {
@@ -142,13 +154,19 @@ public final class CaseView {
 
     /** How sure the findings are as a whole; empty when that was not asked. */
     public String certainty() {
-        return report().certainty().map(c -> "Within the errors of measurement " + Numbers.plain(c.expectedFlips(), 1)
-                + (Numbers.plain(c.expectedFlips(), 1).equals("1.0") ? " outcome is" : " outcomes are") + " expected to be otherwise"
-                + c.drawn().map(d -> " (" + d.draws() + " draws, seed " + d.seed() + ")").orElse("") + ".").orElse("");
+        return report().certainty()
+                .map(c -> "Within the errors of measurement " + Numbers.plain(c.expectedFlips(), 1)
+                        + (Numbers.plain(c.expectedFlips(), 1).equals("1.0") ? " outcome is" : " outcomes are")
+                        + " expected to be otherwise"
+                        + c.drawn()
+                                .map(d -> " (" + d.draws() + " draws, seed " + d.seed() + ")")
+                                .orElse("") + ".")
+                .orElse("");
     }
 
     public String meaning() {
-        String assumed = AssumedError.sentence(report().repeats().stream().map(RepeatAdvice::pointer).toList());
+        String assumed = AssumedError.sentence(
+                report().repeats().stream().map(RepeatAdvice::pointer).toList());
         return Certainty.MEANING + (assumed.isEmpty() ? "" : " " + assumed);
     }
 }

@@ -3,7 +3,9 @@ package dev.fairlead.report.html;
 import dev.fairlead.findings.Finding;
 import dev.fairlead.findings.Numbers;
 
-/** Chances of another outcome in words: whole per cent, and what is possible is never rounded to impossible or certain. */
+/**
+ * Chances of another outcome in words: whole per cent, and what is possible is never rounded to impossible or certain.
+ */
 public final class Chance {
     /** From this chance on it is told of findings that are not close; common practice, no source. */
     private static final double WORTH_A_WORD = 0.05;

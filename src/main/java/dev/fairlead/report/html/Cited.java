@@ -27,8 +27,14 @@ public final class Cited {
 
     /** A site's own rulebase may leave out what only worked numbers cite: then the key is all that can be told. */
     private void add(String key, Source source) {
-        notes.computeIfAbsent(key, k -> source == null ? new Note(notes.size() + 1, key, "not in the bibliography of this rulebase")
-                : new Note(notes.size() + 1, source.citation(), source.kind().name().toLowerCase(Locale.ROOT).replace('_', ' ')));
+        notes.computeIfAbsent(
+                key,
+                k -> source == null
+                        ? new Note(notes.size() + 1, key, "not in the bibliography of this rulebase")
+                        : new Note(
+                                notes.size() + 1,
+                                source.citation(),
+                                source.kind().name().toLowerCase(Locale.ROOT).replace('_', ' ')));
     }
 
     List<Note> notes(List<Source> sources) {

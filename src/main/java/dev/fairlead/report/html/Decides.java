@@ -18,13 +18,20 @@ import java.util.function.Predicate;
  * @param waiting facts that are missing, the one that most criteria wait for first; the first few
  * @param moreWaiting missing facts beyond those
  */
-public record Decides(List<Finding> warnings, int more, List<Finding> turning, List<RepeatAdvice> repeats, List<MissingFact> waiting, int moreWaiting) {
+public record Decides(
+        List<Finding> warnings,
+        int more,
+        List<Finding> turning,
+        List<RepeatAdvice> repeats,
+        List<MissingFact> waiting,
+        int moreWaiting) {
     private static final int SHOWN = 7;
     private static final int TURNING = 3;
     /** Nobody measures more than that again before looking at the result. */
     private static final int REPEATS = 3;
     /** A measurement that makes outcomes surer by less is not worth the visit. */
     private static final double LEAST = 0.01;
+
     private static final int WAITING = 4;
 
     /** A warning stands that no waiver answers for. */
@@ -33,17 +40,30 @@ public record Decides(List<Finding> warnings, int more, List<Finding> turning, L
     }
 
     static Decides of(Report report) {
-        List<Finding> warnings = report.findings().forReading().stream().filter(Finding::warns)
-                .sorted(Comparator.comparing(Finding::open).reversed().thenComparing(Finding::weight)).toList();
-        Predicate<Finding> near = f -> (f.close() || Chance.worthAWord(f)) && f.outcome() != Status.NOT_ASSESSED && !f.warns();
-        List<Finding> turning = report.findings().all().stream().filter(near)
-                .sorted(Comparator.comparingDouble((Finding f) -> -f.flip().orElse(0))).limit(TURNING).toList();
+        List<Finding> warnings = report.findings().forReading().stream()
+                .filter(Finding::warns)
+                .sorted(Comparator.comparing(Finding::open).reversed().thenComparing(Finding::weight))
+                .toList();
+        Predicate<Finding> near =
+                f -> (f.close() || Chance.worthAWord(f)) && f.outcome() != Status.NOT_ASSESSED && !f.warns();
+        List<Finding> turning = report.findings().all().stream()
+                .filter(near)
+                .sorted(Comparator.comparingDouble((Finding f) -> -f.flip().orElse(0)))
+                .limit(TURNING)
+                .toList();
         List<MissingFact> missing = MissingFact.of(report);
-        return new Decides(first(warnings, SHOWN), Math.max(0, warnings.size() - SHOWN), turning, worth(report), first(missing, WAITING), Math.max(0, missing.size() - WAITING));
+        return new Decides(
+                first(warnings, SHOWN),
+                Math.max(0, warnings.size() - SHOWN),
+                turning,
+                worth(report),
+                first(missing, WAITING),
+                Math.max(0, missing.size() - WAITING));
     }
 
     private static List<RepeatAdvice> worth(Report report) {
-        return first(report.repeats().stream().filter(r -> r.fewerFlips() >= LEAST).toList(), REPEATS);
+        return first(
+                report.repeats().stream().filter(r -> r.fewerFlips() >= LEAST).toList(), REPEATS);
     }
 
     private static <T> List<T> first(List<T> all, int most) {

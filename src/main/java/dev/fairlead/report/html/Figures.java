@@ -13,11 +13,13 @@ import java.util.stream.Stream;
 /** The pictures of one case: a few to open with, and all with their tables. */
 public final class Figures {
     /** What a presentation opens with, column by column. */
-    private static final List<List<String>> FIRST = List.of(List.of("arch", "space"), List.of("position"), List.of("forecast"));
+    private static final List<List<String>> FIRST =
+            List.of(List.of("arch", "space"), List.of("position"), List.of("forecast"));
 
     private static final Pattern BOX = Pattern.compile("viewBox=\"0 0 ([0-9.]+) ([0-9.]+)\"");
     /** Widths on paper: three in a row, and one alone. */
     private static final double FIRST_MM = 56;
+
     private static final double PLATE_MM = 92;
 
     private final List<Drawing> drawings;
@@ -32,7 +34,12 @@ public final class Figures {
 
     /** Those that stand on the first page, column by column. */
     public List<List<Picture>> first() {
-        return FIRST.stream().map(column -> column.stream().flatMap(id -> drawn().filter(p -> p.id().equals(id))).toList()).filter(c -> !c.isEmpty()).toList();
+        return FIRST.stream()
+                .map(column -> column.stream()
+                        .flatMap(id -> drawn().filter(p -> p.id().equals(id)))
+                        .toList())
+                .filter(c -> !c.isEmpty())
+                .toList();
     }
 
     private Stream<Picture> drawn() {
@@ -53,8 +60,13 @@ public final class Figures {
 
     /** The drawing with names that no other case on the page uses. */
     public String svg(Picture p) {
-        String svg = p.svg().replace("\"" + p.id() + "-title", "\"" + prefix + p.id() + "-title").replace(p.id() + "-desc\"", prefix + p.id() + "-desc\"");
-        return paper ? "<svg alt=\"" + attribute(p.title() + ". " + p.description()) + "\" " + size(p) + svg.substring("<svg ".length()) : svg;
+        String svg = p.svg()
+                .replace("\"" + p.id() + "-title", "\"" + prefix + p.id() + "-title")
+                .replace(p.id() + "-desc\"", prefix + p.id() + "-desc\"");
+        return paper
+                ? "<svg alt=\"" + attribute(p.title() + ". " + p.description()) + "\" " + size(p)
+                        + svg.substring("<svg ".length())
+                : svg;
     }
 
     /** The layout for paper asks for both width and height. */
@@ -64,7 +76,8 @@ public final class Figures {
             return "";
         }
         double width = isFirst(p) ? FIRST_MM : PLATE_MM;
-        return "width=\"" + Svg.num(width) + "mm\" height=\"" + Svg.num(width * Double.parseDouble(box.group(2)) / Double.parseDouble(box.group(1))) + "mm\" ";
+        return "width=\"" + Svg.num(width) + "mm\" height=\""
+                + Svg.num(width * Double.parseDouble(box.group(2)) / Double.parseDouble(box.group(1))) + "mm\" ";
     }
 
     private static String attribute(String text) {

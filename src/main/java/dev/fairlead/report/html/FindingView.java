@@ -16,6 +16,7 @@ import java.util.List;
 public record FindingView(Finding finding, String anchor, Report report, Cited cited) {
     /** More facts than this are counted, not named. */
     private static final int NAMED = 12;
+
     private static final int LINE = 4;
     /** A pass that takes more characters than this is shortened: some two lines. */
     private static final int LONG = 180;
@@ -29,7 +30,9 @@ public record FindingView(Finding finding, String anchor, Report report, Cited c
     }
 
     static String mark(Finding f) {
-        return f.outcome() == Status.WARN ? f.weight().word() : f.outcome().name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+        return f.outcome() == Status.WARN
+                ? f.weight().word()
+                : f.outcome().name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
     }
 
     /** The outcome as it reads. */
@@ -67,7 +70,8 @@ public record FindingView(Finding finding, String anchor, Report report, Cited c
         double flip = finding.flip().orElse(0);
         if (flip == 0) {
             return finding.flip().isPresent() && finding.close()
-                    ? "Errors of measurement alone do not turn it; the error of an equation or a model reaches across the limit." : "";
+                    ? "Errors of measurement alone do not turn it; the error of an equation or a model reaches across the limit."
+                    : "";
         }
         return Chance.of(finding) + " within the errors of measurement";
     }
@@ -79,9 +83,16 @@ public record FindingView(Finding finding, String anchor, Report report, Cited c
 
     /** The measurements that it rests on, in words; those that are missing stand elsewhere. */
     public String rests() {
-        List<String> words = finding.usedFields().stream().filter(p -> finding.missing().stream().noneMatch(m -> m.pointer().equals(p)))
-                .map(Missing::of).map(Missing::words).distinct().toList();
-        return words.size() <= NAMED ? String.join("; ", words) : String.join("; ", words.subList(0, NAMED)) + "; and " + (words.size() - NAMED) + " more";
+        List<String> words = finding.usedFields().stream()
+                .filter(p ->
+                        finding.missing().stream().noneMatch(m -> m.pointer().equals(p)))
+                .map(Missing::of)
+                .map(Missing::words)
+                .distinct()
+                .toList();
+        return words.size() <= NAMED
+                ? String.join("; ", words)
+                : String.join("; ", words.subList(0, NAMED)) + "; and " + (words.size() - NAMED) + " more";
     }
 
     public List<Cited.Note> sources() {
@@ -91,24 +102,33 @@ public record FindingView(Finding finding, String anchor, Report report, Cited c
     /** What is missing, in one line. */
     public String missing() {
         List<String> words = finding.missing().stream().map(Missing::words).toList();
-        return words.size() <= LINE ? String.join("; ", words) : String.join("; ", words.subList(0, LINE)) + "; and " + (words.size() - LINE) + " more";
+        return words.size() <= LINE
+                ? String.join("; ", words)
+                : String.join("; ", words.subList(0, LINE)) + "; and " + (words.size() - LINE) + " more";
     }
 
     /** What is seen, in a line: where many places say it at length, how many they are. */
     public String shortly() {
-        long passed = finding.places().stream().filter(p -> p.outcome() == finding.outcome()).count();
+        long passed = finding.places().stream()
+                .filter(p -> p.outcome() == finding.outcome())
+                .count();
         return finding.seen().length() <= LONG || passed < 3 ? finding.seen() : passed + " places, each as asked for.";
     }
 
     /** The line above does not tell all that is seen. */
     public boolean seenApart() {
-        return finding.outcome() != Status.WARN && !finding.failed() && !finding.seen().isEmpty()
-                && (finding.outcome() == Status.NOT_ASSESSED && finding.places().stream().anyMatch(p -> p.outcome() != Status.NOT_ASSESSED)
-                || !finding.seen().equals(shortly()));
+        return finding.outcome() != Status.WARN
+                && !finding.failed()
+                && !finding.seen().isEmpty()
+                && (finding.outcome() == Status.NOT_ASSESSED
+                                && finding.places().stream().anyMatch(p -> p.outcome() != Status.NOT_ASSESSED)
+                        || !finding.seen().equals(shortly()));
     }
 
     /** Who answers for it, and until when. */
     public String waiver() {
-        return finding.waiver().map(w -> w.reason() + " (" + w.by().word() + ", " + w.date() + ", holds until " + w.expires() + ")").orElse("");
+        return finding.waiver()
+                .map(w -> w.reason() + " (" + w.by().word() + ", " + w.date() + ", holds until " + w.expires() + ")")
+                .orElse("");
     }
 }

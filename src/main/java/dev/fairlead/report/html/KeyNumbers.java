@@ -38,13 +38,25 @@ final class KeyNumbers {
         SpaceResult s = checked.worked().space();
         add("Crowding of the front", s.irregularity(), "irregularity index");
         add("The whole arch lacks", s.totalShortage(), both(s.required(), s.available(), "need ", ", room "));
-        sides("Each side lacks", s.right().shortage(), s.left().shortage(), "canine and premolars, with half of what the incisors lack");
+        sides(
+                "Each side lacks",
+                s.right().shortage(),
+                s.left().shortage(),
+                "canine and premolars, with half of what the incisors lack");
     }
 
     private void plan() {
-        String needed = checked.worked().front().map(Front::position).filter(p -> p.left().chord().known() && p.right().chord().known())
-                .map(p -> "needed: " + pair(needed(p, Side.RIGHT), needed(p, Side.LEFT))).orElse("");
-        sides("Advance planned", checked.subject().plan().advanceRight(), checked.subject().plan().advanceLeft(), needed);
+        String needed = checked.worked()
+                .front()
+                .map(Front::position)
+                .filter(p -> p.left().chord().known() && p.right().chord().known())
+                .map(p -> "needed: " + pair(needed(p, Side.RIGHT), needed(p, Side.LEFT)))
+                .orElse("");
+        sides(
+                "Advance planned",
+                checked.subject().plan().advanceRight(),
+                checked.subject().plan().advanceLeft(),
+                needed);
     }
 
     private static Measured needed(PositionResult p, Side side) {
@@ -53,13 +65,19 @@ final class KeyNumbers {
 
     private void incisors() {
         Measured before = checked.subject().headFilm().incisorMandibular();
-        add("Incisors to mandibular plane, after", checked.worked().position().inclination(), before.known() ? "before: " + Numbers.text(before) : "");
+        add(
+                "Incisors to mandibular plane, after",
+                checked.worked().position().inclination(),
+                before.known() ? "before: " + Numbers.text(before) : "");
         Measured end = checked.subject().holding().incisorMandibular();
         if (end.known()) {
             add("The same, measured at the end", end, "");
         }
         Measured overjet = checked.subject().bite().overjet();
-        add("Overjet after", checked.worked().position().overjet(), overjet.known() ? "before: " + Numbers.text(overjet) : "");
+        add(
+                "Overjet after",
+                checked.worked().position().overjet(),
+                overjet.known() ? "before: " + Numbers.text(overjet) : "");
     }
 
     /** What was reached at the end; before it, where the sides stand and what is still to come. */
@@ -68,7 +86,13 @@ final class KeyNumbers {
         Measured left = checked.subject().holding().spaceLeft();
         Optional<Forecast> forecast = checked.worked().forecast();
         if (checked.report().stages().contains(Stage.HOLDING) && right.known() && left.known()) {
-            sides("Space at the end", right, left, need(checked.worked().space().right().required(), checked.worked().space().left().required()));
+            sides(
+                    "Space at the end",
+                    right,
+                    left,
+                    need(
+                            checked.worked().space().right().required(),
+                            checked.worked().space().left().required()));
         } else {
             forecast.ifPresent(this::forecast);
         }
@@ -77,12 +101,22 @@ final class KeyNumbers {
     private void forecast(Forecast f) {
         SideForecast right = f.side(Side.RIGHT);
         SideForecast left = f.side(Side.LEFT);
-        if (!checked.subject().visits().isEmpty() && right.space().known() && left.space().known()) {
+        if (!checked.subject().visits().isEmpty()
+                && right.space().known()
+                && left.space().known()) {
             sides("Space now", right.space(), left.space(), need(right.target(), left.target()));
         }
-        f.planned().ifPresent(r -> all.add(new KeyNumber("Visits still to come", List.of(String.valueOf(r.visits().expected())),
-                (r.visits().early().equals(r.visits().late()) ? "" : r.visits().early() + " to " + r.visits().late() + " in nine cases of ten; ")
-                        + r.end().map(e -> "done about " + e.expected()).orElse("the day of the end is not known"))));
+        f.planned()
+                .ifPresent(r -> all.add(new KeyNumber(
+                        "Visits still to come",
+                        List.of(String.valueOf(r.visits().expected())),
+                        (r.visits().early().equals(r.visits().late())
+                                        ? ""
+                                        : r.visits().early() + " to "
+                                                + r.visits().late() + " in nine cases of ten; ")
+                                + r.end()
+                                        .map(e -> "done about " + e.expected())
+                                        .orElse("the day of the end is not known"))));
     }
 
     private static String need(Measured right, Measured left) {
@@ -97,7 +131,9 @@ final class KeyNumbers {
         boolean same = right.known() && left.known() && Numbers.text(right).equals(Numbers.text(left));
         Measured either = right.plus(left);
         boolean none = !right.known() && !left.known();
-        List<String> values = same ? List.of(whole(right)) : none ? List.of(whole(either)) : List.of("right " + whole(right), "left " + whole(left));
+        List<String> values = same
+                ? List.of(whole(right))
+                : none ? List.of(whole(either)) : List.of("right " + whole(right), "left " + whole(left));
         String told = same ? "each side" + (remark.isEmpty() ? "" : "; " + remark) : remark;
         all.add(new KeyNumber(label, values, either.known() || !either.applies() ? told : missing(either)));
     }
@@ -116,7 +152,9 @@ final class KeyNumbers {
     }
 
     private static String missing(Measured m) {
-        List<String> words = m.missing().stream().map(Missing::of).map(Missing::words).toList();
-        return "missing: " + String.join("; ", words.subList(0, Math.min(2, words.size()))) + (words.size() > 2 ? "; and " + (words.size() - 2) + " more" : "");
+        List<String> words =
+                m.missing().stream().map(Missing::of).map(Missing::words).toList();
+        return "missing: " + String.join("; ", words.subList(0, Math.min(2, words.size())))
+                + (words.size() > 2 ? "; and " + (words.size() - 2) + " more" : "");
     }
 }

@@ -19,9 +19,16 @@ public record MissingFact(String words, String pointer, List<String> criteria) {
     static List<MissingFact> of(Report report) {
         Map<String, List<String>> waiting = new LinkedHashMap<>();
         for (Finding f : report.findings().forReading()) {
-            f.missing().forEach(m -> waiting.computeIfAbsent(m.pointer(), p -> new ArrayList<>()).add(f.id()));
+            f.missing()
+                    .forEach(m -> waiting.computeIfAbsent(m.pointer(), p -> new ArrayList<>())
+                            .add(f.id()));
         }
-        return waiting.entrySet().stream().map(e -> new MissingFact(Missing.of(e.getKey()).words(), e.getKey(), e.getValue().stream().distinct().toList()))
-                .sorted(Comparator.comparingInt((MissingFact m) -> -m.criteria().size())).toList();
+        return waiting.entrySet().stream()
+                .map(e -> new MissingFact(
+                        Missing.of(e.getKey()).words(),
+                        e.getKey(),
+                        e.getValue().stream().distinct().toList()))
+                .sorted(Comparator.comparingInt((MissingFact m) -> -m.criteria().size()))
+                .toList();
     }
 }

@@ -38,17 +38,23 @@ public final class Page {
     }
 
     public String title() {
-        return several() ? "Fairlead: report on " + cases.size() + (cases.size() == 1 ? " case" : " cases") : "Fairlead: report on case " + cases.get(0).id();
+        return several()
+                ? "Fairlead: report on " + cases.size() + (cases.size() == 1 ? " case" : " cases")
+                : "Fairlead: report on case " + cases.get(0).id();
     }
 
     /** What stands in the foot of printed pages. */
     public String foot() {
-        return several() ? cases.size() + (cases.size() == 1 ? " case" : " cases") : "case " + cases.get(0).id();
+        return several()
+                ? cases.size() + (cases.size() == 1 ? " case" : " cases")
+                : "case " + cases.get(0).id();
     }
 
     /** All styles of the file. */
     public String style() {
-        return paper ? Templates.look("paper.css") : Templates.look("base.css") + Templates.look("picture.css") + Templates.look("report.css");
+        return paper
+                ? Templates.look("paper.css")
+                : Templates.look("base.css") + Templates.look("picture.css") + Templates.look("report.css");
     }
 
     /** The symbols of the outcomes, to be drawn from. */

@@ -3,7 +3,10 @@ package dev.fairlead.report.html;
 import dev.fairlead.check.Checked;
 import java.util.List;
 
-/** Reports as one HTML file that needs nothing else: styles and drawings stand in it, and nothing runs. The same reports are the same bytes. */
+/**
+ * Reports as one HTML file that needs nothing else: styles and drawings stand in it, and nothing runs. The same reports
+ * are the same bytes.
+ */
 public final class ReportHtml {
     private ReportHtml() {}
 

@@ -11,7 +11,8 @@ import java.util.List;
  */
 public record StageView(Stage stage, String anchor, List<FindingView> findings, boolean all) {
     public String title() {
-        return stage.word().substring(0, 1).toUpperCase(java.util.Locale.ROOT) + stage.word().substring(1);
+        return stage.word().substring(0, 1).toUpperCase(java.util.Locale.ROOT)
+                + stage.word().substring(1);
     }
 
     public List<FindingView> warnings() {

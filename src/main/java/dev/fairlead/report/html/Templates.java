@@ -9,7 +9,8 @@ import java.nio.charset.StandardCharsets;
 
 /** Renders templates that the build compiled; what a case says is escaped there. */
 final class Templates {
-    private static final TemplateEngine ENGINE = TemplateEngine.createPrecompiled(null, ContentType.Html, null, "dev.fairlead.templates");
+    private static final TemplateEngine ENGINE =
+            TemplateEngine.createPrecompiled(null, ContentType.Html, null, "dev.fairlead.templates");
 
     private Templates() {}
 

@@ -18,22 +18,29 @@ final class Verdict {
         int cautions = count(report, f -> f.open() && f.weight() == Weight.CAUTION);
         List<String> said = new ArrayList<>();
         if (stops > 0) {
-            said.add(plural(stops, "finding says", "findings say") + " stop: a licensed clinician looks before the next step.");
+            said.add(plural(stops, "finding says", "findings say")
+                    + " stop: a licensed clinician looks before the next step.");
         }
         if (cautions > 0) {
-            said.add(plural(cautions, stops > 0 ? "more asks" : "finding asks", stops > 0 ? "more ask" : "findings ask") + " for care.");
+            said.add(plural(cautions, stops > 0 ? "more asks" : "finding asks", stops > 0 ? "more ask" : "findings ask")
+                    + " for care.");
         }
         if (stops + cautions == 0) {
-            said.add(n.warn() > 0 ? "Nothing warns that a waiver does not answer for." : "Nothing that was assessed warns.");
+            said.add(
+                    n.warn() > 0
+                            ? "Nothing warns that a waiver does not answer for."
+                            : "Nothing that was assessed warns.");
         }
         if (n.notAssessed() > 0) {
-            said.add(plural(n.notAssessed(), "criterion could", "criteria could") + " not be assessed for want of facts.");
+            said.add(plural(n.notAssessed(), "criterion could", "criteria could")
+                    + " not be assessed for want of facts.");
         }
         if (n.waived() > 0) {
             said.add(plural(n.waived(), "finding is", "findings are") + " waived.");
         }
         if (!report.errors().isEmpty()) {
-            said.add("The program made " + plural(report.errors().size(), "error", "errors") + " of its own; what they touch was not judged.");
+            said.add("The program made " + plural(report.errors().size(), "error", "errors")
+                    + " of its own; what they touch was not judged.");
         }
         return String.join(" ", said);
     }

@@ -19,10 +19,22 @@ public record WorkGroup(String title, String anchor, List<Line> lines) {
         Map<String, List<Line>> groups = new LinkedHashMap<>();
         for (Working w : report.workings()) {
             boolean unknown = !w.value().known() && w.value().applies();
-            String missing = unknown ? w.value().missing().stream().map(Missing::of).map(Missing::words).distinct().collect(Collectors.joining("; ")) : "";
-            groups.computeIfAbsent(w.group(), g -> new ArrayList<>()).add(new Line(w, Numbers.text(w.value()), missing, cited.byKey(w.sources())));
+            String missing = unknown
+                    ? w.value().missing().stream()
+                            .map(Missing::of)
+                            .map(Missing::words)
+                            .distinct()
+                            .collect(Collectors.joining("; "))
+                    : "";
+            groups.computeIfAbsent(w.group(), g -> new ArrayList<>())
+                    .add(new Line(w, Numbers.text(w.value()), missing, cited.byKey(w.sources())));
         }
         return groups.entrySet().stream()
-                .map(e -> new WorkGroup(e.getKey(), prefix + "work-" + e.getKey().toLowerCase(java.util.Locale.ROOT).replaceAll("[^a-z0-9]+", "-"), e.getValue())).toList();
+                .map(e -> new WorkGroup(
+                        e.getKey(),
+                        prefix + "work-"
+                                + e.getKey().toLowerCase(java.util.Locale.ROOT).replaceAll("[^a-z0-9]+", "-"),
+                        e.getValue()))
+                .toList();
     }
 }

@@ -26,26 +26,37 @@ public final class WhatIfJson {
         ObjectNode out = head(w.checked().report());
         ArrayNode warnings = out.putArray("warnings");
         for (Outlook o : w.outlooks()) {
-            ObjectNode one = warnings.addObject().put("id", o.finding().id()).put("weight", o.finding().weight().word()).put("seen", o.finding().seen());
+            ObjectNode one = warnings.addObject()
+                    .put("id", o.finding().id())
+                    .put("weight", o.finding().weight().word())
+                    .put("seen", o.finding().seen());
             o.single().ifPresent(s -> one.set("single", suggestion(s)));
             o.set().ifPresent(s -> one.set("set", suggestion(s)));
             strings(one, "restsOn", o.rests());
             one.put("planClearsIt", o.best().isPresent()).put("allTried", o.searched());
         }
         w.together().ifPresent(s -> out.set("together", suggestion(s)));
-        return out.put("plansTried", w.tried()).put("caution", w.checked().report().caution());
+        return out.put("plansTried", w.tried())
+                .put("caution", w.checked().report().caution());
     }
 
     /** What values that somebody tries would change. */
     public static ObjectNode of(Difference d) {
         ObjectNode out = head(d.before().report());
         ArrayNode sets = out.putArray("set");
-        d.sets().forEach(g -> sets.addObject().put("pointer", g.pointer()).put("words", g.words()).put("from", g.from()).put("to", g.to())
-                .put("planned", g.planned()));
+        d.sets()
+                .forEach(g -> sets.addObject()
+                        .put("pointer", g.pointer())
+                        .put("words", g.words())
+                        .put("from", g.from())
+                        .put("to", g.to())
+                        .put("planned", g.planned()));
         estimates(out, d.estimates());
         ArrayNode findings = out.putArray("findings");
         d.findings().forEach(f -> {
-            ObjectNode one = findings.addObject().put("change", f.kind().name().toLowerCase(Locale.ROOT)).put("id", f.after().id());
+            ObjectNode one = findings.addObject()
+                    .put("change", f.kind().name().toLowerCase(Locale.ROOT))
+                    .put("id", f.after().id());
             one.set("before", ending(f.before()));
             one.set("after", ending(f.after()));
         });
@@ -60,8 +71,12 @@ public final class WhatIfJson {
 
     private static ObjectNode head(Report r) {
         ObjectNode out = NEW.objectNode().put("format", r.format()).put("tool", r.tool());
-        out.putObject("rulebase").put("version", r.rulebase().version()).put("hash", r.rulebase().hash());
-        ObjectNode subject = out.putObject("case").put("id", r.subject().id()).put("hash", r.subject().hash());
+        out.putObject("rulebase")
+                .put("version", r.rulebase().version())
+                .put("hash", r.rulebase().hash());
+        ObjectNode subject = out.putObject("case")
+                .put("id", r.subject().id())
+                .put("hash", r.subject().hash());
         r.subject().date().ifPresent(d -> subject.put("date", d.toString()));
         return out;
     }
@@ -69,7 +84,12 @@ public final class WhatIfJson {
     private static ObjectNode suggestion(Suggestion s) {
         ObjectNode out = NEW.objectNode();
         ArrayNode changes = out.putArray("changes");
-        s.changes().forEach(c -> changes.addObject().put("pointer", c.pointer()).put("words", c.words()).put("from", c.from()).put("to", c.to()));
+        s.changes()
+                .forEach(c -> changes.addObject()
+                        .put("pointer", c.pointer())
+                        .put("words", c.words())
+                        .put("from", c.from())
+                        .put("to", c.to()));
         estimates(out, s.estimates());
         out.put("steps", s.steps());
         strings(out, "clears", s.clears());
@@ -93,11 +113,15 @@ public final class WhatIfJson {
     }
 
     private static ObjectNode ending(Finding f) {
-        return NEW.objectNode().put("outcome", f.outcome().word()).put("weight", f.weight().word()).put("seen", f.seen());
+        return NEW.objectNode()
+                .put("outcome", f.outcome().word())
+                .put("weight", f.weight().word())
+                .put("seen", f.seen());
     }
 
     private static ObjectNode value(Measured m) {
-        ObjectNode out = NEW.objectNode().put("state", m.known() ? "known" : m.applies() ? "unknown" : "does-not-apply");
+        ObjectNode out =
+                NEW.objectNode().put("state", m.known() ? "known" : m.applies() ? "unknown" : "does-not-apply");
         if (m.known()) {
             out.set("value", ReportJson.number(m.value()));
             out.set("error", ReportJson.number(m.sd()));

@@ -31,18 +31,22 @@ import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
 
 /**
- * Writes XHTML as PDF/A-2a, tagged for readers (PDF/UA-1), with DejaVu Sans embedded; the same XHTML gives the same bytes.
+ * Writes XHTML as PDF/A-2a, tagged for readers (PDF/UA-1), with DejaVu Sans embedded; the same XHTML gives the same
+ * bytes.
  *
- * <p>The layout knows CSS 2.1 and paged media, neither flex nor grid. The root needs {@code lang} and a title, and an svg a title or an {@code alt};
- * a {@code <meta name="subject">} becomes the description. Letters within an svg become outlines, so what is to be found by search stands in the
- * text too. An svg is drawn to whole pixels of 1/96 inch: one that is to be true to size takes sizes from {@link #wholePixels}. Nothing is
- * fetched: only data: addresses are read.
+ * <p>The layout knows CSS 2.1 and paged media, neither flex nor grid. The root needs {@code lang} and a title, and an
+ * svg a title or an {@code alt}; a {@code <meta name="subject">} becomes the description. Letters within an svg become
+ * outlines, so what is to be found by search stands in the text too. An svg is drawn to whole pixels of 1/96 inch: one
+ * that is to be true to size takes sizes from {@link #wholePixels}. Nothing is fetched: only data: addresses are read.
  */
 public final class PdfWriter {
-    /** The family that style sheets name; other families fall back to faces that are not embedded, which PDF/A forbids. */
+    /**
+     * The family that style sheets name; other families fall back to faces that are not embedded, which PDF/A forbids.
+     */
     public static final String FAMILY = "DejaVu Sans";
 
-    private static final Set<FSFontUseCase> USES = EnumSet.of(FSFontUseCase.DOCUMENT, FSFontUseCase.SVG, FSFontUseCase.FALLBACK_FINAL);
+    private static final Set<FSFontUseCase> USES =
+            EnumSet.of(FSFontUseCase.DOCUMENT, FSFontUseCase.SVG, FSFontUseCase.FALLBACK_FINAL);
     private static final double PIXEL = 25.4 / 96;
     private static final int PLAIN = 400;
     private static final int BOLD = 700;
@@ -81,13 +85,14 @@ public final class PdfWriter {
 
     /** The pages as PDF. */
     public static byte[] pdf(String xhtml) {
-        return pdf(xhtml, warning -> { });
+        return pdf(xhtml, warning -> {});
     }
 
     /** The pages as PDF; {@code warnings} hears what the layout did not understand. */
     public static byte[] pdf(String xhtml, Consumer<String> warnings) {
         List<String> severe = new ArrayList<>();
-        PdfRendererBuilder builder = new PdfRendererBuilder().useFastMode()
+        PdfRendererBuilder builder = new PdfRendererBuilder()
+                .useFastMode()
                 .usePdfUaAccessibility(true)
                 .usePdfAConformance(PdfAConformance.PDFA_2_A)
                 .useColorProfile(ICC_Profile.getInstance(ColorSpace.CS_sRGB).getData())
@@ -95,7 +100,8 @@ public final class PdfWriter {
         builder.useSVGDrawer(new BatikSVGDrawer());
         builder.useFont(() -> new ByteArrayInputStream(REGULAR_FACE), FAMILY, PLAIN, FontStyle.NORMAL, true, USES);
         builder.useFont(() -> new ByteArrayInputStream(BOLD_FACE), FAMILY, BOLD, FontStyle.NORMAL, true, USES);
-        builder.useExternalResourceAccessControl((uri, type) -> uri.startsWith("data:"), ExternalResourceControlPriority.RUN_BEFORE_RESOLVING_URI);
+        builder.useExternalResourceAccessControl(
+                (uri, type) -> uri.startsWith("data:"), ExternalResourceControlPriority.RUN_BEFORE_RESOLVING_URI);
         builder.withDiagnosticConsumer(d -> tell(d, severe, warnings));
         builder.addDOMMutator(PdfWriter::nameDrawings);
         builder.withHtmlContent(xhtml, null);
@@ -120,7 +126,12 @@ public final class PdfWriter {
             NodeList titles = svg.getElementsByTagName("title");
             NodeList descriptions = svg.getElementsByTagName("desc");
             if (svg.getAttribute("alt").isEmpty() && titles.getLength() > 0) {
-                svg.setAttribute("alt", titles.item(0).getTextContent() + (descriptions.getLength() > 0 ? ". " + descriptions.item(0).getTextContent() : ""));
+                svg.setAttribute(
+                        "alt",
+                        titles.item(0).getTextContent()
+                                + (descriptions.getLength() > 0
+                                        ? ". " + descriptions.item(0).getTextContent()
+                                        : ""));
             }
         }
     }
@@ -137,8 +148,10 @@ public final class PdfWriter {
     private static byte[] save(PDDocument document, String xhtml) throws IOException {
         document.getDocumentInformation().getCOSObject().removeItem(COSName.CREATION_DATE);
         String xmp = new String(document.getDocumentCatalog().getMetadata().toByteArray(), StandardCharsets.UTF_8);
-        document.getDocumentCatalog().getMetadata().importXMPMetadata(
-                xmp.replaceAll("\\s*<xmp:CreateDate>[^<]*</xmp:CreateDate>", "").getBytes(StandardCharsets.UTF_8));
+        document.getDocumentCatalog()
+                .getMetadata()
+                .importXMPMetadata(xmp.replaceAll("\\s*<xmp:CreateDate>[^<]*</xmp:CreateDate>", "")
+                        .getBytes(StandardCharsets.UTF_8));
         CRC32 identity = new CRC32();
         identity.update(xhtml.getBytes(StandardCharsets.UTF_8));
         document.setDocumentId(identity.getValue());

@@ -1,2 +1,5 @@
-/** Turns pages of XHTML into PDF that can be kept, read aloud and printed true to size; sheets and reports write through it. */
+/**
+ * Turns pages of XHTML into PDF that can be kept, read aloud and printed true to size; sheets and reports write through
+ * it.
+ */
 package dev.fairlead.report.pdf;

@@ -14,12 +14,13 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The unbent wire laid along the child's arch, seen from above facing the child: the patient's right on the left, the front below. Drawn in
- * units of mm; midline, brackets, tubes and marks stand where they fall.
+ * The unbent wire laid along the child's arch, seen from above facing the child: the patient's right on the left, the
+ * front below. Drawn in units of mm; midline, brackets, tubes and marks stand where they fall.
  */
 public final class ArchDrawing {
     /** Room for labels beside the widest part of the arch, mm. */
     private static final double BESIDE = 36;
+
     private static final double ABOVE = 9;
     private static final double BELOW = 12;
     private static final double TUBE_WIDTH = 1.6;
@@ -66,7 +67,11 @@ public final class ArchDrawing {
     public void draw(Svg svg, double left, double top) {
         double x0 = left + width() / 2;
         double y0 = top + ABOVE + distal;
-        svg.line(Ink.SOFT, 0.2, 1.2, List.of(new At(x0 + path.x(0), y0 - distal), new At(x0 + path.x(0), y0 + front + 4)));
+        svg.line(
+                Ink.SOFT,
+                0.2,
+                1.2,
+                List.of(new At(x0 + path.x(0), y0 - distal), new At(x0 + path.x(0), y0 + front + 4)));
         svg.text(Ink.SOFT, LETTER, Anchor.middle, x0 + path.x(0), y0 + front + 7.4, "midline");
         for (Side side : Side.values()) {
             tube(svg, side, x0, y0);
@@ -76,8 +81,20 @@ public final class ArchDrawing {
         for (Side side : Side.values()) {
             marks(svg, side, x0, y0);
             int s = sign(side);
-            svg.bold(Ink.INK, 3.2, Anchor.middle, x0 + s * half * 0.5, y0 - distal * 0.35, side == Side.RIGHT ? "RIGHT" : "LEFT");
-            svg.text(Ink.SOFT, LETTER, Anchor.middle, x0 + s * half * 0.5, y0 - distal * 0.35 + 3.4, side == Side.RIGHT ? "46" : "36");
+            svg.bold(
+                    Ink.INK,
+                    3.2,
+                    Anchor.middle,
+                    x0 + s * half * 0.5,
+                    y0 - distal * 0.35,
+                    side == Side.RIGHT ? "RIGHT" : "LEFT");
+            svg.text(
+                    Ink.SOFT,
+                    LETTER,
+                    Anchor.middle,
+                    x0 + s * half * 0.5,
+                    y0 - distal * 0.35 + 3.4,
+                    side == Side.RIGHT ? "46" : "36");
         }
     }
 
@@ -120,7 +137,13 @@ public final class ArchDrawing {
                 double x = x0 + path.x(s);
                 double y = y0 + path.y(s);
                 svg.rectangle(Ink.PAPER, Ink.ACCENT, 0.25, x - 1.3, y - 1.3, 2.6, 2.6);
-                svg.line(Ink.INK, c.wire().size().known() ? c.wire().size().value() : 0.5, x - 1.3, y + slope(s) * -1.3, x + 1.3, y + slope(s) * 1.3);
+                svg.line(
+                        Ink.INK,
+                        c.wire().size().known() ? c.wire().size().value() : 0.5,
+                        x - 1.3,
+                        y + slope(s) * -1.3,
+                        x + 1.3,
+                        y + slope(s) * 1.3);
                 svg.text(Ink.ACCENT, LETTER, Anchor.middle, x, y - 2.4, t.toString());
             }
         }
@@ -138,9 +161,34 @@ public final class ArchDrawing {
         tick(svg, side, x, y, "tube, mesial end", m.tube(), Ink.SOFT);
         if (m.firstBend().known() && m.tube().known()) {
             tick(svg, side, x, y - m.firstBend().value() + m.tube().value(), "first bend", m.firstBend(), Ink.ACCENT);
-            tick(svg, side, x, y - m.secondBend().value() + m.tube().value(), "second bend", m.secondBend(), Ink.ACCENT);
-            tick(svg, side, x, y - m.cut().value() + m.tube().value() + 0.5, m.cut().value() - m.tube().value(), y, "cut", m.cut(), Ink.STOP);
-            tick(svg, side, x, y - m.end().value() + m.tube().value() - 0.5, m.end().value() - m.tube().value(), y, "end of the blank", m.end(), Ink.SOFT);
+            tick(
+                    svg,
+                    side,
+                    x,
+                    y - m.secondBend().value() + m.tube().value(),
+                    "second bend",
+                    m.secondBend(),
+                    Ink.ACCENT);
+            tick(
+                    svg,
+                    side,
+                    x,
+                    y - m.cut().value() + m.tube().value() + 0.5,
+                    m.cut().value() - m.tube().value(),
+                    y,
+                    "cut",
+                    m.cut(),
+                    Ink.STOP);
+            tick(
+                    svg,
+                    side,
+                    x,
+                    y - m.end().value() + m.tube().value() - 0.5,
+                    m.end().value() - m.tube().value(),
+                    y,
+                    "end of the blank",
+                    m.end(),
+                    Ink.SOFT);
         }
     }
 
@@ -148,13 +196,35 @@ public final class ArchDrawing {
         tick(svg, side, x, y, Double.NaN, y, words, value, ink);
     }
 
-    /** A tick across the wire with a line to its label; where the label has to give way to a neighbour the tick stays in its place. */
-    private static void tick(Svg svg, Side side, double x, double labelY, double distal, double tubeY, String words, Measured value, Ink ink) {
+    /**
+     * A tick across the wire with a line to its label; where the label has to give way to a neighbour the tick stays in
+     * its place.
+     */
+    private static void tick(
+            Svg svg,
+            Side side,
+            double x,
+            double labelY,
+            double distal,
+            double tubeY,
+            String words,
+            Measured value,
+            Ink ink) {
         int s = sign(side);
         double y = Double.isNaN(distal) ? labelY : tubeY - distal;
         svg.line(ink, 0.25, x - 1.6, y, x + 1.6, y);
-        svg.line(ink, 0.12, 0, List.of(new At(x + s * 1.8, y), new At(x + s * 3.4, labelY), new At(x + s * 4.6, labelY)));
+        svg.line(
+                ink,
+                0.12,
+                0,
+                List.of(new At(x + s * 1.8, y), new At(x + s * 3.4, labelY), new At(x + s * 4.6, labelY)));
         String number = value.known() ? Numbers.plain(value.value(), 1) : "?";
-        svg.text(ink, LETTER, s < 0 ? Anchor.end : Anchor.start, x + s * 5.2, labelY + LETTER * 0.36, s < 0 ? words + "  " + number : number + "  " + words);
+        svg.text(
+                ink,
+                LETTER,
+                s < 0 ? Anchor.end : Anchor.start,
+                x + s * 5.2,
+                labelY + LETTER * 0.36,
+                s < 0 ? words + "  " + number : number + "  " + words);
     }
 }

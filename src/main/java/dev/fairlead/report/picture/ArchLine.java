@@ -1,12 +1,15 @@
 package dev.fairlead.report.picture;
 
-import dev.fairlead.measure.archform.ArchCurve;
 import dev.fairlead.measure.archform.ArcRuler;
+import dev.fairlead.measure.archform.ArchCurve;
 import dev.fairlead.measure.archform.Point;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The arch as a line to lay teeth along: past its ends it runs straight on. Lengths and places in mm, positive to the patient's left. */
+/**
+ * The arch as a line to lay teeth along: past its ends it runs straight on. Lengths and places in mm, positive to the
+ * patient's left.
+ */
 final class ArchLine {
     private static final int CORNERS = 20;
     /** Between an ellipse (2) and a box: crowns seen from above. */
@@ -24,7 +27,9 @@ final class ArchLine {
     Point at(double along, double outwards) {
         double on = Math.max(ruler.start() * 0.999, Math.min(ruler.end() * 0.999, along));
         double u = ruler.parameterAt(on);
-        return curve.at(u).plus(curve.tangent(u).times(along - on)).plus(curve.normal(u).times(outwards));
+        return curve.at(u)
+                .plus(curve.tangent(u).times(along - on))
+                .plus(curve.normal(u).times(outwards));
     }
 
     /** The outline of a crown between two places along the arch; {@code thick} from inside to outside, mm. */
@@ -32,7 +37,8 @@ final class ArchLine {
         List<Point> outline = new ArrayList<>();
         for (int i = 0; i <= CORNERS; i++) {
             double angle = 2 * Math.PI * i / CORNERS;
-            outline.add(at((from + to) / 2 + (to - from) / 2 * round(Math.cos(angle)), thick / 2 * round(Math.sin(angle))));
+            outline.add(
+                    at((from + to) / 2 + (to - from) / 2 * round(Math.cos(angle)), thick / 2 * round(Math.sin(angle))));
         }
         return outline;
     }

@@ -15,7 +15,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** The lower arch from above with the teeth that it has to hold: where canine and premolars would run into the molar, or leave room. */
+/**
+ * The lower arch from above with the teeth that it has to hold: where canine and premolars would run into the molar, or
+ * leave room.
+ */
 public final class ArchPicture {
     private static final String TITLE = "Lower arch and the teeth it has to hold";
     private static final double WIDTH = 420;
@@ -50,17 +53,25 @@ public final class ArchPicture {
         height = top + scale * (drawn.curve().depth() + 4) + FOOT;
     }
 
-    /** The picture; empty while widths of the incisors, the need of a side, its room or the form of the arch are missing. */
+    /**
+     * The picture; empty while widths of the incisors, the need of a side, its room or the form of the arch are
+     * missing.
+     */
     public static Drawing of(Checked checked) {
         SpaceResult s = checked.worked().space();
         Optional<ArchResult> arch = checked.worked().front().map(Front::arch);
-        List<Knowable> wanted = new ArrayList<>(List.of(s.left().required(), s.right().required(), s.left().shortage(), s.right().shortage()));
+        List<Knowable> wanted = new ArrayList<>(List.of(
+                s.left().required(),
+                s.right().required(),
+                s.left().shortage(),
+                s.right().shortage()));
         Tooth.LOWER_INCISORS.forEach(t -> wanted.add(checked.subject().tooth(t).width()));
         arch.ifPresent(a -> wanted.add(a.perimeter()));
         Knowable[] all = wanted.toArray(Knowable[]::new);
         boolean known = wanted.stream().allMatch(Knowable::known);
         return known && arch.isPresent() && arch.get().drawn().isPresent()
-                ? Drawing.of(new ArchPicture(checked, arch.get().drawn().get()).picture()) : Drawing.without(TITLE, all);
+                ? Drawing.of(new ArchPicture(checked, arch.get().drawn().get()).picture())
+                : Drawing.without(TITLE, all);
     }
 
     private Picture picture() {
@@ -75,9 +86,20 @@ public final class ArchPicture {
             label(svg, side);
         }
         svg.text(Ink.SOFT, 12, Svg.Anchor.middle, middle, height - FOOT + 12, "front");
-        svg.text(Ink.SOFT, 12, Svg.Anchor.middle, middle, height - 6, "dashed outline: not yet through, or its width unknown");
-        return new Picture("arch", TITLE, words, svg.done(),
-                List.of("Side", "Room", "Need of canine and premolars", "Lacks"), List.of(row(space.right()), row(space.left())));
+        svg.text(
+                Ink.SOFT,
+                12,
+                Svg.Anchor.middle,
+                middle,
+                height - 6,
+                "dashed outline: not yet through, or its width unknown");
+        return new Picture(
+                "arch",
+                TITLE,
+                words,
+                svg.done(),
+                List.of("Side", "Room", "Need of canine and premolars", "Lacks"),
+                List.of(row(space.right()), row(space.left())));
     }
 
     private void teeth(Svg svg, Side side) {
@@ -90,7 +112,9 @@ public final class ArchPicture {
             svg.line(Ink.SOFT, 1.3, t.standing() ? 0 : 3.5, outline);
         }
         if (Math.abs(laid.end() - laid.molar()) > 0.05) {
-            List<Svg.At> gap = line.stripe(way * laid.molar(), way * laid.end(), -4.2, 4.2).stream().map(this::at).toList();
+            List<Svg.At> gap = line.stripe(way * laid.molar(), way * laid.end(), -4.2, 4.2).stream()
+                    .map(this::at)
+                    .toList();
             svg.area(lacks ? Ink.STOP : Ink.PASS, 0.35, gap);
             svg.line(lacks ? Ink.STOP : Ink.PASS, 1.5, 0, closed(gap));
         }
@@ -112,12 +136,14 @@ public final class ArchPicture {
     private String words() {
         return "Seen from above facing the child: the patient's right on the left, the front below. The incisors stand in line; canine and"
                 + " premolars follow with the widths that they need. "
-                + "On the right the side " + SpacePicture.lacking(space.right().shortage()) + ", on the left it " + SpacePicture.lacking(space.left().shortage())
+                + "On the right the side " + SpacePicture.lacking(space.right().shortage()) + ", on the left it "
+                + SpacePicture.lacking(space.left().shortage())
                 + ": by so much they would run into the first molar or leave room before it.";
     }
 
     private static List<String> row(SideSpace s) {
-        return List.of(s.side().word(), Numbers.text(s.available()), Numbers.text(s.required()), Numbers.text(s.shortage()));
+        return List.of(
+                s.side().word(), Numbers.text(s.available()), Numbers.text(s.required()), Numbers.text(s.shortage()));
     }
 
     private List<Svg.At> archLine() {

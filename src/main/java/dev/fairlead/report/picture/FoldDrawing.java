@@ -17,6 +17,7 @@ public final class FoldDrawing {
     public static final double HEIGHT = 62;
     /** How many times as large as the fold, at most, and how long a fold may be on paper, mm. */
     private static final double LARGEST = 6;
+
     private static final double LONGEST = 26;
     private static final double LETTER = 2.6;
     private static final double RUN = 2.4;
@@ -35,7 +36,11 @@ public final class FoldDrawing {
         this.tube = tube;
         this.diameter = diameter;
         this.beak = beak;
-        this.scale = Math.min(LARGEST, Math.max(1, Math.floor(LONGEST / (fold.leg().value() + fold.radius().value() + diameter / 2))));
+        this.scale = Math.min(
+                LARGEST,
+                Math.max(
+                        1,
+                        Math.floor(LONGEST / (fold.leg().value() + fold.radius().value() + diameter / 2))));
         this.forward = fold.side() == Side.RIGHT ? 1 : -1;
     }
 
@@ -45,19 +50,30 @@ public final class FoldDrawing {
     }
 
     public static FoldDrawing of(Case c, FoldOpening fold) {
-        return new FoldDrawing(fold, c.hardware().tube(fold.side()).length().value(), c.wire().size().value(), c.wire().beakRadius().value());
+        return new FoldDrawing(
+                fold,
+                c.hardware().tube(fold.side()).length().value(),
+                c.wire().size().value(),
+                c.wire().beakRadius().value());
     }
 
     public void draw(Svg svg, double left, double top) {
         double r = fold.radius().value();
         double leg = fold.leg().value();
         FoldSpec spec = new FoldSpec(r, leg, leg, 0, 0);
-        // the tube's mesial end; behind it the fold, its height and the name of the first bend need more room than the words before it
+        // the tube's mesial end; behind it the fold, its height and the name of the first bend need more room than the
+        // words before it
         double x0 = left + (forward > 0 ? BEHIND : WIDTH - BEHIND);
         double y0 = top + TOP;
         svg.bold(Ink.INK, 3.2, Anchor.start, left + 1, top + 4, fold.side() == Side.RIGHT ? "RIGHT fold" : "LEFT fold");
-        svg.text(Ink.SOFT, LETTER, Anchor.start, left + 1, top + 7.6, "seen from the cheek, the front to the " + (forward > 0 ? "right, " : "left, ")
-                + Numbers.plain(scale, 0) + " : 1");
+        svg.text(
+                Ink.SOFT,
+                LETTER,
+                Anchor.start,
+                left + 1,
+                top + 7.6,
+                "seen from the cheek, the front to the " + (forward > 0 ? "right, " : "left, ")
+                        + Numbers.plain(scale, 0) + " : 1");
         svg.rectangle(Ink.WASH, Ink.SOFT, 0.2, Math.min(x0, x0 - forward * tube * scale), y0 - 3.4, tube * scale, 6.8);
         if (fold.angle().known() && fold.angle().value() > 0) {
             opened(svg, spec, x0, y0);
@@ -76,7 +92,13 @@ public final class FoldDrawing {
         svg.line(Ink.ACCENT, 0.2, from, y0 + 4 * spec.r() * scale + 2, from, y + 4.5);
         svg.line(Ink.ACCENT, 0.2, from + forward * shift, y + 1, from + forward * shift, y + 4.5);
         arrow(svg, from, from + forward * shift, y + 3.5);
-        svg.text(Ink.ACCENT, LETTER, Anchor.middle, from + forward * shift / 2, y + 7.4, "forward " + mm(fold.standOff(), 1));
+        svg.text(
+                Ink.ACCENT,
+                LETTER,
+                Anchor.middle,
+                from + forward * shift / 2,
+                y + 7.4,
+                "forward " + mm(fold.standOff(), 1));
     }
 
     private static void arrow(Svg svg, double from, double to, double y) {
@@ -92,28 +114,58 @@ public final class FoldDrawing {
         double back = x0 - forward * leg * scale;
         double high = y0 + 2 * r * scale;
         double room = forward > 0 ? -1 : 1;
-        svg.line(Ink.SOFT, 0.15, back, high - 2.2, back, high - 4.2).line(Ink.SOFT, 0.15, x0, high - 2.2, x0, high - 4.2).line(Ink.SOFT, 0.2, back, high - 3.4, x0, high - 3.4);
+        svg.line(Ink.SOFT, 0.15, back, high - 2.2, back, high - 4.2)
+                .line(Ink.SOFT, 0.15, x0, high - 2.2, x0, high - 4.2)
+                .line(Ink.SOFT, 0.2, back, high - 3.4, x0, high - 3.4);
         svg.bold(Ink.INK, LETTER, Anchor.middle, (back + x0) / 2, high - 4.2, Numbers.plain(leg, 1));
         // height, behind the fold
         double beside = back + room * (r + diameter / 2) * scale + room * 16;
         double low = y0 + 4 * r * scale;
-        svg.line(Ink.SOFT, 0.2, beside, y0, beside, low).line(Ink.SOFT, 0.15, beside - 1, y0, beside + 1, y0).line(Ink.SOFT, 0.15, beside - 1, low, beside + 1, low);
-        svg.bold(Ink.INK, LETTER, forward > 0 ? Anchor.end : Anchor.start, beside + room * 1.2, (y0 + low) / 2 + 2.6, Numbers.plain(4 * r, 1));
-        svg.text(Ink.SOFT, LETTER, forward > 0 ? Anchor.end : Anchor.start, beside + room * 1.2, (y0 + low) / 2 + 5.8, "high");
+        svg.line(Ink.SOFT, 0.2, beside, y0, beside, low)
+                .line(Ink.SOFT, 0.15, beside - 1, y0, beside + 1, y0)
+                .line(Ink.SOFT, 0.15, beside - 1, low, beside + 1, low);
+        svg.bold(
+                Ink.INK,
+                LETTER,
+                forward > 0 ? Anchor.end : Anchor.start,
+                beside + room * 1.2,
+                (y0 + low) / 2 + 2.6,
+                Numbers.plain(4 * r, 1));
+        svg.text(
+                Ink.SOFT,
+                LETTER,
+                forward > 0 ? Anchor.end : Anchor.start,
+                beside + room * 1.2,
+                (y0 + low) / 2 + 5.8,
+                "high");
         // beak in the distal bend
         double cx = back;
         double cy = y0 + 3 * r * scale;
         svg.dot(Ink.WASH, Ink.SOFT, cx, cy, beak * scale * 0.96);
         svg.text(Ink.INK, LETTER - 0.3, Anchor.middle, cx, cy - 0.2, "beak");
         svg.text(Ink.INK, LETTER - 0.3, Anchor.middle, cx, cy + 2.6, Numbers.plain(beak, 2));
-        svg.text(Ink.SOFT, LETTER, forward > 0 ? Anchor.end : Anchor.start, back + room * ((r + diameter / 2) * scale + 1.5), cy + 1, "first bend");
+        svg.text(
+                Ink.SOFT,
+                LETTER,
+                forward > 0 ? Anchor.end : Anchor.start,
+                back + room * ((r + diameter / 2) * scale + 1.5),
+                cy + 1,
+                "first bend");
         double before = x0 + forward * ((r + diameter / 2) * scale + 3);
         Anchor anchor = forward > 0 ? Anchor.start : Anchor.end;
-        svg.text(Ink.SOFT, LETTER, anchor, before, y0 - 0.6, "second bend,").text(Ink.SOFT, LETTER, anchor, before, y0 + 2.9, "the stop");
+        svg.text(Ink.SOFT, LETTER, anchor, before, y0 - 0.6, "second bend,")
+                .text(Ink.SOFT, LETTER, anchor, before, y0 + 2.9, "the stop");
         if (fold.gap().known()) {
             double lower = y0 + 2 * r * scale;
-            svg.text(Ink.ACCENT, LETTER, anchor, before, lower, "open the gap").text(Ink.ACCENT, LETTER, anchor, before, lower + 3.5, "by " + mm(fold.gap(), 1) + ",")
-                    .text(Ink.ACCENT, LETTER, anchor, before, lower + 7, Numbers.plain(fold.angle().value(), 0) + "\u00b0 each bend");
+            svg.text(Ink.ACCENT, LETTER, anchor, before, lower, "open the gap")
+                    .text(Ink.ACCENT, LETTER, anchor, before, lower + 3.5, "by " + mm(fold.gap(), 1) + ",")
+                    .text(
+                            Ink.ACCENT,
+                            LETTER,
+                            anchor,
+                            before,
+                            lower + 7,
+                            Numbers.plain(fold.angle().value(), 0) + "\u00b0 each bend");
         }
     }
 
@@ -122,6 +174,8 @@ public final class FoldDrawing {
     }
 
     private List<At> at(List<At> line, double x0, double y0) {
-        return line.stream().map(p -> new At(x0 + forward * p.x() * scale, y0 + p.y() * scale)).toList();
+        return line.stream()
+                .map(p -> new At(x0 + forward * p.x() * scale, y0 + p.y() * scale))
+                .toList();
     }
 }

@@ -6,7 +6,10 @@ import dev.fairlead.report.picture.Svg.At;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The middle of a folded wire in the fold's own plane, mm: x forward from the mesial end of the tube, y away from the tube. */
+/**
+ * The middle of a folded wire in the fold's own plane, mm: x forward from the mesial end of the tube, y away from the
+ * tube.
+ */
 final class FoldLine {
     private static final int PIECES = 24;
 

@@ -20,15 +20,26 @@ public final class FoldPicture {
             return Optional.empty();
         }
         String title = "Folds, closed and opened";
-        String description = "Both folds seen from the cheek: closed as bent (full line) and opened for the wanted stand-off (broken line), the tail in the"
-                + " molar tube, with fold length, height, beak and the gap to open, in mm.";
+        String description =
+                "Both folds seen from the cheek: closed as bent (full line) and opened for the wanted stand-off (broken line), the tail in the"
+                        + " molar tube, with fold length, height, beak and the gap to open, in mm.";
         Svg svg = new Svg("folds", title, description, 2 * FoldDrawing.WIDTH, FoldDrawing.HEIGHT);
         FoldDrawing.of(c, g.plannedRight()).draw(svg, 0, 0);
         FoldDrawing.of(c, g.plannedLeft()).draw(svg, FoldDrawing.WIDTH, 0);
-        return Optional.of(new Picture("folds", title, description, svg.done(), List.of("Size", "right", "left"), List.of(
-                row("fold length", g, FoldOpening::leg), row("height when closed", g, FoldOpening::height), row("radius of the bends at the wire's middle", g, FoldOpening::radius),
-                row("stand-off wanted", g, FoldOpening::standOff), row("gap to open", g, FoldOpening::gap), row("each bend opens by", g, FoldOpening::angle),
-                row("front sinks unless levelled", g, FoldOpening::drop))));
+        return Optional.of(new Picture(
+                "folds",
+                title,
+                description,
+                svg.done(),
+                List.of("Size", "right", "left"),
+                List.of(
+                        row("fold length", g, FoldOpening::leg),
+                        row("height when closed", g, FoldOpening::height),
+                        row("radius of the bends at the wire's middle", g, FoldOpening::radius),
+                        row("stand-off wanted", g, FoldOpening::standOff),
+                        row("gap to open", g, FoldOpening::gap),
+                        row("each bend opens by", g, FoldOpening::angle),
+                        row("front sinks unless levelled", g, FoldOpening::drop))));
     }
 
     private static List<String> row(String what, WireGeometry g, Function<FoldOpening, Measured> of) {

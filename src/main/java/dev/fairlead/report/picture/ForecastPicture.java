@@ -13,7 +13,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Space of each side visit by visit against what canine and premolars need: as measured, and as it is to be expected. */
+/**
+ * Space of each side visit by visit against what canine and premolars need: as measured, and as it is to be expected.
+ */
 public final class ForecastPicture {
     private static final String TITLE = "Space visit by visit against the need";
     private static final double WIDTH = 420;
@@ -31,8 +33,18 @@ public final class ForecastPicture {
 
     private ForecastPicture(Forecast forecast) {
         this.forecast = forecast;
-        first = forecast.sides().stream().flatMap(s -> s.points().stream()).mapToInt(Point::visit).min().orElse(0);
-        last = Math.max(first + 1, forecast.sides().stream().flatMap(s -> s.points().stream()).mapToInt(Point::visit).max().orElse(1));
+        first = forecast.sides().stream()
+                .flatMap(s -> s.points().stream())
+                .mapToInt(Point::visit)
+                .min()
+                .orElse(0);
+        last = Math.max(
+                first + 1,
+                forecast.sides().stream()
+                        .flatMap(s -> s.points().stream())
+                        .mapToInt(Point::visit)
+                        .max()
+                        .orElse(1));
         double least = Double.MAX_VALUE;
         double most = -Double.MAX_VALUE;
         for (SideForecast s : forecast.sides()) {
@@ -52,14 +64,21 @@ public final class ForecastPicture {
     /** The picture; empty while nothing was measured and nothing can be expected. */
     public static Drawing of(Checked checked) {
         Optional<Forecast> forecast = checked.worked().forecast();
-        Knowable[] wanted = forecast.map(f -> f.missing().isEmpty() ? new Knowable[0] : new Knowable[] {Measured.unknown(f.missing())}).orElse(new Knowable[0]);
-        boolean points = forecast.map(f -> f.sides().stream().anyMatch(s -> !s.points().isEmpty())).orElse(false);
-        return points ? Drawing.of(new ForecastPicture(forecast.get()).picture(), wanted) : Drawing.without(TITLE, wanted);
+        Knowable[] wanted = forecast.map(
+                        f -> f.missing().isEmpty() ? new Knowable[0] : new Knowable[] {Measured.unknown(f.missing())})
+                .orElse(new Knowable[0]);
+        boolean points = forecast.map(
+                        f -> f.sides().stream().anyMatch(s -> !s.points().isEmpty()))
+                .orElse(false);
+        return points
+                ? Drawing.of(new ForecastPicture(forecast.get()).picture(), wanted)
+                : Drawing.without(TITLE, wanted);
     }
 
     private Picture picture() {
-        String words = "Dots are readings, the line is what is expected, the shaded band holds it in about nine cases of ten, the broken line is the need. "
-                + words(Side.RIGHT) + " " + words(Side.LEFT);
+        String words =
+                "Dots are readings, the line is what is expected, the shaded band holds it in about nine cases of ten, the broken line is the need. "
+                        + words(Side.RIGHT) + " " + words(Side.LEFT);
         Svg svg = new Svg("forecast", TITLE, words, WIDTH, 2 * PANEL + 4);
         panel(svg, forecast.side(Side.RIGHT), 0);
         panel(svg, forecast.side(Side.LEFT), PANEL);
@@ -67,13 +86,26 @@ public final class ForecastPicture {
         for (Side side : List.of(Side.RIGHT, Side.LEFT)) {
             forecast.side(side).points().forEach(p -> rows.add(row(forecast.side(side), p)));
         }
-        return new Picture("forecast", TITLE, words, svg.done(), List.of("Side", "Visit", "Space", "Nine in ten", "Need"), rows);
+        return new Picture(
+                "forecast", TITLE, words, svg.done(), List.of("Side", "Visit", "Space", "Nine in ten", "Need"), rows);
     }
 
     private void panel(Svg svg, SideForecast s, double top) {
-        svg.bold(Ink.INK, 13, Svg.Anchor.start, 6, top + 15, "patient's " + s.side().word());
+        svg.bold(
+                Ink.INK,
+                13,
+                Svg.Anchor.start,
+                6,
+                top + 15,
+                "patient's " + s.side().word());
         if (s.space().known() && s.target().known()) {
-            svg.text(Ink.SOFT, 12, Svg.Anchor.end, RIGHT, top + 15, "now " + Numbers.text(s.space()) + ", need " + Numbers.text(s.target()));
+            svg.text(
+                    Ink.SOFT,
+                    12,
+                    Svg.Anchor.end,
+                    RIGHT,
+                    top + 15,
+                    "now " + Numbers.text(s.space()) + ", need " + Numbers.text(s.target()));
         }
         double step = high - low > 6 ? 2 : 1;
         for (double v = low; v <= high + 1e-9; v += step) {
@@ -90,10 +122,22 @@ public final class ForecastPicture {
             svg.area(Ink.WASH, 1, band);
         }
         if (s.target().known()) {
-            svg.line(Ink.PASS, 2, 6, List.of(new Svg.At(LEFT, y(s.target().value(), top)), new Svg.At(RIGHT, y(s.target().value(), top))));
+            svg.line(
+                    Ink.PASS,
+                    2,
+                    6,
+                    List.of(
+                            new Svg.At(LEFT, y(s.target().value(), top)),
+                            new Svg.At(RIGHT, y(s.target().value(), top))));
         }
         if (s.points().size() > 1) {
-            svg.line(Ink.ACCENT, 2, 0, s.points().stream().map(p -> new Svg.At(x(p.visit()), y(p.space(), top))).toList());
+            svg.line(
+                    Ink.ACCENT,
+                    2,
+                    0,
+                    s.points().stream()
+                            .map(p -> new Svg.At(x(p.visit()), y(p.space(), top)))
+                            .toList());
         }
         for (Point p : s.points()) {
             if (p.measured()) {
@@ -113,11 +157,24 @@ public final class ForecastPicture {
                 svg.text(Ink.SOFT, 11, Svg.Anchor.middle, x(v), top + HEAD + PLOT + 16, visit(v));
             }
         }
-        List<Point> dated = s.points().stream().filter(p -> p.date().isPresent()).toList();
+        List<Point> dated =
+                s.points().stream().filter(p -> p.date().isPresent()).toList();
         if (!dated.isEmpty()) {
-            svg.text(Ink.SOFT, 11, Svg.Anchor.start, LEFT, top + HEAD + PLOT + 31, dated.get(0).date().get().toString());
+            svg.text(
+                    Ink.SOFT,
+                    11,
+                    Svg.Anchor.start,
+                    LEFT,
+                    top + HEAD + PLOT + 31,
+                    dated.get(0).date().get().toString());
             if (dated.size() > 1) {
-                svg.text(Ink.SOFT, 11, Svg.Anchor.end, RIGHT, top + HEAD + PLOT + 31, dated.get(dated.size() - 1).date().get().toString());
+                svg.text(
+                        Ink.SOFT,
+                        11,
+                        Svg.Anchor.end,
+                        RIGHT,
+                        top + HEAD + PLOT + 31,
+                        dated.get(dated.size() - 1).date().get().toString());
             }
         }
     }
@@ -136,15 +193,23 @@ public final class ForecastPicture {
 
     private String words(Side side) {
         SideForecast s = forecast.side(side);
-        return "On the " + side.word() + " the space is " + Numbers.text(s.space()) + " and the need " + Numbers.text(s.target())
-                + s.reached().map(r -> "; the planned advance is done after " + (r.expected() == 1 ? "1 visit" : r.expected() + " visits")
-                        + (r.early().equals(r.late()) ? "" : " (" + r.early() + " to " + r.late() + ")")).orElse("") + ".";
+        return "On the " + side.word() + " the space is " + Numbers.text(s.space()) + " and the need "
+                + Numbers.text(s.target())
+                + s.reached()
+                        .map(r -> "; the planned advance is done after "
+                                + (r.expected() == 1 ? "1 visit" : r.expected() + " visits")
+                                + (r.early().equals(r.late()) ? "" : " (" + r.early() + " to " + r.late() + ")"))
+                        .orElse("")
+                + ".";
     }
 
     private List<String> row(SideForecast s, Point p) {
-        return List.of(s.side().word(), (p.visit() == 0 ? "now" : p.visit() > 0 ? "in " + p.visit() : -p.visit() + " ago")
+        return List.of(
+                s.side().word(),
+                (p.visit() == 0 ? "now" : p.visit() > 0 ? "in " + p.visit() : -p.visit() + " ago")
                         + p.date().map(d -> ", " + d).orElse(""),
                 Numbers.text(p.space(), Unit.MM) + (p.measured() ? " measured" : " expected"),
-                Numbers.plain(p.low(), 1) + " to " + Numbers.text(p.high(), Unit.MM), Numbers.text(s.target()));
+                Numbers.plain(p.low(), 1) + " to " + Numbers.text(p.high(), Unit.MM),
+                Numbers.text(s.target()));
     }
 }

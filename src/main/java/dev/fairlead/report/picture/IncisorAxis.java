@@ -4,13 +4,31 @@ import dev.fairlead.model.Limit;
 import java.util.ArrayList;
 import java.util.List;
 
-/** A lower incisor from the side over the mandibular plane, front to the right: norm, limits, and the tooth before and after. */
+/**
+ * A lower incisor from the side over the mandibular plane, front to the right: norm, limits, and the tooth before and
+ * after.
+ */
 final class IncisorAxis {
     /** Crown and root in the mean, mm; only drawn. */
     private static final double LENGTH = 20.5;
-    /** From apex to edge: share of the length, then how far the labial and the lingual face lie from the axis, mm; only drawn. */
-    private static final double[][] FACES = {{0, 0.25, 0.25}, {0.03, 0.8, 0.8}, {0.2, 1.7, 1.7}, {0.4, 2.5, 2.4}, {0.56, 3.0, 2.8}, {0.64, 3.1, 3.0},
-        {0.72, 3.0, 2.9}, {0.82, 2.4, 1.6}, {0.92, 1.5, 0.5}, {0.985, 0.7, 0.05}, {1, 0.3, 0.1}};
+    /**
+     * From apex to edge: share of the length, then how far the labial and the lingual face lie from the axis, mm; only
+     * drawn.
+     */
+    private static final double[][] FACES = {
+        {0, 0.25, 0.25},
+        {0.03, 0.8, 0.8},
+        {0.2, 1.7, 1.7},
+        {0.4, 2.5, 2.4},
+        {0.56, 3.0, 2.8},
+        {0.64, 3.1, 3.0},
+        {0.72, 3.0, 2.9},
+        {0.82, 2.4, 1.6},
+        {0.92, 1.5, 0.5},
+        {0.985, 0.7, 0.05},
+        {1, 0.3, 0.1}
+    };
+
     private static final int STEPS = 4;
     private static final double SCALE = 6.6;
     private static final double REACH = LENGTH * SCALE + 26;

@@ -5,7 +5,15 @@ package dev.fairlead.report.picture;
  * The colours are those of the pages, told apart by lightness too, and never the only sign of a difference.
  */
 public enum Ink {
-    INK("#1b2733"), SOFT("#556270"), RULE("#d9d5cb"), ACCENT("#0b5568"), WASH("#d3e4e8"), STOP("#a3280f"), CAUTION("#7d5000"), PASS("#0a6152"), PAPER("#ffffff");
+    INK("#1b2733"),
+    SOFT("#556270"),
+    RULE("#d9d5cb"),
+    ACCENT("#0b5568"),
+    WASH("#d3e4e8"),
+    STOP("#a3280f"),
+    CAUTION("#7d5000"),
+    PASS("#0a6152"),
+    PAPER("#ffffff");
 
     private final String colour;
 

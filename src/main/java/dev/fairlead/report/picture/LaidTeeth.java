@@ -9,9 +9,15 @@ import dev.fairlead.model.ToothRecord;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The teeth of one side from the midline backwards, each with the stretch of the arch that it needs, mm from the midline. */
+/**
+ * The teeth of one side from the midline backwards, each with the stretch of the arch that it needs, mm from the
+ * midline.
+ */
 final class LaidTeeth {
-    /** Widths of lower canine and premolars in the mean (Black 1902), mm: how a need that is known in sum is shared between teeth. */
+    /**
+     * Widths of lower canine and premolars in the mean (Black 1902), mm: how a need that is known in sum is shared
+     * between teeth.
+     */
     private static final double[] BLACK = {6.9, 6.9, 7.1};
     /** Width of the lower first molar in the mean (Black 1902, from memory), mm: drawn where it was not measured. */
     private static final double MOLAR = 11.2;
@@ -42,7 +48,11 @@ final class LaidTeeth {
         end = at;
         molar = end - s.shortage().value();
         Tooth tooth = Tooth.of(quadrant + 6);
-        lay(tooth, molar, c.tooth(tooth).width().known() ? c.tooth(tooth).width().value() : MOLAR, c.tooth(tooth));
+        lay(
+                tooth,
+                molar,
+                c.tooth(tooth).width().known() ? c.tooth(tooth).width().value() : MOLAR,
+                c.tooth(tooth));
     }
 
     /** The teeth of a side; the widths of its incisors, its need and its shortage are known. */
@@ -51,11 +61,19 @@ final class LaidTeeth {
     }
 
     private double lay(Tooth tooth, double from, double width, ToothRecord record) {
-        teeth.add(new Laid(tooth, from, from + width, THICK[tooth.position() - 1], record.state().is(ToothState.ERUPTED)));
+        teeth.add(new Laid(
+                tooth,
+                from,
+                from + width,
+                THICK[tooth.position() - 1],
+                record.state().is(ToothState.ERUPTED)));
         return from + width;
     }
 
-    /** What is measured stands as measured as long as it leaves room for the others; the rest is shared out as teeth are in the mean. */
+    /**
+     * What is measured stands as measured as long as it leaves room for the others; the rest is shared out as teeth are
+     * in the mean.
+     */
     private static double[] shared(Case c, SideSpace s, int quadrant) {
         double[] widths = new double[BLACK.length];
         double rest = s.required().value();

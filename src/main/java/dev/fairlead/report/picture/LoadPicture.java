@@ -12,7 +12,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** How the force falls as the incisors move: both conditions of the tube, and the band from least to most around them. */
+/**
+ * How the force falls as the incisors move: both conditions of the tube, and the band from least to most around them.
+ */
 public final class LoadPicture {
     static final double WIDTH = 360;
     static final double HEIGHT = 220;
@@ -35,7 +37,10 @@ public final class LoadPicture {
         this.top = Math.ceil(most / step) * step;
     }
 
-    /** For the planned stand-off; empty when facts are missing or the model finds no balance, which {@link WireForces} tells apart. */
+    /**
+     * For the planned stand-off; empty when facts are missing or the model finds no balance, which {@link WireForces}
+     * tells apart.
+     */
     public static Optional<Picture> of(Case c) {
         return of(WireForces.planned(c));
     }
@@ -47,7 +52,8 @@ public final class LoadPicture {
 
     private Picture picture(WireForces forces) {
         String title = "Force as the incisors move";
-        String description = "Total labial force in gf against movement in mm, from " + Numbers.text(standOff, Unit.MM) + " of stand-off to the passive wire. "
+        String description = "Total labial force in gf against movement in mm, from " + Numbers.text(standOff, Unit.MM)
+                + " of stand-off to the passive wire. "
                 + "The shaded band runs from least to most over both conditions of the tube, the ways of tying, the modulus and what is not known of the folds.";
         Svg svg = new Svg("load", title, description, WIDTH, HEIGHT);
         axes(svg);
@@ -60,10 +66,20 @@ public final class LoadPicture {
         for (int i = 0; i < band.heldCurve().points().size(); i++) {
             LoadDeflection.Point held = band.heldCurve().points().get(i);
             LoadDeflection.Point hinged = band.hingedCurve().points().get(i);
-            rows.add(List.of(Numbers.text(held.movement(), Unit.MM), force(hinged.forward()), force(held.forward()),
-                    Numbers.text(gf(low(hinged.forward())), Unit.GF) + " to " + Numbers.text(gf(high(held.forward())), Unit.GF)));
+            rows.add(List.of(
+                    Numbers.text(held.movement(), Unit.MM),
+                    force(hinged.forward()),
+                    force(held.forward()),
+                    Numbers.text(gf(low(hinged.forward())), Unit.GF) + " to "
+                            + Numbers.text(gf(high(held.forward())), Unit.GF)));
         }
-        return new Picture("load", title, description, svg.done(), List.of("moved", "tail hinging", "tail held", "least to most"), rows);
+        return new Picture(
+                "load",
+                title,
+                description,
+                svg.done(),
+                List.of("moved", "tail hinging", "tail held", "least to most"),
+                rows);
     }
 
     private static String force(double newton) {
@@ -74,7 +90,10 @@ public final class LoadPicture {
         return Unit.NEWTON.to(Unit.GF, newton);
     }
 
-    /** The ends of the band were solved as tied in; after some movement they are taken in the same proportion to the curves. */
+    /**
+     * The ends of the band were solved as tied in; after some movement they are taken in the same proportion to the
+     * curves.
+     */
     private double low(double hinged) {
         return hinged * band.low() / band.hinged().forward();
     }
@@ -108,7 +127,13 @@ public final class LoadPicture {
     }
 
     private void curve(Svg svg, LoadDeflection curve, double dash) {
-        svg.line(Ink.ACCENT, 2, dash, curve.points().stream().map(p -> new At(x(p.movement()), y(gf(p.forward())))).toList());
+        svg.line(
+                Ink.ACCENT,
+                2,
+                dash,
+                curve.points().stream()
+                        .map(p -> new At(x(p.movement()), y(gf(p.forward()))))
+                        .toList());
         curve.points().forEach(p -> svg.dot(Ink.PAPER, Ink.ACCENT, x(p.movement()), y(gf(p.forward())), 2.4));
     }
 

@@ -18,21 +18,33 @@ import java.util.stream.Stream;
  * @param stop the limit from which a clinician decides first
  */
 record Position(Shift shift, Measured end, Optional<Limit> caution, Optional<Limit> stop, boolean lower) {
-    private static final List<String> CRITERIA = List.of("incisor-inclination-after", "incisor-inclination-after", "incisor-to-a-pog-after",
-            "overjet-after", "overbite-after");
+    private static final List<String> CRITERIA = List.of(
+            "incisor-inclination-after",
+            "incisor-inclination-after",
+            "incisor-to-a-pog-after",
+            "overjet-after",
+            "overbite-after");
 
     /** All that the report knows, in the order of the analysis. */
     static List<Position> of(Checked checked, List<Shift> shifts) {
-        return java.util.stream.IntStream.range(0, shifts.size()).mapToObj(i -> {
-            String criterion = CRITERIA.get(i);
-            return new Position(shifts.get(i), i == 0 ? checked.subject().holding().incisorMandibular() : Measured.notApplicable(),
-                    limit(checked, criterion, "caution").or(() -> limit(checked, criterion, "max")).or(() -> limit(checked, criterion, "min")),
-                    limit(checked, criterion, "stop"), limit(checked, criterion, "min").isPresent());
-        }).toList();
+        return java.util.stream.IntStream.range(0, shifts.size())
+                .mapToObj(i -> {
+                    String criterion = CRITERIA.get(i);
+                    return new Position(
+                            shifts.get(i),
+                            i == 0 ? checked.subject().holding().incisorMandibular() : Measured.notApplicable(),
+                            limit(checked, criterion, "caution")
+                                    .or(() -> limit(checked, criterion, "max"))
+                                    .or(() -> limit(checked, criterion, "min")),
+                            limit(checked, criterion, "stop"),
+                            limit(checked, criterion, "min").isPresent());
+                })
+                .toList();
     }
 
     private static Optional<Limit> limit(Checked checked, String criterion, String name) {
-        return Optional.ofNullable(checked.catalogue().thresholds().get(criterion + "." + name)).map(t -> t.limit());
+        return Optional.ofNullable(checked.catalogue().thresholds().get(criterion + "." + name))
+                .map(t -> t.limit());
     }
 
     boolean drawable() {
@@ -49,8 +61,17 @@ record Position(Shift shift, Measured end, Optional<Limit> caution, Optional<Lim
 
     /** Lower and upper end of an axis that shows everything, with some air. */
     double[] axis() {
-        double[] all = Stream.of(Stream.of(normLow(), normHigh()), caution.stream().map(Limit::value), stop.stream().map(Limit::value),
-                reach(shift.before()), reach(shift.after()), reach(end)).flatMap(s -> s).mapToDouble(Double::doubleValue).sorted().toArray();
+        double[] all = Stream.of(
+                        Stream.of(normLow(), normHigh()),
+                        caution.stream().map(Limit::value),
+                        stop.stream().map(Limit::value),
+                        reach(shift.before()),
+                        reach(shift.after()),
+                        reach(end))
+                .flatMap(s -> s)
+                .mapToDouble(Double::doubleValue)
+                .sorted()
+                .toArray();
         double air = 0.06 * (all[all.length - 1] - all[0]);
         return new double[] {all[0] - air, all[all.length - 1] + air};
     }
@@ -60,11 +81,14 @@ record Position(Shift shift, Measured end, Optional<Limit> caution, Optional<Lim
     }
 
     String title() {
-        return shift.name().substring(0, 1).toUpperCase(java.util.Locale.ROOT) + shift.name().substring(1);
+        return shift.name().substring(0, 1).toUpperCase(java.util.Locale.ROOT)
+                + shift.name().substring(1);
     }
 
     String change() {
-        return shift.after().known() ? Numbers.text(shift.before()) + " → " + Numbers.text(shift.after()) : Numbers.text(shift.before());
+        return shift.after().known()
+                ? Numbers.text(shift.before()) + " → " + Numbers.text(shift.after())
+                : Numbers.text(shift.before());
     }
 
     String norm() {
@@ -74,12 +98,18 @@ record Position(Shift shift, Measured end, Optional<Limit> caution, Optional<Lim
     String limits() {
         String bound = lower ? "at least " : "at most ";
         return caution.map(l -> bound + Numbers.text(l.value(), l.unit())).orElse("none")
-                + stop.map(l -> "; stop beyond " + Numbers.text(l.value(), l.unit())).orElse("");
+                + stop.map(l -> "; stop beyond " + Numbers.text(l.value(), l.unit()))
+                        .orElse("");
     }
 
     List<String> row() {
-        return List.of(title(), Numbers.text(shift.before()), Numbers.text(shift.after()), end.applies() ? end.known() ? Numbers.text(end) : "not measured" : "–",
-                norm(), limits());
+        return List.of(
+                title(),
+                Numbers.text(shift.before()),
+                Numbers.text(shift.after()),
+                end.applies() ? end.known() ? Numbers.text(end) : "not measured" : "–",
+                norm(),
+                limits());
     }
 
     private String plain(double v) {

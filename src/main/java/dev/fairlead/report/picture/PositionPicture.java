@@ -10,7 +10,9 @@ import dev.fairlead.model.Measured;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Where the incisors stand before, and where the plan is predicted to put them, against norms and the limits in force. */
+/**
+ * Where the incisors stand before, and where the plan is predicted to put them, against norms and the limits in force.
+ */
 public final class PositionPicture {
     private static final String TITLE = "Incisor position before and after";
     private static final double WIDTH = 420;
@@ -23,16 +25,23 @@ public final class PositionPicture {
 
     /** The picture; empty while nothing is known of the incisors before or after. */
     public static Drawing of(Checked checked) {
-        List<Shift> shifts = checked.worked().front().map(Front::position).map(p -> p.angles()).orElse(List.of());
+        List<Shift> shifts = checked.worked()
+                .front()
+                .map(Front::position)
+                .map(p -> p.angles())
+                .orElse(List.of());
         List<Position> all = Position.of(checked, shifts);
         List<Position> shown = all.stream().filter(Position::drawable).toList();
-        Knowable[] wanted = shifts.stream().flatMap(s -> java.util.stream.Stream.of(s.before(), s.after())).toArray(Knowable[]::new);
+        Knowable[] wanted = shifts.stream()
+                .flatMap(s -> java.util.stream.Stream.of(s.before(), s.after()))
+                .toArray(Knowable[]::new);
         return shown.isEmpty() ? Drawing.without(TITLE, wanted) : Drawing.of(picture(shown), wanted);
     }
 
     private static Picture picture(List<Position> shown) {
         Position lead = shown.get(0);
-        boolean axis = lead.shift().name().startsWith("lower incisor to mandibular") && lead.shift().before().known();
+        boolean axis = lead.shift().name().startsWith("lower incisor to mandibular")
+                && lead.shift().before().known();
         double from = axis ? AXIS : 0;
         String words = words(shown);
         Svg svg = new Svg("position", TITLE, words, WIDTH, from + 26 + ROW * shown.size());
@@ -43,7 +52,12 @@ public final class PositionPicture {
         for (int i = 0; i < shown.size(); i++) {
             row(svg, shown.get(i), from + 26 + ROW * i);
         }
-        return new Picture("position", TITLE, words, svg.done(), List.of("What", "Before", "Predicted after", "Measured at the end", "Norm", "Limit in force"),
+        return new Picture(
+                "position",
+                TITLE,
+                words,
+                svg.done(),
+                List.of("What", "Before", "Predicted after", "Measured at the end", "Norm", "Limit in force"),
                 shown.stream().map(Position::row).toList());
     }
 
@@ -57,19 +71,35 @@ public final class PositionPicture {
         lead.caution().ifPresent(l -> axis.limit(Ink.CAUTION, 5, Svg.Anchor.end, l));
         lead.stop().ifPresent(l -> axis.limit(Ink.STOP, 0, Svg.Anchor.start, l));
         axis.plane(LEFT, RIGHT);
-        svg.text(Ink.SOFT, 12, Svg.Anchor.start, LEFT, 16, "dashed: before, " + Numbers.text(lead.shift().before()));
+        svg.text(
+                Ink.SOFT,
+                12,
+                Svg.Anchor.start,
+                LEFT,
+                16,
+                "dashed: before, " + Numbers.text(lead.shift().before()));
         if (lead.shift().after().known()) {
-            svg.text(Ink.ACCENT, 12, Svg.Anchor.start, LEFT, 34, "full: after, " + Numbers.text(lead.shift().after()));
+            svg.text(
+                    Ink.ACCENT,
+                    12,
+                    Svg.Anchor.start,
+                    LEFT,
+                    34,
+                    "full: after, " + Numbers.text(lead.shift().after()));
         }
         svg.text(Ink.SOFT, 12, Svg.Anchor.start, LEFT, 52, "shaded: norm " + lead.norm());
     }
 
     private static void legend(Svg svg, double y) {
         svg.dot(Ink.PAPER, Ink.SOFT, LEFT + 6, y - 4, 4.5).text(Ink.SOFT, 12, Svg.Anchor.start, LEFT + 16, y, "before");
-        svg.dot(Ink.ACCENT, Ink.ACCENT, LEFT + 82, y - 4, 4.5).text(Ink.SOFT, 12, Svg.Anchor.start, LEFT + 92, y, "after ± error");
-        svg.rectangle(Ink.WASH, Ink.WASH, 0, LEFT + 190, y - 10, 18, 12).text(Ink.SOFT, 12, Svg.Anchor.start, LEFT + 213, y, "norm");
-        svg.line(Ink.CAUTION, 2, 4, List.of(new Svg.At(LEFT + 268, y - 12), new Svg.At(LEFT + 268, y + 3))).text(Ink.SOFT, 12, Svg.Anchor.start, LEFT + 275, y, "limit");
-        svg.line(Ink.STOP, 2.4, LEFT + 325, y - 12, LEFT + 325, y + 3).text(Ink.SOFT, 12, Svg.Anchor.start, LEFT + 332, y, "stop");
+        svg.dot(Ink.ACCENT, Ink.ACCENT, LEFT + 82, y - 4, 4.5)
+                .text(Ink.SOFT, 12, Svg.Anchor.start, LEFT + 92, y, "after ± error");
+        svg.rectangle(Ink.WASH, Ink.WASH, 0, LEFT + 190, y - 10, 18, 12)
+                .text(Ink.SOFT, 12, Svg.Anchor.start, LEFT + 213, y, "norm");
+        svg.line(Ink.CAUTION, 2, 4, List.of(new Svg.At(LEFT + 268, y - 12), new Svg.At(LEFT + 268, y + 3)))
+                .text(Ink.SOFT, 12, Svg.Anchor.start, LEFT + 275, y, "limit");
+        svg.line(Ink.STOP, 2.4, LEFT + 325, y - 12, LEFT + 325, y + 3)
+                .text(Ink.SOFT, 12, Svg.Anchor.start, LEFT + 332, y, "stop");
     }
 
     private static void row(Svg svg, Position p, double y) {
@@ -77,8 +107,14 @@ public final class PositionPicture {
         java.util.function.DoubleUnaryOperator at = v -> LEFT + (RIGHT - LEFT) * (v - ends[0]) / (ends[1] - ends[0]);
         svg.text(Ink.INK, 13, Svg.Anchor.start, LEFT, y + 14, p.title());
         double mid = y + 47;
-        svg.area(Ink.WASH, 1, List.of(new Svg.At(at.applyAsDouble(p.normLow()), mid - 9), new Svg.At(at.applyAsDouble(p.normHigh()), mid - 9),
-                new Svg.At(at.applyAsDouble(p.normHigh()), mid + 9), new Svg.At(at.applyAsDouble(p.normLow()), mid + 9)));
+        svg.area(
+                Ink.WASH,
+                1,
+                List.of(
+                        new Svg.At(at.applyAsDouble(p.normLow()), mid - 9),
+                        new Svg.At(at.applyAsDouble(p.normHigh()), mid - 9),
+                        new Svg.At(at.applyAsDouble(p.normHigh()), mid + 9),
+                        new Svg.At(at.applyAsDouble(p.normLow()), mid + 9)));
         svg.line(Ink.RULE, 1.2, LEFT, mid, RIGHT, mid);
         p.caution().ifPresent(l -> limit(svg, at.applyAsDouble(l.value()), mid, Ink.CAUTION, 4, l));
         p.stop().ifPresent(l -> limit(svg, at.applyAsDouble(l.value()), mid, Ink.STOP, 0, l));
@@ -91,7 +127,13 @@ public final class PositionPicture {
             svg.dot(Ink.PAPER, Ink.SOFT, at.applyAsDouble(before.value()), mid, 4.5);
         }
         if (after.known()) {
-            svg.line(Ink.ACCENT, 3.2, at.applyAsDouble(after.value() - after.sd()), mid, at.applyAsDouble(after.value() + after.sd()), mid);
+            svg.line(
+                    Ink.ACCENT,
+                    3.2,
+                    at.applyAsDouble(after.value() - after.sd()),
+                    mid,
+                    at.applyAsDouble(after.value() + after.sd()),
+                    mid);
             svg.dot(Ink.ACCENT, Ink.ACCENT, at.applyAsDouble(after.value()), mid, 5);
         }
         if (p.end().known()) {
@@ -101,7 +143,13 @@ public final class PositionPicture {
     }
 
     private static void values(Svg svg, Position p, double y) {
-        svg.text(Ink.SOFT, 12, Svg.Anchor.start, LEFT, y, p.change() + (p.end().known() ? "; square: at the end " + Numbers.text(p.end()) : ""));
+        svg.text(
+                Ink.SOFT,
+                12,
+                Svg.Anchor.start,
+                LEFT,
+                y,
+                p.change() + (p.end().known() ? "; square: at the end " + Numbers.text(p.end()) : ""));
     }
 
     private static void limit(Svg svg, double x, double mid, Ink ink, double dash, Limit limit) {

@@ -5,7 +5,10 @@ import dev.fairlead.findings.RepeatAdvice;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Which measurements to repeat first: bars of how much each would lower the number of outcomes that measurement error may have turned. */
+/**
+ * Which measurements to repeat first: bars of how much each would lower the number of outcomes that measurement error
+ * may have turned.
+ */
 public final class RepeatPicture {
     private static final String TITLE = "Measurements to repeat first";
     private static final double WIDTH = 420;
@@ -20,13 +23,17 @@ public final class RepeatPicture {
 
     /** The picture of a ranking, the first in front; empty where no measurement would make an outcome surer. */
     public static Drawing of(List<RepeatAdvice> ranking) {
-        List<RepeatAdvice> shown = ranking.stream().limit(SHOWN).filter(r -> r.fewerFlips() >= LEAST * ranking.get(0).fewerFlips()).toList();
+        List<RepeatAdvice> shown = ranking.stream()
+                .limit(SHOWN)
+                .filter(r -> r.fewerFlips() >= LEAST * ranking.get(0).fewerFlips())
+                .toList();
         return shown.isEmpty() ? Drawing.without(TITLE) : Drawing.of(picture(shown));
     }
 
     private static Picture picture(List<RepeatAdvice> shown) {
-        String words = "The longer the bar, the more a second reading does for the outcomes that measurement error may have turned. First: "
-                + shown.get(0).words() + ".";
+        String words =
+                "The longer the bar, the more a second reading does for the outcomes that measurement error may have turned. First: "
+                        + shown.get(0).words() + ".";
         Svg svg = new Svg("repeat", TITLE, words, WIDTH, ROW * shown.size() + 4);
         double longest = shown.get(0).fewerFlips();
         List<List<String>> rows = new ArrayList<>();
@@ -35,12 +42,32 @@ public final class RepeatPicture {
             double y = ROW * i;
             String name = r.words();
             svg.text(Ink.INK, 13, Svg.Anchor.start, LEFT, y + 15, (i + 1) + "  " + name);
-            svg.rectangle(i == 0 ? Ink.ACCENT : Ink.WASH, Ink.ACCENT, 1, LEFT, y + 21, Math.max(2, (WIDTH - 2 * LEFT - 50) * r.fewerFlips() / longest), 10);
-            svg.text(Ink.SOFT, 12, Svg.Anchor.start, LEFT + Math.max(2, (WIDTH - 2 * LEFT - 50) * r.fewerFlips() / longest) + 6, y + 30, Numbers.plain(r.fewerFlips(), 2));
+            svg.rectangle(
+                    i == 0 ? Ink.ACCENT : Ink.WASH,
+                    Ink.ACCENT,
+                    1,
+                    LEFT,
+                    y + 21,
+                    Math.max(2, (WIDTH - 2 * LEFT - 50) * r.fewerFlips() / longest),
+                    10);
+            svg.text(
+                    Ink.SOFT,
+                    12,
+                    Svg.Anchor.start,
+                    LEFT + Math.max(2, (WIDTH - 2 * LEFT - 50) * r.fewerFlips() / longest) + 6,
+                    y + 30,
+                    Numbers.plain(r.fewerFlips(), 2));
             svg.text(Ink.SOFT, 11, Svg.Anchor.start, LEFT, y + 45, criteria(r, 58));
-            rows.add(List.of(String.valueOf(i + 1), name, Numbers.plain(r.fewerFlips(), 3), String.join(", ", r.criteria())));
+            rows.add(List.of(
+                    String.valueOf(i + 1), name, Numbers.plain(r.fewerFlips(), 3), String.join(", ", r.criteria())));
         }
-        return new Picture("repeat", TITLE, words, svg.done(), List.of("Rank", "Measurement", "Fewer outcomes that may be otherwise", "Criteria"), rows);
+        return new Picture(
+                "repeat",
+                TITLE,
+                words,
+                svg.done(),
+                List.of("Rank", "Measurement", "Fewer outcomes that may be otherwise", "Criteria"),
+                rows);
     }
 
     private static String criteria(RepeatAdvice r, int most) {

@@ -31,7 +31,9 @@ public final class SpacePicture {
         this.space = checked.worked().space();
         double most = 1;
         for (Side side : Side.values()) {
-            most = Math.max(most, Math.max(space.side(side).required().value(), room(side).value()));
+            most = Math.max(
+                    most,
+                    Math.max(space.side(side).required().value(), room(side).value()));
         }
         scale = (WIDTH - 2 * LEFT) / (most * 1.02);
     }
@@ -39,8 +41,14 @@ public final class SpacePicture {
     /** The picture; empty while need or room of a side is missing. */
     public static Drawing of(Checked checked) {
         SpaceResult s = checked.worked().space();
-        return s.left().shortage().known() && s.right().shortage().known() ? Drawing.of(new SpacePicture(checked).picture())
-                : Drawing.without(TITLE, s.left().required(), s.left().shortage(), s.right().required(), s.right().shortage());
+        return s.left().shortage().known() && s.right().shortage().known()
+                ? Drawing.of(new SpacePicture(checked).picture())
+                : Drawing.without(
+                        TITLE,
+                        s.left().required(),
+                        s.left().shortage(),
+                        s.right().required(),
+                        s.right().shortage());
     }
 
     private Picture picture() {
@@ -50,7 +58,13 @@ public final class SpacePicture {
         side(svg, Side.RIGHT, TOP);
         side(svg, Side.LEFT, TOP + SIDE);
         List<List<String>> rows = List.of(row(Side.RIGHT), row(Side.LEFT));
-        return new Picture("space", TITLE, words, svg.done(), List.of("Side", "Room", "Need", "Lacks", "Advance needed", "Advance planned"), rows);
+        return new Picture(
+                "space",
+                TITLE,
+                words,
+                svg.done(),
+                List.of("Side", "Room", "Need", "Lacks", "Advance needed", "Advance planned"),
+                rows);
     }
 
     private void side(Svg svg, Side side, double y) {
@@ -68,12 +82,17 @@ public final class SpacePicture {
         svg.text(Ink.INK, 12, Svg.Anchor.start, LEFT + 6, y + 24 + 2 * BAR - 5, "room " + Numbers.text(room(side)));
         double row = lacks ? y + 24 + BAR : y + 22;
         if (Math.abs(need - room) > 0.05) {
-            List<Svg.At> gap = List.of(new Svg.At(LEFT + less, row), new Svg.At(LEFT + Math.max(need, room), row),
-                    new Svg.At(LEFT + Math.max(need, room), row + BAR), new Svg.At(LEFT + less, row + BAR));
+            List<Svg.At> gap = List.of(
+                    new Svg.At(LEFT + less, row),
+                    new Svg.At(LEFT + Math.max(need, room), row),
+                    new Svg.At(LEFT + Math.max(need, room), row + BAR),
+                    new Svg.At(LEFT + less, row + BAR));
             svg.area(tone, 0.3, gap);
             svg.line(tone, 1.4, 3, List.of(gap.get(0), gap.get(1), gap.get(2), gap.get(3), gap.get(0)));
         }
-        need(side).ifPresent(n -> svg.text(Ink.SOFT, 12, Svg.Anchor.start, LEFT, y + 40 + 2 * BAR, "advance: " + advance(n)));
+        need(side)
+                .ifPresent(n ->
+                        svg.text(Ink.SOFT, 12, Svg.Anchor.start, LEFT, y + 40 + 2 * BAR, "advance: " + advance(n)));
     }
 
     private Optional<PositionResult.SideNeed> need(Side side) {
@@ -100,14 +119,23 @@ public final class SpacePicture {
 
     private String words(Side side) {
         SideSpace s = space.side(side);
-        return "The " + side.word() + " side has " + Numbers.text(room(side)) + " and needs " + Numbers.text(s.required()) + ": it "
-                + (s.shortage().value() > 0 ? "lacks " + Numbers.text(s.shortage()) : "has " + Numbers.text(s.shortage().times(-1)) + " to spare") + ".";
+        return "The " + side.word() + " side has " + Numbers.text(room(side)) + " and needs "
+                + Numbers.text(s.required()) + ": it "
+                + (s.shortage().value() > 0
+                        ? "lacks " + Numbers.text(s.shortage())
+                        : "has " + Numbers.text(s.shortage().times(-1)) + " to spare")
+                + ".";
     }
 
     private List<String> row(Side side) {
         SideSpace s = space.side(side);
         Optional<PositionResult.SideNeed> n = need(side);
-        return List.of(side.word(), Numbers.text(room(side)), Numbers.text(s.required()), Numbers.text(s.shortage()),
-                n.map(x -> Numbers.text(x.chord())).orElse("not worked out"), Numbers.text(checked.subject().plan().advance(side)));
+        return List.of(
+                side.word(),
+                Numbers.text(room(side)),
+                Numbers.text(s.required()),
+                Numbers.text(s.shortage()),
+                n.map(x -> Numbers.text(x.chord())).orElse("not worked out"),
+                Numbers.text(checked.subject().plan().advance(side)));
     }
 }

@@ -4,7 +4,6 @@ import dev.fairlead.findings.Numbers;
 import dev.fairlead.measure.wire.SideMarks;
 import dev.fairlead.measure.wire.WireGeometry;
 import dev.fairlead.model.Measured;
-import dev.fairlead.model.Side;
 import dev.fairlead.report.picture.Svg.Anchor;
 import java.util.List;
 
@@ -42,7 +41,13 @@ public final class StripDrawing {
     public void draw(Svg svg, double left, double top) {
         double x0 = left + MARGIN + g.right().end().value();
         double y = top + ABOVE;
-        svg.line(Ink.INK, diameter, x0 - g.right().end().value(), y, x0 + g.left().end().value(), y);
+        svg.line(
+                Ink.INK,
+                diameter,
+                x0 - g.right().end().value(),
+                y,
+                x0 + g.left().end().value(),
+                y);
         mark(svg, x0, x0, y, "midline  0", Ink.INK);
         side(svg, g.right(), -1, x0, y);
         side(svg, g.left(), 1, x0, y);
@@ -57,7 +62,13 @@ public final class StripDrawing {
         double label = Double.NEGATIVE_INFINITY;
         for (int i = 0; i < at.size(); i++) {
             label = Math.max(at.get(i).value(), label + APART);
-            mark(svg, x0 + sign * at.get(i).value(), x0 + sign * label, y, words.get(i) + "  " + Numbers.plain(at.get(i).value(), 1), inks.get(i));
+            mark(
+                    svg,
+                    x0 + sign * at.get(i).value(),
+                    x0 + sign * label,
+                    y,
+                    words.get(i) + "  " + Numbers.plain(at.get(i).value(), 1),
+                    inks.get(i));
         }
     }
 

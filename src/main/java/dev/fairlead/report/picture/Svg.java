@@ -7,7 +7,10 @@ import javax.xml.stream.XMLOutputFactory;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamWriter;
 
-/** Writes one svg element shape by shape; texts are escaped by the XML writer, and coordinates are in the units of the view box. */
+/**
+ * Writes one svg element shape by shape; texts are escaped by the XML writer, and coordinates are in the units of the
+ * view box.
+ */
 public final class Svg {
     private static final XMLOutputFactory FACTORY = XMLOutputFactory.newFactory();
 
@@ -15,7 +18,11 @@ public final class Svg {
     public record At(double x, double y) {}
 
     /** Where a text hangs on its point. */
-    public enum Anchor { start, middle, end }
+    public enum Anchor {
+        start,
+        middle,
+        end
+    }
 
     private final StringWriter text = new StringWriter();
     private final XMLStreamWriter out;
@@ -25,14 +32,26 @@ public final class Svg {
         this(id, title, description, width, height, "");
     }
 
-    /** A drawing of so many units in width and height; {@code unit} such as "mm" makes it true to size, "" lets it scale. */
+    /**
+     * A drawing of so many units in width and height; {@code unit} such as "mm" makes it true to size, "" lets it
+     * scale.
+     */
     public Svg(String id, String title, String description, double width, double height, String unit) {
         try {
             out = FACTORY.createXMLStreamWriter(text);
             out.writeStartElement("svg");
             out.writeAttribute("xmlns", "http://www.w3.org/2000/svg");
-            attributes("viewBox", "0 0 " + num(width) + " " + num(height), "role", "img", "aria-labelledby", id + "-title " + id + "-desc",
-                    "class", "picture", "font-family", "DejaVu Sans, sans-serif");
+            attributes(
+                    "viewBox",
+                    "0 0 " + num(width) + " " + num(height),
+                    "role",
+                    "img",
+                    "aria-labelledby",
+                    id + "-title " + id + "-desc",
+                    "class",
+                    "picture",
+                    "font-family",
+                    "DejaVu Sans, sans-serif");
             if (!unit.isEmpty()) {
                 attributes("width", num(width) + unit, "height", num(height) + unit);
             }
@@ -58,9 +77,24 @@ public final class Svg {
 
     /** A line through the points; {@code dash} in units, 0 for a full line. */
     public Svg line(Ink ink, double width, double dash, List<At> points) {
-        return shape("polyline", "points", points(points), "fill", "none", "class", ink.strokeClass(), "stroke", ink.colour(),
-                "stroke-width", num(width), "stroke-linejoin", "round", "stroke-linecap", dash > 0 ? "butt" : "round",
-                "stroke-dasharray", dash > 0 ? num(dash) : null);
+        return shape(
+                "polyline",
+                "points",
+                points(points),
+                "fill",
+                "none",
+                "class",
+                ink.strokeClass(),
+                "stroke",
+                ink.colour(),
+                "stroke-width",
+                num(width),
+                "stroke-linejoin",
+                "round",
+                "stroke-linecap",
+                dash > 0 ? "butt" : "round",
+                "stroke-dasharray",
+                dash > 0 ? num(dash) : null);
     }
 
     public Svg line(Ink ink, double width, double x1, double y1, double x2, double y2) {
@@ -69,18 +103,57 @@ public final class Svg {
 
     /** A filled shape without an edge. */
     public Svg area(Ink ink, double opacity, List<At> points) {
-        return shape("polygon", "points", points(points), "class", ink.fillClass(), "fill", ink.colour(), "fill-opacity", opacity < 1 ? num(opacity) : null);
+        return shape(
+                "polygon",
+                "points",
+                points(points),
+                "class",
+                ink.fillClass(),
+                "fill",
+                ink.colour(),
+                "fill-opacity",
+                opacity < 1 ? num(opacity) : null);
     }
 
     public Svg rectangle(Ink fill, Ink edge, double edgeWidth, double x, double y, double width, double height) {
-        return shape("rect", "x", num(x), "y", num(y), "width", num(width), "height", num(height), "class", fill.fillClass() + " " + edge.strokeClass(),
-                "fill", fill.colour(), "stroke", edge.colour(), "stroke-width", num(edgeWidth));
+        return shape(
+                "rect",
+                "x",
+                num(x),
+                "y",
+                num(y),
+                "width",
+                num(width),
+                "height",
+                num(height),
+                "class",
+                fill.fillClass() + " " + edge.strokeClass(),
+                "fill",
+                fill.colour(),
+                "stroke",
+                edge.colour(),
+                "stroke-width",
+                num(edgeWidth));
     }
 
     /** A filled dot with an edge. */
     public Svg dot(Ink fill, Ink edge, double x, double y, double radius) {
-        return shape("circle", "cx", num(x), "cy", num(y), "r", num(radius), "class", fill.fillClass() + " " + edge.strokeClass(),
-                "fill", fill.colour(), "stroke", edge.colour(), "stroke-width", num(radius / 3));
+        return shape(
+                "circle",
+                "cx",
+                num(x),
+                "cy",
+                num(y),
+                "r",
+                num(radius),
+                "class",
+                fill.fillClass() + " " + edge.strokeClass(),
+                "fill",
+                fill.colour(),
+                "stroke",
+                edge.colour(),
+                "stroke-width",
+                num(radius / 3));
     }
 
     public Svg text(Ink ink, double size, Anchor anchor, double x, double y, String words) {
@@ -93,14 +166,31 @@ public final class Svg {
 
     /** A text turned clockwise about its point, degrees. */
     public Svg turned(Ink ink, double size, Anchor anchor, double x, double y, double degrees, String words) {
-        return written(ink, size, anchor, x, y, words, null, "rotate(" + num(degrees) + " " + num(x) + " " + num(y) + ")");
+        return written(
+                ink, size, anchor, x, y, words, null, "rotate(" + num(degrees) + " " + num(x) + " " + num(y) + ")");
     }
 
-    private Svg written(Ink ink, double size, Anchor anchor, double x, double y, String words, String weight, String transform) {
+    private Svg written(
+            Ink ink, double size, Anchor anchor, double x, double y, String words, String weight, String transform) {
         try {
             out.writeStartElement("text");
-            attributes("x", num(x), "y", num(y), "font-size", num(size), "text-anchor", anchor.name(), "class", ink.fillClass(), "fill", ink.colour(),
-                    "font-weight", weight, "transform", transform);
+            attributes(
+                    "x",
+                    num(x),
+                    "y",
+                    num(y),
+                    "font-size",
+                    num(size),
+                    "text-anchor",
+                    anchor.name(),
+                    "class",
+                    ink.fillClass(),
+                    "fill",
+                    ink.colour(),
+                    "font-weight",
+                    weight,
+                    "transform",
+                    transform);
             out.writeCharacters(words);
             out.writeEndElement();
             return this;

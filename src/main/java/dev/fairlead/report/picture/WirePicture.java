@@ -13,7 +13,10 @@ import java.util.function.Function;
 public final class WirePicture {
     private WirePicture() {}
 
-    /** Scales with the page; empty when the arch is not known. Marks that are not known are left out of the drawing and stand as unknown beside it. */
+    /**
+     * Scales with the page; empty when the arch is not known. Marks that are not known are left out of the drawing and
+     * stand as unknown beside it.
+     */
     public static Optional<Picture> of(Case c) {
         WireGeometry g = WireGeometry.of(c);
         if (!g.arch().known()) {
@@ -21,13 +24,23 @@ public final class WirePicture {
         }
         ArchDrawing arch = new ArchDrawing(c, g);
         String title = "Wire along the arch";
-        String description = "The unbent wire laid along the arch, seen from above facing the child: the patient's right on the left, the front below."
-                + " Midline, brackets, molar tubes and the marks for both bends, the cut and the end of the blank, in mm along the wire from the midline.";
+        String description =
+                "The unbent wire laid along the arch, seen from above facing the child: the patient's right on the left, the front below."
+                        + " Midline, brackets, molar tubes and the marks for both bends, the cut and the end of the blank, in mm along the wire from the midline.";
         Svg svg = new Svg("wire", title, description, arch.width(), arch.height());
         arch.draw(svg, 0, 0);
-        return Optional.of(new Picture("wire", title, description, svg.done(), List.of("Mark", "right", "left"), List.of(
-                row("mesial end of the tube", g, SideMarks::tube), row("first bend", g, SideMarks::firstBend), row("second bend", g, SideMarks::secondBend),
-                row("cut", g, SideMarks::cut), row("end of the blank", g, SideMarks::end))));
+        return Optional.of(new Picture(
+                "wire",
+                title,
+                description,
+                svg.done(),
+                List.of("Mark", "right", "left"),
+                List.of(
+                        row("mesial end of the tube", g, SideMarks::tube),
+                        row("first bend", g, SideMarks::firstBend),
+                        row("second bend", g, SideMarks::secondBend),
+                        row("cut", g, SideMarks::cut),
+                        row("end of the blank", g, SideMarks::end))));
     }
 
     private static List<String> row(String what, WireGeometry g, Function<SideMarks, Measured> of) {

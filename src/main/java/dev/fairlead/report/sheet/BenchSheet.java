@@ -7,8 +7,8 @@ import dev.fairlead.rules.Catalogue;
 import java.util.List;
 
 /**
- * The sheet for bench and chair: the wire true to size with a rule to check the print, marks, folds, the force band, and the checklist with
- * boxes and lines. What a case does not say stands as a blank to fill in and is named.
+ * The sheet for bench and chair: the wire true to size with a rule to check the print, marks, folds, the force band,
+ * and the checklist with boxes and lines. What a case does not say stands as a blank to fill in and is named.
  */
 public final class BenchSheet {
     private final Catalogue catalogue;
@@ -42,7 +42,8 @@ public final class BenchSheet {
     private SheetCase drawable(Checked checked) {
         List<Missing> missing = refusal(checked);
         if (!missing.isEmpty()) {
-            throw new IllegalArgumentException("nothing can be drawn of this wire; missing: " + missing.stream().map(Missing::words).toList());
+            throw new IllegalArgumentException("nothing can be drawn of this wire; missing: "
+                    + missing.stream().map(Missing::words).toList());
         }
         return new SheetCase(checked);
     }

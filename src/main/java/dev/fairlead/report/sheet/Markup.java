@@ -44,13 +44,20 @@ final class Markup {
     private StringBuilder start(String tag, String... attributes) {
         out.append('<').append(tag);
         for (int i = 0; i < attributes.length; i += 2) {
-            out.append(' ').append(attributes[i]).append("=\"").append(escape(attributes[i + 1])).append('"');
+            out.append(' ')
+                    .append(attributes[i])
+                    .append("=\"")
+                    .append(escape(attributes[i + 1]))
+                    .append('"');
         }
         return out;
     }
 
     private static String escape(String text) {
-        return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;").replace("\"", "&quot;");
+        return text.replace("&", "&amp;")
+                .replace("<", "&lt;")
+                .replace(">", "&gt;")
+                .replace("\"", "&quot;");
     }
 
     /** All that was written; refused while an element is open. */

@@ -12,6 +12,7 @@ final class RuleDrawing {
     static final double HEIGHT = 11;
     /** Room at both ends for the numbers. */
     static final double MARGIN = 4;
+
     private static final double BASE = 9;
 
     private RuleDrawing() {}
@@ -33,6 +34,9 @@ final class RuleDrawing {
     }
 
     private static void bar(Svg svg, double x, double y, double width, double height) {
-        svg.area(Ink.INK, 1, List.of(new At(x, y), new At(x + width, y), new At(x + width, y + height), new At(x, y + height)));
+        svg.area(
+                Ink.INK,
+                1,
+                List.of(new At(x, y), new At(x + width, y), new At(x + width, y + height), new At(x, y + height)));
     }
 }

@@ -23,16 +23,35 @@ final class SheetChecklist {
     }
 
     void write(Stage stage, String title, String when, boolean newPage) {
-        out.open("div", "class", newPage ? "list newpage" : "list").element("h2", title).element("p", when, "class", "hint");
-        out.open("table", "class", "check").open("thead").open("tr").element("th", "done", "scope", "col").element("th", "what is asked", "scope", "col")
-                .element("th", "right", "scope", "col").element("th", "left", "scope", "col").element("th", "initials", "scope", "col").close().close().open("tbody");
+        out.open("div", "class", newPage ? "list newpage" : "list")
+                .element("h2", title)
+                .element("p", when, "class", "hint");
+        out.open("table", "class", "check")
+                .open("thead")
+                .open("tr")
+                .element("th", "done", "scope", "col")
+                .element("th", "what is asked", "scope", "col")
+                .element("th", "right", "scope", "col")
+                .element("th", "left", "scope", "col")
+                .element("th", "initials", "scope", "col")
+                .close()
+                .close()
+                .open("tbody");
         for (Criterion c : catalogue.criteria(stage)) {
-            out.open("tr").open("td", "class", "tick").element("span", " ", "class", "box").close();
-            out.open("td").element("b", c.title() + ". ").text(Asks.of(c, catalogue)).close();
+            out.open("tr")
+                    .open("td", "class", "tick")
+                    .element("span", " ", "class", "box")
+                    .close();
+            out.open("td")
+                    .element("b", c.title() + ". ")
+                    .text(Asks.of(c, catalogue))
+                    .close();
             if (SIDED.contains(c.about())) {
                 line().line();
             } else {
-                out.open("td", "colspan", "2", "class", "fill").element("span", " ", "class", "rule").close();
+                out.open("td", "colspan", "2", "class", "fill")
+                        .element("span", " ", "class", "rule")
+                        .close();
             }
             line();
             out.close();

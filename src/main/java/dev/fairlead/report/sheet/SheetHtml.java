@@ -17,9 +17,11 @@ import java.util.stream.Collectors;
 
 /** The pages of a sheet as XHTML. */
 final class SheetHtml {
-    static final String DESCRIPTION = "Wire of a lower advancing utility arch true to size, with marks, folds, and the checklist for bench and chair.";
+    static final String DESCRIPTION =
+            "Wire of a lower advancing utility arch true to size, with marks, folds, and the checklist for bench and chair.";
     /** Left and right margin of the page together, mm, as in the style sheet. */
     private static final double SIDES = 28;
+
     private static final int VISITS = 6;
     private static final String CSS = resource("/look/sheet.css");
 
@@ -37,8 +39,15 @@ final class SheetHtml {
     }
 
     String html() {
-        out.open("html", "lang", "en").open("head").element("title", "Bench sheet, case " + c.subject.id())
-                .empty("meta", "name", "subject", "content", DESCRIPTION).open("style").whole(page() + CSS).close().close().open("body");
+        out.open("html", "lang", "en")
+                .open("head")
+                .element("title", "Bench sheet, case " + c.subject.id())
+                .empty("meta", "name", "subject", "content", DESCRIPTION)
+                .open("style")
+                .whole(page() + CSS)
+                .close()
+                .close()
+                .open("body");
         head();
         rule();
         arch();
@@ -53,13 +62,18 @@ final class SheetHtml {
         checklist(Stage.INSERTION, "At the chair", "Answered as the wire goes in.", true);
         visits();
         signatures();
-        return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n" + out.close().close().done();
+        return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n"
+                + out.close().close().done();
     }
 
     private String page() {
-        String foot = "case " + c.subject.id() + " · " + day() + "Fairlead " + c.checked.report().tool() + " · rulebase " + c.checked.report().rulebase().version() + " "
+        String foot = "case " + c.subject.id() + " · " + day() + "Fairlead "
+                + c.checked.report().tool() + " · rulebase "
+                + c.checked.report().rulebase().version() + " "
                 + c.checked.report().rulebase().hash().substring(0, 8);
-        return "@page { size: " + Svg.num(paper.width()) + "mm " + Svg.num(paper.height()) + "mm; @bottom-left { content: '" + foot + "'; font-family: 'DejaVu Sans'; font-size: 7pt; color: #556270; white-space: nowrap } }\n";
+        return "@page { size: " + Svg.num(paper.width()) + "mm " + Svg.num(paper.height())
+                + "mm; @bottom-left { content: '" + foot
+                + "'; font-family: 'DejaVu Sans'; font-size: 7pt; color: #556270; white-space: nowrap } }\n";
     }
 
     private String day() {
@@ -67,16 +81,40 @@ final class SheetHtml {
     }
 
     private void head() {
-        out.open("div", "class", "head").open("p", "class", "who").element("b", "Case " + c.subject.id()).empty("br")
-                .text("stage " + c.subject.stage().word()).empty("br").text(c.checked.report().subject().date().map(d -> "as of " + d).orElse("no day given")).close()
-                .element("h1", "Bench sheet").element("p", "Lower advancing utility arch with a fold at each molar tube", "class", "sub").close();
+        out.open("div", "class", "head")
+                .open("p", "class", "who")
+                .element("b", "Case " + c.subject.id())
+                .empty("br")
+                .text("stage " + c.subject.stage().word())
+                .empty("br")
+                .text(c.checked.report().subject().date().map(d -> "as of " + d).orElse("no day given"))
+                .close()
+                .element("h1", "Bench sheet")
+                .element("p", "Lower advancing utility arch with a fold at each molar tube", "class", "sub")
+                .close();
     }
 
     private void rule() {
         out.open("div", "class", "first");
-        drawing("rule", "Check rule", "A rule of 100 mm with a stroke at each mm.", RuleDrawing.LENGTH + 2 * RuleDrawing.MARGIN, RuleDrawing.HEIGHT, svg -> RuleDrawing.draw(svg, 0, 0));
-        out.open("div", "class", "say").open("p").element("b", "Measure this rule first.").text(" It is 100 mm from edge to edge. If it is not, print again at 100 % (“actual size”), not fitted to the page.").close();
-        out.open("p").text("Measured ").element("span", " ", "class", "line short").text(" mm by ").element("span", " ", "class", "line short").close();
+        drawing(
+                "rule",
+                "Check rule",
+                "A rule of 100 mm with a stroke at each mm.",
+                RuleDrawing.LENGTH + 2 * RuleDrawing.MARGIN,
+                RuleDrawing.HEIGHT,
+                svg -> RuleDrawing.draw(svg, 0, 0));
+        out.open("div", "class", "say")
+                .open("p")
+                .element("b", "Measure this rule first.")
+                .text(
+                        " It is 100 mm from edge to edge. If it is not, print again at 100 % (“actual size”), not fitted to the page.")
+                .close();
+        out.open("p")
+                .text("Measured ")
+                .element("span", " ", "class", "line short")
+                .text(" mm by ")
+                .element("span", " ", "class", "line short")
+                .close();
         out.close().empty("div", "class", "clear").close();
     }
 
@@ -86,9 +124,19 @@ final class SheetHtml {
             return;
         }
         out.open("div", "class", "pair").open("div", "class", "arch").element("h2", "The arch, true to size");
-        drawing("arch", "The arch, true to size", "The unbent wire laid along the arch from tube to tube with the midline and all marks.", c.arch().width(), c.arch().height(),
+        drawing(
+                "arch",
+                "The arch, true to size",
+                "The unbent wire laid along the arch from tube to tube with the midline and all marks.",
+                c.arch().width(),
+                c.arch().height(),
                 svg -> c.arch().draw(svg, 0, 0));
-        out.element("p", "Seen from above, facing the child. Numbers are mm along the wire from the midline.", "class", "hint").close();
+        out.element(
+                        "p",
+                        "Seen from above, facing the child. Numbers are mm along the wire from the midline.",
+                        "class",
+                        "hint")
+                .close();
         tables.wire("beside");
         out.empty("div", "class", "clear").close();
     }
@@ -100,18 +148,33 @@ final class SheetHtml {
         out.open("div", "class", "keep").element("h2", "The straight blank, true to size");
         double middle = Math.max(0, (paper.width() - SIDES - c.strip().width()) / 2);
         out.open("div", "style", "margin-left: " + Svg.num(middle) + "mm");
-        drawing("strip", "The straight blank, true to size", "The blank with midline, tubes, both bends, cut and ends marked on each side.", c.strip().width(), c.strip().height(),
+        drawing(
+                "strip",
+                "The straight blank, true to size",
+                "The blank with midline, tubes, both bends, cut and ends marked on each side.",
+                c.strip().width(),
+                c.strip().height(),
                 svg -> c.strip().draw(svg, 0, 0));
         out.close();
-        out.element("p", "Lay the wire on the line and carry the marks over. A mark is the middle of its bend. Mark the second side only with the first one seated"
-                + " against its tube.", "class", "hint").close();
+        out.element(
+                        "p",
+                        "Lay the wire on the line and carry the marks over. A mark is the middle of its bend. Mark the second side only with the first one seated"
+                                + " against its tube.",
+                        "class",
+                        "hint")
+                .close();
     }
 
     private void folds() {
         out.open("div", "class", "keep" + (c.foldsKnown() ? " newpage" : "")).element("h2", "The folds");
         if (c.foldsKnown()) {
-            drawing("folds", "The folds, enlarged", "Both folds from the cheek, closed and opened for the wanted stand-off, with their sizes.", 2 * FoldDrawing.WIDTH,
-                    FoldDrawing.HEIGHT, svg -> {
+            drawing(
+                    "folds",
+                    "The folds, enlarged",
+                    "Both folds from the cheek, closed and opened for the wanted stand-off, with their sizes.",
+                    2 * FoldDrawing.WIDTH,
+                    FoldDrawing.HEIGHT,
+                    svg -> {
                         c.fold(Side.RIGHT).draw(svg, 0, 0);
                         c.fold(Side.LEFT).draw(svg, FoldDrawing.WIDTH, 0);
                     });
@@ -130,22 +193,32 @@ final class SheetHtml {
     private void missing() {
         List<Missing> missing = c.missing();
         if (!missing.isEmpty()) {
-            out.open("div", "class", "missing keep").element("h2", "What is missing")
-                    .element("p", "Blanks on this sheet are for want of: " + missing.stream().map(Missing::words).collect(Collectors.joining("; ")) + ".").close();
+            out.open("div", "class", "missing keep")
+                    .element("h2", "What is missing")
+                    .element(
+                            "p",
+                            "Blanks on this sheet are for want of: "
+                                    + missing.stream().map(Missing::words).collect(Collectors.joining("; ")) + ".")
+                    .close();
         }
     }
 
     /** What lies ready before the first mark is made; common practice, no source. */
     private void layOut() {
-        out.open("div", "class", "keep newpage").element("h2", "Lay out before you start")
-                .element("p", "The wire · a light-wire plier with one round and one square beak · a fine marker · a ruler in mm · a hard-wire cutter that"
-                        + " holds the cut end · eye protection · the working model taken over the bands.")
-                .element("p", "Whoever bends this fold for the first time practises it on a model.", "class", "hint").close();
+        out.open("div", "class", "keep newpage")
+                .element("h2", "Lay out before you start")
+                .element(
+                        "p",
+                        "The wire · a light-wire plier with one round and one square beak · a fine marker · a ruler in mm · a hard-wire cutter that"
+                                + " holds the cut end · eye protection · the working model taken over the bands.")
+                .element("p", "Whoever bends this fold for the first time practises it on a model.", "class", "hint")
+                .close();
     }
 
     private void cautions() {
         out.open("div", "class", "cautions keep").element("h2", "Mind").open("ul");
-        for (String line : List.of("Eye protection for everybody near, and every cut end caught and counted.",
+        for (String line : List.of(
+                "Eye protection for everybody near, and every cut end caught and counted.",
                 "Round the end of the wire, and try it on the model before the mouth: it lies passive in every bracket before a fold is opened.",
                 "Opening a fold sinks the front towards the gingiva: level it, and look from the side.",
                 "Folds swing towards the cheek when the wire is tied in: feel for room.",
@@ -160,9 +233,25 @@ final class SheetHtml {
     }
 
     private void visits() {
-        out.open("div", "class", "keep").element("h2", "Activations").element("p", "Gap opened and stand-off in mm, each side; total force on the gauge in gf.", "class", "hint")
-                .open("table", "class", "log").open("thead").open("tr");
-        for (String head : List.of("day", "gap right", "gap left", "stand-off right", "stand-off left", "gauge", "moved since start", "initials")) {
+        out.open("div", "class", "keep")
+                .element("h2", "Activations")
+                .element(
+                        "p",
+                        "Gap opened and stand-off in mm, each side; total force on the gauge in gf.",
+                        "class",
+                        "hint")
+                .open("table", "class", "log")
+                .open("thead")
+                .open("tr");
+        for (String head : List.of(
+                "day",
+                "gap right",
+                "gap left",
+                "stand-off right",
+                "stand-off left",
+                "gauge",
+                "moved since start",
+                "initials")) {
             out.element("th", head, "scope", "col");
         }
         out.close().close().open("tbody");
@@ -179,7 +268,11 @@ final class SheetHtml {
     private void signatures() {
         out.open("table", "class", "sign keep").open("tr");
         for (String who : List.of("Made by (initials)", "Day", "Checked by (initials)", "Day")) {
-            out.open("td").element("span", " ", "class", "line long").empty("br").text(who).close();
+            out.open("td")
+                    .element("span", " ", "class", "line long")
+                    .empty("br")
+                    .text(who)
+                    .close();
         }
         out.close().close();
     }

@@ -22,12 +22,24 @@ final class SheetSvg {
     }
 
     String svg() {
-        Svg svg = new Svg("bench-sheet", "Bench sheet of case " + c.subject.id(), SheetHtml.DESCRIPTION, paper.width(), paper.height(), "mm");
+        Svg svg = new Svg(
+                "bench-sheet",
+                "Bench sheet of case " + c.subject.id(),
+                SheetHtml.DESCRIPTION,
+                paper.width(),
+                paper.height(),
+                "mm");
         svg.rectangle(Ink.PAPER, Ink.PAPER, 0, 0, 0, paper.width(), paper.height());
         double y = MARGIN + 4;
         svg.bold(Ink.INK, 5, Anchor.start, MARGIN, y, "Bench sheet, case " + c.subject.id());
         y += 6;
-        svg.text(Ink.SOFT, 2.8, Anchor.start, MARGIN, y, "Print at 100 %. Measure the rule first: it is 100 mm from edge to edge. If it is not, the drawings are not true to size.");
+        svg.text(
+                Ink.SOFT,
+                2.8,
+                Anchor.start,
+                MARGIN,
+                y,
+                "Print at 100 %. Measure the rule first: it is 100 mm from edge to edge. If it is not, the drawings are not true to size.");
         y += 3;
         RuleDrawing.draw(svg, MARGIN, y);
         y += RuleDrawing.HEIGHT + GAP;
@@ -46,7 +58,12 @@ final class SheetSvg {
             c.fold(Side.RIGHT).draw(svg, left, y);
             c.fold(Side.LEFT).draw(svg, left + FoldDrawing.WIDTH, y);
         }
-        svg.text(Ink.SOFT, 2.4, Anchor.start, MARGIN, paper.height() - MARGIN,
+        svg.text(
+                Ink.SOFT,
+                2.4,
+                Anchor.start,
+                MARGIN,
+                paper.height() - MARGIN,
                 "It supports the judgement of a licensed clinician and does not replace it; local rules come first. Try the wire on the model before the mouth.");
         return svg.done();
     }

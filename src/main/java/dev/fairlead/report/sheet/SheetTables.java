@@ -29,7 +29,11 @@ final class SheetTables {
 
     /** Marks with room for what was measured on the wire. */
     void marks() {
-        out.open("div", "class", "keep").element("h2", "Marks, mm along the wire from the midline").open("table", "class", "numbers").open("thead").open("tr")
+        out.open("div", "class", "keep")
+                .element("h2", "Marks, mm along the wire from the midline")
+                .open("table", "class", "numbers")
+                .open("thead")
+                .open("tr")
                 .element("th", "mark", "scope", "col");
         for (String head : new String[] {"right", "as made", "left", "as made"}) {
             out.element("th", head, "scope", "col");
@@ -48,7 +52,9 @@ final class SheetTables {
         out.open("tr").element("th", words, "scope", "row");
         for (Side side : new Side[] {Side.RIGHT, Side.LEFT}) {
             cell(what.apply(c.geometry.marks(side)));
-            out.open("td", "class", "fill").element("span", " ", made ? new String[] {"class", "rule"} : new String[] {"class", "no"}).close();
+            out.open("td", "class", "fill")
+                    .element("span", " ", made ? new String[] {"class", "rule"} : new String[] {"class", "no"})
+                    .close();
         }
         out.close();
     }
@@ -66,10 +72,18 @@ final class SheetTables {
     /** What the wire is. */
     void wire(String where) {
         WirePlan w = c.subject.wire();
-        out.open("div", "class", where).element("h2", "The wire").open("table", "class", "facts").open("tbody");
+        out.open("div", "class", where)
+                .element("h2", "The wire")
+                .open("table", "class", "facts")
+                .open("tbody");
         fact("material", words(w.material()));
         fact("section", words(w.section()));
-        fact("size", w.size().known() ? Numbers.plain(w.size().value(), 3) + " mm (" + Numbers.plain(Unit.MM.to(Unit.INCH, w.size().value()), 3) + " in)" : "");
+        fact(
+                "size",
+                w.size().known()
+                        ? Numbers.plain(w.size().value(), 3) + " mm ("
+                                + Numbers.plain(Unit.MM.to(Unit.INCH, w.size().value()), 3) + " in)"
+                        : "");
         fact("temper", words(w.temper()));
         fact("modulus", declared(w.modulus()));
         fact("proof strength", declared(w.proofStrength()));
@@ -107,8 +121,17 @@ final class SheetTables {
 
     /** Sizes of the folds and how they are opened. */
     void folds() {
-        out.open("table", "class", "numbers").open("thead").open("tr").element("th", "fold", "scope", "col").element("th", "right", "scope", "col")
-                .element("th", "as made", "scope", "col").element("th", "left", "scope", "col").element("th", "as made", "scope", "col").close().close().open("tbody");
+        out.open("table", "class", "numbers")
+                .open("thead")
+                .open("tr")
+                .element("th", "fold", "scope", "col")
+                .element("th", "right", "scope", "col")
+                .element("th", "as made", "scope", "col")
+                .element("th", "left", "scope", "col")
+                .element("th", "as made", "scope", "col")
+                .close()
+                .close()
+                .open("tbody");
         fold("length, as long as the tube", FoldOpening::leg, true);
         fold("height when closed, to the wire's middle", FoldOpening::height, true);
         fold("wire in the fold", f -> c.geometry.marks(f.side()).foldWire(), false);
@@ -116,7 +139,10 @@ final class SheetTables {
         fold("… forward travel per mm of gap", FoldOpening::gain, false);
         fold("… front sinks, unless levelled, by", FoldOpening::drop, false);
         fold("left for later visits, after the whole plan", FoldOpening::spare, false);
-        fold("tip that keeps 1 mm to the gingiva", f -> WireGeometry.tipNeeded(c.subject, f.side(), WireGeometry.CLEARANCE), false);
+        fold(
+                "tip that keeps 1 mm to the gingiva",
+                f -> WireGeometry.tipNeeded(c.subject, f.side(), WireGeometry.CLEARANCE),
+                false);
         fold("tip towards the cheek", f -> c.subject.bench().fold(f.side()).buccalTip(), true);
         out.close().close();
     }
@@ -125,7 +151,9 @@ final class SheetTables {
         out.open("tr").element("th", words, "scope", "row");
         for (Side side : new Side[] {Side.RIGHT, Side.LEFT}) {
             cell(what.apply(c.geometry.planned(side)));
-            out.open("td", "class", "fill").element("span", " ", made ? new String[] {"class", "rule"} : new String[] {"class", "no"}).close();
+            out.open("td", "class", "fill")
+                    .element("span", " ", made ? new String[] {"class", "rule"} : new String[] {"class", "no"})
+                    .close();
         }
         out.close();
     }
@@ -134,26 +162,55 @@ final class SheetTables {
     void force() {
         WireForces f = c.forces;
         out.open("div", "class", "force keep").element("h2", "Force as tied in, by the beam model");
-        LoadPicture.of(f).ifPresent(p -> out.open("div", "class", "load").whole(p.svg().replaceFirst("<svg ", "<svg width=\"302\" height=\"185\" ")).close());
+        LoadPicture.of(f)
+                .ifPresent(p -> out.open("div", "class", "load")
+                        .whole(p.svg().replaceFirst("<svg ", "<svg width=\"302\" height=\"185\" "))
+                        .close());
         if (f.band().isPresent()) {
             ForceBand b = f.band().get();
-            out.open("p").text("All four incisors together: ").element("b", range(b.low(), b.high(), 1) + " gf").text(" (" + newtons(b.low(), b.high()) + "), a quarter of it, as a mean, "
-                    + range(b.low(), b.high(), 4) + " gf. With the usual modulus " + range(b.hinged().forward(), b.held().forward(), 1)
-                    + " gf, depending on whether the tail hinges in the tube or is held by it.").close();
-            double peak = b.held().peak().bending() * f.modulus().orElseThrow().high() / f.modulus().get().usual();
-            out.element("p", "Peak bending stress " + Numbers.text(peak, Unit.MPA) + (f.proof().known() ? ", " + Numbers.text(Math.abs(f.proof().value() - peak), Unit.MPA)
-                    + (peak <= f.proof().value() ? " below" : " over") + " the proof strength." : "; the proof strength is not known."));
+            out.open("p")
+                    .text("All four incisors together: ")
+                    .element("b", range(b.low(), b.high(), 1) + " gf")
+                    .text(" (" + newtons(b.low(), b.high()) + "), a quarter of it, as a mean, "
+                            + range(b.low(), b.high(), 4) + " gf. With the usual modulus "
+                            + range(b.hinged().forward(), b.held().forward(), 1)
+                            + " gf, depending on whether the tail hinges in the tube or is held by it.")
+                    .close();
+            double peak = b.held().peak().bending()
+                    * f.modulus().orElseThrow().high()
+                    / f.modulus().get().usual();
+            out.element(
+                    "p",
+                    "Peak bending stress " + Numbers.text(peak, Unit.MPA)
+                            + (f.proof().known()
+                                    ? ", " + Numbers.text(Math.abs(f.proof().value() - peak), Unit.MPA)
+                                            + (peak <= f.proof().value() ? " below" : " over") + " the proof strength."
+                                    : "; the proof strength is not known."));
         } else if (!f.missing().isEmpty()) {
-            out.element("p", "Not assessed, for want of: " + f.missing().stream().map(Missing::of).map(Missing::words).collect(Collectors.joining("; ")) + ".");
+            out.element(
+                    "p",
+                    "Not assessed, for want of: "
+                            + f.missing().stream()
+                                    .map(Missing::of)
+                                    .map(Missing::words)
+                                    .collect(Collectors.joining("; "))
+                            + ".");
         } else {
             out.element("p", "Not assessed: " + String.join("; ", f.failures()) + ".");
         }
-        out.open("p").element("b", "Read on the gauge at tie-in: ").element("span", " ", "class", "line short").text(" gf. It overrides the model.").close();
-        out.element("p", WireForces.LIMITS.get(0) + " " + WireForces.LIMITS.get(1), "class", "hint").empty("div", "class", "clear").close();
+        out.open("p")
+                .element("b", "Read on the gauge at tie-in: ")
+                .element("span", " ", "class", "line short")
+                .text(" gf. It overrides the model.")
+                .close();
+        out.element("p", WireForces.LIMITS.get(0) + " " + WireForces.LIMITS.get(1), "class", "hint")
+                .empty("div", "class", "clear")
+                .close();
     }
 
     private static String range(double a, double b, int parts) {
-        return Numbers.plain(Unit.NEWTON.to(Unit.GF, a / parts), 0) + " to " + Numbers.plain(Unit.NEWTON.to(Unit.GF, b / parts), 0);
+        return Numbers.plain(Unit.NEWTON.to(Unit.GF, a / parts), 0) + " to "
+                + Numbers.plain(Unit.NEWTON.to(Unit.GF, b / parts), 0);
     }
 
     private static String newtons(double a, double b) {

@@ -16,7 +16,9 @@ public final class CriterionText {
     public static String list(Catalogue catalogue) {
         StringBuilder out = new StringBuilder();
         for (Stage stage : Stage.values()) {
-            out.append(out.isEmpty() ? "" : "\n").append(stage.word().toUpperCase(Locale.ROOT)).append('\n');
+            out.append(out.isEmpty() ? "" : "\n")
+                    .append(stage.word().toUpperCase(Locale.ROOT))
+                    .append('\n');
             for (Criterion c : catalogue.criteria(stage)) {
                 out.append(Wrap.hanging("  " + c.id() + " ".repeat(Math.max(1, 34 - c.id().length())), c.title()));
             }
@@ -26,7 +28,8 @@ public final class CriterionText {
 
     /** One criterion with all that is known of it. */
     public static String explain(Criterion c, Catalogue catalogue) {
-        StringBuilder out = new StringBuilder(Wrap.hanging("", c.id() + " (" + c.stage().word() + ")"));
+        StringBuilder out =
+                new StringBuilder(Wrap.hanging("", c.id() + " (" + c.stage().word() + ")"));
         out.append(Wrap.hanging("", c.title() + ".")).append('\n');
         out.append(Wrap.hanging("asked       ", dev.fairlead.findings.Asks.of(c, catalogue)));
         out.append(Wrap.hanging("why         ", c.why()));
@@ -35,13 +38,19 @@ public final class CriterionText {
             out.append(Wrap.hanging("disputed    ", c.dispute()));
         }
         for (Threshold t : c.thresholds().values()) {
-            out.append(Wrap.hanging("threshold   ", t.name() + " = " + Numbers.text(t) + ": " + t.says() + "; may be set from "
-                    + Numbers.text(t.low(), t.unit()) + " to " + Numbers.text(t.high(), t.unit()) + "; a value exactly at it "
-                    + (t.inclusive() ? "passes" : "does not pass")));
+            out.append(Wrap.hanging(
+                    "threshold   ",
+                    t.name() + " = " + Numbers.text(t) + ": " + t.says() + "; may be set from "
+                            + Numbers.text(t.low(), t.unit()) + " to " + Numbers.text(t.high(), t.unit())
+                            + "; a value exactly at it "
+                            + (t.inclusive() ? "passes" : "does not pass")));
         }
         for (String key : c.sources()) {
             Source s = catalogue.sources().get(key);
-            out.append(Wrap.hanging("source      ", s.citation() + " [" + s.kind().name().toLowerCase(Locale.ROOT).replace('_', ' ') + "]"));
+            out.append(Wrap.hanging(
+                    "source      ",
+                    s.citation() + " ["
+                            + s.kind().name().toLowerCase(Locale.ROOT).replace('_', ' ') + "]"));
         }
         return out.toString();
     }

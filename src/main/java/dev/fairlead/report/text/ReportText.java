@@ -3,9 +3,9 @@ package dev.fairlead.report.text;
 import dev.fairlead.findings.AppliedWaiver;
 import dev.fairlead.findings.Counts;
 import dev.fairlead.findings.Finding;
-import dev.fairlead.findings.Numbers;
 import dev.fairlead.findings.InputNote;
 import dev.fairlead.findings.Missing;
+import dev.fairlead.findings.Numbers;
 import dev.fairlead.findings.PlaceFinding;
 import dev.fairlead.findings.Report;
 import dev.fairlead.findings.SeenValue;
@@ -33,7 +33,10 @@ public final class ReportText {
     public static String of(Report report, boolean all) {
         StringBuilder out = new StringBuilder();
         head(report, out);
-        out.append(report.certainty().isEmpty() ? "" : RepeatText.of(report.certainty().get()));
+        out.append(
+                report.certainty().isEmpty()
+                        ? ""
+                        : RepeatText.of(report.certainty().get()));
         for (InputNote note : report.input()) {
             out.append(Wrap.hanging("input     ", note.text()));
         }
@@ -43,10 +46,16 @@ public final class ReportText {
         }
         for (WaiverNote note : report.findings().waiverNotes()) {
             out.append(note == report.findings().waiverNotes().get(0) ? "\nWAIVERS THAT DO NOT COUNT HERE\n" : "");
-            out.append(Wrap.hanging("  ", (note.criterion().isEmpty() ? "" : note.criterion() + ": ") + note.text() + " (" + note.pointer() + ")"));
+            out.append(Wrap.hanging(
+                    "  ",
+                    (note.criterion().isEmpty() ? "" : note.criterion() + ": ") + note.text() + " (" + note.pointer()
+                            + ")"));
         }
         for (OwnError error : report.errors()) {
-            out.append(error == report.errors().get(0) ? "\nERRORS OF THE PROGRAM (these criteria were not judged)\n" : "");
+            out.append(
+                    error == report.errors().get(0)
+                            ? "\nERRORS OF THE PROGRAM (these criteria were not judged)\n"
+                            : "");
             out.append(Wrap.hanging("  ", error.toString()));
         }
         out.append('\n').append(Wrap.hanging("", report.caution()));
@@ -54,20 +63,34 @@ public final class ReportText {
     }
 
     private static void head(Report report, StringBuilder out) {
-        out.append(Wrap.hanging("", "Case " + report.subject().id() + ", judged as of stage "
-                + report.stages().get(report.stages().size() - 1).word()
-                + (report.subject().date().isEmpty() ? ", no day given" : " for " + report.subject().date().get()) + "."));
-        out.append(Wrap.hanging("", "Fairlead " + report.tool() + ", rulebase " + report.rulebase().version() + " "
-                + report.rulebase().hash().substring(0, 8) + changed(report.rulebase().changed()) + "."));
+        out.append(Wrap.hanging(
+                "",
+                "Case " + report.subject().id() + ", judged as of stage "
+                        + report.stages().get(report.stages().size() - 1).word()
+                        + (report.subject().date().isEmpty()
+                                ? ", no day given"
+                                : " for " + report.subject().date().get())
+                        + "."));
+        out.append(Wrap.hanging(
+                "",
+                "Fairlead " + report.tool() + ", rulebase " + report.rulebase().version() + " "
+                        + report.rulebase().hash().substring(0, 8)
+                        + changed(report.rulebase().changed()) + "."));
         Counts n = report.counts();
-        out.append(Wrap.hanging("", n.stop() + " stop, " + n.caution() + " caution, " + n.notAssessed() + " not assessed, " + n.pass() + " pass, "
-                + n.doesNotApply() + " " + (n.doesNotApply() == 1 ? "does" : "do") + " not apply"
-                + (n.waived() > 0 ? "; " + n.waived() + " waived" : "") + (n.close() > 0 ? "; " + n.close() + " close to a limit" : "") + "."));
+        out.append(Wrap.hanging(
+                "",
+                n.stop() + " stop, " + n.caution() + " caution, " + n.notAssessed() + " not assessed, " + n.pass()
+                        + " pass, "
+                        + n.doesNotApply() + " " + (n.doesNotApply() == 1 ? "does" : "do") + " not apply"
+                        + (n.waived() > 0 ? "; " + n.waived() + " waived" : "")
+                        + (n.close() > 0 ? "; " + n.close() + " close to a limit" : "") + "."));
     }
 
     private static String changed(Map<String, Double> thresholds) {
-        return thresholds.isEmpty() ? "" : " with " + thresholds.size() + (thresholds.size() == 1 ? " threshold" : " thresholds") + " of this site ("
-                + String.join(", ", thresholds.keySet()) + ")";
+        return thresholds.isEmpty()
+                ? ""
+                : " with " + thresholds.size() + (thresholds.size() == 1 ? " threshold" : " thresholds")
+                        + " of this site (" + String.join(", ", thresholds.keySet()) + ")";
     }
 
     private static void stage(List<Finding> findings, Stage stage, boolean all, StringBuilder out) {
@@ -120,8 +143,10 @@ public final class ReportText {
     private static void numbers(Finding f, StringBuilder out) {
         for (PlaceFinding p : f.places()) {
             for (SeenValue v : p.outcome() == Status.WARN ? p.values() : List.<SeenValue>of()) {
-                out.append(Wrap.hanging("    number      ", (p.words().isEmpty() ? "" : p.words() + ": ") + v.text() + ", limit " + v.limitText()
-                        + ", margin " + Numbers.text(v.margin(), v.unit()) + (v.close() ? ", close" : "")));
+                out.append(Wrap.hanging(
+                        "    number      ",
+                        (p.words().isEmpty() ? "" : p.words() + ": ") + v.text() + ", limit " + v.limitText()
+                                + ", margin " + Numbers.text(v.margin(), v.unit()) + (v.close() ? ", close" : "")));
             }
         }
     }
@@ -140,7 +165,9 @@ public final class ReportText {
         missing(f, out);
         if (f.waiver().isPresent()) {
             AppliedWaiver w = f.waiver().get();
-            out.append(Wrap.hanging("    waived      ", w.reason() + " (" + w.by().word() + ", " + w.date() + ", holds until " + w.expires() + ")"));
+            out.append(Wrap.hanging(
+                    "    waived      ",
+                    w.reason() + " (" + w.by().word() + ", " + w.date() + ", holds until " + w.expires() + ")"));
         }
     }
 
@@ -156,16 +183,22 @@ public final class ReportText {
 
     /** Close to a limit, and the chance of another outcome where it is close or worth a word. */
     private static String doubt(Finding f) {
-        boolean told = f.flip().isPresent() && (f.flip().getAsDouble() >= WORTH_A_WORD || f.close() && f.flip().getAsDouble() > 0);
+        boolean told = f.flip().isPresent()
+                && (f.flip().getAsDouble() >= WORTH_A_WORD
+                        || f.close() && f.flip().getAsDouble() > 0);
         String chance = told ? Numbers.chance(f.flip().getAsDouble()) + " chance of another outcome" : "";
-        return !f.close() && !told ? "" : "  [" + (f.close() ? "close" : "") + (f.close() && told ? "; " : "") + chance + "]";
+        return !f.close() && !told
+                ? ""
+                : "  [" + (f.close() ? "close" : "") + (f.close() && told ? "; " : "") + chance + "]";
     }
 
     private static String line(String head, Finding f) {
         return Wrap.hanging(head, f.id() + ": " + (f.outcome() == Status.PASS ? shortly(f) : f.seen()) + doubt(f));
     }
 
-    /** What is seen; where many places say it at length, how many they are and the one that comes nearest to its limit. */
+    /**
+     * What is seen; where many places say it at length, how many they are and the one that comes nearest to its limit.
+     */
     private static String shortly(Finding f) {
         if (f.seen().length() <= LONG_PASS) {
             return f.seen();
@@ -180,7 +213,9 @@ public final class ReportText {
                 least = room(p);
             }
         }
-        return nearest == null ? f.seen() : passed + " places pass; nearest to its limit, " + nearest.words() + ": " + nearest.text() + ".";
+        return nearest == null
+                ? f.seen()
+                : passed + " places pass; nearest to its limit, " + nearest.words() + ": " + nearest.text() + ".";
     }
 
     /** Distance to the nearest limit as a share of that limit; its plain size where the limit is zero. */

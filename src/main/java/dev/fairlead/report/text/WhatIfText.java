@@ -22,8 +22,9 @@ import java.util.stream.Collectors;
 /** Other plans as plain text for 80 columns. */
 public final class WhatIfText {
     private static final int FACTS = 4;
-    private static final String LEGEND = "Only planned values were changed, never a fact of the patient or what is done already. Clearing a warning makes a"
-            + " plan no better by itself: weigh what the change costs.";
+    private static final String LEGEND =
+            "Only planned values were changed, never a fact of the patient or what is done already. Clearing a warning makes a"
+                    + " plan no better by itself: weigh what the change costs.";
 
     private WhatIfText() {}
 
@@ -31,34 +32,61 @@ public final class WhatIfText {
     public static String of(WhatIf w) {
         StringBuilder out = new StringBuilder();
         Report r = w.checked().report();
-        out.append(Wrap.hanging("", "Case " + r.subject().id() + ", judged as of stage " + r.stages().get(r.stages().size() - 1).word()
-                + r.subject().date().map(d -> " for " + d).orElse("") + "."));
+        out.append(Wrap.hanging(
+                "",
+                "Case " + r.subject().id() + ", judged as of stage "
+                        + r.stages().get(r.stages().size() - 1).word()
+                        + r.subject().date().map(d -> " for " + d).orElse("") + "."));
         if (w.outlooks().isEmpty()) {
-            return out.append("No warning is open; nothing has to be cleared.\n\n").append(Wrap.hanging("", r.caution())).toString();
+            return out.append("No warning is open; nothing has to be cleared.\n\n")
+                    .append(Wrap.hanging("", r.caution()))
+                    .toString();
         }
-        out.append(Wrap.hanging("", w.outlooks().size() + (w.outlooks().size() == 1 ? " warning is" : " warnings are") + " open; " + w.tried()
-                + " other plans were measured and judged."));
+        out.append(Wrap.hanging(
+                "",
+                w.outlooks().size() + (w.outlooks().size() == 1 ? " warning is" : " warnings are") + " open; "
+                        + w.tried() + " other plans were measured and judged."));
         w.outlooks().forEach(o -> outlook(o, out));
         if (w.together().isPresent()) {
             out.append("\nALL TOGETHER\n");
             suggestion("  change    ", w.together().get(), out);
-            out.append(Wrap.hanging("  clears    ", String.join(", ", w.together().get().clears())));
+            out.append(Wrap.hanging(
+                    "  clears    ", String.join(", ", w.together().get().clears())));
         }
-        return out.append('\n').append(Wrap.hanging("", LEGEND)).append('\n').append(Wrap.hanging("", r.caution())).toString();
+        return out.append('\n')
+                .append(Wrap.hanging("", LEGEND))
+                .append('\n')
+                .append(Wrap.hanging("", r.caution()))
+                .toString();
     }
 
     private static void outlook(Outlook o, StringBuilder out) {
         Finding f = o.finding();
-        out.append('\n').append(f.weight() == Weight.STOP ? "STOP     " : "CAUTION  ").append(f.id()).append('\n');
+        out.append('\n')
+                .append(f.weight() == Weight.STOP ? "STOP     " : "CAUTION  ")
+                .append(f.id())
+                .append('\n');
         out.append(Wrap.hanging("  seen      ", f.seen()));
         o.single().ifPresent(s -> suggestion("  change    ", s, out));
         o.set().ifPresent(s -> suggestion(o.single().isPresent() ? "  or both   " : "  change    ", s, out));
         if (o.best().isEmpty()) {
-            out.append(Wrap.hanging("  no plan   ", (o.searched() ? "No planned value clears it" : "No plan was found that clears it, though not every set was tried")
-                    + (o.rests().isEmpty() ? "; what decides it was found or done already." : "; it rests on " + some(o.rests()) + ".")));
+            out.append(Wrap.hanging(
+                    "  no plan   ",
+                    (o.searched()
+                                    ? "No planned value clears it"
+                                    : "No plan was found that clears it, though not every set was tried")
+                            + (o.rests().isEmpty()
+                                    ? "; what decides it was found or done already."
+                                    : "; it rests on " + some(o.rests()) + ".")));
         }
-        o.best().filter(s -> s.clears().size() > 1).ifPresent(s -> out.append(Wrap.hanging("  clears    ",
-                "also " + s.clears().stream().filter(id -> !id.equals(f.id())).collect(Collectors.joining(", ")))));
+        o.best()
+                .filter(s -> s.clears().size() > 1)
+                .ifPresent(s -> out.append(Wrap.hanging(
+                        "  clears    ",
+                        "also "
+                                + s.clears().stream()
+                                        .filter(id -> !id.equals(f.id()))
+                                        .collect(Collectors.joining(", ")))));
     }
 
     private static void suggestion(String head, Suggestion s, StringBuilder out) {
@@ -70,8 +98,11 @@ public final class WhatIfText {
         for (Side side : Side.values()) {
             Measured spare = s.spare().get(side.ordinal());
             if (spare.known() && spare.value() < 0) {
-                out.append(Wrap.hanging("  costs     ", "the " + side.word() + " side then gets " + Numbers.text(Measured.exact(-spare.value(), spare.unit()))
-                        + " less advance than it needs for its teeth"));
+                out.append(Wrap.hanging(
+                        "  costs     ",
+                        "the " + side.word() + " side then gets "
+                                + Numbers.text(Measured.exact(-spare.value(), spare.unit()))
+                                + " less advance than it needs for its teeth"));
             }
         }
         if (!s.worsens().isEmpty()) {
@@ -86,9 +117,13 @@ public final class WhatIfText {
 
     /** What values that somebody tries would change. */
     public static String of(Difference d) {
-        StringBuilder out = new StringBuilder(Wrap.hanging("", "Case " + d.before().report().subject().id() + ", with"));
+        StringBuilder out = new StringBuilder(
+                Wrap.hanging("", "Case " + d.before().report().subject().id() + ", with"));
         for (Difference.Given g : d.sets()) {
-            out.append(Wrap.hanging("  ", g.words() + ": " + g.from() + " → " + g.to() + (g.planned() ? "" : "  [not planned: a fact, taken as if it were otherwise]")));
+            out.append(Wrap.hanging(
+                    "  ",
+                    g.words() + ": " + g.from() + " → " + g.to()
+                            + (g.planned() ? "" : "  [not planned: a fact, taken as if it were otherwise]")));
         }
         d.estimates().forEach(e -> out.append(Wrap.hanging("  ", estimate(e))));
         out.append("\nFINDINGS\n");
@@ -103,17 +138,23 @@ public final class WhatIfText {
         for (Difference.NumberChange n : d.numbers()) {
             out.append(Wrap.hanging("  ", n.title() + ": " + change(n)));
         }
-        return out.append('\n').append(Wrap.hanging("", d.after().report().caution())).toString();
+        return out.append('\n')
+                .append(Wrap.hanging("", d.after().report().caution()))
+                .toString();
     }
 
     private static String estimate(Estimate e) {
-        String read = "gauge, visit " + e.visit() + ": " + Numbers.text(e.read()) + " was read on the wire as it was tied in then";
-        return e.instead().known() ? read + "; for this one " + Numbers.text(e.instead()) + ", an estimate by the beam model's ratio and no reading"
+        String read = "gauge, visit " + e.visit() + ": " + Numbers.text(e.read())
+                + " was read on the wire as it was tied in then";
+        return e.instead().known()
+                ? read + "; for this one " + Numbers.text(e.instead())
+                        + ", an estimate by the beam model's ratio and no reading"
                 : read + "; for this one the force is unknown, as the beam model has no answer";
     }
 
     private static void finding(FindingChange f, StringBuilder out) {
-        String head = "  " + f.kind().name().toLowerCase(Locale.ROOT) + " ".repeat(10 - f.kind().name().length());
+        String head = "  " + f.kind().name().toLowerCase(Locale.ROOT)
+                + " ".repeat(10 - f.kind().name().length());
         out.append(Wrap.hanging(head, f.after().id() + ": " + ending(f.before()) + " → " + ending(f.after())));
         out.append(Wrap.hanging("            ", f.after().seen()));
     }

@@ -19,7 +19,9 @@ public final class WorkText {
         for (Working w : workings) {
             if (!w.group().equals(group)) {
                 group = w.group();
-                out.append(out.isEmpty() ? "" : "\n").append(group.toUpperCase(java.util.Locale.ROOT)).append('\n');
+                out.append(out.isEmpty() ? "" : "\n")
+                        .append(group.toUpperCase(java.util.Locale.ROOT))
+                        .append('\n');
             }
             one(w, sources, out);
         }
@@ -29,8 +31,12 @@ public final class WorkText {
     private static void one(Working w, Map<String, Source> sources, StringBuilder out) {
         out.append(Wrap.hanging("  ", w.title() + ": " + Numbers.text(w.value())));
         if (!w.value().known() && w.value().applies()) {
-            out.append(Wrap.hanging("      missing  ", w.value().missing().stream().map(Missing::of).map(m -> m.words() + " " + m.pointer())
-                    .collect(Collectors.joining("; "))));
+            out.append(Wrap.hanging(
+                    "      missing  ",
+                    w.value().missing().stream()
+                            .map(Missing::of)
+                            .map(m -> m.words() + " " + m.pointer())
+                            .collect(Collectors.joining("; "))));
         }
         if (!w.formula().isEmpty()) {
             out.append(Wrap.hanging("      formula  ", w.formula()));
@@ -41,7 +47,9 @@ public final class WorkText {
         if (!w.note().isEmpty()) {
             out.append(Wrap.hanging("      note     ", w.note()));
         }
-        String cited = w.sources().stream().map(k -> sources.containsKey(k) ? sources.get(k).citation() : k).collect(Collectors.joining(" "));
+        String cited = w.sources().stream()
+                .map(k -> sources.containsKey(k) ? sources.get(k).citation() : k)
+                .collect(Collectors.joining(" "));
         if (!cited.isEmpty()) {
             out.append(Wrap.hanging("      source   ", cited));
         }

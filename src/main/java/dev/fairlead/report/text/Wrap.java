@@ -11,7 +11,10 @@ public final class Wrap {
 
     private Wrap() {}
 
-    /** Lines of at most {@link #WIDTH} columns: the first behind {@code head}, the others indented as wide as it. Ends with a line break. */
+    /**
+     * Lines of at most {@link #WIDTH} columns: the first behind {@code head}, the others indented as wide as it. Ends
+     * with a line break.
+     */
     public static String hanging(String head, String text) {
         String indent = " ".repeat(columns(head));
         StringBuilder out = new StringBuilder(head);

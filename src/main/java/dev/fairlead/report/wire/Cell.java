@@ -33,8 +33,11 @@ public record Cell(String text, Measured value, OptionalDouble to) {
         double high = Math.max(a, b);
         String first = Numbers.text(low, unit);
         String last = Numbers.text(high, unit);
-        String number = unit.symbol().isEmpty() ? first : first.substring(0, first.length() - unit.symbol().length()).strip();
-        return new Cell(first.equals(last) ? last : number + " to " + last, Measured.exact(low, unit), OptionalDouble.of(high));
+        String number = unit.symbol().isEmpty()
+                ? first
+                : first.substring(0, first.length() - unit.symbol().length()).strip();
+        return new Cell(
+                first.equals(last) ? last : number + " to " + last, Measured.exact(low, unit), OptionalDouble.of(high));
     }
 
     static Cell words(String text) {

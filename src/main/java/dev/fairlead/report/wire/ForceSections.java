@@ -33,14 +33,19 @@ final class ForceSections {
         if (f.band().isEmpty()) {
             return List.of(nothing());
         }
-        List<Section> all = new ArrayList<>(List.of(force(f.band().get()), molars(f.band().get()), stress(f.band().get())));
+        List<Section> all = new ArrayList<>(List.of(
+                force(f.band().get()), molars(f.band().get()), stress(f.band().get())));
         all.add(vertical());
         return all;
     }
 
     private Section nothing() {
         Section.Draft t = new Section.Draft("force", "Force", FORCE);
-        t.line("total", "total labial force", List.of(new Cell("not assessed", Measured.unknown(f.missing()), OptionalDouble.empty())), MODEL);
+        t.line(
+                "total",
+                "total labial force",
+                List.of(new Cell("not assessed", Measured.unknown(f.missing()), OptionalDouble.empty())),
+                MODEL);
         if (f.missing().isEmpty()) {
             Section.Draft none = new Section.Draft("force", "Force: not assessed", FORCE);
             f.failures().forEach(why -> none.note("Not assessed: " + why + "."));
@@ -67,7 +72,8 @@ final class ForceSections {
             }
         }
         if (!readings.isEmpty()) {
-            t.note("Read on a gauge: " + String.join(", ", readings) + ". Where it was read that stands, and overrides the model.");
+            t.note("Read on a gauge: " + String.join(", ", readings)
+                    + ". Where it was read that stands, and overrides the model.");
         }
     }
 
@@ -75,35 +81,51 @@ final class ForceSections {
         double low = f.modulus().orElseThrow().low() / f.modulus().get().usual();
         Section.Draft t = new Section.Draft("force", "Total labial force as tied in", FORCE)
                 .line("band", "least to most: modulus, ties, folds", newtons(b.low(), b.high()), WITH_MODULUS)
-                .line("hingedToHeld", "tail hinging in the tube, to held by it", newtons(b.hinged().forward(), b.held().forward()), MODEL)
+                .line(
+                        "hingedToHeld",
+                        "tail hinging in the tube, to held by it",
+                        newtons(b.hinged().forward(), b.held().forward()),
+                        MODEL)
                 .line("quarter", "a quarter of least to most, mean", newtons(b.low() / 4, b.high() / 4), MODEL);
         gauge(t);
         after(t, b, 0.5);
         after(t, b, 1);
         b.rightOnly().ifPresent(o -> oneSide(t, "right", o));
         b.leftOnly().ifPresent(o -> oneSide(t, "left", o));
-        t.note((f.foldsMeasured() ? "Folds as measured. " : "What was not measured of the folds is as planned; least and most allow for 0.25 mm in the radius and 1 mm in"
-                + " the length. ") + modulus(low) + " " + b.variants() + " variants were solved.");
+        t.note((f.foldsMeasured()
+                        ? "Folds as measured. "
+                        : "What was not measured of the folds is as planned; least and most allow for 0.25 mm in the radius and 1 mm in"
+                                + " the length. ")
+                + modulus(low) + " " + b.variants() + " variants were solved.");
         return t.done();
     }
 
     private String modulus(double low) {
         String from = Numbers.plain(f.modulus().orElseThrow().low() / 1000, 0);
-        return f.modulus().get().declared() ? "Modulus " + from + " GPa, as declared."
-                : "Modulus " + from + " to " + Numbers.plain(f.modulus().get().high() / 1000, 0) + " GPa, none being declared.";
+        return f.modulus().get().declared()
+                ? "Modulus " + from + " GPa, as declared."
+                : "Modulus " + from + " to " + Numbers.plain(f.modulus().get().high() / 1000, 0)
+                        + " GPa, none being declared.";
     }
 
     private static void after(Section.Draft t, ForceBand b, double movement) {
         OptionalDouble hinged = b.hingedCurve().forwardAfter(movement);
         OptionalDouble held = b.heldCurve().forwardAfter(movement);
         if (hinged.isPresent() && held.isPresent()) {
-            t.line("after" + Numbers.plain(movement * 10, 0), "after " + Numbers.plain(movement, 1) + " mm of movement, hinging to held",
-                    newtons(hinged.getAsDouble(), held.getAsDouble()), MODEL);
+            t.line(
+                    "after" + Numbers.plain(movement * 10, 0),
+                    "after " + Numbers.plain(movement, 1) + " mm of movement, hinging to held",
+                    newtons(hinged.getAsDouble(), held.getAsDouble()),
+                    MODEL);
         }
     }
 
     private static void oneSide(Section.Draft t, String side, ForceBand.OneSide o) {
-        t.line(side + "Only", side + " fold alone (" + percent(o.shareHinged(), o.shareHeld()) + " % of both)", newtons(o.hinged(), o.held()), MODEL);
+        t.line(
+                side + "Only",
+                side + " fold alone (" + percent(o.shareHinged(), o.shareHeld()) + " % of both)",
+                newtons(o.hinged(), o.held()),
+                MODEL);
     }
 
     private static String percent(double a, double b) {
@@ -117,61 +139,115 @@ final class ForceSections {
     }
 
     private static List<Cell> both(double a, double b) {
-        return List.of(Cell.range(a, b, Unit.GF), Cell.range(Unit.GF.to(Unit.NEWTON, a), Unit.GF.to(Unit.NEWTON, b), Unit.NEWTON));
+        return List.of(
+                Cell.range(a, b, Unit.GF),
+                Cell.range(Unit.GF.to(Unit.NEWTON, a), Unit.GF.to(Unit.NEWTON, b), Unit.NEWTON));
     }
 
     private Section molars(ForceBand b) {
         return new Section.Draft("molars", "What the molars and the cheek get, tail hinging to held", Section.SIDES)
-                .line("distal", "force on the molar, distally", ends(b, Unit.NEWTON, s -> -s.force().y()), MODEL)
+                .line(
+                        "distal",
+                        "force on the molar, distally",
+                        ends(b, Unit.NEWTON, s -> -s.force().y()),
+                        MODEL)
                 .line("buccal", "force on the molar, towards the cheek", buccal(b), MODEL)
-                .line("moment", "moment that tips the molar, N mm", ends(b, Unit.RATIO, s -> Math.abs(s.moment().x())), MODEL)
-                .line("foldSwing", "fold swings towards the cheek by", ends(b, Unit.MM, Solution.Side::foldSwing), MODEL)
+                .line(
+                        "moment",
+                        "moment that tips the molar, N mm",
+                        ends(b, Unit.RATIO, s -> Math.abs(s.moment().x())),
+                        MODEL)
+                .line(
+                        "foldSwing",
+                        "fold swings towards the cheek by",
+                        ends(b, Unit.MM, Solution.Side::foldSwing),
+                        MODEL)
                 .line("runSwing", "run in front of it swings by", ends(b, Unit.MM, Solution.Side::runSwing), MODEL)
-                .note("Together the molars get as much distally as the incisors get labially, always.").done();
+                .note("Together the molars get as much distally as the incisors get labially, always.")
+                .done();
     }
 
     private static List<Cell> ends(ForceBand b, Unit unit, ToDoubleFunction<Solution.Side> what) {
-        return List.of(Cell.range(what.applyAsDouble(b.hinged().right()), what.applyAsDouble(b.held().right()), unit),
-                Cell.range(what.applyAsDouble(b.hinged().left()), what.applyAsDouble(b.held().left()), unit));
+        return List.of(
+                Cell.range(
+                        what.applyAsDouble(b.hinged().right()),
+                        what.applyAsDouble(b.held().right()),
+                        unit),
+                Cell.range(
+                        what.applyAsDouble(b.hinged().left()),
+                        what.applyAsDouble(b.held().left()),
+                        unit));
     }
 
     private static List<Cell> buccal(ForceBand b) {
-        return List.of(Cell.range(-b.hinged().right().force().x(), -b.held().right().force().x(), Unit.NEWTON),
-                Cell.range(b.hinged().left().force().x(), b.held().left().force().x(), Unit.NEWTON));
+        return List.of(
+                Cell.range(
+                        -b.hinged().right().force().x(),
+                        -b.held().right().force().x(),
+                        Unit.NEWTON),
+                Cell.range(
+                        b.hinged().left().force().x(), b.held().left().force().x(), Unit.NEWTON));
     }
 
     private Section stress(ForceBand b) {
         double stiffest = f.modulus().orElseThrow().high() / f.modulus().get().usual();
         double most = b.held().peak().bending() * stiffest;
         Section.Draft t = new Section.Draft("stress", "Stress", List.of("tail hinging", "tail held"))
-                .line("peak", "peak bending stress, usual modulus", List.of(Cell.of(b.hinged().peak().bending(), Unit.MPA),
-                        Cell.of(b.held().peak().bending(), Unit.MPA)), MODEL)
+                .line(
+                        "peak",
+                        "peak bending stress, usual modulus",
+                        List.of(
+                                Cell.of(b.hinged().peak().bending(), Unit.MPA),
+                                Cell.of(b.held().peak().bending(), Unit.MPA)),
+                        MODEL)
                 .line("peakMost", "  held, highest modulus: judged by this", List.of(Cell.of(most, Unit.MPA)), MODEL)
-                .line("proof", "0.2 % proof strength", List.of(Cell.of(f.proof())), f.proof().known() ? new String[] {"from-memory"} : new String[0]);
+                .line(
+                        "proof",
+                        "0.2 % proof strength",
+                        List.of(Cell.of(f.proof())),
+                        f.proof().known() ? new String[] {"from-memory"} : new String[0]);
         if (f.proof().known()) {
-            t.note("The peak is " + Numbers.text(Math.abs(f.proof().value() - most), Unit.MPA) + (most <= f.proof().value() ? " below" : " over")
-                    + " the proof strength" + (most <= f.proof().value() ? "." : ": the wire takes a set. Its forces are then lower than those above, which are for a wire that does not yield."));
+            t.note(
+                    "The peak is " + Numbers.text(Math.abs(f.proof().value() - most), Unit.MPA)
+                            + (most <= f.proof().value() ? " below" : " over") + " the proof strength"
+                            + (most <= f.proof().value()
+                                    ? "."
+                                    : ": the wire takes a set. Its forces are then lower than those above, which are for a wire that does not yield."));
         }
         for (ForceBand.StressReach r : b.stress()) {
-            t.line("reach" + Numbers.plain(r.limit(), 0), Numbers.text(r.limit(), Unit.MPA) + " is reached at a stand-off of",
-                    List.of(reach(r.hinged(), r.searchedTo()), reach(r.earliest(), r.searchedTo())), MODEL);
+            t.line(
+                    "reach" + Numbers.plain(r.limit(), 0),
+                    Numbers.text(r.limit(), Unit.MPA) + " is reached at a stand-off of",
+                    List.of(reach(r.hinged(), r.searchedTo()), reach(r.earliest(), r.searchedTo())),
+                    MODEL);
         }
-        return t.note("Held: with the highest modulus, so the earliest. Nominal stress; on the inner side of a tight bend it is about 1.2 times as high.").done();
+        return t.note(
+                        "Held: with the highest modulus, so the earliest. Nominal stress; on the inner side of a tight bend it is about 1.2 times as high.")
+                .done();
     }
 
     private static Cell reach(OptionalDouble at, double searchedTo) {
-        return at.isPresent() ? Cell.of(at.getAsDouble(), Unit.MM) : Cell.words("over " + Numbers.text(searchedTo, Unit.MM));
+        return at.isPresent()
+                ? Cell.of(at.getAsDouble(), Unit.MM)
+                : Cell.words("over " + Numbers.text(searchedTo, Unit.MM));
     }
 
     private Section vertical() {
         Section.Draft t = new Section.Draft("vertical", "Vertical force", FORCE);
         if (f.vertical().isEmpty()) {
-            return t.note("Not shown: only with the heights of both tubes above the brackets measured is even its sign known.").done();
+            return t.note(
+                            "Not shown: only with the heights of both tubes above the brackets measured is even its sign known.")
+                    .done();
         }
         double least = f.vertical().get().least();
         double most = f.vertical().get().most();
         return t.line("vertical", "total on the incisors; minus intrudes", newtons(least, most), MODEL)
-                .note(most <= 0 ? "It intrudes in both conditions of the tube." : least >= 0 ? "It extrudes in both conditions of the tube."
-                        : "It may intrude or extrude: the tube decides.").done();
+                .note(
+                        most <= 0
+                                ? "It intrudes in both conditions of the tube."
+                                : least >= 0
+                                        ? "It extrudes in both conditions of the tube."
+                                        : "It may intrude or extrude: the tube decides.")
+                .done();
     }
 }

@@ -14,14 +14,21 @@ public final class WireJson {
     private WireJson() {}
 
     public static ObjectNode of(WireReport r) {
-        ObjectNode out = JsonNodeFactory.instance.objectNode().put("format", FORMAT).put("case", r.id()).put("basis", r.basis());
+        ObjectNode out = JsonNodeFactory.instance
+                .objectNode()
+                .put("format", FORMAT)
+                .put("case", r.id())
+                .put("basis", r.basis());
         ObjectNode tables = out.putObject("tables");
         r.sections().forEach(s -> tables.set(s.id(), section(s)));
         ArrayNode cannot = out.putArray("modelCannotKnow");
         r.cannot().forEach(cannot::add);
         ArrayNode sources = out.putArray("sources");
-        r.sources().forEach((key, s) -> sources.addObject().put("key", key).put("citation", s.citation())
-                .put("kind", s.kind().name().toLowerCase(Locale.ROOT).replace('_', '-')));
+        r.sources()
+                .forEach((key, s) -> sources.addObject()
+                        .put("key", key)
+                        .put("citation", s.citation())
+                        .put("kind", s.kind().name().toLowerCase(Locale.ROOT).replace('_', '-')));
         return out.put("caution", r.caution());
     }
 

@@ -24,7 +24,13 @@ import java.util.function.Function;
  * @param sources bibliography of the keys used, in order of their first use
  * @param caution the usual one
  */
-public record WireReport(String id, String basis, List<Section> sections, List<String> cannot, Map<String, Source> sources, String caution) {
+public record WireReport(
+        String id,
+        String basis,
+        List<Section> sections,
+        List<String> cannot,
+        Map<String, Source> sources,
+        String caution) {
     /** The threshold whose stress is marked beside the proof strength. */
     private static final String STRESS = "no-permanent-set.stress";
 
@@ -35,31 +41,45 @@ public record WireReport(String id, String basis, List<Section> sections, List<S
      * @param sizes diameters to compare, mm; may be empty
      */
     public static WireReport of(Case c, Catalogue catalogue, OptionalInt visit, List<Double> sizes) {
-        double[] limits = catalogue.thresholds().containsKey(STRESS) ? new double[] {catalogue.thresholds().get(STRESS).value()} : new double[0];
-        Function<Case, WireForces> work = each -> visit.isPresent() ? WireForces.atVisit(each, visit.getAsInt(), limits) : WireForces.planned(each, limits);
+        double[] limits = catalogue.thresholds().containsKey(STRESS)
+                ? new double[] {catalogue.thresholds().get(STRESS).value()}
+                : new double[0];
+        Function<Case, WireForces> work = each -> visit.isPresent()
+                ? WireForces.atVisit(each, visit.getAsInt(), limits)
+                : WireForces.planned(each, limits);
         WireForces forces = work.apply(c);
         List<Section> sections = new ArrayList<>(new GeometrySections(c).all());
         sections.addAll(new ForceSections(forces, c, visit).all());
         if (!sizes.isEmpty()) {
             sections.add(SizeSection.of(c, sizes, work));
         }
-        return new WireReport(c.id(), basis(c, forces, visit), List.copyOf(sections), WireForces.LIMITS, cited(sections, catalogue.sources()), Report.CAUTION);
+        return new WireReport(
+                c.id(),
+                basis(c, forces, visit),
+                List.copyOf(sections),
+                WireForces.LIMITS,
+                cited(sections, catalogue.sources()),
+                Report.CAUTION);
     }
 
     private static String basis(Case c, WireForces f, OptionalInt visit) {
         String when = "planned stand-off";
         if (visit.isPresent()) {
             Visit v = c.visits().get(visit.getAsInt());
-            when = "stand-off measured at visit " + (visit.getAsInt() + 1) + v.date().value().map(d -> " (" + d + ")").orElse("");
+            when = "stand-off measured at visit " + (visit.getAsInt() + 1)
+                    + v.date().value().map(d -> " (" + d + ")").orElse("");
         }
         String wire = c.wire().size().known() ? SizeSection.size(c.wire().size().value()) : "wire of unknown size";
-        String material = c.wire().material().value().map(m -> m.word().replace('-', ' ')).orElse("unknown material");
-        return wire + ", " + material + "; " + when + ": right " + Numbers.text(f.standOffRight()) + ", left " + Numbers.text(f.standOffLeft());
+        String material =
+                c.wire().material().value().map(m -> m.word().replace('-', ' ')).orElse("unknown material");
+        return wire + ", " + material + "; " + when + ": right " + Numbers.text(f.standOffRight()) + ", left "
+                + Numbers.text(f.standOffLeft());
     }
 
     private static Map<String, Source> cited(List<Section> sections, Map<String, Source> all) {
         Map<String, Source> used = new LinkedHashMap<>();
-        sections.forEach(s -> s.lines().forEach(l -> l.sources().forEach(k -> used.put(k, Objects.requireNonNull(all.get(k), k)))));
+        sections.forEach(s ->
+                s.lines().forEach(l -> l.sources().forEach(k -> used.put(k, Objects.requireNonNull(all.get(k), k)))));
         return used;
     }
 }

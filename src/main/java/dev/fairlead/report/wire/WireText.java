@@ -25,7 +25,8 @@ public final class WireText {
         r.cannot().forEach(c -> out.append(Wrap.hanging("  ", c)));
         out.append("\nSOURCES\n");
         for (int i = 0; i < keys.size(); i++) {
-            out.append(Wrap.hanging("  [" + (i + 1) + "] ", r.sources().get(keys.get(i)).citation()));
+            out.append(Wrap.hanging(
+                    "  [" + (i + 1) + "] ", r.sources().get(keys.get(i)).citation()));
         }
         return out.append('\n').append(Wrap.hanging("", r.caution())).toString();
     }
@@ -45,12 +46,25 @@ public final class WireText {
         }
         s.notes().forEach(n -> out.append(Wrap.hanging("  ", n)));
         if (!s.missing().isEmpty()) {
-            out.append(Wrap.hanging("  missing  ", s.missing().stream().map(Missing::of).map(m -> m.words() + " " + m.pointer()).collect(Collectors.joining("; "))));
+            out.append(Wrap.hanging(
+                    "  missing  ",
+                    s.missing().stream()
+                            .map(Missing::of)
+                            .map(m -> m.words() + " " + m.pointer())
+                            .collect(Collectors.joining("; "))));
         }
     }
 
     private static void line(Line l, List<String> keys, int label, int wide, StringBuilder out) {
-        String refs = l.sources().isEmpty() ? "" : " [" + l.sources().stream().map(k -> keys.indexOf(k) + 1).sorted().map(String::valueOf).collect(Collectors.joining(",")) + "]";
+        String refs = l.sources().isEmpty()
+                ? ""
+                : " ["
+                        + l.sources().stream()
+                                .map(k -> keys.indexOf(k) + 1)
+                                .sorted()
+                                .map(String::valueOf)
+                                .collect(Collectors.joining(","))
+                        + "]";
         String name = "  " + l.label() + refs;
         boolean fits = Wrap.columns(name) <= label + 2;
         boolean one = l.cells().size() == 1;

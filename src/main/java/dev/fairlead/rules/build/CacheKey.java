@@ -25,10 +25,14 @@ final class CacheKey {
         return Hash.of(PROGRAM + "\n" + path + "\n" + drl);
     }
 
-    /** The signatures that rules are compiled against: classes kept from another version of them would fail when they run. */
+    /**
+     * The signatures that rules are compiled against: classes kept from another version of them would fail when they
+     * run.
+     */
     private static String program() {
-        StringBuilder all = new StringBuilder("engine " + ExecutableModelProject.class.getPackage().getImplementationVersion()
-                + " program " + CacheKey.class.getPackage().getImplementationVersion() + "\n");
+        StringBuilder all = new StringBuilder(
+                "engine " + ExecutableModelProject.class.getPackage().getImplementationVersion() + " program "
+                        + CacheKey.class.getPackage().getImplementationVersion() + "\n");
         for (Class<?> type : CaseFact.class.getPermittedSubclasses()) {
             all.append(type.getName());
             for (RecordComponent c : type.getRecordComponents()) {
@@ -36,8 +40,12 @@ final class CacheKey {
             }
             all.append('\n');
         }
-        for (Class<?> type : List.of(Measured.class, Answer.class, Fact.class, Limit.class, Limits.class, Verdicts.class, Verdict.class)) {
-            Arrays.stream(type.getMethods()).map(Method::toString).sorted().forEach(m -> all.append(m).append('\n'));
+        for (Class<?> type : List.of(
+                Measured.class, Answer.class, Fact.class, Limit.class, Limits.class, Verdicts.class, Verdict.class)) {
+            Arrays.stream(type.getMethods())
+                    .map(Method::toString)
+                    .sorted()
+                    .forEach(m -> all.append(m).append('\n'));
         }
         return Hash.of(all.toString());
     }

@@ -20,8 +20,9 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 
 /**
- * Compiles the rulebase in the build: {@code CompileRulebase RULES CLASSES}. Every file goes through the engine's own compiler, so that what
- * is not DRL, or does not fit the facts, stops the build. Rules that are plain are then kept as data, others as the classes made of them.
+ * Compiles the rulebase in the build: {@code CompileRulebase RULES CLASSES}. Every file goes through the engine's own
+ * compiler, so that what is not DRL, or does not fit the facts, stops the build. Rules that are plain are then kept as
+ * data, others as the classes made of them.
  */
 public final class CompileRulebase {
     private static final JsonMapper JSON = JsonMapper.builder().build();
@@ -55,10 +56,12 @@ public final class CompileRulebase {
         for (CompiledRules c : compiled) {
             List<PlainRule> plain = PlainRule.in(texts.get(c.path()), about.get(c.path()));
             if (!plain.isEmpty() && plain.size() != c.rules()) {
-                throw new IllegalStateException(c.path() + ": " + c.rules() + " rules, of which " + plain.size() + " were read");
+                throw new IllegalStateException(
+                        c.path() + ": " + c.rules() + " rules, of which " + plain.size() + " were read");
             }
             entries.put(c.path(), new BuiltIn.Entry(c.rules(), plain, plain.isEmpty() ? c.modelClass() : ""));
-            for (Map.Entry<String, byte[]> file : plain.isEmpty() ? c.classes().entrySet() : Set.<Map.Entry<String, byte[]>>of()) {
+            for (Map.Entry<String, byte[]> file :
+                    plain.isEmpty() ? c.classes().entrySet() : Set.<Map.Entry<String, byte[]>>of()) {
                 write(file.getKey(), file.getValue());
             }
         }

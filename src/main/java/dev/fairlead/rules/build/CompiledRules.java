@@ -21,8 +21,11 @@ public record CompiledRules(String path, String key, int rules, Map<String, byte
 
     /** The class that holds the rules as a model of the engine. */
     public String modelClass() {
-        return classes.keySet().stream().filter(name -> MODEL.matcher(name).matches()).findFirst()
-                .map(name -> name.substring(0, name.length() - ".class".length()).replace('/', '.'))
+        return classes.keySet().stream()
+                .filter(name -> MODEL.matcher(name).matches())
+                .findFirst()
+                .map(name ->
+                        name.substring(0, name.length() - ".class".length()).replace('/', '.'))
                 .orElseThrow(() -> new IllegalStateException("nothing was compiled from " + path));
     }
 }

@@ -49,7 +49,8 @@ public final class DrlCompiler {
         return byFile((InternalKieModule) builder.getKieModule(), pathOfFolder, drl);
     }
 
-    private static List<CompiledRules> byFile(InternalKieModule module, Map<String, String> pathOfFolder, Map<String, String> drl) {
+    private static List<CompiledRules> byFile(
+            InternalKieModule module, Map<String, String> pathOfFolder, Map<String, String> drl) {
         Map<String, Map<String, byte[]>> classes = new LinkedHashMap<>();
         drl.keySet().forEach(path -> classes.put(path, new LinkedHashMap<>()));
         for (String name : module.getFileNames()) {
@@ -62,7 +63,8 @@ public final class DrlCompiler {
             }
         }
         List<CompiledRules> compiled = new ArrayList<>();
-        classes.forEach((path, found) -> compiled.add(new CompiledRules(path, CacheKey.of(path, drl.get(path)), ruleCount(drl.get(path)), found)));
+        classes.forEach((path, found) -> compiled.add(
+                new CompiledRules(path, CacheKey.of(path, drl.get(path)), ruleCount(drl.get(path)), found)));
         return compiled;
     }
 
@@ -80,10 +82,17 @@ public final class DrlCompiler {
         return (int) RULE.matcher(text).results().count();
     }
 
-    /** The engine names the file by its package folder, or names a class that it made of it; people know it by its path in the rulebase. */
+    /**
+     * The engine names the file by its package folder, or names a class that it made of it; people know it by its path
+     * in the rulebase.
+     */
     private static String fault(Message m, Map<String, String> pathOfFolder) {
         String at = m.getPath() == null ? "" : m.getPath().replaceFirst("src/main/(resources|java)/", "");
-        String path = pathOfFolder.entrySet().stream().filter(e -> at.startsWith(e.getKey())).map(Map.Entry::getValue).findFirst().orElse(at);
+        String path = pathOfFolder.entrySet().stream()
+                .filter(e -> at.startsWith(e.getKey()))
+                .map(Map.Entry::getValue)
+                .findFirst()
+                .orElse(at);
         String line = at.endsWith(".drl") && m.getLine() > 0 ? ":" + m.getLine() : "";
         return path + line + ": " + m.getText().strip().lines().findFirst().orElse("it does not compile");
     }

@@ -19,10 +19,14 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
 
-/** Keeps the classes of edited DRL files between runs, in a folder that only the user can read or write: they are code that will run. */
+/**
+ * Keeps the classes of edited DRL files between runs, in a folder that only the user can read or write: they are code
+ * that will run.
+ */
 public final class RuleCache {
     private static final Set<PosixFilePermission> OWNER_ONLY = PosixFilePermissions.fromString("rwx------");
-    private static final boolean POSIX = FileSystems.getDefault().supportedFileAttributeViews().contains("posix");
+    private static final boolean POSIX =
+            FileSystems.getDefault().supportedFileAttributeViews().contains("posix");
 
     private final Path folder;
 
@@ -34,12 +38,18 @@ public final class RuleCache {
     public static RuleCache ofUser() {
         String xdg = System.getenv("XDG_CACHE_HOME");
         String windows = System.getenv("LOCALAPPDATA");
-        Path base = xdg != null && !xdg.isEmpty() ? Path.of(xdg)
-                : windows != null && !windows.isEmpty() ? Path.of(windows) : Path.of(System.getProperty("user.home"), ".cache");
+        Path base = xdg != null && !xdg.isEmpty()
+                ? Path.of(xdg)
+                : windows != null && !windows.isEmpty()
+                        ? Path.of(windows)
+                        : Path.of(System.getProperty("user.home"), ".cache");
         return new RuleCache(base.resolve("fairlead").resolve("rules"));
     }
 
-    /** The classes of all files (path to DRL text): those that are kept, and the others compiled in one pass and kept from now on. */
+    /**
+     * The classes of all files (path to DRL text): those that are kept, and the others compiled in one pass and kept
+     * from now on.
+     */
     public List<CompiledRules> compile(Map<String, String> drl) {
         List<CompiledRules> found = new ArrayList<>();
         Map<String, String> unknown = new LinkedHashMap<>();
@@ -112,7 +122,11 @@ public final class RuleCache {
             // another process may read while this one writes: the file appears whole or not at all
             Path part = Files.createTempFile(folder, "part", ".tmp");
             Files.write(part, bytes.toByteArray());
-            Files.move(part, folder.resolve(rules.key() + ".zip"), StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+            Files.move(
+                    part,
+                    folder.resolve(rules.key() + ".zip"),
+                    StandardCopyOption.ATOMIC_MOVE,
+                    StandardCopyOption.REPLACE_EXISTING);
         } catch (IOException e) {
             throw new UncheckedIOException("cannot keep compiled rules in " + folder, e);
         }

@@ -15,8 +15,9 @@ import java.util.function.Consumer;
 import java.util.stream.Collectors;
 
 /**
- * Where cases are changed. A value that would make the case unreadable is not written but kept beside its field; a value that another
- * window changed since this one was loaded is not overwritten but handed back for a person to choose.
+ * Where cases are changed. A value that would make the case unreadable is not written but kept beside its field; a
+ * value that another window changed since this one was loaded is not overwritten but handed back for a person to
+ * choose.
  */
 public final class Desk {
     private static final int TRIES = 5;
@@ -50,7 +51,7 @@ public final class Desk {
      * @param typed what was typed, by pointer; blank text takes the value out
      */
     public Outcome change(String name, String base, String window, Map<String, String> typed) {
-        for (int i = 1;; i++) {
+        for (int i = 1; ; i++) {
             Opened present = open(name).orElseThrow();
             try {
                 return change(present, base(name, base, present), window, typed);
@@ -69,7 +70,8 @@ public final class Desk {
         List<String> taken = new ArrayList<>();
         List<Clash> clashes = new ArrayList<>();
         Map<String, Refused> refused = new LinkedHashMap<>();
-        // answers may still be on their way to a window that made the present version itself: it then names an older one than it knows
+        // answers may still be on their way to a window that made the present version itself: it then names an older
+        // one than it knows
         boolean ahead = memory.own(name, present.file().version(), window);
         for (Map.Entry<String, String> e : typed.entrySet()) {
             String pointer = e.getKey();
@@ -79,7 +81,8 @@ public final class Desk {
             boolean asSeen = base.isPresent() && here.equals(base.get().typed(pointer));
             if (here.equals(there) || !putBack && asSeen) {
                 if (!asSeen) {
-                    // a page that is left sends along what was typed, and the page that follows it puts the same in again
+                    // a page that is left sends along what was typed, and the page that follows it puts the same in
+                    // again
                     memory.meansToo(name, pointer, window);
                 }
                 memory.refused(name).remove(pointer);
@@ -111,7 +114,9 @@ public final class Desk {
             memory.wrote(name, now.file().version(), window);
         }
         memory.refused(name).putAll(refused);
-        boolean others = base.isEmpty() || !base.get().file().version().equals(present.file().version()) && !memory.own(name, present.file().version(), window);
+        boolean others = base.isEmpty()
+                || !base.get().file().version().equals(present.file().version())
+                        && !memory.own(name, present.file().version(), window);
         return new Outcome(now, List.copyOf(taken), refused, List.copyOf(clashes), others);
     }
 
@@ -121,7 +126,10 @@ public final class Desk {
         return change(name, seen, window, chosen);
     }
 
-    /** Changes a case as a whole, such as taking an entry out of a list; throws when it is not the version that the window has seen. */
+    /**
+     * Changes a case as a whole, such as taking an entry out of a list; throws when it is not the version that the
+     * window has seen.
+     */
     public Opened rework(String name, String base, Consumer<CaseTree> work) {
         Opened present = open(name).orElseThrow();
         if (!present.file().version().equals(base)) {

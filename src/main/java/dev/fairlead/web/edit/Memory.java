@@ -7,7 +7,10 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 
-/** What the program remembers while it runs: values that were refused, which window wrote which value, versions lately read. */
+/**
+ * What the program remembers while it runs: values that were refused, which window wrote which value, versions lately
+ * read.
+ */
 final class Memory {
     private static final int VERSIONS = 64;
 
@@ -42,7 +45,8 @@ final class Memory {
 
     /** True when this window wrote the value or version that stands there, so that it is only ahead of itself. */
     boolean own(String name, String what, String window) {
-        return !window.isEmpty() && writers.getOrDefault(name + '\0' + what, Set.of()).contains(window);
+        return !window.isEmpty()
+                && writers.getOrDefault(name + '\0' + what, Set.of()).contains(window);
     }
 
     synchronized Optional<Opened> version(String name, String version) {

@@ -20,7 +20,10 @@ public record Opened(Stored file, Optional<CaseTree> tree, Reading reading) {
     static Opened of(Stored file) {
         Reading reading = CaseReader.read(file.text().getBytes(StandardCharsets.UTF_8), file.name(), Format.BY_NAME);
         try {
-            return new Opened(file, Optional.of(CaseTree.parse(file.text(), Format.BY_NAME.resolve(file.name(), file.text()))), reading);
+            return new Opened(
+                    file,
+                    Optional.of(CaseTree.parse(file.text(), Format.BY_NAME.resolve(file.name(), file.text()))),
+                    reading);
         } catch (UnreadableTextException e) {
             return new Opened(file, Optional.empty(), reading);
         }
@@ -42,7 +45,9 @@ public record Opened(Stored file, Optional<CaseTree> tree, Reading reading) {
 
     /** Problems of the value at a pointer, or of its single readings. */
     public List<Problem> problems(String pointer) {
-        return reading.problems().stream().filter(p -> p.pointer().equals(pointer) || p.pointer().startsWith(pointer + "/")).toList();
+        return reading.problems().stream()
+                .filter(p -> p.pointer().equals(pointer) || p.pointer().startsWith(pointer + "/"))
+                .toList();
     }
 
     /** The pseudonym, or the file's name when it cannot be read. */

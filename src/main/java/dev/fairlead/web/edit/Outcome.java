@@ -12,4 +12,5 @@ import java.util.Map;
  * @param clashes values that another window changed meanwhile; nothing was written for them
  * @param others true when another window changed other facts since this one was loaded
  */
-public record Outcome(Opened now, List<String> taken, Map<String, Refused> refused, List<Clash> clashes, boolean others) {}
+public record Outcome(
+        Opened now, List<String> taken, Map<String, Refused> refused, List<Clash> clashes, boolean others) {}

@@ -1,2 +1,4 @@
-/** Changing a case from a form: what was typed, whether it is taken, and what happens when another window was quicker. */
+/**
+ * Changing a case from a form: what was typed, whether it is taken, and what happens when another window was quicker.
+ */
 package dev.fairlead.web.edit;

@@ -15,7 +15,8 @@ import java.util.List;
  * @param note what is to be said beside the field
  * @param uses identifiers of the criteria that look at this fact
  */
-public record FieldView(String pointer, FieldShape shape, String label, String value, String state, Note note, List<String> uses) {
+public record FieldView(
+        String pointer, FieldShape shape, String label, String value, String state, Note note, List<String> uses) {
     /**
      * What is said beside a field.
      *
@@ -48,7 +49,9 @@ public record FieldView(String pointer, FieldShape shape, String label, String v
 
     public String help() {
         // a help that only repeats the label says nothing
-        return question() || shape.about().value().replace(".", "").equalsIgnoreCase(label) ? "" : shape.about().value();
+        return question() || shape.about().value().replace(".", "").equalsIgnoreCase(label)
+                ? ""
+                : shape.about().value();
     }
 
     public String unit() {
@@ -66,7 +69,9 @@ public record FieldView(String pointer, FieldShape shape, String label, String v
 
     /** Wire sizes and slots, which are sold in inches: both units are offered and shown. */
     public boolean sized() {
-        return kind() == Kind.QUANTITY && shape.about().unit() == Unit.MM && shape.about().high() <= 1.5;
+        return kind() == Kind.QUANTITY
+                && shape.about().unit() == Unit.MM
+                && shape.about().high() <= 1.5;
     }
 
     /** True where a second reading makes sense. */
@@ -85,7 +90,10 @@ public record FieldView(String pointer, FieldShape shape, String label, String v
         return stated() ? value.substring(value.lastIndexOf(Typed.PLUS_MINUS) + Typed.PLUS_MINUS.length()) : "";
     }
 
-    /** What stands in the boxes of the field; with {@code again}, an empty box for one more reading where that makes sense. */
+    /**
+     * What stands in the boxes of the field; with {@code again}, an empty box for one more reading where that makes
+     * sense.
+     */
     public List<String> boxes(boolean again) {
         List<String> all = new java.util.ArrayList<>(readings());
         if (again && repeatable()) {
@@ -106,7 +114,10 @@ public record FieldView(String pointer, FieldShape shape, String label, String v
 
     /** Words of a choice with how they read. */
     public List<String[]> options() {
-        return shape.choices().stream().map(Choice::word).map(w -> new String[] {w, Words.of(w)}).toList();
+        return shape.choices().stream()
+                .map(Choice::word)
+                .map(w -> new String[] {w, Words.of(w)})
+                .toList();
     }
 
     /** A text of some length rather than a code or a time of day. */
@@ -119,6 +130,9 @@ public record FieldView(String pointer, FieldShape shape, String label, String v
     }
 
     public String range() {
-        return kind() != Kind.QUANTITY ? "" : Words.number(shape.about().low()) + " to " + Words.number(shape.about().high()) + (unit().isEmpty() ? "" : " " + unit());
+        return kind() != Kind.QUANTITY
+                ? ""
+                : Words.number(shape.about().low()) + " to "
+                        + Words.number(shape.about().high()) + (unit().isEmpty() ? "" : " " + unit());
     }
 }

@@ -14,7 +14,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 
-/** The fields of one case as they stand: what was typed, how it was read, what is wrong with it, which criteria look at it. */
+/**
+ * The fields of one case as they stand: what was typed, how it was read, what is wrong with it, which criteria look at
+ * it.
+ */
 public final class Fields {
     private final Opened opened;
     private final Map<String, Refused> refused;
@@ -36,7 +39,14 @@ public final class Fields {
         Refused no = refused.get(pointer);
         String typed = no != null ? no.typed() : opened.typed(pointer);
         boolean state = shape.kind().fact() && (typed.equals("unknown") || typed.equals("does-not-apply"));
-        return new FieldView(pointer, shape, Words.label(shape), state ? "" : typed, state ? typed : "", note(pointer, shape, no, typed), uses.apply(pointer));
+        return new FieldView(
+                pointer,
+                shape,
+                Words.label(shape),
+                state ? "" : typed,
+                state ? typed : "",
+                note(pointer, shape, no, typed),
+                uses.apply(pointer));
     }
 
     int size(String pointer) {
@@ -62,11 +72,16 @@ public final class Fields {
         if (read.isPresent() && Edit.get(read.get(), pointer) instanceof Measured m && m.known()) {
             String echo = Words.quantity(m, shape);
             if (typed.contains(Typed.PLUS_MINUS)) {
-                return new FieldView.Note("echo", echo + " ± " + Words.number(m.unit().to(shape.about().unit(), m.sd())) + ": one standard deviation, stated with this value.",
+                return new FieldView.Note(
+                        "echo",
+                        echo + " ± " + Words.number(m.unit().to(shape.about().unit(), m.sd()))
+                                + ": one standard deviation, stated with this value.",
                         "Empty the second box to take the usual one, " + usual(shape) + ".");
             }
             // a plain number needs no echo; a comma, an inch, or several readings do
-            boolean plain = typed.matches("-?[0-9.]+( ?" + java.util.regex.Pattern.quote(shape.about().unit().symbol()) + ")?") && !echo.contains("=");
+            boolean plain = typed.matches("-?[0-9.]+( ?"
+                            + java.util.regex.Pattern.quote(shape.about().unit().symbol()) + ")?")
+                    && !echo.contains("=");
             return plain ? FieldView.Note.NONE : new FieldView.Note("echo", echo, "");
         }
         return FieldView.Note.NONE;
@@ -75,11 +90,17 @@ public final class Fields {
     /** The error that is assumed where none is stated. */
     private static String usual(FieldShape shape) {
         double sd = shape.about().error().defaultSd();
-        return sd == 0 ? "none" : Words.number(sd) + (shape.about().unit().symbol().isEmpty() ? "" : " " + shape.about().unit().symbol());
+        return sd == 0
+                ? "none"
+                : Words.number(sd)
+                        + (shape.about().unit().symbol().isEmpty()
+                                ? ""
+                                : " " + shape.about().unit().symbol());
     }
 
     private static FieldView.Note said(String tone, Problem p, String before) {
-        String text = before + "expected " + p.expected() + ", found " + p.found() + p.slip().map(s -> " – likely " + s).orElse("") + ".";
+        String text = before + "expected " + p.expected() + ", found " + p.found()
+                + p.slip().map(s -> " – likely " + s).orElse("") + ".";
         return new FieldView.Note(tone, Words.capital(text), p.mend().isEmpty() ? "" : Words.capital(p.mend()) + ".");
     }
 }

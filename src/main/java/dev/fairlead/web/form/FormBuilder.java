@@ -10,10 +10,14 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 
-/** Lays out the records of a section: fields below each other, right beside left, teeth beside each other, entries of lists. */
+/**
+ * Lays out the records of a section: fields below each other, right beside left, teeth beside each other, entries of
+ * lists.
+ */
 public final class FormBuilder {
     /** So many entries of a list are shown open. */
     private static final int FEW = 3;
+
     private static final List<String> SIDES = List.of("Right", "Left");
 
     private final Fields fields;
@@ -50,7 +54,10 @@ public final class FormBuilder {
         return blocks;
     }
 
-    /** The blocks of one record: what comes before the sides, the sides beside each other, other single fields, then records within. */
+    /**
+     * The blocks of one record: what comes before the sides, the sides beside each other, other single fields, then
+     * records within.
+     */
     public List<Block> record(String title, String pointer, RecordShape shape) {
         List<Block.Row> pairs = new ArrayList<>();
         List<FieldView> first = new ArrayList<>();
@@ -68,12 +75,15 @@ public final class FormBuilder {
                 done.add(other.key());
                 String right = pointer + "/" + (f.key().equals("right") ? f.key() : other.key());
                 String left = pointer + "/" + (f.key().equals("right") ? other.key() : f.key());
-                f.nested().fields().forEach(n -> pairs.add(row(n, List.of(right + "/" + n.key(), left + "/" + n.key()))));
+                f.nested()
+                        .fields()
+                        .forEach(n -> pairs.add(row(n, List.of(right + "/" + n.key(), left + "/" + n.key()))));
             } else if (other != null) {
                 done.add(other.key());
                 boolean isRight = f.key().toLowerCase(java.util.Locale.ROOT).endsWith("right");
                 String twin = pointer + "/" + other.key();
-                pairs.add(pair(base, isRight ? at : twin, isRight ? twin : at, isRight ? f : other, isRight ? other : f));
+                pairs.add(
+                        pair(base, isRight ? at : twin, isRight ? twin : at, isRight ? f : other, isRight ? other : f));
             } else if (f.element() == Contacts.class) {
                 nested.add(contacts(Words.label(f), at, f.nested()));
             } else if (f.kind() == Kind.RECORD) {
@@ -104,18 +114,28 @@ public final class FormBuilder {
     /** The five contact points of the lower front teeth beside each other, as they stand in the mouth. */
     private Block contacts(String title, String pointer, RecordShape shape) {
         List<String> columns = shape.fields().stream().map(FieldShape::key).toList();
-        List<FieldView> cells = shape.fields().stream().map(f -> fields.at(pointer + "/" + RecordShape.escape(f.key()), f)).toList();
-        return new Block.Grid(title, columns, List.of(new Block.Row("Displacement", "Between the anatomic contact points, in the horizontal plane.", "mm", cells)), true);
+        List<FieldView> cells = shape.fields().stream()
+                .map(f -> fields.at(pointer + "/" + RecordShape.escape(f.key()), f))
+                .toList();
+        return new Block.Grid(
+                title,
+                columns,
+                List.of(new Block.Row(
+                        "Displacement", "Between the anatomic contact points, in the horizontal plane.", "mm", cells)),
+                true);
     }
 
     private Block.Row row(FieldShape f, List<String> pointers) {
         List<FieldView> cells = pointers.stream().map(p -> fields.at(p, f)).toList();
-        return new Block.Row(cells.get(0).label(), cells.get(0).help(), cells.get(0).unit(), cells);
+        return new Block.Row(
+                cells.get(0).label(), cells.get(0).help(), cells.get(0).unit(), cells);
     }
 
     private Block.Row pair(String base, String right, String left, FieldShape rightShape, FieldShape leftShape) {
         List<FieldView> cells = List.of(fields.at(right, rightShape), fields.at(left, leftShape));
-        String label = base.isEmpty() ? "Buccal segment" : Words.capital(base.replaceAll("(?<=[a-z])(?=[A-Z])", " ").toLowerCase(java.util.Locale.ROOT));
+        String label = base.isEmpty()
+                ? "Buccal segment"
+                : Words.capital(base.replaceAll("(?<=[a-z])(?=[A-Z])", " ").toLowerCase(java.util.Locale.ROOT));
         String help = help(rightShape.about().value(), leftShape.about().value());
         return new Block.Row(label, help, cells.get(0).unit(), cells);
     }
@@ -132,7 +152,12 @@ public final class FormBuilder {
         for (int i = 0; i < n; i++) {
             String at = pointer + "/" + i;
             boolean fresh = more.equals(pointer) && i == n - 1;
-            entries.add(new Block.Entry(Words.label(shape).replaceAll("s$", "") + " " + (i + 1), at, record("", at, shape.nested()), n <= FEW || fresh, fresh));
+            entries.add(new Block.Entry(
+                    Words.label(shape).replaceAll("s$", "") + " " + (i + 1),
+                    at,
+                    record("", at, shape.nested()),
+                    n <= FEW || fresh,
+                    fresh));
         }
         return new Block.Entries(Words.label(shape), shape.about().value(), pointer, entries, pointer + "/" + n);
     }
@@ -148,8 +173,8 @@ public final class FormBuilder {
     }
 
     private static String twin(String key) {
-        return key.endsWith("eft") ? key.substring(0, key.length() - 4) + (key.endsWith("Left") ? "Right" : "right")
+        return key.endsWith("eft")
+                ? key.substring(0, key.length() - 4) + (key.endsWith("Left") ? "Right" : "right")
                 : key.substring(0, key.length() - 5) + (key.endsWith("Right") ? "Left" : "left");
     }
-
 }

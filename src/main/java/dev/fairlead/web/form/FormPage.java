@@ -28,6 +28,7 @@ public record FormPage(String base, Section section, List<Block> blocks, boolean
         if (block instanceof Block.Grid g) {
             return g.rows().stream().flatMap(r -> r.cells().stream()).anyMatch(FieldView::repeatable);
         }
-        return block instanceof Block.Entries e && e.entries().stream().flatMap(x -> x.blocks().stream()).anyMatch(FormPage::repeatable);
+        return block instanceof Block.Entries e
+                && e.entries().stream().flatMap(x -> x.blocks().stream()).anyMatch(FormPage::repeatable);
     }
 }

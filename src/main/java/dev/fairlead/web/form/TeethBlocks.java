@@ -30,7 +30,10 @@ final class TeethBlocks {
         blocks.add(chart("Lower primary canines and molars", pointer, shape, PRIMARY, EVERY_TOOTH));
         blocks.add(chart("Upper front teeth", pointer, shape, UPPER, EVERY_TOOTH));
         Set<Integer> others = new TreeSet<>();
-        fields.keys(pointer).stream().filter(k -> k.matches("[1-8][1-8]") && Tooth.exists(Integer.parseInt(k))).map(Integer::valueOf).forEach(others::add);
+        fields.keys(pointer).stream()
+                .filter(k -> k.matches("[1-8][1-8]") && Tooth.exists(Integer.parseInt(k)))
+                .map(Integer::valueOf)
+                .forEach(others::add);
         others.removeAll(LOWER);
         others.removeAll(PRIMARY);
         others.removeAll(UPPER);
@@ -42,19 +45,30 @@ final class TeethBlocks {
 
     /** A table of the four lower incisors, without the fields named in {@code not}. */
     List<Block> incisors(String title, String pointer, RecordShape shape, Set<String> not) {
-        List<FieldShape> wanted = shape.fields().stream().filter(f -> !not.contains(f.key())).toList();
-        return List.of(new Block.Grid(title, INCISORS.stream().map(String::valueOf).toList(), rows(pointer, wanted, INCISORS), false));
+        List<FieldShape> wanted =
+                shape.fields().stream().filter(f -> !not.contains(f.key())).toList();
+        return List.of(new Block.Grid(
+                title, INCISORS.stream().map(String::valueOf).toList(), rows(pointer, wanted, INCISORS), false));
     }
 
     private Block chart(String title, String pointer, RecordShape shape, List<Integer> teeth, Set<String> keys) {
-        List<FieldShape> wanted = shape.fields().stream().filter(f -> keys.contains(f.key())).toList();
+        List<FieldShape> wanted =
+                shape.fields().stream().filter(f -> keys.contains(f.key())).toList();
         return new Block.Grid(title, teeth.stream().map(String::valueOf).toList(), rows(pointer, wanted, teeth), true);
     }
 
     private List<Block.Row> rows(String pointer, List<FieldShape> wanted, List<Integer> teeth) {
-        return wanted.stream().map(f -> {
-            List<FieldView> cells = teeth.stream().map(t -> fields.at(pointer + "/" + t + "/" + f.key(), f)).toList();
-            return new Block.Row(cells.get(0).label(), f.about().value(), cells.get(0).unit(), cells);
-        }).toList();
+        return wanted.stream()
+                .map(f -> {
+                    List<FieldView> cells = teeth.stream()
+                            .map(t -> fields.at(pointer + "/" + t + "/" + f.key(), f))
+                            .toList();
+                    return new Block.Row(
+                            cells.get(0).label(),
+                            f.about().value(),
+                            cells.get(0).unit(),
+                            cells);
+                })
+                .toList();
     }
 }

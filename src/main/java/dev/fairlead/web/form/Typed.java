@@ -22,8 +22,8 @@ public final class Typed {
     private Typed() {}
 
     /**
-     * What was typed, by pointer; several readings of one quantity have semicolons between, a stated
-     * error stands behind ±. {@code only}, unless empty, takes that fact alone.
+     * What was typed, by pointer; several readings of one quantity have semicolons between, a stated error stands
+     * behind ±. {@code only}, unless empty, takes that fact alone.
      */
     public static Map<String, String> of(Map<String, List<String>> sent, String only) {
         Map<String, String> typed = new LinkedHashMap<>();
@@ -31,8 +31,14 @@ public final class Typed {
             String pointer = name.startsWith(STATE) ? name.substring(STATE.length()) : name;
             Optional<FieldShape> field = pointer.startsWith("/") ? CasePaths.field(pointer) : Optional.empty();
             if (field.isPresent() && single(field.get()) && (only.isEmpty() || only.equals(pointer))) {
-                String state = sent.getOrDefault(STATE + pointer, List.of()).stream().filter(v -> !v.isEmpty()).findFirst().orElse("");
-                String value = sent.getOrDefault(pointer, List.of()).stream().map(String::strip).filter(v -> !v.isEmpty()).collect(Collectors.joining("; "));
+                String state = sent.getOrDefault(STATE + pointer, List.of()).stream()
+                        .filter(v -> !v.isEmpty())
+                        .findFirst()
+                        .orElse("");
+                String value = sent.getOrDefault(pointer, List.of()).stream()
+                        .map(String::strip)
+                        .filter(v -> !v.isEmpty())
+                        .collect(Collectors.joining("; "));
                 // a value that somebody typed outweighs a mark that was left standing
                 typed.put(pointer, value.isEmpty() ? state : word(value) + error(sent, pointer, word(value)));
             }
@@ -40,15 +46,28 @@ public final class Typed {
         return typed;
     }
 
-    /** An error that was stated stays with the value when only that is changed; an error that is typed behind the value outweighs it. */
+    /**
+     * An error that was stated stays with the value when only that is changed; an error that is typed behind the value
+     * outweighs it.
+     */
     private static String error(Map<String, List<String>> sent, String pointer, String value) {
-        String error = sent.getOrDefault(ERROR + pointer, List.of()).stream().map(String::strip).filter(v -> !v.isEmpty()).findFirst().orElse("");
-        boolean none = error.isEmpty() || value.equals("unknown") || value.equals("does-not-apply") || value.matches(".*(±|\\+/?-).*");
+        String error = sent.getOrDefault(ERROR + pointer, List.of()).stream()
+                .map(String::strip)
+                .filter(v -> !v.isEmpty())
+                .findFirst()
+                .orElse("");
+        boolean none = error.isEmpty()
+                || value.equals("unknown")
+                || value.equals("does-not-apply")
+                || value.matches(".*(±|\\+/?-).*");
         return none ? "" : PLUS_MINUS + error;
     }
 
     private static boolean single(FieldShape f) {
-        return f.kind() != Kind.RECORD && f.kind() != Kind.LIST && f.kind() != Kind.TOOTH_MAP && f.kind() != Kind.FORMAT;
+        return f.kind() != Kind.RECORD
+                && f.kind() != Kind.LIST
+                && f.kind() != Kind.TOOTH_MAP
+                && f.kind() != Kind.FORMAT;
     }
 
     /** Short ways to say on a keyboard that a fact is not known or does not apply. */

@@ -11,12 +11,24 @@ import java.util.Map;
 /** How words and numbers of a case read on a page. */
 public final class Words {
     private static final Map<String, String> READS = Map.ofEntries(
-            Map.entry("class-i", "Class I"), Map.entry("class-ii", "Class II"), Map.entry("class-iii", "Class III"), Map.entry("end-to-end", "End to end"),
-            Map.entry("grade-0", "Grade 0"), Map.entry("grade-i", "Grade I"), Map.entry("grade-ii", "Grade II"), Map.entry("grade-iii", "Grade III"),
-            Map.entry("india-punjab", "India (Punjab)"), Map.entry("spain", "Spain"), Map.entry("primary-present", "Primary there"),
-            Map.entry("nickel-titanium", "Nickel-titanium"), Map.entry("beta-titanium", "Beta-titanium"), Map.entry("cobalt-chromium", "Cobalt-chromium"),
-            Map.entry("nickel-free-steel", "Nickel-free steel"), Map.entry("extra-hard", "Extra-hard"));
-    private static final Map<String, String> KEYS = Map.of("id", "Pseudonym", "left", "Left", "right", "Right", "fma", "FMA");
+            Map.entry("class-i", "Class I"),
+            Map.entry("class-ii", "Class II"),
+            Map.entry("class-iii", "Class III"),
+            Map.entry("end-to-end", "End to end"),
+            Map.entry("grade-0", "Grade 0"),
+            Map.entry("grade-i", "Grade I"),
+            Map.entry("grade-ii", "Grade II"),
+            Map.entry("grade-iii", "Grade III"),
+            Map.entry("india-punjab", "India (Punjab)"),
+            Map.entry("spain", "Spain"),
+            Map.entry("primary-present", "Primary there"),
+            Map.entry("nickel-titanium", "Nickel-titanium"),
+            Map.entry("beta-titanium", "Beta-titanium"),
+            Map.entry("cobalt-chromium", "Cobalt-chromium"),
+            Map.entry("nickel-free-steel", "Nickel-free steel"),
+            Map.entry("extra-hard", "Extra-hard"));
+    private static final Map<String, String> KEYS =
+            Map.of("id", "Pseudonym", "left", "Left", "right", "Right", "fma", "FMA");
 
     private Words() {}
 
@@ -34,14 +46,18 @@ public final class Words {
 
     /** A number without needless digits. */
     public static String number(double v) {
-        return new BigDecimal(Double.toString(v)).setScale(3, RoundingMode.HALF_UP).stripTrailingZeros().toPlainString();
+        return new BigDecimal(Double.toString(v))
+                .setScale(3, RoundingMode.HALF_UP)
+                .stripTrailingZeros()
+                .toPlainString();
     }
 
     /** A quantity that was read, in its unit, in inches too where it is a size that is sold so, with its error. */
     public static String quantity(Measured m, FieldShape f) {
         Unit unit = f.about().unit();
         double v = m.unit().to(unit, m.value());
-        String text = number(v) + (unit.symbol().isEmpty() ? "" : unit.symbol().equals("°") ? "°" : " " + unit.symbol());
+        String text =
+                number(v) + (unit.symbol().isEmpty() ? "" : unit.symbol().equals("°") ? "°" : " " + unit.symbol());
         if (unit == Unit.MM && f.about().high() <= 1.5) {
             text += " = " + inch(v);
         }
@@ -53,7 +69,9 @@ public final class Words {
 
     /** Millimetres as inches to a ten-thousandth, the way wire and slots are named. */
     public static String inch(double mm) {
-        String plain = BigDecimal.valueOf(mm).divide(BigDecimal.valueOf(25.4), 4, RoundingMode.HALF_UP).toPlainString();
+        String plain = BigDecimal.valueOf(mm)
+                .divide(BigDecimal.valueOf(25.4), 4, RoundingMode.HALF_UP)
+                .toPlainString();
         return (plain.endsWith("0") ? plain.substring(0, plain.length() - 1) : plain) + " in";
     }
 

@@ -12,7 +12,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 
-/** The criteria book: what is judged, by which thresholds, on what grounds, and where the site differs from the program. */
+/**
+ * The criteria book: what is judged, by which thresholds, on what grounds, and where the site differs from the program.
+ */
 public final class BookController {
     private final Site site;
 
@@ -32,10 +34,21 @@ public final class BookController {
         Catalogue catalogue = site.reports().checks().catalogue();
         List<Chapter> chapters = new ArrayList<>();
         for (Stage s : Stage.values()) {
-            chapters.add(new Chapter(Words.of(s.word()), catalogue.criteria(s).stream().map(this::entry).toList()));
+            chapters.add(new Chapter(
+                    Words.of(s.word()),
+                    catalogue.criteria(s).stream().map(this::entry).toList()));
         }
-        List<BookEntry> changed = chapters.stream().flatMap(c -> c.entries().stream()).filter(BookEntry::differs).toList();
-        site.views().page(ctx, "web/book.jte", "Criteria book", "book", Map.of("chapters", chapters, "changed", changed, "version", catalogue.version()));
+        List<BookEntry> changed = chapters.stream()
+                .flatMap(c -> c.entries().stream())
+                .filter(BookEntry::differs)
+                .toList();
+        site.views()
+                .page(
+                        ctx,
+                        "web/book.jte",
+                        "Criteria book",
+                        "book",
+                        Map.of("chapters", chapters, "changed", changed, "version", catalogue.version()));
     }
 
     private void entry(Context ctx) {
@@ -47,6 +60,9 @@ public final class BookController {
     }
 
     private BookEntry entry(Criterion c) {
-        return new BookEntry(c, site.reports().checks().catalogue(), site.reports().checks().standard().criterion(c.id()));
+        return new BookEntry(
+                c,
+                site.reports().checks().catalogue(),
+                site.reports().checks().standard().criterion(c.id()));
     }
 }

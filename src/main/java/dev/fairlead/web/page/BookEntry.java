@@ -24,13 +24,20 @@ public record BookEntry(Criterion criterion, Catalogue catalogue, Criterion stan
     }
 
     public List<Line> lines() {
-        return criterion.thresholds().entrySet().stream().map(e -> line(e.getKey(), e.getValue())).toList();
+        return criterion.thresholds().entrySet().stream()
+                .map(e -> line(e.getKey(), e.getValue()))
+                .toList();
     }
 
     private Line line(String key, Threshold t) {
         Threshold usual = standard == null ? null : standard.thresholds().get(key);
         boolean differs = usual == null || usual.value() != t.value();
-        return new Line(t, Numbers.text(t), Numbers.text(t.with(t.low())) + " to " + Numbers.text(t.with(t.high())), usual == null ? "" : Numbers.text(usual), differs);
+        return new Line(
+                t,
+                Numbers.text(t),
+                Numbers.text(t.with(t.low())) + " to " + Numbers.text(t.with(t.high())),
+                usual == null ? "" : Numbers.text(usual),
+                differs);
     }
 
     /** True when the site added it, or changed a threshold or a text of it. */
@@ -39,18 +46,25 @@ public record BookEntry(Criterion criterion, Catalogue catalogue, Criterion stan
     }
 
     public boolean wordsDiffer() {
-        return standard != null && !(criterion.title() + criterion.asks() + criterion.why() + criterion.todo()).equals(standard.title() + standard.asks() + standard.why() + standard.todo());
+        return standard != null
+                && !(criterion.title() + criterion.asks() + criterion.why() + criterion.todo())
+                        .equals(standard.title() + standard.asks() + standard.why() + standard.todo());
     }
 
     /** What the criterion and its thresholds rest on, each once. */
     public List<Source> sources() {
         Set<String> keys = new LinkedHashSet<>(criterion.sources());
         criterion.thresholds().values().forEach(t -> keys.addAll(t.sources()));
-        return keys.stream().map(catalogue.sources()::get).filter(java.util.Objects::nonNull).toList();
+        return keys.stream()
+                .map(catalogue.sources()::get)
+                .filter(java.util.Objects::nonNull)
+                .toList();
     }
 
     /** Facts that it cannot do without, in words. */
     public List<String> needs() {
-        return criterion.needs().stream().map(n -> n.component().replaceAll("(?<=[a-z])(?=[A-Z])", " ").toLowerCase(java.util.Locale.ROOT)).toList();
+        return criterion.needs().stream()
+                .map(n -> n.component().replaceAll("(?<=[a-z])(?=[A-Z])", " ").toLowerCase(java.util.Locale.ROOT))
+                .toList();
     }
 }

@@ -18,8 +18,14 @@ import java.util.Set;
 public record CaseHead(Opened opened, String here, int undo, int redo, String window) {
     private static final Set<String> READING = Set.of("findings", "numbers", "pictures", "report");
     /** The pages of a case beside the form. */
-    public static final List<Tab> TABS = List.of(new Tab("findings", "findings", "Findings"), new Tab("numbers", "numbers", "Numbers"),
-            new Tab("pictures", "pictures", "Pictures"), new Tab("visits-page", "visits", "Visits"), new Tab("chair", "chair", "Chair"), new Tab("report", "report", "Report"));
+    public static final List<Tab> TABS = List.of(
+            new Tab("findings", "findings", "Findings"),
+            new Tab("numbers", "numbers", "Numbers"),
+            new Tab("pictures", "pictures", "Pictures"),
+            new Tab("visits-page", "visits", "Visits"),
+            new Tab("chair", "chair", "Chair"),
+            new Tab("report", "report", "Report"));
+
     private static final SecureRandom RANDOM = new SecureRandom();
 
     /** One entry of the navigation over a case. */
@@ -28,7 +34,12 @@ public record CaseHead(Opened opened, String here, int undo, int redo, String wi
     static CaseHead of(Opened opened, String here, int[] steps, String window) {
         byte[] token = new byte[9];
         RANDOM.nextBytes(token);
-        return new CaseHead(opened, here, steps[0], steps[1], window.isEmpty() ? HexFormat.of().formatHex(token) : window);
+        return new CaseHead(
+                opened,
+                here,
+                steps[0],
+                steps[1],
+                window.isEmpty() ? HexFormat.of().formatHex(token) : window);
     }
 
     public String base() {
@@ -55,6 +66,8 @@ public record CaseHead(Opened opened, String here, int undo, int redo, String wi
 
     /** Saving a YAML file with comments loses them: said where something can be changed. */
     public boolean losesComments() {
-        return !READING.contains(here) && opened.file().yaml() && opened.file().text().lines().anyMatch(l -> l.stripLeading().startsWith("#") || l.contains(" #"));
+        return !READING.contains(here)
+                && opened.file().yaml()
+                && opened.file().text().lines().anyMatch(l -> l.stripLeading().startsWith("#") || l.contains(" #"));
     }
 }

@@ -20,7 +20,15 @@ import java.util.Optional;
  * @param counts empty when the case cannot be read
  * @param sides progress towards the space that is needed, right then left
  */
-public record CaseLine(String name, boolean counted, String title, String stage, String resident, String lastVisit, Optional<Counts> counts, List<SideSpace> sides) {
+public record CaseLine(
+        String name,
+        boolean counted,
+        String title,
+        String stage,
+        String resident,
+        String lastVisit,
+        Optional<Counts> counts,
+        List<SideSpace> sides) {
     static CaseLine uncounted(String name) {
         return nameOnly(name, false);
     }
@@ -34,10 +42,22 @@ public record CaseLine(String name, boolean counted, String title, String stage,
     }
 
     static CaseLine of(Opened opened, Optional<Checked> checked) {
-        String last = opened.reading().value().map(Case::visits).orElse(List.of()).stream().map(Visit::date).filter(d -> d.known()).map(d -> d.get())
-                .max(LocalDate::compareTo).map(LocalDate::toString).orElse("");
-        return new CaseLine(opened.name(), true, opened.title(), opened.typed("/stage"), opened.typed("/resident"), last,
-                checked.map(c -> c.report().counts()), checked.map(SideSpace::of).orElse(List.of()));
+        String last = opened.reading().value().map(Case::visits).orElse(List.of()).stream()
+                .map(Visit::date)
+                .filter(d -> d.known())
+                .map(d -> d.get())
+                .max(LocalDate::compareTo)
+                .map(LocalDate::toString)
+                .orElse("");
+        return new CaseLine(
+                opened.name(),
+                true,
+                opened.title(),
+                opened.typed("/stage"),
+                opened.typed("/resident"),
+                last,
+                checked.map(c -> c.report().counts()),
+                checked.map(SideSpace::of).orElse(List.of()));
     }
 
     public String link() {
@@ -51,6 +71,7 @@ public record CaseLine(String name, boolean counted, String title, String stage,
 
     boolean matches(String text, String wanted) {
         String all = (name + " " + title + " " + resident).toLowerCase(java.util.Locale.ROOT);
-        return all.contains(text.toLowerCase(java.util.Locale.ROOT).strip()) && (wanted.isEmpty() || wanted.equals(stage));
+        return all.contains(text.toLowerCase(java.util.Locale.ROOT).strip())
+                && (wanted.isEmpty() || wanted.equals(stage));
     }
 }

@@ -10,7 +10,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 
-/** The list of cases with what stands in each line, kept for as long as the file does not change: a folder may hold hundreds. */
+/**
+ * The list of cases with what stands in each line, kept for as long as the file does not change: a folder may hold
+ * hundreds.
+ */
 final class CaseList {
     private record Kept(String stamp, CaseLine line) {}
 
@@ -22,7 +25,10 @@ final class CaseList {
         this.site = site;
     }
 
-    /** All lines, worked out before they are asked for, by a program that has just been started; {@code first} is waited for. */
+    /**
+     * All lines, worked out before they are asked for, by a program that has just been started; {@code first} is waited
+     * for.
+     */
     void warmUp(Runnable first, Duration within) {
         warming = true;
         try {
@@ -45,7 +51,8 @@ final class CaseList {
         List<CaseLine> all = new ArrayList<>();
         for (String name : folder.names()) {
             // a report counts for its day: a waiver may run out over night
-            Optional<String> stamp = folder.stamp(name).map(s -> s + " " + site.today().get());
+            Optional<String> stamp =
+                    folder.stamp(name).map(s -> s + " " + site.today().get());
             Kept known = kept.get(name);
             if (stamp.isEmpty()) {
                 continue;
@@ -65,7 +72,10 @@ final class CaseList {
     private CaseLine line(String name, String stamp) {
         CaseLine line;
         try {
-            line = site.desk().open(name).map(o -> CaseLine.of(o, site.reports().checked(o))).orElse(CaseLine.unreadable(name));
+            line = site.desk()
+                    .open(name)
+                    .map(o -> CaseLine.of(o, site.reports().checked(o)))
+                    .orElse(CaseLine.unreadable(name));
         } catch (StoreException e) {
             // one bad file takes no other from the list; its own pages say what is wrong with it
             line = CaseLine.unreadable(name);

@@ -28,6 +28,7 @@ final class CasesController extends Controller {
     private static final Duration PROMPT = Duration.ofMillis(150);
     /** So long what fills in the rest may take. */
     private static final Duration PATIENCE = Duration.ofMillis(1500);
+
     private final CaseList cases;
 
     CasesController(Site site, CaseList cases) {
@@ -39,7 +40,10 @@ final class CasesController extends Controller {
         routes.get("/cases", this::list);
         routes.post("/cases", this::create);
         routes.post("/import", this::bringIn);
-        routes.get("/cases/{name}", ctx -> ctx.redirect(Urls.of(opened(ctx).name()) + "/form/" + Section.ALL.get(0).key()));
+        routes.get(
+                "/cases/{name}",
+                ctx -> ctx.redirect(Urls.of(opened(ctx).name()) + "/form/"
+                        + Section.ALL.get(0).key()));
         routes.get("/cases/{name}/download", this::download);
     }
 
@@ -50,10 +54,12 @@ final class CasesController extends Controller {
             // whoever asks for the lines alone has a page to look at meanwhile
             site.reports().checks().checker();
         }
-        List<CaseLine> all = cases.lines(ctx.queryParam("more") != null ? PATIENCE : cases.warming() ? Duration.ZERO : PROMPT);
+        List<CaseLine> all =
+                cases.lines(ctx.queryParam("more") != null ? PATIENCE : cases.warming() ? Duration.ZERO : PROMPT);
         List<CaseLine> found = all.stream().filter(l -> l.matches(text, stage)).toList();
         boolean more = all.stream().anyMatch(l -> !l.counted());
-        Map<String, Object> model = new HashMap<>(Map.of("lines", found, "all", all.size(), "text", text, "stage", stage, "more", more));
+        Map<String, Object> model =
+                new HashMap<>(Map.of("lines", found, "all", all.size(), "text", text, "stage", stage, "more", more));
         if (partial(ctx)) {
             site.views().part(ctx, "web/caselist.jte", model);
         } else {
@@ -66,18 +72,31 @@ final class CasesController extends Controller {
     private void create(Context ctx) {
         String id = Objects.requireNonNullElse(ctx.formParam("id"), "").strip();
         String from = Objects.requireNonNullElse(ctx.formParam("from"), "");
-        CaseTree tree = from.isEmpty() ? CaseTree.empty() : site.open(from).tree().orElseThrow(() -> new PageError(409, "That file cannot be copied",
-                "It cannot be read as a case. Start from a blank one.")).copy();
+        CaseTree tree = from.isEmpty()
+                ? CaseTree.empty()
+                : site.open(from)
+                        .tree()
+                        .orElseThrow(() -> new PageError(
+                                409,
+                                "That file cannot be copied",
+                                "It cannot be read as a case. Start from a blank one."))
+                        .copy();
         tree.set("/id", id);
         if (from.isEmpty()) {
             tree.set("/stage", Stage.RECORDS.word());
         } else {
             tree.remove("/waivers");
         }
-        tree.read(id).errors().stream().filter(p -> p.pointer().equals("/id")).findFirst().ifPresent(p -> {
-            throw new PageError(422, "That pseudonym cannot be used: expected " + p.expected() + ", found " + p.found(),
-                    "Use up to 40 letters, digits and dashes, and nothing that tells who the child is. " + p.mend());
-        });
+        tree.read(id).errors().stream()
+                .filter(p -> p.pointer().equals("/id"))
+                .findFirst()
+                .ifPresent(p -> {
+                    throw new PageError(
+                            422,
+                            "That pseudonym cannot be used: expected " + p.expected() + ", found " + p.found(),
+                            "Use up to 40 letters, digits and dashes, and nothing that tells who the child is. "
+                                    + p.mend());
+                });
         String name = id + ".json";
         site.desk().folder().create(name, tree.text(Format.JSON));
         ctx.redirect(Urls.of(name) + "/form/" + Section.ALL.get(0).key(), HttpStatus.SEE_OTHER);
@@ -86,7 +105,8 @@ final class CasesController extends Controller {
     private void bringIn(Context ctx) throws IOException {
         UploadedFile file = ctx.uploadedFile("file");
         if (file == null || file.size() == 0) {
-            throw new PageError(400, "No file was chosen", "Choose a case file in JSON or YAML, or drop one on the page.");
+            throw new PageError(
+                    400, "No file was chosen", "Choose a case file in JSON or YAML, or drop one on the page.");
         }
         if (file.size() > CaseFolder.MOST_BYTES) {
             throw new PageError(413, "That file is larger than any case", "Look whether it is the right file.");
@@ -100,7 +120,13 @@ final class CasesController extends Controller {
         Opened read = Opened.of(name, bytes);
         if (!read.reading().read()) {
             ctx.status(422);
-            site.views().page(ctx, "web/refused.jte", "Not brought in", "cases", Map.of("name", name, "problems", read.reading().problems()));
+            site.views()
+                    .page(
+                            ctx,
+                            "web/refused.jte",
+                            "Not brought in",
+                            "cases",
+                            Map.of("name", name, "problems", read.reading().problems()));
             return;
         }
         site.desk().folder().create(name, new String(bytes, StandardCharsets.UTF_8));
@@ -110,6 +136,7 @@ final class CasesController extends Controller {
     private void download(Context ctx) {
         Opened opened = opened(ctx);
         ctx.header("Content-Disposition", "attachment; filename*=UTF-8''" + Urls.part(opened.name()));
-        ctx.contentType(opened.file().yaml() ? "application/yaml" : "application/json").result(opened.file().text());
+        ctx.contentType(opened.file().yaml() ? "application/yaml" : "application/json")
+                .result(opened.file().text());
     }
 }

@@ -33,7 +33,9 @@ final class ChairController extends Controller {
         Checklist checklist = checklist(ctx, opened);
         int index = at >= 0 ? at : number(ctx.queryParam("q"), checklist);
         Map<String, Object> model = new HashMap<>();
-        model.put("page", chair(opened, checklist, Math.min(index, checklist.questions().size())));
+        model.put(
+                "page",
+                chair(opened, checklist, Math.min(index, checklist.questions().size())));
         model.put("refused", refused);
         model.putAll(who(opened));
         page(ctx, opened, "web/chair.jte", "chair", "Chair mode", model);
@@ -51,35 +53,77 @@ final class ChairController extends Controller {
         Opened opened = editable(ctx);
         Checklist checklist = checklist(ctx, opened);
         int q = number(ctx.queryParam("q"), checklist);
-        Outcome outcome = site.desk().change(opened.name(), version(ctx), window(ctx), Typed.of(ctx.formParamMap(), ""));
+        Outcome outcome =
+                site.desk().change(opened.name(), version(ctx), window(ctx), Typed.of(ctx.formParamMap(), ""));
         if (!outcome.clashes().isEmpty()) {
-            page(ctx.status(409), outcome.now(), "web/clash.jte", "chair", "Two windows", Map.of("clashes", outcome.clashes(), "back", "insertion"));
+            page(
+                    ctx.status(409),
+                    outcome.now(),
+                    "web/clash.jte",
+                    "chair",
+                    "Two windows",
+                    Map.of("clashes", outcome.clashes(), "back", "insertion"));
         } else if (!outcome.refused().isEmpty()) {
             Fields fields = fields(outcome.now());
-            ask(ctx.status(422), outcome.now(), q, fields.at(outcome.refused().keySet().iterator().next()).note());
+            ask(
+                    ctx.status(422),
+                    outcome.now(),
+                    q,
+                    fields.at(outcome.refused().keySet().iterator().next()).note());
         } else {
             if ("list".equals(ctx.queryParam("to"))) {
-                ctx.redirect(Urls.of(opened.name()) + "/chair/list?part=" + checklist.part() + "#q" + q, HttpStatus.SEE_OTHER);
+                ctx.redirect(
+                        Urls.of(opened.name()) + "/chair/list?part=" + checklist.part() + "#q" + q,
+                        HttpStatus.SEE_OTHER);
                 return;
             }
             boolean end = q >= checklist.questions().size();
-            ctx.redirect(Urls.of(opened.name()) + (end ? "/chair/list?part=" + checklist.part() : "/chair?part=" + checklist.part() + "&q=" + (q + 1)), HttpStatus.SEE_OTHER);
+            ctx.redirect(
+                    Urls.of(opened.name())
+                            + (end
+                                    ? "/chair/list?part=" + checklist.part()
+                                    : "/chair?part=" + checklist.part() + "&q=" + (q + 1)),
+                    HttpStatus.SEE_OTHER);
         }
     }
 
     private ChairPage chair(Opened opened, Checklist checklist, int index) {
         Stage stage = Checklist.stage(checklist.part());
-        List<Finding> warnings = site.reports().report(opened).map(r -> r.findings().forReading().stream().filter(f -> f.stage() == stage && f.open()).toList()).orElse(List.of());
-        boolean judged = opened.reading().value().map(c -> c.stage().hasReached(stage)).orElse(false);
-        return new ChairPage(Urls.of(opened.name()), checklist.part(), checklist.questions(), index, checklist.answered(),
-                warnings.stream().filter(f -> Panel.mark(f).equals("stop")).toList(), warnings.stream().filter(f -> Panel.mark(f).equals("caution")).toList(), judged);
+        List<Finding> warnings = site.reports()
+                .report(opened)
+                .map(r -> r.findings().forReading().stream()
+                        .filter(f -> f.stage() == stage && f.open())
+                        .toList())
+                .orElse(List.of());
+        boolean judged =
+                opened.reading().value().map(c -> c.stage().hasReached(stage)).orElse(false);
+        return new ChairPage(
+                Urls.of(opened.name()),
+                checklist.part(),
+                checklist.questions(),
+                index,
+                checklist.answered(),
+                warnings.stream().filter(f -> Panel.mark(f).equals("stop")).toList(),
+                warnings.stream().filter(f -> Panel.mark(f).equals("caution")).toList(),
+                judged);
     }
 
     /** The fields on who answered; a day and time that are not recorded yet are offered as now. */
     private Map<String, Object> who(Opened opened) {
         Fields fields = fields(opened);
-        return Map.of("role", fields.at("/insertion/answeredBy"), "initials", fields.at("/insertion/initials"), "date", fields.at("/insertion/date"),
-                "time", fields.at("/insertion/time"), "today", site.today().get().toString(), "now", LocalTime.now().truncatedTo(ChronoUnit.MINUTES).toString());
+        return Map.of(
+                "role",
+                fields.at("/insertion/answeredBy"),
+                "initials",
+                fields.at("/insertion/initials"),
+                "date",
+                fields.at("/insertion/date"),
+                "time",
+                fields.at("/insertion/time"),
+                "today",
+                site.today().get().toString(),
+                "now",
+                LocalTime.now().truncatedTo(ChronoUnit.MINUTES).toString());
     }
 
     private Fields fields(Opened opened) {

@@ -14,7 +14,14 @@ import java.util.List;
  * @param cautions other warnings of the part
  * @param judged false when the case stands at an earlier stage, so that answers are kept and not judged yet
  */
-public record ChairPage(String base, String part, List<Checklist.Question> questions, int index, long answered, List<Finding> stops, List<Finding> cautions,
+public record ChairPage(
+        String base,
+        String part,
+        List<Checklist.Question> questions,
+        int index,
+        long answered,
+        List<Finding> stops,
+        List<Finding> cautions,
         boolean judged) {
     public Checklist.Question question() {
         return questions.get(index);
@@ -37,8 +44,10 @@ public record ChairPage(String base, String part, List<Checklist.Question> quest
         if (role.value().isEmpty()) {
             return "Nobody has signed for these answers yet.";
         }
-        return "Answered by " + Words.of(role.value()).toLowerCase(java.util.Locale.ROOT) + (initials.value().isEmpty() ? "" : " " + initials.value())
-                + (date.value().isEmpty() ? "" : " on " + date.value()) + (time.value().isEmpty() ? "" : " at " + time.value()) + ".";
+        return "Answered by " + Words.of(role.value()).toLowerCase(java.util.Locale.ROOT)
+                + (initials.value().isEmpty() ? "" : " " + initials.value())
+                + (date.value().isEmpty() ? "" : " on " + date.value())
+                + (time.value().isEmpty() ? "" : " at " + time.value()) + ".";
     }
 
     public int percent() {

@@ -24,8 +24,14 @@ abstract class Controller {
     Opened editable(Context ctx) {
         Opened opened = opened(ctx);
         if (opened.tree().isEmpty()) {
-            throw new PageError(409, "This file is no case that a form could show", "Mend it in a text editor, then load this page again: "
-                    + opened.reading().problems().stream().findFirst().map(Object::toString).orElse(""));
+            throw new PageError(
+                    409,
+                    "This file is no case that a form could show",
+                    "Mend it in a text editor, then load this page again: "
+                            + opened.reading().problems().stream()
+                                    .findFirst()
+                                    .map(Object::toString)
+                                    .orElse(""));
         }
         return opened;
     }
@@ -34,7 +40,10 @@ abstract class Controller {
     static String version(Context ctx) {
         String version = ctx.formParam("version");
         if (version == null || !version.matches("[0-9a-f]{20}")) {
-            throw new PageError(400, "The form did not say which version it was made from", "Load the page again, then make your change.");
+            throw new PageError(
+                    400,
+                    "The form did not say which version it was made from",
+                    "Load the page again, then make your change.");
         }
         return version;
     }

@@ -22,7 +22,13 @@ final class FindingsController extends Controller {
 
     private void findings(Context ctx) {
         Opened opened = opened(ctx);
-        page(ctx, opened, "web/findingspage.jte", "findings", "Findings", Map.of("panel", site.reports().surePanel(opened)));
+        page(
+                ctx,
+                opened,
+                "web/findingspage.jte",
+                "findings",
+                "Findings",
+                Map.of("panel", site.reports().surePanel(opened)));
     }
 
     /** What one finding opens to, for a page that shows its line. */
@@ -35,7 +41,16 @@ final class FindingsController extends Controller {
 
     private void numbers(Context ctx) {
         Opened opened = opened(ctx);
-        page(ctx, opened, "web/numbers.jte", "numbers", "Worked numbers",
-                Map.of("cited", Numbers.cited(site.reports().panel(opened), site.reports().checks().catalogue().sources())));
+        page(
+                ctx,
+                opened,
+                "web/numbers.jte",
+                "numbers",
+                "Worked numbers",
+                Map.of(
+                        "cited",
+                        Numbers.cited(
+                                site.reports().panel(opened),
+                                site.reports().checks().catalogue().sources())));
     }
 }

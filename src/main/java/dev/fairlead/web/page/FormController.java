@@ -16,7 +16,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
-/** The form of a case, section by section: shows it, takes single fields as they are left, or the whole section at once. */
+/**
+ * The form of a case, section by section: shows it, takes single fields as they are left, or the whole section at once.
+ */
 final class FormController extends Controller {
     /** Before a value that a person chose over what stands in the file. */
     private static final String HERE = "here:";
@@ -37,8 +39,16 @@ final class FormController extends Controller {
 
     private void show(Context ctx) {
         String taken = query(ctx, "taken");
-        show(ctx, editable(ctx), !taken.matches("[1-9]") ? Map.of() : Map.of("said", "The suggestion is in the case: " + taken + (taken.equals("1") ? " value was" : " values were")
-                + " changed. Undo takes it back in one step."));
+        show(
+                ctx,
+                editable(ctx),
+                !taken.matches("[1-9]")
+                        ? Map.of()
+                        : Map.of(
+                                "said",
+                                "The suggestion is in the case: " + taken
+                                        + (taken.equals("1") ? " value was" : " values were")
+                                        + " changed. Undo takes it back in one step."));
     }
 
     private void show(Context ctx, Opened opened, Map<String, Object> more) {
@@ -53,13 +63,27 @@ final class FormController extends Controller {
     private void save(Context ctx) {
         Opened opened = editable(ctx);
         String changed = query(ctx, "changed");
-        Outcome outcome = site.desk().change(opened.name(), version(ctx), window(ctx), Typed.of(ctx.formParamMap(), changed));
+        Outcome outcome =
+                site.desk().change(opened.name(), version(ctx), window(ctx), Typed.of(ctx.formParamMap(), changed));
         if (partial(ctx) && !changed.isEmpty()) {
             saved(ctx, changed, outcome);
         } else if (!outcome.clashes().isEmpty()) {
-            page(ctx.status(409), outcome.now(), "web/clash.jte", section(ctx).key(), "Two windows", Map.of("clashes", outcome.clashes(), "back", section(ctx).key()));
+            page(
+                    ctx.status(409),
+                    outcome.now(),
+                    "web/clash.jte",
+                    section(ctx).key(),
+                    "Two windows",
+                    Map.of("clashes", outcome.clashes(), "back", section(ctx).key()));
         } else if (!query(ctx, "more").isEmpty() || !outcome.refused().isEmpty()) {
-            show(ctx, outcome.now(), Map.of("said", outcome.refused().isEmpty() ? "" : "What could not be taken stands beside its field; the rest is in the case."));
+            show(
+                    ctx,
+                    outcome.now(),
+                    Map.of(
+                            "said",
+                            outcome.refused().isEmpty()
+                                    ? ""
+                                    : "What could not be taken stands beside its field; the rest is in the case."));
         } else {
             ctx.redirect(next(ctx, opened.name()), io.javalin.http.HttpStatus.SEE_OTHER);
         }
@@ -89,7 +113,9 @@ final class FormController extends Controller {
     private void preview(Context ctx) {
         Opened opened = editable(ctx);
         Map<String, String> typed = Typed.of(ctx.formParamMap(), query(ctx, "changed"));
-        Panel panel = site.reports().preview(opened, site.desk().preview(opened, typed)).opening(ctx.formParam("open"));
+        Panel panel = site.reports()
+                .preview(opened, site.desk().preview(opened, typed))
+                .opening(ctx.formParam("open"));
         if (panel.report().isEmpty()) {
             // a value half typed says nothing; the findings stay as they are
             ctx.status(204);
@@ -102,18 +128,24 @@ final class FormController extends Controller {
         Opened opened = editable(ctx);
         Map<String, String> chosen = new HashMap<>();
         // the form around a field sends all its fields along; only a choice has the mark
-        ctx.formParamMap().forEach((name, values) -> values.stream().filter(v -> name.startsWith("/") && v.startsWith(HERE)).findFirst()
-                .ifPresent(v -> chosen.put(name, v.substring(HERE.length()))));
+        ctx.formParamMap()
+                .forEach((name, values) -> values.stream()
+                        .filter(v -> name.startsWith("/") && v.startsWith(HERE))
+                        .findFirst()
+                        .ifPresent(v -> chosen.put(name, v.substring(HERE.length()))));
         site.desk().choose(opened.name(), version(ctx), window(ctx), chosen);
         Section back = Section.of(query(ctx, "back"));
-        ctx.redirect(Urls.of(opened.name()) + "/form/" + (back == null ? Section.ALL.get(0) : back).key(), io.javalin.http.HttpStatus.SEE_OTHER);
+        ctx.redirect(
+                Urls.of(opened.name()) + "/form/" + (back == null ? Section.ALL.get(0) : back).key(),
+                io.javalin.http.HttpStatus.SEE_OTHER);
     }
 
     private void remove(Context ctx) {
         Opened opened = editable(ctx);
         String entry = query(ctx, "entry");
         if (!entry.matches("/(visits|images|landmarks|waivers)/[0-9]{1,4}")) {
-            throw new PageError(400, "That entry cannot be taken out", "Load the page again and use the button beside the entry.");
+            throw new PageError(
+                    400, "That entry cannot be taken out", "Load the page again and use the button beside the entry.");
         }
         site.desk().rework(opened.name(), version(ctx), tree -> tree.remove(entry));
         ctx.redirect(back(ctx, opened.name(), entry), io.javalin.http.HttpStatus.SEE_OTHER);
@@ -133,20 +165,29 @@ final class FormController extends Controller {
             site.desk().redo(opened.name(), version(ctx));
         }
         String to = query(ctx, "to");
-        String where = Section.of(to) != null ? "/form/" + to : to.equals("visits") || to.equals("chair") || to.equals("findings") ? "/" + to : "/form/child";
+        String where = Section.of(to) != null
+                ? "/form/" + to
+                : to.equals("visits") || to.equals("chair") || to.equals("findings") ? "/" + to : "/form/child";
         ctx.redirect(Urls.of(opened.name()) + where, io.javalin.http.HttpStatus.SEE_OTHER);
     }
 
     private FormPage form(Context ctx, Opened opened, Section section, Panel panel) {
         Fields fields = new Fields(opened, site.desk().refused(opened.name()), panel.uses()::of);
         String more = query(ctx, "more");
-        return new FormPage(Urls.of(opened.name()), section, new FormBuilder(fields, more).of(section), !query(ctx, "again").isEmpty(), true, more);
+        return new FormPage(
+                Urls.of(opened.name()),
+                section,
+                new FormBuilder(fields, more).of(section),
+                !query(ctx, "again").isEmpty(),
+                true,
+                more);
     }
 
     private static Section section(Context ctx) {
         Section section = Section.of(ctx.pathParam("section"));
         if (section == null) {
-            throw new PageError(404, "The form has no such section", "Go to the list of cases and open the case from there.");
+            throw new PageError(
+                    404, "The form has no such section", "Go to the list of cases and open the case from there.");
         }
         return section;
     }

@@ -23,27 +23,46 @@ public final class Numbers {
     /** All groups in the order in which they were worked out. */
     public static List<Group> of(Panel panel) {
         Map<String, List<Working>> groups = new LinkedHashMap<>();
-        panel.report().ifPresent(r -> r.workings().forEach(w -> groups.computeIfAbsent(w.group(), g -> new ArrayList<>()).add(w)));
-        return groups.entrySet().stream().map(e -> new Group(e.getKey(), e.getValue())).toList();
+        panel.report()
+                .ifPresent(r -> r.workings()
+                        .forEach(w -> groups.computeIfAbsent(w.group(), g -> new ArrayList<>())
+                                .add(w)));
+        return groups.entrySet().stream()
+                .map(e -> new Group(e.getKey(), e.getValue()))
+                .toList();
     }
 
     /** What one rests on, numbered in the order in which it is first cited on the page. */
     public record Cited(int number, String citation, String kind) {}
 
-    /** All sources of the worked numbers by their keys; a key without an entry in the bibliography stands for itself. */
+    /**
+     * All sources of the worked numbers by their keys; a key without an entry in the bibliography stands for itself.
+     */
     public static Map<String, Cited> cited(Panel panel, Map<String, Source> bibliography) {
         Map<String, Cited> all = new LinkedHashMap<>();
-        panel.report().ifPresent(r -> r.workings().stream().flatMap(w -> w.sources().stream()).forEach(key -> all.computeIfAbsent(key, k -> {
-            Source s = bibliography.get(k);
-            return new Cited(all.size() + 1, s == null ? k : s.citation(), s == null ? "not in the bibliography of this rulebase"
-                    : s.kind().name().toLowerCase(java.util.Locale.ROOT).replace('_', ' '));
-        })));
+        panel.report()
+                .ifPresent(r -> r.workings().stream()
+                        .flatMap(w -> w.sources().stream())
+                        .forEach(key -> all.computeIfAbsent(key, k -> {
+                            Source s = bibliography.get(k);
+                            return new Cited(
+                                    all.size() + 1,
+                                    s == null ? k : s.citation(),
+                                    s == null
+                                            ? "not in the bibliography of this rulebase"
+                                            : s.kind()
+                                                    .name()
+                                                    .toLowerCase(java.util.Locale.ROOT)
+                                                    .replace('_', ' '));
+                        })));
         return all;
     }
 
     /** The facts that are missing for a number, with words. */
     public static List<Missing> missing(Working w) {
-        return w.value().known() || !w.value().applies() ? List.of() : w.value().missing().stream().map(Missing::of).toList();
+        return w.value().known() || !w.value().applies()
+                ? List.of()
+                : w.value().missing().stream().map(Missing::of).toList();
     }
 
     /** A value with its error and unit; says so when it is not known. */
@@ -59,6 +78,7 @@ public final class Numbers {
 
     private static String round(double v) {
         BigDecimal d = BigDecimal.valueOf(v).round(DIGITS);
-        return d.setScale(Math.min(2, Math.max(0, d.scale())), java.math.RoundingMode.HALF_UP).toPlainString();
+        return d.setScale(Math.min(2, Math.max(0, d.scale())), java.math.RoundingMode.HALF_UP)
+                .toPlainString();
     }
 }

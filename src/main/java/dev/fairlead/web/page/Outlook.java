@@ -16,7 +16,10 @@ import java.util.Optional;
  * @param mark outcome by whose colour and shape it is shown; empty for an ordinary one
  */
 public record Outlook(String mark, String text) {
-    /** How long the plan still takes, whether that is in time, and how this child answers; nothing once the space is being held. */
+    /**
+     * How long the plan still takes, whether that is in time, and how this child answers; nothing once the space is
+     * being held.
+     */
     static List<Outlook> of(Checked checked) {
         Forecast f = checked.worked().forecast().orElse(null);
         if (f == null || checked.subject().stage().hasReached(Stage.HOLDING)) {
@@ -30,9 +33,14 @@ public record Outlook(String mark, String text) {
     }
 
     private static String route(Route r) {
-        String visits = r.visits().expected() == 0 ? "The planned advance is done on both sides."
-                : "As planned, the advance takes about " + r.visits().expected() + " more visits" + range(r.visits()) + ".";
-        return visits + r.end().map(e -> r.visits().expected() == 0 ? "" : " That is about " + e.expected() + range(e) + ".").orElse("");
+        String visits = r.visits().expected() == 0
+                ? "The planned advance is done on both sides."
+                : "As planned, the advance takes about " + r.visits().expected() + " more visits" + range(r.visits())
+                        + ".";
+        return visits
+                + r.end()
+                        .map(e -> r.visits().expected() == 0 ? "" : " That is about " + e.expected() + range(e) + ".")
+                        .orElse("");
     }
 
     private static String range(Span<?> s) {
@@ -40,21 +48,46 @@ public record Outlook(String mark, String text) {
     }
 
     private static Optional<Outlook> fit(Forecast f) {
-        String gone = f.gone().map(g -> " The chance that one goes before the plan is done is " + Math.round(100 * g) + " %.").orElse("");
+        String gone = f.gone()
+                .map(g -> " The chance that one goes before the plan is done is " + Math.round(100 * g) + " %.")
+                .orElse("");
         return switch (f.fit()) {
-            case FITS -> Optional.of(new Outlook("", "The second primary molars are expected to stand until the plan is done." + gone));
-            case TIGHT -> Optional.of(new Outlook("caution", "It is tight: the second primary molars are expected to stand until the plan is done, but the ranges overlap." + gone));
-            case LATE -> Optional.of(new Outlook("caution", "It is late: a second primary molar is expected to go before the plan is done, and with it the leeway." + gone));
-            case SHED -> Optional.of(new Outlook("caution", "A second primary molar is gone already: its leeway is being lost, or held by something else."));
+            case FITS ->
+                Optional.of(new Outlook(
+                        "", "The second primary molars are expected to stand until the plan is done." + gone));
+            case TIGHT ->
+                Optional.of(new Outlook(
+                        "caution",
+                        "It is tight: the second primary molars are expected to stand until the plan is done, but the ranges overlap."
+                                + gone));
+            case LATE ->
+                Optional.of(new Outlook(
+                        "caution",
+                        "It is late: a second primary molar is expected to go before the plan is done, and with it the leeway."
+                                + gone));
+            case SHED ->
+                Optional.of(
+                        new Outlook(
+                                "caution",
+                                "A second primary molar is gone already: its leeway is being lost, or held by something else."));
             case UNKNOWN -> Optional.empty();
         };
     }
 
     private static void response(String side, OwnResponse r, List<Outlook> to) {
         if (r.outOfBand()) {
-            to.add(new Outlook("caution", "The " + side + " side runs down " + Math.round(100 * r.steps().get(r.steps().size() - 1).own().value())
-                    + " % of its stand-off between visits, farther from the usual " + Math.round(100 * OwnResponse.EXPECTED.mean())
-                    + " % than chance and reading errors explain: look for a loose band or tie, or a wrong reading."));
+            to.add(
+                    new Outlook(
+                            "caution",
+                            "The " + side + " side runs down "
+                                    + Math.round(100
+                                            * r.steps()
+                                                    .get(r.steps().size() - 1)
+                                                    .own()
+                                                    .value())
+                                    + " % of its stand-off between visits, farther from the usual "
+                                    + Math.round(100 * OwnResponse.EXPECTED.mean())
+                                    + " % than chance and reading errors explain: look for a loose band or tie, or a wrong reading."));
         }
     }
 }

@@ -28,12 +28,15 @@ import java.util.stream.Stream;
  * @param typed true when it shows what is being typed, before it is in the case
  * @param base address below which the pages of the case stand
  * @param uses which criteria look at which fact
- * @param open identifiers of the findings that are shown whole; of the others a line, for the panel is renewed with every change
+ * @param open identifiers of the findings that are shown whole; of the others a line, for the panel is renewed with
+ *     every change
  */
-public record Panel(Optional<Report> report, List<Problem> problems, boolean typed, String base, Uses uses, Set<String> open) {
+public record Panel(
+        Optional<Report> report, List<Problem> problems, boolean typed, String base, Uses uses, Set<String> open) {
     private static final int MOST_OPEN = 200;
     /** Chances below one in a hundred decide nothing. */
     private static final double LEAST_CHANCE = 0.01;
+
     private static final int MOST_REPEATS = 3;
 
     /** A group of findings with one outcome. */
@@ -41,7 +44,15 @@ public record Panel(Optional<Report> report, List<Problem> problems, boolean typ
 
     /** The same panel with those findings open that a page says are: identifiers with commas between. */
     Panel opening(String ids) {
-        return new Panel(report, problems, typed, base, uses, ids == null ? Set.of() : Arrays.stream(ids.split(",", MOST_OPEN)).collect(Collectors.toSet()));
+        return new Panel(
+                report,
+                problems,
+                typed,
+                base,
+                uses,
+                ids == null
+                        ? Set.of()
+                        : Arrays.stream(ids.split(",", MOST_OPEN)).collect(Collectors.toSet()));
     }
 
     /** Findings by outcome, heaviest first; those that a person answers for have a group of their own. */
@@ -49,10 +60,20 @@ public record Panel(Optional<Report> report, List<Problem> problems, boolean typ
         List<Group> groups = new ArrayList<>();
         add(groups, "stop", "Stop", f -> f.open() && f.weight() == Weight.STOP, true);
         add(groups, "caution", "Caution", f -> f.open() && f.weight() == Weight.CAUTION, true);
-        add(groups, "not-assessed", "Not assessed", f -> f.outcome() == Status.NOT_ASSESSED && f.waiver().isEmpty(), false);
+        add(
+                groups,
+                "not-assessed",
+                "Not assessed",
+                f -> f.outcome() == Status.NOT_ASSESSED && f.waiver().isEmpty(),
+                false);
         add(groups, "waived", "Waived", f -> f.waiver().isPresent(), false);
         add(groups, "pass", "Pass", f -> f.outcome() == Status.PASS, false);
-        add(groups, "does-not-apply", "Does not apply", f -> f.outcome() == Status.DOES_NOT_APPLY && f.waiver().isEmpty(), false);
+        add(
+                groups,
+                "does-not-apply",
+                "Does not apply",
+                f -> f.outcome() == Status.DOES_NOT_APPLY && f.waiver().isEmpty(),
+                false);
         return groups;
     }
 
@@ -63,7 +84,8 @@ public record Panel(Optional<Report> report, List<Problem> problems, boolean typ
 
     /** The finding of a criterion; empty when the case has none or cannot be read. */
     Optional<Finding> finding(String id) {
-        return report.flatMap(r -> r.findings().all().stream().filter(f -> f.id().equals(id)).findFirst());
+        return report.flatMap(
+                r -> r.findings().all().stream().filter(f -> f.id().equals(id)).findFirst());
     }
 
     /** Titles of criteria by their identifiers, without one. */
@@ -82,7 +104,9 @@ public record Panel(Optional<Report> report, List<Problem> problems, boolean typ
     }
 
     private void add(List<Group> groups, String mark, String word, Predicate<Finding> which, boolean open) {
-        List<Finding> found = report.map(r -> r.findings().forReading().stream().filter(which).toList()).orElse(List.of());
+        List<Finding> found = report.map(
+                        r -> r.findings().forReading().stream().filter(which).toList())
+                .orElse(List.of());
         if (!found.isEmpty()) {
             groups.add(new Group(mark, word, found, open));
         }
@@ -94,7 +118,9 @@ public record Panel(Optional<Report> report, List<Problem> problems, boolean typ
 
     /** The outcome of a finding as the style sheet and the symbols name it. */
     public static String mark(Finding f) {
-        return f.outcome() == Status.WARN ? f.weight().word() : f.outcome().name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+        return f.outcome() == Status.WARN
+                ? f.weight().word()
+                : f.outcome().name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
     }
 
     /** The outcome of a finding as it reads. */
@@ -109,7 +135,11 @@ public record Panel(Optional<Report> report, List<Problem> problems, boolean typ
 
     /** Measurements worth taking again before others. */
     public List<RepeatAdvice> again() {
-        return report.map(r -> r.repeats().stream().filter(a -> a.fewerFlips() >= LEAST_CHANCE).limit(MOST_REPEATS).toList()).orElse(List.of());
+        return report.map(r -> r.repeats().stream()
+                        .filter(a -> a.fewerFlips() >= LEAST_CHANCE)
+                        .limit(MOST_REPEATS)
+                        .toList())
+                .orElse(List.of());
     }
 
     /** Where the field of a fact stands; empty when it stands on no page of the form. */
@@ -120,11 +150,15 @@ public record Panel(Optional<Report> report, List<Problem> problems, boolean typ
 
     /** The known facts that a finding rests on, with words. */
     public List<Missing> rests(Finding f) {
-        return uses.by(f.id()).stream().filter(p -> f.missing().stream().noneMatch(m -> m.pointer().equals(p))).map(p -> new Missing(p, Places.words(p))).toList();
+        return uses.by(f.id()).stream()
+                .filter(p -> f.missing().stream().noneMatch(m -> m.pointer().equals(p)))
+                .map(p -> new Missing(p, Places.words(p)))
+                .toList();
     }
 
     /** True when a finding rests on a fact of that section, or waits for one. */
     boolean concerns(Finding f, Section section) {
-        return Stream.concat(uses.by(f.id()).stream(), f.missing().stream().map(Missing::pointer)).anyMatch(p -> section.equals(Section.holding(p)));
+        return Stream.concat(uses.by(f.id()).stream(), f.missing().stream().map(Missing::pointer))
+                .anyMatch(p -> section.equals(Section.holding(p)));
     }
 }

@@ -6,10 +6,15 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicReference;
 
-/** On which paper sheets are printed: the one that was last asked for while the program runs; until then the usual one of the browser's country. */
+/**
+ * On which paper sheets are printed: the one that was last asked for while the program runs; until then the usual one
+ * of the browser's country.
+ */
 final class PaperChoice {
     /** Countries that print on Letter: Unicode CLDR, supplemental data, paper size US-Letter. */
-    private static final Set<String> LETTER = Set.of("BZ", "CA", "CL", "CO", "CR", "GT", "MX", "NI", "PA", "PH", "PR", "SV", "US", "VE");
+    private static final Set<String> LETTER =
+            Set.of("BZ", "CA", "CL", "CO", "CR", "GT", "MX", "NI", "PA", "PH", "PR", "SV", "US", "VE");
+
     private final AtomicReference<Paper> last = new AtomicReference<>();
 
     /** The paper that a request names; without a name, or with one that is none, what is usual. */
@@ -25,7 +30,9 @@ final class PaperChoice {
 
     /** All papers, the likely one first. */
     List<Paper> all(String acceptLanguage) {
-        return usual(acceptLanguage) == Paper.LETTER ? List.of(Paper.LETTER, Paper.A4) : List.of(Paper.A4, Paper.LETTER);
+        return usual(acceptLanguage) == Paper.LETTER
+                ? List.of(Paper.LETTER, Paper.A4)
+                : List.of(Paper.A4, Paper.LETTER);
     }
 
     private Paper usual(String acceptLanguage) {

@@ -20,7 +20,9 @@ final class PicturesController extends Controller {
 
     private void show(Context ctx) {
         var opened = opened(ctx);
-        List<Drawing> pictures = site.reports().sure(opened).map(Pictures::of).orElse(List.of()).stream().filter(d -> !d.idle()).toList();
+        List<Drawing> pictures = site.reports().sure(opened).map(Pictures::of).orElse(List.of()).stream()
+                .filter(d -> !d.idle())
+                .toList();
         page(ctx, opened, "web/pictures.jte", "pictures", "Pictures", Map.of("pictures", pictures));
     }
 }

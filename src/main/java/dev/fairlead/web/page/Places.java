@@ -20,12 +20,22 @@ public final class Places {
             at += "/" + part;
             if (element) {
                 boolean tooth = part.length() == 2;
-                words.set(words.size() - 1, tooth ? "tooth " + part : words.get(words.size() - 1).replaceAll("s$", "") + " " + (Integer.parseInt(part) + 1));
+                words.set(
+                        words.size() - 1,
+                        tooth
+                                ? "tooth " + part
+                                : words.get(words.size() - 1).replaceAll("s$", "") + " "
+                                        + (Integer.parseInt(part) + 1));
                 element = false;
                 continue;
             }
             FieldShape f = CasePaths.field(at).orElse(null);
-            words.add(f == null ? part : f.kind() == Kind.ANSWER ? f.label() : Words.label(f).toLowerCase(java.util.Locale.ROOT));
+            words.add(
+                    f == null
+                            ? part
+                            : f.kind() == Kind.ANSWER
+                                    ? f.label()
+                                    : Words.label(f).toLowerCase(java.util.Locale.ROOT));
             element = f != null && (f.kind() == Kind.LIST || f.kind() == Kind.TOOTH_MAP);
         }
         return String.join(", ", words);

@@ -16,10 +16,13 @@ import java.time.Duration;
 import java.util.HashMap;
 import java.util.Map;
 
-/** What would clear a warning: the smallest changes of the plan, what they would change, and one press that makes them. */
+/**
+ * What would clear a warning: the smallest changes of the plan, what they would change, and one press that makes them.
+ */
 final class PlanController extends Controller {
     /** So long a page waits for a search; after that it says that it is under way, and asks again. */
     private static final Duration PROMPT = Duration.ofMillis(800);
+
     private final Plans plans;
 
     PlanController(Site site) {
@@ -37,13 +40,24 @@ final class PlanController extends Controller {
         Opened opened = editable(ctx);
         Panel panel = site.reports().panel(opened);
         if (panel.report().isEmpty()) {
-            throw new PageError(409, "The case cannot be read as it stands, so no plan can be judged", "Mend what is listed under findings first.");
+            throw new PageError(
+                    409,
+                    "The case cannot be read as it stands, so no plan can be judged",
+                    "Mend what is listed under findings first.");
         }
         if (!id.isEmpty() && panel.finding(id).isEmpty()) {
             throw PageError.noFinding();
         }
         Answer answer = plans.of(opened, PROMPT);
-        Map<String, Object> model = new HashMap<>(Map.of("answer", id.isEmpty() ? answer : answer.about(id), "id", id, "panel", panel, "head", head(ctx, opened, "findings")));
+        Map<String, Object> model = new HashMap<>(Map.of(
+                "answer",
+                id.isEmpty() ? answer : answer.about(id),
+                "id",
+                id,
+                "panel",
+                panel,
+                "head",
+                head(ctx, opened, "findings")));
         if (partial(ctx)) {
             site.views().part(ctx, "web/plans.jte", model);
         } else {
@@ -56,15 +70,25 @@ final class PlanController extends Controller {
         Opened opened = editable(ctx);
         Map<String, String> typed = Typed.of(ctx.formParamMap(), "");
         if (typed.isEmpty()) {
-            throw new PageError(400, "No value was sent", "Go back to what would clear the warning, and take it over from there.");
+            throw new PageError(
+                    400, "No value was sent", "Go back to what would clear the warning, and take it over from there.");
         }
         Outcome outcome = site.desk().change(opened.name(), version(ctx), window(ctx), typed);
         String first = typed.keySet().iterator().next();
         Section section = Section.holding(first);
         if (!outcome.clashes().isEmpty()) {
-            page(ctx.status(409), outcome.now(), "web/clash.jte", section.key(), "Two windows", Map.of("clashes", outcome.clashes(), "back", section.key()));
+            page(
+                    ctx.status(409),
+                    outcome.now(),
+                    "web/clash.jte",
+                    section.key(),
+                    "Two windows",
+                    Map.of("clashes", outcome.clashes(), "back", section.key()));
             return;
         }
-        ctx.redirect(Urls.of(opened.name()) + "/form/" + section.key() + "?taken=" + outcome.taken().size() + "#" + FieldView.id(first), HttpStatus.SEE_OTHER);
+        ctx.redirect(
+                Urls.of(opened.name()) + "/form/" + section.key() + "?taken="
+                        + outcome.taken().size() + "#" + FieldView.id(first),
+                HttpStatus.SEE_OTHER);
     }
 }

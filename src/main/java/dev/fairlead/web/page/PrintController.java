@@ -27,36 +27,71 @@ public final class PrintController extends Controller {
     void install(RoutesConfig routes) {
         routes.get("/cases/{name}/report", this::show);
         if (site.prints().isPresent()) {
-            routes.get("/cases/{name}/report.html", ctx -> send(ctx, "text/html; charset=utf-8", "report.html", (p, c) -> p.html(c)));
-            routes.get("/cases/{name}/report.pdf", ctx -> send(ctx, "application/pdf", "report.pdf", (p, c) -> p.pdf(c)));
-            routes.get("/cases/{name}/sheet.pdf", ctx -> send(ctx, "application/pdf", "sheet.pdf",
-                    (p, c) -> sheet(p, c, papers.asked(ctx.queryParam("paper"), ctx.header("Accept-Language")))));
+            routes.get(
+                    "/cases/{name}/report.html",
+                    ctx -> send(ctx, "text/html; charset=utf-8", "report.html", (p, c) -> p.html(c)));
+            routes.get(
+                    "/cases/{name}/report.pdf", ctx -> send(ctx, "application/pdf", "report.pdf", (p, c) -> p.pdf(c)));
+            routes.get(
+                    "/cases/{name}/sheet.pdf",
+                    ctx -> send(
+                            ctx,
+                            "application/pdf",
+                            "sheet.pdf",
+                            (p, c) ->
+                                    sheet(p, c, papers.asked(ctx.queryParam("paper"), ctx.header("Accept-Language")))));
         }
     }
 
     private void show(Context ctx) {
         Opened opened = opened(ctx);
-        List<Missing> lacks = site.prints().flatMap(p -> site.reports().checked(opened).map(p::noSheet)).orElse(List.of());
-        page(ctx, opened, "web/report.jte", "report", "Report", Map.of("prints", site.prints().isPresent(), "noSheet", lacks,
-                "sheets", papers.all(ctx.header("Accept-Language")).stream().map(p -> new Sheet(p.name(), PaperChoice.words(p))).toList(), "panel", site.reports().surePanel(opened)));
+        List<Missing> lacks = site.prints()
+                .flatMap(p -> site.reports().checked(opened).map(p::noSheet))
+                .orElse(List.of());
+        page(
+                ctx,
+                opened,
+                "web/report.jte",
+                "report",
+                "Report",
+                Map.of(
+                        "prints",
+                        site.prints().isPresent(),
+                        "noSheet",
+                        lacks,
+                        "sheets",
+                        papers.all(ctx.header("Accept-Language")).stream()
+                                .map(p -> new Sheet(p.name(), PaperChoice.words(p)))
+                                .toList(),
+                        "panel",
+                        site.reports().surePanel(opened)));
     }
 
     private static byte[] sheet(Prints prints, Checked checked, Paper paper) {
         List<Missing> lacks = prints.noSheet(checked);
         if (!lacks.isEmpty()) {
-            throw new PageError(409, "There is no bench sheet yet, for nothing of the wire can be drawn",
-                    "Fill in what is missing: " + String.join(", ", lacks.stream().map(Missing::words).toList()) + ".");
+            throw new PageError(
+                    409,
+                    "There is no bench sheet yet, for nothing of the wire can be drawn",
+                    "Fill in what is missing: "
+                            + String.join(
+                                    ", ", lacks.stream().map(Missing::words).toList()) + ".");
         }
         return prints.sheet(checked, paper);
     }
 
     private void send(Context ctx, String type, String what, BiFunction<Prints, Checked, Object> make) {
         Opened opened = opened(ctx);
-        Checked checked = site.reports().sure(opened).orElseThrow(() -> new PageError(409, "The case cannot be read as it stands, so there is nothing to print",
-                "Look at its findings page for what to mend."));
+        Checked checked = site.reports()
+                .sure(opened)
+                .orElseThrow(() -> new PageError(
+                        409,
+                        "The case cannot be read as it stands, so there is nothing to print",
+                        "Look at its findings page for what to mend."));
         Object made = make.apply(site.prints().orElseThrow(), checked);
         // taken away as a file: a report brings styles of its own, which the pages here do not allow
-        ctx.header("Content-Disposition", "attachment; filename*=UTF-8''" + Urls.part(opened.title() + "-" + what)).contentType(type);
+        ctx.header("Content-Disposition", "attachment; filename*=UTF-8''" + Urls.part(opened.title() + "-" + what))
+                .contentType(type);
         if (made instanceof byte[] bytes) {
             ctx.result(bytes);
         } else {

@@ -13,7 +13,10 @@ import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
 
-/** Reports of the versions that were lately looked at, so that a page that shows the same case again does not check it again. */
+/**
+ * Reports of the versions that were lately looked at, so that a page that shows the same case again does not check it
+ * again.
+ */
 public final class Reports {
     private static final int KEPT = 128;
 
@@ -41,12 +44,15 @@ public final class Reports {
 
     /** The findings of a case as it stands. */
     public Panel panel(Opened opened) {
-        return new Panel(report(opened), opened.reading().problems(), false, Urls.of(opened.name()), uses(opened), Set.of());
+        return new Panel(
+                report(opened), opened.reading().problems(), false, Urls.of(opened.name()), uses(opened), Set.of());
     }
 
     /** The findings of a case as it would stand. */
     public Panel preview(Opened opened, Reading reading) {
-        Optional<Report> report = reading.read() ? Optional.of(checks.check(reading, "", today.get(), false).report()) : Optional.empty();
+        Optional<Report> report = reading.read()
+                ? Optional.of(checks.check(reading, "", today.get(), false).report())
+                : Optional.empty();
         return new Panel(report, reading.problems(), true, Urls.of(opened.name()), uses(opened), Set.of());
     }
 
@@ -73,7 +79,13 @@ public final class Reports {
 
     /** The findings of a case as it stands, with the uses of every fact as it stands. */
     public Panel whole(Opened opened) {
-        return new Panel(report(opened), opened.reading().problems(), false, Urls.of(opened.name()), freshUses(opened), Set.of());
+        return new Panel(
+                report(opened),
+                opened.reading().problems(),
+                false,
+                Urls.of(opened.name()),
+                freshUses(opened),
+                Set.of());
     }
 
     /** The report of a case; empty when it cannot be read. */
@@ -93,7 +105,13 @@ public final class Reports {
 
     /** The findings of a case with their chances of another outcome. */
     public Panel surePanel(Opened opened) {
-        return new Panel(sure(opened).map(Checked::report), opened.reading().problems(), false, Urls.of(opened.name()), freshUses(opened), Set.of());
+        return new Panel(
+                sure(opened).map(Checked::report),
+                opened.reading().problems(),
+                false,
+                Urls.of(opened.name()),
+                freshUses(opened),
+                Set.of());
     }
 
     private Optional<Checked> made(Opened opened, boolean chances) {

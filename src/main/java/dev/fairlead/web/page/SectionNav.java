@@ -9,22 +9,37 @@ import java.util.List;
  * One entry of the list of sections.
  *
  * @param filled values that stand in the case there
- * @param mark heaviest open outcome among the findings that rest on its facts: {@code stop}, {@code caution}, {@code not-assessed} or empty
+ * @param mark heaviest open outcome among the findings that rest on its facts: {@code stop}, {@code caution},
+ *     {@code not-assessed} or empty
  */
 public record SectionNav(Section section, String link, boolean here, int filled, String mark) {
     private static final List<String> ORDER = List.of("stop", "caution");
 
     static List<SectionNav> of(Opened opened, Panel panel, Section here) {
-        return Section.ALL.stream().map(s -> new SectionNav(s, Urls.of(opened.name()) + "/form/" + s.key(), s.equals(here), filled(opened, s), mark(panel, s))).toList();
+        return Section.ALL.stream()
+                .map(s -> new SectionNav(
+                        s,
+                        Urls.of(opened.name()) + "/form/" + s.key(),
+                        s.equals(here),
+                        filled(opened, s),
+                        mark(panel, s)))
+                .toList();
     }
 
     private static int filled(Opened opened, Section s) {
-        return opened.tree().map(t -> s.roots().stream().mapToInt(r -> Filled.count(t, r)).sum()).orElse(0);
+        return opened.tree()
+                .map(t -> s.roots().stream().mapToInt(r -> Filled.count(t, r)).sum())
+                .orElse(0);
     }
 
     private static String mark(Panel panel, Section s) {
-        List<String> marks = panel.report().map(r -> r.findings().all().stream().filter(Finding::open)
-                .filter(f -> panel.concerns(f, s)).map(Panel::mark).toList()).orElse(List.of());
+        List<String> marks = panel.report()
+                .map(r -> r.findings().all().stream()
+                        .filter(Finding::open)
+                        .filter(f -> panel.concerns(f, s))
+                        .map(Panel::mark)
+                        .toList())
+                .orElse(List.of());
         return ORDER.stream().filter(marks::contains).findFirst().orElse("");
     }
 }

@@ -32,11 +32,16 @@ public record SideSpace(Side side, Measured target, List<Point> points, List<Ahe
 
     private static SideSpace of(Checked checked, Side side) {
         Case c = checked.subject();
-        Measured target = checked.report().workings().stream().filter(w -> w.id().equals("space.required." + side.word())).map(Working::value).findFirst()
+        Measured target = checked.report().workings().stream()
+                .filter(w -> w.id().equals("space.required." + side.word()))
+                .map(Working::value)
+                .findFirst()
                 .orElse(Measured.unknown("/teeth"));
         List<Point> points = new ArrayList<>();
         if (c.space().side(side).known()) {
-            points.add(new Point(c.films().models().value().orElse(null), c.space().side(side).value()));
+            points.add(new Point(
+                    c.films().models().value().orElse(null),
+                    c.space().side(side).value()));
         }
         for (Visit v : c.visits()) {
             if (v.side(side).space().known() && v.date().known()) {
@@ -44,17 +49,27 @@ public record SideSpace(Side side, Measured target, List<Point> points, List<Ahe
             }
         }
         if (c.holding().space(side).known()) {
-            points.add(new Point(c.holding().debonded().value().orElse(c.holding().impression().value().orElse(null)), c.holding().space(side).value()));
+            points.add(new Point(
+                    c.holding()
+                            .debonded()
+                            .value()
+                            .orElse(c.holding().impression().value().orElse(null)),
+                    c.holding().space(side).value()));
         }
         // once the brackets are off nothing lies ahead but what is held
         boolean over = c.holding().debonded().known() || c.holding().cemented().known();
-        List<Ahead> ahead = over ? List.of() : checked.worked().forecast().map(f -> ahead(f.side(side))).orElse(List.of());
+        List<Ahead> ahead = over
+                ? List.of()
+                : checked.worked().forecast().map(f -> ahead(f.side(side))).orElse(List.of());
         return new SideSpace(side, target, points, ahead);
     }
 
     /** What the forecast draws from the present on; one point alone is no course. */
     private static List<Ahead> ahead(SideForecast f) {
-        List<Ahead> all = f.points().stream().filter(p -> p.date().isPresent()).map(p -> new Ahead(p.date().get(), p.space(), p.low(), p.high())).toList();
+        List<Ahead> all = f.points().stream()
+                .filter(p -> p.date().isPresent())
+                .map(p -> new Ahead(p.date().get(), p.space(), p.low(), p.high()))
+                .toList();
         return all.size() < 2 ? List.of() : all;
     }
 

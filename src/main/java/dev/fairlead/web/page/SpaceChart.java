@@ -16,7 +16,15 @@ import java.util.stream.Stream;
  * @param band where that lies in about nine cases of ten, as points of a polygon
  * @param targetY height of the target line; negative when there is none
  */
-public record SpaceChart(SideSpace space, List<Tick> down, List<Tick> across, List<Dot> dots, String line, String ahead, String band, double targetY) {
+public record SpaceChart(
+        SideSpace space,
+        List<Tick> down,
+        List<Tick> across,
+        List<Dot> dots,
+        String line,
+        String ahead,
+        String band,
+        double targetY) {
     static final double WIDTH = 460;
     static final double HEIGHT = 230;
     private static final double LEFT = 38;
@@ -59,8 +67,13 @@ public record SpaceChart(SideSpace space, List<Tick> down, List<Tick> across, Li
 
     /** The chart of a side; only measurements with a day can be drawn. */
     private static SpaceChart of(SideSpace s, double low, double high) {
-        List<SideSpace.Point> dated = s.points().stream().filter(p -> p.day() != null).toList();
-        List<LocalDate> days = Stream.concat(dated.stream().map(SideSpace.Point::day), s.ahead().stream().map(SideSpace.Ahead::day)).sorted().toList();
+        List<SideSpace.Point> dated =
+                s.points().stream().filter(p -> p.day() != null).toList();
+        List<LocalDate> days = Stream.concat(
+                        dated.stream().map(SideSpace.Point::day),
+                        s.ahead().stream().map(SideSpace.Ahead::day))
+                .sorted()
+                .toList();
         if (days.isEmpty()) {
             return new SpaceChart(s, List.of(), List.of(), List.of(), "", "", "", -1);
         }
@@ -71,19 +84,36 @@ public record SpaceChart(SideSpace space, List<Tick> down, List<Tick> across, Li
         for (double v = low; v <= high; v += high - low > 6 ? 2 : 1) {
             down.add(new Tick(scale.y(v), String.valueOf(Math.round(v))));
         }
-        List<Dot> dots = dated.stream().map(p -> new Dot(scale.x(p.day()), scale.y(p.mm()), p.day() + ": " + SideSpace.mm(p.mm()) + " mm")).toList();
-        String band = Stream.concat(s.ahead().stream().map(a -> point(scale.x(a.day()), scale.y(a.high()))),
-                reversed(s.ahead()).stream().map(a -> point(scale.x(a.day()), scale.y(a.low())))).collect(Collectors.joining(" "));
-        return new SpaceChart(s, down, across(scale), dots, dots.stream().map(d -> point(d.x(), d.y())).collect(Collectors.joining(" ")),
-                s.ahead().stream().map(a -> point(scale.x(a.day()), scale.y(a.mm()))).collect(Collectors.joining(" ")), band,
+        List<Dot> dots = dated.stream()
+                .map(p -> new Dot(scale.x(p.day()), scale.y(p.mm()), p.day() + ": " + SideSpace.mm(p.mm()) + " mm"))
+                .toList();
+        String band = Stream.concat(
+                        s.ahead().stream().map(a -> point(scale.x(a.day()), scale.y(a.high()))),
+                        reversed(s.ahead()).stream().map(a -> point(scale.x(a.day()), scale.y(a.low()))))
+                .collect(Collectors.joining(" "));
+        return new SpaceChart(
+                s,
+                down,
+                across(scale),
+                dots,
+                dots.stream().map(d -> point(d.x(), d.y())).collect(Collectors.joining(" ")),
+                s.ahead().stream()
+                        .map(a -> point(scale.x(a.day()), scale.y(a.mm())))
+                        .collect(Collectors.joining(" ")),
+                band,
                 s.target().known() ? scale.y(s.target().value()) : -1);
     }
 
     private static List<Tick> across(Scale scale) {
         List<Tick> ticks = new ArrayList<>();
         long months = Math.max(1, Math.round(scale.days() / 30.4 / 5));
-        for (LocalDate d = scale.first().withDayOfMonth(1).plusMonths(1); scale.x(d) < WIDTH - RIGHT - 10; d = d.plusMonths(months)) {
-            ticks.add(new Tick(scale.x(d), d.getMonth().getDisplayName(java.time.format.TextStyle.SHORT, Locale.ENGLISH) + (d.getMonthValue() == 1 ? " " + d.getYear() : "")));
+        for (LocalDate d = scale.first().withDayOfMonth(1).plusMonths(1);
+                scale.x(d) < WIDTH - RIGHT - 10;
+                d = d.plusMonths(months)) {
+            ticks.add(new Tick(
+                    scale.x(d),
+                    d.getMonth().getDisplayName(java.time.format.TextStyle.SHORT, Locale.ENGLISH)
+                            + (d.getMonthValue() == 1 ? " " + d.getYear() : "")));
         }
         return ticks;
     }
@@ -113,7 +143,9 @@ public record SpaceChart(SideSpace space, List<Tick> down, List<Tick> across, Li
 
     /** The chart in words. */
     public String words() {
-        String target = space.target().known() ? "The target is " + SideSpace.mm(space.target().value()) + " mm. " : "The target is not known. ";
+        String target = space.target().known()
+                ? "The target is " + SideSpace.mm(space.target().value()) + " mm. "
+                : "The target is not known. ";
         return target + "Measured: " + dots.stream().map(Dot::text).collect(Collectors.joining("; ")) + ".";
     }
 }

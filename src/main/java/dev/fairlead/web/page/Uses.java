@@ -23,8 +23,9 @@ import java.util.TreeSet;
 import java.util.stream.Stream;
 
 /**
- * Which criteria look at which fact: found by forgetting one fact after the other and looking which of the numbers and answers that criteria
- * ask about are no longer the same, and by forgetting all, for then whatever a criterion asks about names the facts that it would take.
+ * Which criteria look at which fact: found by forgetting one fact after the other and looking which of the numbers and
+ * answers that criteria ask about are no longer the same, and by forgetting all, for then whatever a criterion asks
+ * about names the facts that it would take.
  *
  * @param criteria identifiers of the criteria by pointer of the fact, in the order of the book
  * @param facts pointers of the known facts by identifier of the criterion
@@ -32,14 +33,24 @@ import java.util.stream.Stream;
 public record Uses(Map<String, List<String>> criteria, Map<String, Set<String>> facts) {
     static final Uses NONE = new Uses(Map.of(), Map.of());
 
-    /** Finds uses by one rulebase, and remembers them: they depend on which facts are known far more than on their values. */
+    /**
+     * Finds uses by one rulebase, and remembers them: they depend on which facts are known far more than on their
+     * values.
+     */
     static final class Finder {
         private static final int KEPT = 64;
-        /** The beam model names all its inputs as missing where nothing is known, so it need not be solved for each of them. */
+        /**
+         * The beam model names all its inputs as missing where nothing is known, so it need not be solved for each of
+         * them.
+         */
         private static final Parts PARTS = Parts.full().withoutForces();
+
         private final Rulebase rules;
-        /** The components of its fact that each criterion cannot do without, and those that its conditions ask about. */
+        /**
+         * The components of its fact that each criterion cannot do without, and those that its conditions ask about.
+         */
         private final Map<Criterion, Collection<Need>> looks = new LinkedHashMap<>();
+
         private final Map<List<String>, Uses> found = new LinkedHashMap<>(KEPT, 0.75f, true) {
             private static final long serialVersionUID = 1;
 
@@ -53,7 +64,8 @@ public record Uses(Map<String, List<String>> criteria, Map<String, Set<String>> 
             this.rules = rules;
             for (Criterion c : rules.catalogue().criteria()) {
                 Map<String, Need> needs = new TreeMap<>();
-                Stream.concat(c.needs().stream(), rules.terms(c.id()).stream().map(Term::need)).forEach(n -> needs.putIfAbsent(n.component(), n));
+                Stream.concat(c.needs().stream(), rules.terms(c.id()).stream().map(Term::need))
+                        .forEach(n -> needs.putIfAbsent(n.component(), n));
                 looks.put(c, needs.values());
             }
         }
@@ -62,7 +74,9 @@ public record Uses(Map<String, List<String>> criteria, Map<String, Set<String>> 
         synchronized Uses of(Case c) {
             List<String> all = Edit.factPointers(c);
             Set<String> known = new TreeSet<>();
-            all.stream().filter(p -> Edit.get(c, p) instanceof Knowable k && k.known()).forEach(known::add);
+            all.stream()
+                    .filter(p -> Edit.get(c, p) instanceof Knowable k && k.known())
+                    .forEach(known::add);
             List<String> key = new ArrayList<>(all);
             key.addAll(known);
             return found.computeIfAbsent(key, k -> find(c, all, known));
@@ -87,9 +101,11 @@ public record Uses(Map<String, List<String>> criteria, Map<String, Set<String>> 
                 }
             }
             List<CaseFact> nothing = measured(blank, Parts.full());
-            looks.forEach((r, needs) -> asked(nothing, r, needs).forEach(k -> facts.get(r.id()).addAll(k.missing())));
+            looks.forEach((r, needs) ->
+                    asked(nothing, r, needs).forEach(k -> facts.get(r.id()).addAll(k.missing())));
             Map<String, List<String>> criteria = new TreeMap<>();
-            facts.forEach((id, pointers) -> pointers.forEach(p -> criteria.computeIfAbsent(p, x -> new ArrayList<>()).add(id)));
+            facts.forEach((id, pointers) -> pointers.forEach(
+                    p -> criteria.computeIfAbsent(p, x -> new ArrayList<>()).add(id)));
             facts.values().forEach(f -> f.retainAll(known));
             return new Uses(criteria, facts);
         }
@@ -99,7 +115,10 @@ public record Uses(Map<String, List<String>> criteria, Map<String, Set<String>> 
         }
 
         private static List<Knowable> asked(List<CaseFact> facts, Criterion c, Collection<Need> needs) {
-            return facts.stream().filter(f -> f.getClass() == c.about()).flatMap(f -> needs.stream().map(n -> n.of(f))).toList();
+            return facts.stream()
+                    .filter(f -> f.getClass() == c.about())
+                    .flatMap(f -> needs.stream().map(n -> n.of(f)))
+                    .toList();
         }
     }
 

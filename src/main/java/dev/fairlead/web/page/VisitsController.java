@@ -36,7 +36,11 @@ final class VisitsController extends Controller {
         model.put("said", said);
         model.put("sides", sides);
         model.put("charts", SpaceChart.of(sides));
-        model.put("next", checked == null ? new NextStep("stop", "Mend the case first.", "It cannot be read as it stands.") : NextStep.of(checked, sides));
+        model.put(
+                "next",
+                checked == null
+                        ? new NextStep("stop", "Mend the case first.", "It cannot be read as it stands.")
+                        : NextStep.of(checked, sides));
         model.put("outlook", checked == null ? List.of() : Outlook.of(checked));
         model.put("visits", checked == null ? List.of() : checked.subject().visits());
         model.put("fresh", fresh(opened));
@@ -47,7 +51,11 @@ final class VisitsController extends Controller {
     private FormPage fresh(Opened opened) {
         int n = opened.tree().map(t -> t.size("/visits")).orElse(0);
         Fields fields = new Fields(opened, site.desk().refused(opened.name()), p -> List.of());
-        List<Block> blocks = new FormBuilder(fields, "").record("", "/visits/" + n, CasePaths.field("/visits").orElseThrow().nested());
+        List<Block> blocks = new FormBuilder(fields, "")
+                .record(
+                        "",
+                        "/visits/" + n,
+                        CasePaths.field("/visits").orElseThrow().nested());
         return new FormPage(Urls.of(opened.name()), Section.of("visits"), blocks, false, false, "/visits/" + n);
     }
 
@@ -62,9 +70,19 @@ final class VisitsController extends Controller {
         }
         Outcome outcome = site.desk().change(opened.name(), version(ctx), window(ctx), typed);
         if (!outcome.clashes().isEmpty()) {
-            page(ctx.status(409), outcome.now(), "web/clash.jte", "visits-page", "Two windows", Map.of("clashes", outcome.clashes(), "back", "visits"));
+            page(
+                    ctx.status(409),
+                    outcome.now(),
+                    "web/clash.jte",
+                    "visits-page",
+                    "Two windows",
+                    Map.of("clashes", outcome.clashes(), "back", "visits"));
         } else if (!outcome.refused().isEmpty()) {
-            ctx.redirect(Urls.of(opened.name()) + "/form/visits#" + dev.fairlead.web.form.FieldView.id(outcome.refused().keySet().iterator().next()), HttpStatus.SEE_OTHER);
+            ctx.redirect(
+                    Urls.of(opened.name()) + "/form/visits#"
+                            + dev.fairlead.web.form.FieldView.id(
+                                    outcome.refused().keySet().iterator().next()),
+                    HttpStatus.SEE_OTHER);
         } else {
             ctx.redirect(Urls.of(opened.name()) + "/visits", HttpStatus.SEE_OTHER);
         }

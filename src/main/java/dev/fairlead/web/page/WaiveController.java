@@ -24,8 +24,15 @@ import java.util.stream.IntStream;
 /** A person answers for a finding, with reason and expiry; a waiver that would not hold is not written. */
 public final class WaiveController extends Controller {
     private static final int WEEKS = 12;
-    private static final Map<String, String> EMPTY = Map.of("reason", "Say why the finding is accepted.", "by", "Say who answers for it.", "date", "Give the day of the waiver.",
-            "expires", "Give the day after which it no longer holds.");
+    private static final Map<String, String> EMPTY = Map.of(
+            "reason",
+            "Say why the finding is accepted.",
+            "by",
+            "Say who answers for it.",
+            "date",
+            "Give the day of the waiver.",
+            "expires",
+            "Give the day after which it no longer holds.");
 
     WaiveController(Site site) {
         super(site);
@@ -37,13 +44,41 @@ public final class WaiveController extends Controller {
     }
 
     private void show(Context ctx, Opened opened, Map<String, String> complaints, Map<String, String> typed) {
-        LocalDate day = opened.reading().value().flatMap(c -> c.date().value()).orElse(site.today().get());
-        Map<String, String> values = new LinkedHashMap<>(Map.of("reason", "", "by", "", "date", day.toString(), "expires", day.plusWeeks(WEEKS).toString()));
+        LocalDate day = opened.reading()
+                .value()
+                .flatMap(c -> c.date().value())
+                .orElse(site.today().get());
+        Map<String, String> values = new LinkedHashMap<>(Map.of(
+                "reason",
+                "",
+                "by",
+                "",
+                "date",
+                day.toString(),
+                "expires",
+                day.plusWeeks(WEEKS).toString()));
         values.putAll(typed);
         Finding finding = finding(ctx, opened);
         boolean waivable = finding.warns() || finding.outcome() == Status.NOT_ASSESSED;
-        page(ctx, opened, "web/waive.jte", "findings", "Waive a finding", Map.of("finding", finding, "waivable", waivable, "values", values, "complaints", complaints, "there", there(opened, ctx.pathParam("id")),
-                "roles", Arrays.stream(Role.values()).map(Role::word).toList()));
+        page(
+                ctx,
+                opened,
+                "web/waive.jte",
+                "findings",
+                "Waive a finding",
+                Map.of(
+                        "finding",
+                        finding,
+                        "waivable",
+                        waivable,
+                        "values",
+                        values,
+                        "complaints",
+                        complaints,
+                        "there",
+                        there(opened, ctx.pathParam("id")),
+                        "roles",
+                        Arrays.stream(Role.values()).map(Role::word).toList()));
     }
 
     /**
@@ -55,8 +90,16 @@ public final class WaiveController extends Controller {
 
     private List<Entry> there(Opened opened, String criterion) {
         CaseTree tree = opened.tree().orElseThrow();
-        return IntStream.range(0, tree.size("/waivers")).mapToObj(i -> "/waivers/" + i).filter(at -> opened.typed(at + "/criterion").equals(criterion))
-                .map(at -> new Entry(at, opened.typed(at + "/reason"), opened.typed(at + "/by"), opened.typed(at + "/expires"), lapsed(opened, at))).toList();
+        return IntStream.range(0, tree.size("/waivers"))
+                .mapToObj(i -> "/waivers/" + i)
+                .filter(at -> opened.typed(at + "/criterion").equals(criterion))
+                .map(at -> new Entry(
+                        at,
+                        opened.typed(at + "/reason"),
+                        opened.typed(at + "/by"),
+                        opened.typed(at + "/expires"),
+                        lapsed(opened, at)))
+                .toList();
     }
 
     private void waive(Context ctx) {
@@ -85,11 +128,19 @@ public final class WaiveController extends Controller {
     }
 
     private String lapsed(Opened opened, String at) {
-        return site.reports().report(opened).flatMap(r -> r.findings().waiverNotes().stream().filter(w -> w.pointer().equals(at)).findFirst())
-                .map(w -> dev.fairlead.web.form.Words.capital(w.text()) + ".").orElse("");
+        return site.reports()
+                .report(opened)
+                .flatMap(r -> r.findings().waiverNotes().stream()
+                        .filter(w -> w.pointer().equals(at))
+                        .findFirst())
+                .map(w -> dev.fairlead.web.form.Words.capital(w.text()) + ".")
+                .orElse("");
     }
 
-    /** Why the waiver would not be read or would not hold, by the field that it is about, or by no field; nothing when it would. */
+    /**
+     * Why the waiver would not be read or would not hold, by the field that it is about, or by no field; nothing when
+     * it would.
+     */
     private Map<String, String> complaints(Reading reading, int n, Map<String, String> typed) {
         Map<String, String> all = new LinkedHashMap<>();
         typed.forEach((key, value) -> {
@@ -101,14 +152,30 @@ public final class WaiveController extends Controller {
         for (Problem p : reading.errors()) {
             if (p.pointer().startsWith(at)) {
                 String key = p.pointer().substring(Math.min(p.pointer().length(), at.length() + 1));
-                all.put(typed.containsKey(key) ? key : "", "Expected " + p.expected() + ", found " + p.found() + "." + (p.mend().isEmpty() ? "" : " " + dev.fairlead.web.form.Words.capital(p.mend()) + "."));
+                all.put(
+                        typed.containsKey(key) ? key : "",
+                        "Expected " + p.expected() + ", found " + p.found() + "."
+                                + (p.mend().isEmpty()
+                                        ? ""
+                                        : " " + dev.fairlead.web.form.Words.capital(p.mend()) + "."));
             }
         }
         if (all.isEmpty() && !reading.read()) {
-            all.put("", "The case cannot be read as it stands, so nothing can be waived. Mend what is listed under findings first.");
+            all.put(
+                    "",
+                    "The case cannot be read as it stands, so nothing can be waived. Mend what is listed under findings first.");
         }
         if (all.isEmpty()) {
-            site.reports().checks().check(reading, "", site.today().get(), false).report().findings().waiverNotes().stream().filter(w -> w.pointer().equals(at)).findFirst()
+            site
+                    .reports()
+                    .checks()
+                    .check(reading, "", site.today().get(), false)
+                    .report()
+                    .findings()
+                    .waiverNotes()
+                    .stream()
+                    .filter(w -> w.pointer().equals(at))
+                    .findFirst()
                     .ifPresent(w -> all.put(about(w), dev.fairlead.web.form.Words.capital(w.text()) + "."));
         }
         return all;

@@ -9,7 +9,9 @@ import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 
-/** Does once what pages will do often, so that the first person to type does not wait for the program to become quick. */
+/**
+ * Does once what pages will do often, so that the first person to type does not wait for the program to become quick.
+ */
 final class WarmUp implements Runnable {
     private static final Duration LONGEST = Duration.ofSeconds(20);
     private static final int ROUNDS = 30;
@@ -32,11 +34,15 @@ final class WarmUp implements Runnable {
     @Override
     public void run() {
         cases.warmUp(this::awaitList, LONGEST);
-        Optional<Opened> some = site.desk().folder().names().stream().flatMap(n -> site.desk().open(n).stream()).filter(o -> o.reading().read()).findFirst();
+        Optional<Opened> some = site.desk().folder().names().stream()
+                .flatMap(n -> site.desk().open(n).stream())
+                .filter(o -> o.reading().read())
+                .findFirst();
         some.ifPresent(opened -> {
             site.reports().whole(opened);
             for (int i = 0; i < ROUNDS; i++) {
-                site.views().text("web/findings.jte", Map.of("panel", site.reports().preview(opened, opened.reading())));
+                site.views()
+                        .text("web/findings.jte", Map.of("panel", site.reports().preview(opened, opened.reading())));
             }
         });
     }

@@ -18,12 +18,17 @@ public record Answer(State state, Optional<WhatIf> found, List<Warning> warnings
     static final Answer ENDED = new Answer(State.ENDED, Optional.empty(), List.of(), Optional.empty());
 
     /** Under way, done, or ended because it took too long. */
-    public enum State { SEARCHING, DONE, ENDED }
+    public enum State {
+        SEARCHING,
+        DONE,
+        ENDED
+    }
 
     /**
      * One open warning.
      *
-     * @param offers the smallest single change, and the smallest set without harm to others where the single one does harm
+     * @param offers the smallest single change, and the smallest set without harm to others where the single one does
+     *     harm
      */
     public record Warning(Outlook outlook, List<Offer> offers) {}
 
@@ -33,7 +38,13 @@ public record Answer(State state, Optional<WhatIf> found, List<Warning> warnings
 
     /** The same for one warning alone; its list is empty when that criterion does not warn. */
     public Answer about(String criterion) {
-        return new Answer(state, found, warnings.stream().filter(w -> w.outlook().finding().id().equals(criterion)).toList(), Optional.empty());
+        return new Answer(
+                state,
+                found,
+                warnings.stream()
+                        .filter(w -> w.outlook().finding().id().equals(criterion))
+                        .toList(),
+                Optional.empty());
     }
 
     public boolean searching() {

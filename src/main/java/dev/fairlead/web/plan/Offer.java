@@ -27,12 +27,17 @@ public record Offer(Suggestion suggestion, Difference difference) {
 
     /** A new value as a person would type it into its field. */
     static String typed(Change c) {
-        return c.value() instanceof Double d ? new java.math.BigDecimal(d.toString()).stripTrailingZeros().toPlainString() : String.valueOf(c.value());
+        return c.value() instanceof Double d
+                ? new java.math.BigDecimal(d.toString()).stripTrailingZeros().toPlainString()
+                : String.valueOf(c.value());
     }
 
-    /** True when it asks for something to be made or done otherwise, not planned: the case may say so only when it is. */
+    /**
+     * True when it asks for something to be made or done otherwise, not planned: the case may say so only when it is.
+     */
     public boolean toBeMade() {
-        return suggestion.changes().stream().anyMatch(c -> c.pointer().startsWith("/bench/") || c.pointer().startsWith("/visits/"));
+        return suggestion.changes().stream()
+                .anyMatch(c -> c.pointer().startsWith("/bench/") || c.pointer().startsWith("/visits/"));
     }
 
     /** What it costs the child, in sentences. */
@@ -41,7 +46,9 @@ public record Offer(Suggestion suggestion, Difference difference) {
         for (Side side : Side.values()) {
             Measured spare = suggestion.spare().get(side.ordinal());
             if (spare.known() && spare.value() < 0) {
-                all.add("The " + side.word() + " side then gets " + Numbers.text(Measured.exact(-spare.value(), spare.unit())) + " less advance than it needs for its teeth.");
+                all.add("The " + side.word() + " side then gets "
+                        + Numbers.text(Measured.exact(-spare.value(), spare.unit()))
+                        + " less advance than it needs for its teeth.");
             }
         }
         return all;
@@ -50,6 +57,8 @@ public record Offer(Suggestion suggestion, Difference difference) {
     /** A worked number before or after, to the digits that a change shows in. */
     public static String number(Measured m) {
         String symbol = m.known() ? m.unit().symbol() : "";
-        return m.known() ? Say.num(m.value()) + (symbol.isEmpty() || symbol.equals("°") ? symbol : " " + symbol) : Numbers.text(m);
+        return m.known()
+                ? Say.num(m.value()) + (symbol.isEmpty() || symbol.equals("°") ? symbol : " " + symbol)
+                : Numbers.text(m);
     }
 }

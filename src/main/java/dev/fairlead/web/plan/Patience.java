@@ -28,11 +28,14 @@ final class Patience {
     /** The same measurements for as long as there is patience; after that each throws {@link CancellationException}. */
     Parts limit(Parts parts) {
         PositionPart position = parts.position();
-        return new Parts((readings, book) -> {
-            if (over || end != Long.MAX_VALUE && System.nanoTime() - end > 0) {
-                throw new CancellationException("the search was ended");
-            }
-            return position.after(readings, book);
-        }, parts.wire(), parts.force());
+        return new Parts(
+                (readings, book) -> {
+                    if (over || end != Long.MAX_VALUE && System.nanoTime() - end > 0) {
+                        throw new CancellationException("the search was ended");
+                    }
+                    return position.after(readings, book);
+                },
+                parts.wire(),
+                parts.force());
     }
 }

@@ -19,8 +19,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
-import java.util.concurrent.CompletionException;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
@@ -29,8 +29,8 @@ import java.util.function.Supplier;
 import java.util.stream.Stream;
 
 /**
- * Searches other plans of cases beside the pages: one case at a time on a thread of its own, so that typing never waits for it; ended when
- * it takes too long, or when the case that it is about was changed; the last answers are kept.
+ * Searches other plans of cases beside the pages: one case at a time on a thread of its own, so that typing never waits
+ * for it; ended when it takes too long, or when the case that it is about was changed; the last answers are kept.
  */
 public final class Plans {
     private static final long MOST_SECONDS = 90;
@@ -93,7 +93,8 @@ public final class Plans {
         }
         // what was searched for an earlier version helps nobody any more
         asked.entrySet().removeIf(e -> {
-            boolean old = e.getKey().name().equals(key.name()) && !e.getValue().answer().isDone();
+            boolean old = e.getKey().name().equals(key.name())
+                    && !e.getValue().answer().isDone();
             if (old) {
                 e.getValue().patience().end();
             }
@@ -122,13 +123,25 @@ public final class Plans {
         CheckOptions plain = CheckOptions.USUAL.with(Doubting.NONE);
         CheckOptions options = c.date().known() ? plain : plain.on(key.day());
         WhatIf found = new Search(checker.rulebase(), parts).of(c, key.version(), options);
-        List<Answer.Warning> warnings = found.outlooks().stream().map(o -> new Answer.Warning(o,
-                Stream.of(o.single(), o.set()).flatMap(Optional::stream).map(s -> offer(s, c, key.version(), checker, options)).toList())).toList();
-        return new Answer(Answer.State.DONE, Optional.of(found), warnings, found.together().map(s -> offer(s, c, key.version(), checker, options)));
+        List<Answer.Warning> warnings = found.outlooks().stream()
+                .map(o -> new Answer.Warning(
+                        o,
+                        Stream.of(o.single(), o.set())
+                                .flatMap(Optional::stream)
+                                .map(s -> offer(s, c, key.version(), checker, options))
+                                .toList()))
+                .toList();
+        return new Answer(
+                Answer.State.DONE,
+                Optional.of(found),
+                warnings,
+                found.together().map(s -> offer(s, c, key.version(), checker, options)));
     }
 
     private static Offer offer(Suggestion s, Case c, String version, Checker checker, CheckOptions options) {
-        List<String> typed = s.changes().stream().map(x -> x.pointer() + "=" + Offer.typed(x)).toList();
+        List<String> typed = s.changes().stream()
+                .map(x -> x.pointer() + "=" + Offer.typed(x))
+                .toList();
         try {
             Difference d = Settings.difference(c, version, typed, checker, options);
             return new Offer(s, d);

@@ -11,13 +11,15 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
- * The folder of case files. A save names the version that it was made from, and is refused when another version stands there; the version
- * that it replaces is kept. Saves are on the disk when they return. Safe between threads, and between two servers on the same folder.
+ * The folder of case files. A save names the version that it was made from, and is refused when another version stands
+ * there; the version that it replaces is kept. Saves are on the disk when they return. Safe between threads, and
+ * between two servers on the same folder.
  */
 @SuppressWarnings("try") // a turn is held, not used
 public final class CaseFolder {
     /** A case with a hundred visits has about 60 000 bytes. */
     public static final int MOST_BYTES = 2_000_000;
+
     private static final String HISTORY = ".history";
 
     private final Path folder;
@@ -34,13 +36,19 @@ public final class CaseFolder {
 
     /** The folder's own name, for headings; never its whole path. */
     public String label() {
-        return folder.getFileName() == null ? folder.toString() : folder.getFileName().toString();
+        return folder.getFileName() == null
+                ? folder.toString()
+                : folder.getFileName().toString();
     }
 
     /** Names of all case files, sorted. */
     public List<String> names() {
         try (Stream<Path> files = Files.list(folder)) {
-            return files.filter(p -> Files.isRegularFile(p, LinkOption.NOFOLLOW_LINKS)).map(p -> p.getFileName().toString()).filter(Names::isCase).sorted().toList();
+            return files.filter(p -> Files.isRegularFile(p, LinkOption.NOFOLLOW_LINKS))
+                    .map(p -> p.getFileName().toString())
+                    .filter(Names::isCase)
+                    .sorted()
+                    .toList();
         } catch (IOException e) {
             throw failed("The folder of cases cannot be listed", e);
         }
@@ -54,7 +62,9 @@ public final class CaseFolder {
                 return Optional.empty();
             }
             if (Files.size(file.get()) > MOST_BYTES) {
-                throw new StoreException(name + " is larger than any case", "Look at the file: it is hardly a case. Take it out of the folder.");
+                throw new StoreException(
+                        name + " is larger than any case",
+                        "Look at the file: it is hardly a case. Take it out of the folder.");
             }
             return Optional.of(Stored.of(name, Files.readAllBytes(file.get())));
         } catch (IOException e) {
@@ -69,20 +79,28 @@ public final class CaseFolder {
             if (file.isEmpty()) {
                 return Optional.empty();
             }
-            return Optional.of(Files.size(file.get()) + " " + Files.getLastModifiedTime(file.get()).to(java.util.concurrent.TimeUnit.NANOSECONDS));
+            return Optional.of(Files.size(file.get()) + " "
+                    + Files.getLastModifiedTime(file.get()).to(java.util.concurrent.TimeUnit.NANOSECONDS));
         } catch (IOException e) {
             throw failed(name + " cannot be read", e);
         }
     }
 
-    /** Saves a new version made from {@code base}; throws {@link StaleException} when another version stands there by now. */
+    /**
+     * Saves a new version made from {@code base}; throws {@link StaleException} when another version stands there by
+     * now.
+     */
     public Stored save(String name, String base, String text) {
-        return replaced(name, base, (history, old) -> {
-            history.forgetUndone();
-            history.forgetSame(old);
-            history.keep(old);
-            return text.getBytes(StandardCharsets.UTF_8);
-        }, (history, old) -> { });
+        return replaced(
+                name,
+                base,
+                (history, old) -> {
+                    history.forgetUndone();
+                    history.forgetSame(old);
+                    history.keep(old);
+                    return text.getBytes(StandardCharsets.UTF_8);
+                },
+                (history, old) -> {});
     }
 
     /** Goes back to the version before the present one; empty when there is none. */
@@ -103,10 +121,14 @@ public final class CaseFolder {
         } catch (IOException e) {
             throw failed("Earlier versions of " + name + " cannot be read", e);
         }
-        return Optional.of(replaced(name, base, (history, old) -> {
-            history.forgetSame(old);
-            return finder.find(history).orElse(old);
-        }, after));
+        return Optional.of(replaced(
+                name,
+                base,
+                (history, old) -> {
+                    history.forgetSame(old);
+                    return finder.find(history).orElse(old);
+                },
+                after));
     }
 
     /** An earlier version by its hash; empty when it is not kept. */
@@ -144,8 +166,10 @@ public final class CaseFolder {
 
     private Stored replaced(String name, String base, Content content, After after) {
         try (Turn turn = turn()) {
-            Path file = Names.existing(folder, name).orElseThrow(() -> new StoreException(name + " is no longer in the folder",
-                    "Somebody moved or removed the file. Put it back, or go to the list of cases."));
+            Path file = Names.existing(folder, name)
+                    .orElseThrow(() -> new StoreException(
+                            name + " is no longer in the folder",
+                            "Somebody moved or removed the file. Put it back, or go to the list of cases."));
             byte[] old = Files.readAllBytes(file);
             if (!Stored.version(old).equals(base)) {
                 throw new StaleException(Stored.of(name, old));
@@ -175,7 +199,8 @@ public final class CaseFolder {
     }
 
     private static StoreException failed(String what, IOException e) {
-        return new StoreException(what, "Look whether the folder can be written to and the disk has room, then try again.", e);
+        return new StoreException(
+                what, "Look whether the folder can be written to and the disk has room, then try again.", e);
     }
 
     private interface Finder {

@@ -9,8 +9,9 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
- * Earlier versions of one case file, in a folder of its own below {@code .history}. Files are numbered in the order in which they were
- * replaced. The first is never removed, so that what came in, with its comments, stays; of the others the last {@link #KEPT} are kept.
+ * Earlier versions of one case file, in a folder of its own below {@code .history}. Files are numbered in the order in
+ * which they were replaced. The first is never removed, so that what came in, with its comments, stays; of the others
+ * the last {@link #KEPT} are kept.
  */
 final class History {
     static final int KEPT = 100;
@@ -121,7 +122,9 @@ final class History {
         }
         List<Path> all = new ArrayList<>();
         try (Stream<Path> files = Files.list(where)) {
-            files.filter(p -> p.getFileName().toString().matches("[0-9]{7}-[0-9a-f]+\\.txt")).sorted().forEach(all::add);
+            files.filter(p -> p.getFileName().toString().matches("[0-9]{7}-[0-9a-f]+\\.txt"))
+                    .sorted()
+                    .forEach(all::add);
         }
         return all;
     }

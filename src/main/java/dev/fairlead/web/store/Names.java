@@ -21,7 +21,11 @@ final class Names {
 
     /** The file of that name in the folder; empty when there is none, or when it leads out of the folder. */
     static Optional<Path> existing(Path folder, String name) throws IOException {
-        if (name.isEmpty() || name.indexOf('/') >= 0 || name.indexOf('\\') >= 0 || name.indexOf('\0') >= 0 || !isCase(name)) {
+        if (name.isEmpty()
+                || name.indexOf('/') >= 0
+                || name.indexOf('\\') >= 0
+                || name.indexOf('\0') >= 0
+                || !isCase(name)) {
             return Optional.empty();
         }
         Path file = folder.resolve(name);
@@ -33,7 +37,8 @@ final class Names {
     /** Where a new file of that name goes; throws when it is not a plain short name. */
     static Path fresh(Path folder, String name) {
         if (!NEW.matcher(name).matches() || name.contains("..") || !isCase(name)) {
-            throw new StoreException("“" + name + "” cannot be the name of a case file",
+            throw new StoreException(
+                    "“" + name + "” cannot be the name of a case file",
                     "Use up to 80 letters, digits and dashes, ending in .json, .yaml or .yml.");
         }
         return folder.resolve(name);

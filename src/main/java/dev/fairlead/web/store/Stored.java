@@ -26,7 +26,9 @@ public record Stored(String name, String text, String version) {
 
     static String version(byte[] bytes) {
         try {
-            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes)).substring(0, DIGITS);
+            return HexFormat.of()
+                    .formatHex(MessageDigest.getInstance("SHA-256").digest(bytes))
+                    .substring(0, DIGITS);
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException("every Java has SHA-256", e);
         }

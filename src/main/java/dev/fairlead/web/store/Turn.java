@@ -10,8 +10,8 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.locks.ReentrantLock;
 
 /**
- * The turn to write in a folder: one thread of one program at a time. A file lock is held by the whole program, so threads of one
- * program wait for each other first.
+ * The turn to write in a folder: one thread of one program at a time. A file lock is held by the whole program, so
+ * threads of one program wait for each other first.
  */
 final class Turn implements AutoCloseable {
     private static final Map<Path, ReentrantLock> WITHIN = new ConcurrentHashMap<>();

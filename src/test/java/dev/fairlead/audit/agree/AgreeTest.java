@@ -4,28 +4,28 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import dev.fairlead.check.CheckOptions;
-import dev.fairlead.audit.write.DetectionText;
 import dev.fairlead.audit.cohort.CohortFiles;
 import dev.fairlead.audit.run.Audit;
 import dev.fairlead.audit.run.CaseRow;
 import dev.fairlead.audit.source.Mapping;
 import dev.fairlead.audit.source.Sources;
 import dev.fairlead.audit.source.TableException;
+import dev.fairlead.audit.write.DetectionText;
+import dev.fairlead.check.CheckOptions;
 import dev.fairlead.check.Checker;
 import dev.fairlead.model.Stage;
 import dev.fairlead.rules.Catalogue;
 import dev.fairlead.rules.Ending;
 import dev.fairlead.rules.Rulebase;
-import java.util.Optional;
-import java.time.Duration;
 import java.io.IOException;
 import java.io.Writer;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -39,10 +39,28 @@ class AgreeTest {
         byte[] endings = new byte[CATALOGUE.criteria().size()];
         Arrays.fill(endings, (byte) Ending.PASS.ordinal());
         endings[0] = (byte) first.ordinal();
-        return new CaseRow(id, CaseRow.Kind.JUDGED, "", id, "", Stage.HOLDING, "", "", endings, List.of(), Map.of(), List.of(), List.of(), 0, false);
+        return new CaseRow(
+                id,
+                CaseRow.Kind.JUDGED,
+                "",
+                id,
+                "",
+                Stage.HOLDING,
+                "",
+                "",
+                endings,
+                List.of(),
+                Map.of(),
+                List.of(),
+                List.of(),
+                0,
+                false);
     }
 
-    /** Fleiss 1981, Statistical Methods for Rates and Proportions, table 13.1, with pass, caution and stop for the diagnoses. */
+    /**
+     * Fleiss 1981, Statistical Methods for Rates and Proportions, table 13.1, with pass, caution and stop for the
+     * diagnoses.
+     */
     @Test
     void kappaOfAPublishedTableComesOutOfRowsAndVerdicts() throws IOException, TableException {
         long[][] counts = {{75, 1, 4}, {5, 4, 1}, {0, 0, 10}};
@@ -60,7 +78,8 @@ class AgreeTest {
             }
         }
         table.append("unknown-1;pass\n");
-        Agreement agreement = new Agreement(Reviewer.read(Files.writeString(folder.resolve("v.csv"), table.toString()), CATALOGUE), CATALOGUE);
+        Agreement agreement = new Agreement(
+                Reviewer.read(Files.writeString(folder.resolve("v.csv"), table.toString()), CATALOGUE), CATALOGUE);
         rows.forEach(agreement::add);
         agreement.add(row("not-reviewed", Ending.STOP));
         Agreement.Result r = agreement.result();
@@ -71,20 +90,38 @@ class AgreeTest {
             assertThat(l.linear().value()).isCloseTo(0.7222, within(5e-5));
         });
         assertThat(r.differ()).isEqualTo(11);
-        assertThat(r.differences().get(0)).isEqualTo(new Agreement.Difference("c010", "c010", "", Word.PASS, Word.CAUTION));
+        assertThat(r.differences().get(0))
+                .isEqualTo(new Agreement.Difference("c010", "c010", "", Word.PASS, Word.CAUTION));
         assertThat(r.unknown()).containsExactly("unknown-1");
     }
 
     @Test
     void verdictsOnCriteriaAndPlainWarningsAreTaken() throws IOException, TableException {
         String id = CATALOGUE.criteria().get(0).id();
-        Agreement agreement = new Agreement(Reviewer.read(Files.writeString(folder.resolve("v.csv"), "Case,Criterion,Verdict\na," + id + ",warn\nb," + id + ",not assessed\n"), CATALOGUE), CATALOGUE);
+        Agreement agreement = new Agreement(
+                Reviewer.read(
+                        Files.writeString(
+                                folder.resolve("v.csv"),
+                                "Case,Criterion,Verdict\na," + id + ",warn\nb," + id + ",not assessed\n"),
+                        CATALOGUE),
+                CATALOGUE);
         agreement.add(row("a", Ending.STOP));
         agreement.add(row("b", Ending.PASS));
-        assertThat(agreement.result().lines()).extracting(Agreement.Line::criterion).containsExactly("all", id);
-        assertThat(agreement.result().differences()).singleElement().satisfies(d -> assertThat(d.reviewer()).isEqualTo(Word.NOT_ASSESSED));
-        for (String bad : List.of("case,verdict\na,fine\n", "case,verdict,criterion\na,pass,nothing\n", "case,verdict\na,pass\na,stop\n", "id,verdict\na,pass\n", "case,verdict\na,warn\nb,stop\n")) {
-            assertThatThrownBy(() -> Reviewer.read(Files.writeString(folder.resolve("w.csv"), bad), CATALOGUE)).as(bad).isInstanceOf(TableException.class);
+        assertThat(agreement.result().lines())
+                .extracting(Agreement.Line::criterion)
+                .containsExactly("all", id);
+        assertThat(agreement.result().differences())
+                .singleElement()
+                .satisfies(d -> assertThat(d.reviewer()).isEqualTo(Word.NOT_ASSESSED));
+        for (String bad : List.of(
+                "case,verdict\na,fine\n",
+                "case,verdict,criterion\na,pass,nothing\n",
+                "case,verdict\na,pass\na,stop\n",
+                "id,verdict\na,pass\n",
+                "case,verdict\na,warn\nb,stop\n")) {
+            assertThatThrownBy(() -> Reviewer.read(Files.writeString(folder.resolve("w.csv"), bad), CATALOGUE))
+                    .as(bad)
+                    .isInstanceOf(TableException.class);
         }
     }
 
@@ -92,11 +129,13 @@ class AgreeTest {
     void allThatWasPlantedIsFoundAndNothingElse() throws IOException, TableException {
         Path lines = folder.resolve("c.ndjson");
         Path beside = CohortFiles.truthBeside(lines);
-        try (Writer cases = Files.newBufferedWriter(lines); Writer truth = Files.newBufferedWriter(beside)) {
-            CohortFiles.lines(150, 8, cases, truth, n -> { });
+        try (Writer cases = Files.newBufferedWriter(lines);
+                Writer truth = Files.newBufferedWriter(beside)) {
+            CohortFiles.lines(150, 8, cases, truth, n -> {});
         }
         Detection detection = Detection.read(beside, CATALOGUE);
-        new Audit(new Checker(Rulebase.builtIn()), Audit.Settings.USUAL).run(new Sources(List.of(lines), Mapping.NONE), d -> detection.add(d.row()), n -> { });
+        new Audit(new Checker(Rulebase.builtIn()), Audit.Settings.USUAL)
+                .run(new Sources(List.of(lines), Mapping.NONE), d -> detection.add(d.row()), n -> {});
         Detection.Result r = detection.result();
         assertThat(r.cases()).isEqualTo(150);
         long planted = r.lines().stream().mapToLong(l -> l.sensitivity().of()).sum();
@@ -110,23 +149,32 @@ class AgreeTest {
     void whatOnlyTheBeamModelCanTellCountsNowhereWhereItIsLeftOut() throws IOException, TableException {
         Path lines = folder.resolve("c.ndjson");
         Path beside = CohortFiles.truthBeside(lines);
-        try (Writer cases = Files.newBufferedWriter(lines); Writer truth = Files.newBufferedWriter(beside)) {
-            CohortFiles.lines(400, 9, cases, truth, n -> { });
+        try (Writer cases = Files.newBufferedWriter(lines);
+                Writer truth = Files.newBufferedWriter(beside)) {
+            CohortFiles.lines(400, 9, cases, truth, n -> {});
         }
         Detection detection = Detection.read(beside, CATALOGUE);
-        Audit.Settings settings = new Audit.Settings(CheckOptions.USUAL.withoutForces(), 2, Duration.ofSeconds(30), Optional.empty());
-        new Audit(new Checker(Rulebase.builtIn()), settings).run(new Sources(List.of(lines), Mapping.NONE), d -> detection.add(d.row()), n -> { });
+        Audit.Settings settings =
+                new Audit.Settings(CheckOptions.USUAL.withoutForces(), 2, Duration.ofSeconds(30), Optional.empty());
+        new Audit(new Checker(Rulebase.builtIn()), settings)
+                .run(new Sources(List.of(lines), Mapping.NONE), d -> detection.add(d.row()), n -> {});
         Detection.Result r = detection.result();
         assertThat(r.misses()).isEmpty();
-        assertThat(r.lines().stream().filter(l -> l.leftOut() > 0)).extracting(Detection.Line::criterion).containsExactly("no-permanent-set", "vertical-force");
+        assertThat(r.lines().stream().filter(l -> l.leftOut() > 0))
+                .extracting(Detection.Line::criterion)
+                .containsExactly("no-permanent-set", "vertical-force");
         assertThat(DetectionText.of(r)).contains("counted nowhere: only the beam model of the wire could tell");
     }
 
     @Test
     void aMissedFaultAndAFalseAlarmAreCountedWhereTheyBelong() throws IOException, TableException {
         String id = CATALOGUE.criteria().get(0).id();
-        Path truth = Files.writeString(folder.resolve("t.ndjson"), "{\"id\":\"a\",\"planted\":[{\"criterion\":\"" + id + "\",\"kind\":\"warns\",\"says\":\"x\",\"follows\":[]}]}\n"
-                + "{\"id\":\"b\",\"planted\":[]}\n{\"id\":\"c\",\"planted\":[{\"criterion\":\"" + id + "\",\"kind\":\"not-assessed\",\"says\":\"y\",\"follows\":[]}]}\n");
+        Path truth = Files.writeString(
+                folder.resolve("t.ndjson"),
+                "{\"id\":\"a\",\"planted\":[{\"criterion\":\"" + id
+                        + "\",\"kind\":\"warns\",\"says\":\"x\",\"follows\":[]}]}\n"
+                        + "{\"id\":\"b\",\"planted\":[]}\n{\"id\":\"c\",\"planted\":[{\"criterion\":\"" + id
+                        + "\",\"kind\":\"not-assessed\",\"says\":\"y\",\"follows\":[]}]}\n");
         Detection d = Detection.read(truth, CATALOGUE);
         d.add(row("a", Ending.PASS));
         d.add(row("b", Ending.STOP));
@@ -134,12 +182,17 @@ class AgreeTest {
         d.add(row("other", Ending.PASS));
         Detection.Line l = d.result().lines().get(0);
         assertThat(l.sensitivity().count()).isZero();
-        assertThat(l.specificity()).satisfies(s -> assertThat(s.count() + " of " + s.of()).isEqualTo("1 of 2"));
+        assertThat(l.specificity())
+                .satisfies(s -> assertThat(s.count() + " of " + s.of()).isEqualTo("1 of 2"));
         assertThat(l.open().count()).isEqualTo(1);
         assertThat(d.result().missed()).isEqualTo(2);
-        assertThat(l.reasons()).extracting(m -> m.planted() + " " + m.found() + " " + m.cases() + " " + m.first().caseId())
+        assertThat(l.reasons())
+                .extracting(m -> m.planted() + " " + m.found() + " " + m.cases() + " "
+                        + m.first().caseId())
                 .containsExactly("neither stop 1 b", "warn pass 1 a");
         assertThat(d.result().withoutTruth()).isEqualTo(1);
-        assertThatThrownBy(() -> Detection.read(Files.writeString(folder.resolve("u.ndjson"), "{\"id\":\"a\"}\n"), CATALOGUE)).isInstanceOf(TableException.class);
+        assertThatThrownBy(() ->
+                        Detection.read(Files.writeString(folder.resolve("u.ndjson"), "{\"id\":\"a\"}\n"), CATALOGUE))
+                .isInstanceOf(TableException.class);
     }
 }

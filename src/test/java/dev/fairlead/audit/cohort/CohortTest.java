@@ -45,16 +45,23 @@ class CohortTest {
 
     @Test
     void everyValueLiesInTheRangeOfItsField() {
-        Cohort.generate(1000, SEED).forEach(c -> assertThat(InRange.complaints(c.made())).as(c.made().id()).isEmpty());
+        Cohort.generate(1000, SEED)
+                .forEach(c -> assertThat(InRange.complaints(c.made()))
+                        .as(c.made().id())
+                        .isEmpty());
         for (Fault f : Cohort.faults()) {
-            with(f).ifPresent(c -> assertThat(InRange.complaints(c.made())).as(f.criterion()).isEmpty());
+            with(f).ifPresent(c ->
+                    assertThat(InRange.complaints(c.made())).as(f.criterion()).isEmpty());
         }
     }
 
     @Test
     void everyCaseIsReadBackAsItWasWritten() {
         Cohort.generate(300, SEED).forEach(c -> {
-            Reading back = CaseReader.read(CaseWriter.json(c.made()).getBytes(StandardCharsets.UTF_8), c.made().id(), Format.JSON);
+            Reading back = CaseReader.read(
+                    CaseWriter.json(c.made()).getBytes(StandardCharsets.UTF_8),
+                    c.made().id(),
+                    Format.JSON);
             assertThat(back.problems()).as(c.made().id()).isEmpty();
             assertThat(back.value().filter(c.made()::equals)).as(c.made().id()).isPresent();
         });
@@ -63,9 +70,13 @@ class CohortTest {
     @Test
     void allStagesResidentsAndMonthsOfTwoYearsAreThere() {
         List<Case> cases = Cohort.generate(3000, SEED).map(PlantedCase::made).toList();
-        assertThat(cases.stream().map(Case::stage).collect(Collectors.toSet())).containsExactlyInAnyOrder(Stage.values());
-        assertThat(cases.stream().map(c -> c.resident().get()).distinct().count()).isEqualTo(24);
-        Set<String> months = cases.stream().map(c -> c.date().get().toString().substring(0, 7)).collect(Collectors.toSet());
+        assertThat(cases.stream().map(Case::stage).collect(Collectors.toSet()))
+                .containsExactlyInAnyOrder(Stage.values());
+        assertThat(cases.stream().map(c -> c.resident().get()).distinct().count())
+                .isEqualTo(24);
+        Set<String> months = cases.stream()
+                .map(c -> c.date().get().toString().substring(0, 7))
+                .collect(Collectors.toSet());
         assertThat(months).hasSizeGreaterThanOrEqualTo(24);
         assertThat(cases.stream().map(Case::id).distinct().count()).isEqualTo(3000);
     }
@@ -98,7 +109,8 @@ class CohortTest {
                     List<String> now = unknown(found.get().made());
                     now.removeAll(unknown(clean));
                     assertThat(now).as(g.criterion()).hasSameSizeAs(g.pointers());
-                    assertThat(changed(clean, found.get().made())).isEqualTo(g.pointers().size());
+                    assertThat(changed(clean, found.get().made()))
+                            .isEqualTo(g.pointers().size());
                 }
             }
             assertThat(found).as(g.criterion() + " fits no case").isPresent();
@@ -112,7 +124,9 @@ class CohortTest {
         Map<String, Integer> seen = new TreeMap<>();
         Map<String, Double> expected = new TreeMap<>();
         for (int i = 0; i < cases.size(); i++) {
-            cases.get(i).planted().stream().filter(p -> p.kind() == Planted.Kind.WARNS).forEach(p -> seen.merge(p.criterion(), 1, Integer::sum));
+            cases.get(i).planted().stream()
+                    .filter(p -> p.kind() == Planted.Kind.WARNS)
+                    .forEach(p -> seen.merge(p.criterion(), 1, Integer::sum));
             Case clean = Cohort.clean(seed, i);
             for (Fault f : Cohort.faults()) {
                 if (f.fits(clean)) {
@@ -122,21 +136,27 @@ class CohortTest {
         }
         assertThat(seen.keySet()).isEqualTo(expected.keySet());
         // four and a half standard deviations of a count, since some eighty are looked at
-        expected.forEach((criterion, mean) -> assertThat((double) seen.get(criterion)).as(criterion).isCloseTo(mean, within(4.5 * Math.sqrt(mean))));
+        expected.forEach((criterion, mean) ->
+                assertThat((double) seen.get(criterion)).as(criterion).isCloseTo(mean, within(4.5 * Math.sqrt(mean))));
     }
 
     @Test
     void noCaseHasBothGapsAndFaultsAndTheirTruthIsComplete() {
         List<PlantedCase> cases = Cohort.generate(2000, SEED).toList();
         assertThat(cases).allMatch(c -> c.warns().isEmpty() || c.notAssessed().isEmpty());
-        assertThat(cases).anyMatch(c -> !c.warns().isEmpty()).anyMatch(c -> !c.notAssessed().isEmpty()).anyMatch(c -> c.planted().isEmpty());
+        assertThat(cases)
+                .anyMatch(c -> !c.warns().isEmpty())
+                .anyMatch(c -> !c.notAssessed().isEmpty())
+                .anyMatch(c -> c.planted().isEmpty());
     }
 
     @Test
     void cleanCasesAgreeWithThemselves() {
         for (int i = 0; i < 1000; i++) {
             Case c = Cohort.clean(SEED, i);
-            double sum = Tooth.LOWER_INCISORS.stream().mapToDouble(t -> c.tooth(t).width().value()).sum();
+            double sum = Tooth.LOWER_INCISORS.stream()
+                    .mapToDouble(t -> c.tooth(t).width().value())
+                    .sum();
             // Tanaka & Johnston 1974: half the incisor sum and 10.5 mm
             double need = sum / 2 + 10.5;
             double lack = sum - c.space().incisors().value();
@@ -145,27 +165,48 @@ class CohortTest {
                 assertThat(shortage).isBetween(0.6, 2.8);
                 assertThat(c.plan().advance(side).value() * Sketch.GAIN).isBetween(shortage - 0.9, shortage + 0.9);
             }
-            assertThat(c.space().left().plus(c.space().right()).plus(c.space().incisors()).minus(c.space().perimeter()).abs().value()).isLessThan(0.7);
-            List<LocalDate> dates = new java.util.ArrayList<>(List.of(c.films().headFilm().get(), c.films().models().get(), c.plan().start().get()));
+            assertThat(c.space()
+                            .left()
+                            .plus(c.space().right())
+                            .plus(c.space().incisors())
+                            .minus(c.space().perimeter())
+                            .abs()
+                            .value())
+                    .isLessThan(0.7);
+            List<LocalDate> dates = new java.util.ArrayList<>(List.of(
+                    c.films().headFilm().get(),
+                    c.films().models().get(),
+                    c.plan().start().get()));
             c.visits().forEach(v -> dates.add(v.date().get()));
             if (c.stage() == Stage.HOLDING) {
-                dates.addAll(List.of(c.holding().impression().get(), c.holding().cemented().get(), c.holding().debonded().get(), c.date().get()));
+                dates.addAll(List.of(
+                        c.holding().impression().get(),
+                        c.holding().cemented().get(),
+                        c.holding().debonded().get(),
+                        c.date().get()));
             }
             assertThat(dates).isSorted();
         }
     }
 
     private static Optional<PlantedCase> with(Fault f) {
-        return IntStream.range(0, 400).mapToObj(i -> Cohort.with(f, SEED, i)).flatMap(Optional::stream).findFirst();
+        return IntStream.range(0, 400)
+                .mapToObj(i -> Cohort.with(f, SEED, i))
+                .flatMap(Optional::stream)
+                .findFirst();
     }
 
     private static int changed(Case a, Case b) {
         Set<String> pointers = new HashSet<>(Edit.factPointers(a));
         pointers.addAll(Edit.factPointers(b));
-        return (int) pointers.stream().filter(p -> !Edit.get(a, p).equals(Edit.get(b, p))).count();
+        return (int) pointers.stream()
+                .filter(p -> !Edit.get(a, p).equals(Edit.get(b, p)))
+                .count();
     }
 
     private static List<String> unknown(Case c) {
-        return Edit.factPointers(c).stream().filter(p -> !((Knowable) Edit.get(c, p)).missing().isEmpty()).collect(Collectors.toList());
+        return Edit.factPointers(c).stream()
+                .filter(p -> !((Knowable) Edit.get(c, p)).missing().isEmpty())
+                .collect(Collectors.toList());
     }
 }

@@ -13,8 +13,9 @@ import org.hipparchus.stat.descriptive.StreamingStatistics;
 import org.junit.jupiter.api.Test;
 
 /**
- * Widths of the children of a cohort against an independent sample: a multivariate normal distribution of Hipparchus with the means and
- * standard deviations of Moyers et al. 1976 and the correlations that are stated (both from memory), cut as the cohort states that it cuts.
+ * Widths of the children of a cohort against an independent sample: a multivariate normal distribution of Hipparchus
+ * with the means and standard deviations of Moyers et al. 1976 and the correlations that are stated (both from memory),
+ * cut as the cohort states that it cuts.
  */
 class CohortWidthsTest {
     private static final int CHILDREN = 12_000;
@@ -37,7 +38,8 @@ class CohortWidthsTest {
             }
             (s.male() ? boys : girls).add(both);
         }
-        assertThat(boys.size()).as("boys and girls alike").isCloseTo(CHILDREN / 2, within((int) (4.5 * Math.sqrt(CHILDREN / 4.0))));
+        assertThat(boys.size()).as("boys and girls alike").isCloseTo(CHILDREN / 2, within((int)
+                (4.5 * Math.sqrt(CHILDREN / 4.0))));
         compare(boys, MALE);
         compare(girls, FEMALE);
     }
@@ -49,8 +51,12 @@ class CohortWidthsTest {
             StreamingStatistics b = column(reference, p);
             double sd = published[p % 6][1];
             // four and a half standard errors of a difference of two means and of two standard deviations
-            assertThat(a.getMean()).as("mean of " + p).isCloseTo(b.getMean(), within(4.5 * sd * Math.sqrt(2.0 / ours.size())));
-            assertThat(a.getStandardDeviation()).as("spread of " + p).isCloseTo(b.getStandardDeviation(), within(4.5 * sd / Math.sqrt(ours.size())));
+            assertThat(a.getMean())
+                    .as("mean of " + p)
+                    .isCloseTo(b.getMean(), within(4.5 * sd * Math.sqrt(2.0 / ours.size())));
+            assertThat(a.getStandardDeviation())
+                    .as("spread of " + p)
+                    .isCloseTo(b.getStandardDeviation(), within(4.5 * sd / Math.sqrt(ours.size())));
             // what the cuts take away from the published figures
             assertThat(a.getMean()).isCloseTo(published[p % 6][0], within(0.25 * sd));
             assertThat(a.getStandardDeviation() / sd).isBetween(0.8, 1.0);
@@ -61,8 +67,12 @@ class CohortWidthsTest {
 
     /** Of the incisor sum with canine and premolars of one side. */
     private static double correlation(List<double[]> children) {
-        return new PearsonsCorrelation().correlation(children.stream().mapToDouble(c -> c[0] + c[1] + c[6] + c[7]).toArray(),
-                children.stream().mapToDouble(c -> c[2] + c[3] + c[4]).toArray());
+        return new PearsonsCorrelation()
+                .correlation(
+                        children.stream()
+                                .mapToDouble(c -> c[0] + c[1] + c[6] + c[7])
+                                .toArray(),
+                        children.stream().mapToDouble(c -> c[2] + c[3] + c[4]).toArray());
     }
 
     private static List<double[]> reference(double[][] published, int n) {
@@ -75,7 +85,8 @@ class CohortWidthsTest {
                 covariance[i][j] = r * (published[i % 6][1] * published[j % 6][1]);
             }
         }
-        MultivariateNormalDistribution normal = new MultivariateNormalDistribution(new Well19937c(4), means, covariance);
+        MultivariateNormalDistribution normal =
+                new MultivariateNormalDistribution(new Well19937c(4), means, covariance);
         List<double[]> kept = new ArrayList<>();
         while (kept.size() < n) {
             double[] c = normal.sample();

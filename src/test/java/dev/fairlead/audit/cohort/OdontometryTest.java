@@ -43,10 +43,13 @@ class OdontometryTest {
             double[] published = male ? MALE[i] : FEMALE[i];
             // four standard errors of a mean and of a standard deviation of that many children
             assertThat(widths[i].getMean()).isCloseTo(published[0], within(4 * published[1] / Math.sqrt(CHILDREN)));
-            assertThat(widths[i].getStandardDeviation()).isCloseTo(published[1], within(4 * published[1] / Math.sqrt(2.0 * CHILDREN)));
+            assertThat(widths[i].getStandardDeviation())
+                    .isCloseTo(published[1], within(4 * published[1] / Math.sqrt(2.0 * CHILDREN)));
         }
         PearsonsCorrelation r = new PearsonsCorrelation();
-        assertThat(r.correlation(incisors, buccal)).as("Tanaka & Johnston 1974: 0.65").isCloseTo(0.65, within(0.02));
+        assertThat(r.correlation(incisors, buccal))
+                .as("Tanaka & Johnston 1974: 0.65")
+                .isCloseTo(0.65, within(0.02));
         assertThat(r.correlation(left, right)).isCloseTo(0.92, within(0.01));
     }
 }

@@ -6,11 +6,11 @@ import dev.fairlead.measure.Measures;
 import dev.fairlead.measure.Workbook;
 import dev.fairlead.measure.part.Parts;
 import dev.fairlead.model.Case;
-import dev.fairlead.rules.QuickJudge;
-import dev.fairlead.rules.Ending;
 import dev.fairlead.rules.CriterionResult;
+import dev.fairlead.rules.Ending;
 import dev.fairlead.rules.Judge;
 import dev.fairlead.rules.Judgement;
+import dev.fairlead.rules.QuickJudge;
 import dev.fairlead.rules.Rulebase;
 import dev.fairlead.rules.Status;
 import java.util.ArrayList;
@@ -24,7 +24,9 @@ import java.util.function.LongFunction;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
-/** The truth that stands beside invented cases against what the built-in rulebase says of them, criterion by criterion. */
+/**
+ * The truth that stands beside invented cases against what the built-in rulebase says of them, criterion by criterion.
+ */
 class TruthTest {
     private static final long SEED = 11;
     private static final int EACH = 3;
@@ -65,14 +67,25 @@ class TruthTest {
         QuickJudge judge = RULES.quickJudge();
         List<String> ids = judge.criteria();
         Cohort.generate(4_000, SEED + 1).parallel().forEach(c -> {
-            Ending[] ends = judge.endings(Measures.of(c.made(), Optional.empty(), Workbook.none(), Parts.full().withoutForces()).facts(), c.made().stage());
+            Ending[] ends = judge.endings(
+                    Measures.of(
+                                    c.made(),
+                                    Optional.empty(),
+                                    Workbook.none(),
+                                    Parts.full().withoutForces())
+                            .facts(),
+                    c.made().stage());
             Set<String> warns = new TreeSet<>(c.warns());
             Set<String> open = new TreeSet<>(c.notAssessed());
             for (int i = 0; i < ends.length; i++) {
                 String id = ids.get(i);
                 if (ends[i] != null && !BY_BEAM_MODEL.contains(id)) {
-                    assertThat(ends[i].warns()).as(c.made().id() + " " + id + " " + c.planted()).isEqualTo(warns.contains(id));
-                    assertThat(ends[i] == Ending.NOT_ASSESSED).as(c.made().id() + " " + id + " " + c.planted()).isEqualTo(open.contains(id));
+                    assertThat(ends[i].warns())
+                            .as(c.made().id() + " " + id + " " + c.planted())
+                            .isEqualTo(warns.contains(id));
+                    assertThat(ends[i] == Ending.NOT_ASSESSED)
+                            .as(c.made().id() + " " + id + " " + c.planted())
+                            .isEqualTo(open.contains(id));
                 }
             }
         });
@@ -80,11 +93,19 @@ class TruthTest {
 
     @Test
     void everyCriterionHasAFaultOfItsOwn() {
-        Set<String> all = RULES.catalogue().criteria().stream().map(c -> c.id()).collect(Collectors.toCollection(TreeSet::new));
-        Set<String> planted = Cohort.faults().stream().map(Fault::criterion).collect(Collectors.toCollection(TreeSet::new));
+        Set<String> all =
+                RULES.catalogue().criteria().stream().map(c -> c.id()).collect(Collectors.toCollection(TreeSet::new));
+        Set<String> planted =
+                Cohort.faults().stream().map(Fault::criterion).collect(Collectors.toCollection(TreeSet::new));
         assertThat(planted).isEqualTo(all);
-        RULES.catalogue().criteria().forEach(c ->
-                assertThat(Cohort.faults().stream().filter(f -> f.criterion().equals(c.id())).findFirst().orElseThrow().stage()).isEqualTo(c.stage()));
+        RULES.catalogue()
+                .criteria()
+                .forEach(c -> assertThat(Cohort.faults().stream()
+                                .filter(f -> f.criterion().equals(c.id()))
+                                .findFirst()
+                                .orElseThrow()
+                                .stage())
+                        .isEqualTo(c.stage()));
         assertThat(all).containsAll(Cohort.gaps().stream().map(Gap::criterion).toList());
     }
 
@@ -104,11 +125,13 @@ class TruthTest {
     }
 
     private static Map<Status, Set<String>> ends(Case c) {
-        Judgement judgement = JUDGE.judge(Measures.of(c, Optional.empty(), Workbook.none(), Parts.full()).facts(), c.stage());
+        Judgement judgement = JUDGE.judge(
+                Measures.of(c, Optional.empty(), Workbook.none(), Parts.full()).facts(), c.stage());
         assertThat(judgement.errors()).isEmpty();
         Map<Status, Set<String>> ends = new TreeMap<>();
         for (CriterionResult r : judgement.results()) {
-            ends.computeIfAbsent(r.status(), s -> new TreeSet<>()).add(r.criterion().id());
+            ends.computeIfAbsent(r.status(), s -> new TreeSet<>())
+                    .add(r.criterion().id());
         }
         return ends;
     }

@@ -27,6 +27,7 @@ import org.junit.jupiter.api.io.TempDir;
 class AuditPageTest {
     @TempDir
     private static Path folder;
+
     private static String page;
     private static Summary summary;
 
@@ -34,20 +35,37 @@ class AuditPageTest {
     static void audit() throws IOException {
         Path lines = folder.resolve("<b onclick=x>c.ndjson");
         try (Writer cases = Files.newBufferedWriter(lines)) {
-            CohortFiles.lines(120, 4, cases, Writer.nullWriter(), n -> { });
+            CohortFiles.lines(120, 4, cases, Writer.nullWriter(), n -> {});
             cases.write("{\"</script><script>alert(1)</script>\": 1}\n");
         }
         Checker checker = new Checker(Rulebase.builtIn());
         Tally tally = new Tally(checker.rulebase().catalogue(), 20);
-        new Audit(checker, Audit.Settings.USUAL).run(new Sources(List.of(lines), Mapping.NONE), tally::add, n -> { });
+        new Audit(checker, Audit.Settings.USUAL).run(new Sources(List.of(lines), Mapping.NONE), tally::add, n -> {});
         summary = tally.summary();
-        page = AuditPage.of(checker, CheckOptions.USUAL, new Heading("test", RulebaseUsed.of(checker.rulebase()), "", "", true, List.of(lines.toString()), List.of()), summary,
-                Optional.empty(), Optional.empty(), "cases");
+        page = AuditPage.of(
+                checker,
+                CheckOptions.USUAL,
+                new Heading(
+                        "test",
+                        RulebaseUsed.of(checker.rulebase()),
+                        "",
+                        "",
+                        true,
+                        List.of(lines.toString()),
+                        List.of()),
+                summary,
+                Optional.empty(),
+                Optional.empty(),
+                "cases");
     }
 
     @Test
     void nothingIsLoadedFromElsewhereAndTheOnlyScriptIsItsOwn() {
-        assertThat(page.replace("http://www.w3.org/2000/svg", "")).doesNotContain("http://").doesNotContain("https://").doesNotContain("src=").doesNotContain("@import");
+        assertThat(page.replace("http://www.w3.org/2000/svg", ""))
+                .doesNotContain("http://")
+                .doesNotContain("https://")
+                .doesNotContain("src=")
+                .doesNotContain("@import");
         assertThat(Pattern.compile("<script").matcher(page).results().count()).isEqualTo(1);
         assertThat(page).containsPattern("script-src .{1,5}sha256-");
     }
@@ -59,21 +77,42 @@ class AuditPageTest {
 
     @Test
     void countsChartsAndCasesStandThere() {
-        assertThat(page).contains("120 cases judged").contains("funnel-all-title").contains("period-all-title").contains("Spiegelhalter 2005").contains("Nobody is ranked");
-        assertThat(Pattern.compile("<details class=\"case ").matcher(page).results().count()).isEqualTo(20);
-        assertThat(Pattern.compile("<details class=\"crit\"").matcher(page).results().count()).isEqualTo(summary.criteria().size());
-        assertThat(page).contains("Not read (1)").contains("href=\"cases/" + summary.looks().get(0).row().id() + ".html\"");
+        assertThat(page)
+                .contains("120 cases judged")
+                .contains("funnel-all-title")
+                .contains("period-all-title")
+                .contains("Spiegelhalter 2005")
+                .contains("Nobody is ranked");
+        assertThat(Pattern.compile("<details class=\"case ")
+                        .matcher(page)
+                        .results()
+                        .count())
+                .isEqualTo(20);
+        assertThat(Pattern.compile("<details class=\"crit\"")
+                        .matcher(page)
+                        .results()
+                        .count())
+                .isEqualTo(summary.criteria().size());
+        assertThat(page)
+                .contains("Not read (1)")
+                .contains("href=\"cases/" + summary.looks().get(0).row().id() + ".html\"");
     }
 
     @Test
     void looksAreInOrderOfWeightAndWithinItOfTheSource() {
         assertThat(summary.looks()).isSorted().hasSize(20);
-        assertThat(summary.looks().get(0).stops()).isEqualTo(summary.looks().stream().mapToInt(l -> l.stops()).max().orElseThrow());
+        assertThat(summary.looks().get(0).stops())
+                .isEqualTo(
+                        summary.looks().stream().mapToInt(l -> l.stops()).max().orElseThrow());
     }
 
     @Test
     void identifiersOnThePageAreUnique() {
-        List<String> ids = Pattern.compile(" id=\"([^\"]*)\"").matcher(page).results().map(m -> m.group(1)).toList();
+        List<String> ids = Pattern.compile(" id=\"([^\"]*)\"")
+                .matcher(page)
+                .results()
+                .map(m -> m.group(1))
+                .toList();
         assertThat(ids).doesNotHaveDuplicates();
     }
 }

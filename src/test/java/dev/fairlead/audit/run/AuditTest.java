@@ -35,13 +35,14 @@ class AuditTest {
 
     @TempDir
     private Path folder;
+
     private Path lines;
 
     @BeforeEach
     void cohort() throws IOException {
         lines = folder.resolve("c.ndjson");
         try (Writer cases = Files.newBufferedWriter(lines)) {
-            CohortFiles.lines(CASES, 9, cases, Writer.nullWriter(), n -> { });
+            CohortFiles.lines(CASES, 9, cases, Writer.nullWriter(), n -> {});
             cases.write("{\"fairlead\": 1, \"id\": \"broken\n");
         }
     }
@@ -54,7 +55,7 @@ class AuditTest {
         List<Path> paths = new ArrayList<>(List.of(lines));
         paths.addAll(List.of(more));
         List<String> rows = new ArrayList<>();
-        audit.run(new Sources(paths, Mapping.NONE), d -> rows.add(JSON.line(d.row())), n -> { });
+        audit.run(new Sources(paths, Mapping.NONE), d -> rows.add(JSON.line(d.row())), n -> {});
         return rows;
     }
 
@@ -69,21 +70,44 @@ class AuditTest {
     void rowsSayWhatACheckOfEachCaseSays() throws IOException {
         Path demo = Path.of("cases/lapwing-16-waived.yaml");
         List<CaseRow> rows = new ArrayList<>();
-        new Audit(CHECKER, settings(2, Optional.empty())).run(new Sources(List.of(lines, demo), Mapping.NONE), d -> {
-            if (d.row().judged()) {
-                rows.add(d.row());
-                byte[] text = text(d.item());
-                Reading r = d.item().read(text);
-                Checked checked = CHECKER.check(r.value().orElseThrow(), "", CheckOptions.USUAL.withoutWorkings());
-                List<Finding> all = checked.report().findings().all();
-                assertThat(d.row().waived()).isEqualTo(all.stream().filter(f -> f.waiver().isPresent()).map(Finding::id).toList());
-                assertThat(d.row().missing().keySet()).containsExactlyElementsOf(all.stream().filter(f -> f.outcome() == Status.NOT_ASSESSED).map(Finding::id).toList());
-                for (int i = 0; i < all.size(); i++) {
-                    assertThat(d.row().ending(i).warns()).as(all.get(i).id()).isEqualTo(all.get(i).warns());
-                    assertThat(d.row().ending(i).name()).isEqualTo(all.get(i).warns() ? all.get(i).weight().name() : all.get(i).outcome().name());
-                }
-            }
-        }, n -> { });
+        new Audit(CHECKER, settings(2, Optional.empty()))
+                .run(
+                        new Sources(List.of(lines, demo), Mapping.NONE),
+                        d -> {
+                            if (d.row().judged()) {
+                                rows.add(d.row());
+                                byte[] text = text(d.item());
+                                Reading r = d.item().read(text);
+                                Checked checked = CHECKER.check(
+                                        r.value().orElseThrow(), "", CheckOptions.USUAL.withoutWorkings());
+                                List<Finding> all = checked.report().findings().all();
+                                assertThat(d.row().waived())
+                                        .isEqualTo(all.stream()
+                                                .filter(f -> f.waiver().isPresent())
+                                                .map(Finding::id)
+                                                .toList());
+                                assertThat(d.row().missing().keySet())
+                                        .containsExactlyElementsOf(all.stream()
+                                                .filter(f -> f.outcome() == Status.NOT_ASSESSED)
+                                                .map(Finding::id)
+                                                .toList());
+                                for (int i = 0; i < all.size(); i++) {
+                                    assertThat(d.row().ending(i).warns())
+                                            .as(all.get(i).id())
+                                            .isEqualTo(all.get(i).warns());
+                                    assertThat(d.row().ending(i).name())
+                                            .isEqualTo(
+                                                    all.get(i).warns()
+                                                            ? all.get(i)
+                                                                    .weight()
+                                                                    .name()
+                                                            : all.get(i)
+                                                                    .outcome()
+                                                                    .name());
+                                }
+                            }
+                        },
+                        n -> {});
         assertThat(rows).hasSize(CASES + 1);
         assertThat(rows.get(CASES).waived()).isNotEmpty();
     }
@@ -98,30 +122,43 @@ class AuditTest {
 
     @Test
     void aRowReadBackIsTheRowThatWasWritten() throws IOException {
-        for (String row : run(new Audit(CHECKER, settings(2, Optional.empty())), Path.of("cases/lapwing-16-waived.yaml"), Path.of("cases/gull-13-full-of-slips.yaml"))) {
+        for (String row : run(
+                new Audit(CHECKER, settings(2, Optional.empty())),
+                Path.of("cases/lapwing-16-waived.yaml"),
+                Path.of("cases/gull-13-full-of-slips.yaml"))) {
             assertThat(JSON.line(JSON.parse(row))).isEqualTo(row);
         }
     }
 
     @Test
     void aLaterCaseOfTheSamePseudonymIsMarked() throws IOException {
-        Path again = Files.writeString(folder.resolve("again.ndjson"), Files.readAllLines(lines).get(5) + "\n");
-        assertThat(run(new Audit(CHECKER, settings(2, Optional.empty())), again)).satisfies(rows -> {
-            assertThat(rows).filteredOn(r -> r.contains("\"duplicate\":true")).hasSize(1);
-            assertThat(rows.get(rows.size() - 1)).contains("\"duplicate\":true");
-        });
+        Path again = Files.writeString(
+                folder.resolve("again.ndjson"), Files.readAllLines(lines).get(5) + "\n");
+        assertThat(run(new Audit(CHECKER, settings(2, Optional.empty())), again))
+                .satisfies(rows -> {
+                    assertThat(rows)
+                            .filteredOn(r -> r.contains("\"duplicate\":true"))
+                            .hasSize(1);
+                    assertThat(rows.get(rows.size() - 1)).contains("\"duplicate\":true");
+                });
     }
 
     @Test
     void aCaseThatTakesTooLongIsARowAndTheOthersAreJudged() throws IOException {
         Function<Item, CaseRow> usual = new RowMaker(CHECKER, CheckOptions.USUAL)::row;
-        Audit slow = new Audit(CHECKER, new Audit.Settings(CheckOptions.USUAL, 2, Duration.ofSeconds(5), Optional.empty()), item -> {
-            if (item.source().endsWith(":7")) {
-                sleep();
-            }
-            return usual.apply(item);
-        });
-        assertThat(run(slow)).hasSize(CASES + 1).filteredOn(r -> r.contains("too-long")).singleElement().asString().contains(":7\"");
+        Audit slow = new Audit(
+                CHECKER, new Audit.Settings(CheckOptions.USUAL, 2, Duration.ofSeconds(5), Optional.empty()), item -> {
+                    if (item.source().endsWith(":7")) {
+                        sleep();
+                    }
+                    return usual.apply(item);
+                });
+        assertThat(run(slow))
+                .hasSize(CASES + 1)
+                .filteredOn(r -> r.contains("too-long"))
+                .singleElement()
+                .asString()
+                .contains(":7\"");
     }
 
     private static void sleep() {
@@ -138,11 +175,15 @@ class AuditTest {
         Path journal = folder.resolve("out.journal");
         Audit audit = new Audit(CHECKER, settings(2, Optional.of(journal)));
         AtomicInteger taken = new AtomicInteger();
-        assertThatThrownBy(() -> audit.run(new Sources(List.of(lines), Mapping.NONE), d -> {
-            if (taken.incrementAndGet() == 50) {
-                throw new IllegalStateException("killed");
-            }
-        }, n -> { })).hasMessage("killed");
+        assertThatThrownBy(() -> audit.run(
+                        new Sources(List.of(lines), Mapping.NONE),
+                        d -> {
+                            if (taken.incrementAndGet() == 50) {
+                                throw new IllegalStateException("killed");
+                            }
+                        },
+                        n -> {}))
+                .hasMessage("killed");
         assertThat(journal).exists();
         // the last line was cut in the middle
         String kept = Files.readString(journal);
@@ -153,7 +194,8 @@ class AuditTest {
             judged.incrementAndGet();
             return usual.apply(i);
         };
-        assertThat(run(new Audit(CHECKER, settings(2, Optional.of(journal)), counting))).isEqualTo(whole);
+        assertThat(run(new Audit(CHECKER, settings(2, Optional.of(journal)), counting)))
+                .isEqualTo(whole);
         assertThat(judged.get()).isEqualTo(CASES + 1 - 49);
         assertThat(journal).doesNotExist();
     }
@@ -163,26 +205,43 @@ class AuditTest {
         Path journal = folder.resolve("out.journal");
         Audit audit = new Audit(CHECKER, settings(2, Optional.of(journal)));
         AtomicInteger taken = new AtomicInteger();
-        assertThatThrownBy(() -> audit.run(new Sources(List.of(lines), Mapping.NONE), d -> {
-            if (taken.incrementAndGet() == 20) {
-                throw new IllegalStateException("killed");
-            }
-        }, n -> { })).hasMessage("killed");
-        Checker other = new Checker(Rulebase.builtIn().withThreshold("overjet-after.min", CHECKER.rulebase().catalogue().thresholds().get("overjet-after.min").high()));
+        assertThatThrownBy(() -> audit.run(
+                        new Sources(List.of(lines), Mapping.NONE),
+                        d -> {
+                            if (taken.incrementAndGet() == 20) {
+                                throw new IllegalStateException("killed");
+                            }
+                        },
+                        n -> {}))
+                .hasMessage("killed");
+        Checker other = new Checker(Rulebase.builtIn()
+                .withThreshold(
+                        "overjet-after.min",
+                        CHECKER.rulebase()
+                                .catalogue()
+                                .thresholds()
+                                .get("overjet-after.min")
+                                .high()));
         assertThat(run(new Audit(other, settings(2, Optional.of(Files.copy(journal, folder.resolve("copy.journal")))))))
                 .isEqualTo(run(new Audit(other, settings(2, Optional.empty()))));
         List<String> all = new ArrayList<>(Files.readAllLines(lines));
-        all.set(10, all.get(10).replace("\"sex\":\"female\"", "\"sex\":\"male\"").replace("\"age\"", "\"age\" "));
+        all.set(
+                10,
+                all.get(10).replace("\"sex\":\"female\"", "\"sex\":\"male\"").replace("\"age\"", "\"age\" "));
         Files.write(lines, all);
-        assertThat(run(new Audit(CHECKER, settings(2, Optional.of(journal))))).isEqualTo(run(new Audit(CHECKER, settings(2, Optional.empty()))));
+        assertThat(run(new Audit(CHECKER, settings(2, Optional.of(journal)))))
+                .isEqualTo(run(new Audit(CHECKER, settings(2, Optional.empty()))));
     }
 
     @Test
     void anErrorOfOurOwnIsARowToo() {
         RowMaker maker = new RowMaker(CHECKER, CheckOptions.USUAL);
-        CaseRow row = maker.row(new Item("x", new Item.Row(() -> {
-            throw new IllegalArgumentException("unforeseen");
-        }), 0));
+        CaseRow row = maker.row(new Item(
+                "x",
+                new Item.Row(() -> {
+                    throw new IllegalArgumentException("unforeseen");
+                }),
+                0));
         assertThat(row.kind()).isEqualTo(CaseRow.Kind.FAILED);
         assertThat(row.reason()).contains("unforeseen");
     }

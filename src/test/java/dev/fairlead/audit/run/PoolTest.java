@@ -17,10 +17,16 @@ class PoolTest {
     @Test
     void resultsComeInOrderWhateverTheThreadsDo() {
         List<Integer> got = new ArrayList<>();
-        new Pool<Integer, Integer>(4, LONG, i -> {
-            Thread.yield();
-            return i * i;
-        }, i -> -1, i -> 1).run(sink -> IntStream.range(0, 5000).forEach(sink::accept), got::add);
+        new Pool<Integer, Integer>(
+                        4,
+                        LONG,
+                        i -> {
+                            Thread.yield();
+                            return i * i;
+                        },
+                        i -> -1,
+                        i -> 1)
+                .run(sink -> IntStream.range(0, 5000).forEach(sink::accept), got::add);
         assertThat(got).isEqualTo(IntStream.range(0, 5000).mapToObj(i -> i * i).toList());
     }
 
@@ -29,10 +35,13 @@ class PoolTest {
         AtomicInteger made = new AtomicInteger();
         AtomicInteger taken = new AtomicInteger();
         AtomicInteger farthest = new AtomicInteger();
-        new Pool<Integer, Integer>(2, LONG, i -> i, i -> -1, i -> 1).run(sink -> IntStream.range(0, 20_000).forEach(i -> {
-            farthest.accumulateAndGet(made.incrementAndGet() - taken.get(), Math::max);
-            sink.accept(i);
-        }), i -> taken.incrementAndGet());
+        new Pool<Integer, Integer>(2, LONG, i -> i, i -> -1, i -> 1)
+                .run(
+                        sink -> IntStream.range(0, 20_000).forEach(i -> {
+                            farthest.accumulateAndGet(made.incrementAndGet() - taken.get(), Math::max);
+                            sink.accept(i);
+                        }),
+                        i -> taken.incrementAndGet());
         // bundles of 32: 16 in order, one that is filled, one that is handed on, one that is being taken
         assertThat(farthest.get()).isLessThanOrEqualTo(32 * 20);
     }
@@ -41,12 +50,18 @@ class PoolTest {
     void whatHangsIsGivenUpAndTheRestOfItsBundleGoesOn() {
         CountDownLatch never = new CountDownLatch(1);
         List<Integer> got = new ArrayList<>();
-        new Pool<Integer, Integer>(1, Duration.ofMillis(300).toNanos(), i -> {
-            if (i == 3 || i == 40) {
-                hang(never);
-            }
-            return i;
-        }, i -> -i, i -> 1).run(sink -> IntStream.range(0, 70).forEach(sink::accept), got::add);
+        new Pool<Integer, Integer>(
+                        1,
+                        Duration.ofMillis(300).toNanos(),
+                        i -> {
+                            if (i == 3 || i == 40) {
+                                hang(never);
+                            }
+                            return i;
+                        },
+                        i -> -i,
+                        i -> 1)
+                .run(sink -> IntStream.range(0, 70).forEach(sink::accept), got::add);
         assertThat(got).hasSize(70).contains(-3, -40, 4, 41, 69).doesNotContain(3, 40);
         assertThat(got.indexOf(-3)).isEqualTo(3);
         never.countDown();
@@ -66,14 +81,30 @@ class PoolTest {
 
     @Test
     void aFailureOfAnyPartEndsTheRun() {
-        assertThatThrownBy(() -> new Pool<Integer, Integer>(2, LONG, i -> {
-            throw new IllegalStateException("work");
-        }, i -> -1, i -> 1).run(sink -> sink.accept(1), i -> { })).isInstanceOf(Pool.Stopped.class).hasRootCauseMessage("work");
-        assertThatThrownBy(() -> new Pool<Integer, Integer>(2, LONG, i -> i, i -> -1, i -> 1).run(sink -> {
-            throw new IllegalStateException("source");
-        }, i -> { })).isInstanceOf(Pool.Stopped.class).hasRootCauseMessage("source");
-        assertThatThrownBy(() -> new Pool<Integer, Integer>(2, LONG, i -> i, i -> -1, i -> 1).run(sink -> IntStream.range(0, 100_000).forEach(sink::accept), i -> {
-            throw new IllegalStateException("disk full");
-        })).isInstanceOf(IllegalStateException.class).hasMessage("disk full");
+        assertThatThrownBy(() -> new Pool<Integer, Integer>(
+                                2,
+                                LONG,
+                                i -> {
+                                    throw new IllegalStateException("work");
+                                },
+                                i -> -1,
+                                i -> 1)
+                        .run(sink -> sink.accept(1), i -> {}))
+                .isInstanceOf(Pool.Stopped.class)
+                .hasRootCauseMessage("work");
+        assertThatThrownBy(() -> new Pool<Integer, Integer>(2, LONG, i -> i, i -> -1, i -> 1)
+                        .run(
+                                sink -> {
+                                    throw new IllegalStateException("source");
+                                },
+                                i -> {}))
+                .isInstanceOf(Pool.Stopped.class)
+                .hasRootCauseMessage("source");
+        assertThatThrownBy(() -> new Pool<Integer, Integer>(2, LONG, i -> i, i -> -1, i -> 1)
+                        .run(sink -> IntStream.range(0, 100_000).forEach(sink::accept), i -> {
+                            throw new IllegalStateException("disk full");
+                        }))
+                .isInstanceOf(IllegalStateException.class)
+                .hasMessage("disk full");
     }
 }

@@ -19,10 +19,14 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-/** A row, for which a case is read without errors and judged without verdicts, says what a full check of the same text says. */
+/**
+ * A row, for which a case is read without errors and judged without verdicts, says what a full check of the same text
+ * says.
+ */
 class RowMakerTest {
     private static final Checker CHECKER = new Checker(Rulebase.builtIn());
-    private static final CheckOptions OPTIONS = CheckOptions.USUAL.withoutWorkings().withoutForces();
+    private static final CheckOptions OPTIONS =
+            CheckOptions.USUAL.withoutWorkings().withoutForces();
     private static final String WAIVERS = ",\"waivers\":["
             + "{\"criterion\":\"shape-kept\",\"reason\":\"tried in on a second model with the same result\",\"by\":\"supervisor\",\"date\":\"2026-01-02\",\"expires\":\"2027-12-30\"},"
             + "{\"criterion\":\"overjet-after\",\"reason\":\"seen with the guardian, who prefers it so\",\"by\":\"supervisor\",\"date\":\"2026-01-02\",\"expires\":\"2027-12-30\"},"
@@ -31,25 +35,38 @@ class RowMakerTest {
     @Test
     void aRowSaysWhatACheckSays() {
         RowMaker maker = new RowMaker(CHECKER, OPTIONS);
-        List<String> ids = CHECKER.rulebase().catalogue().criteria().stream().map(c -> c.id()).toList();
+        List<String> ids = CHECKER.rulebase().catalogue().criteria().stream()
+                .map(c -> c.id())
+                .toList();
         int[] waived = new int[1];
         Cohort.generate(400, 77).forEach(planted -> {
             String json = CaseWriter.json(planted.made()).strip();
             boolean own = planted.made().waivers().isEmpty() && !json.contains("\"waivers\"");
-            byte[] text = (own ? json.substring(0, json.length() - 1) + WAIVERS : json).getBytes(StandardCharsets.UTF_8);
+            byte[] text =
+                    (own ? json.substring(0, json.length() - 1) + WAIVERS : json).getBytes(StandardCharsets.UTF_8);
             CaseRow row = maker.row(new Item("c:1", new Item.Text(text, Format.JSON), 0));
-            Checked full = CHECKER.check(CaseReader.read(text, "c", Format.JSON).value().orElseThrow(), row.hash(), OPTIONS);
+            Checked full = CHECKER.check(
+                    CaseReader.read(text, "c", Format.JSON).value().orElseThrow(), row.hash(), OPTIONS);
             int judged = 0;
             for (CriterionResult r : full.judgement().results()) {
                 String id = r.criterion().id();
                 assertThat(row.ending(ids.indexOf(id))).as(id).isEqualTo(Ending.of(r));
-                assertThat(row.missing().get(id)).as(id).isEqualTo(r.status() == Status.NOT_ASSESSED && !r.failed() ? r.missing() : null);
+                assertThat(row.missing().get(id))
+                        .as(id)
+                        .isEqualTo(r.status() == Status.NOT_ASSESSED && !r.failed() ? r.missing() : null);
                 judged++;
             }
-            assertThat(List.of(Ending.values()).stream().mapToInt(row::count).sum()).isEqualTo(judged);
-            assertThat(row.waived()).isEqualTo(full.report().findings().all().stream().filter(f -> f.waiver().isPresent()).map(Finding::id).toList());
-            assertThat(row.notes()).isEqualTo(full.report().findings().waiverNotes().stream()
-                    .map(n -> new CaseRow.Note(n.criterion(), n.kind().word(), n.text())).toList());
+            assertThat(List.of(Ending.values()).stream().mapToInt(row::count).sum())
+                    .isEqualTo(judged);
+            assertThat(row.waived())
+                    .isEqualTo(full.report().findings().all().stream()
+                            .filter(f -> f.waiver().isPresent())
+                            .map(Finding::id)
+                            .toList());
+            assertThat(row.notes())
+                    .isEqualTo(full.report().findings().waiverNotes().stream()
+                            .map(n -> new CaseRow.Note(n.criterion(), n.kind().word(), n.text()))
+                            .toList());
             waived[0] += row.waived().size();
         });
         assertThat(waived[0]).isPositive();

@@ -18,7 +18,10 @@ import java.util.zip.ZipOutputStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Files that are damaged, disguised or hand-made: each becomes a row with its reason, and what stands beside it is read. */
+/**
+ * Files that are damaged, disguised or hand-made: each becomes a row with its reason, and what stands beside it is
+ * read.
+ */
 class HostileTest {
     private static final String NAMESPACE = " xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\"";
     private static final String MAIN = "application/vnd.openxmlformats-officedocument.spreadsheetml.";
@@ -34,24 +37,53 @@ class HostileTest {
         return item.read(item.text()).value().orElseThrow();
     }
 
-    /** Parts of a workbook as ECMA-376 asks for them, with or without styles, around these rows; row 1 is the heading. */
+    /**
+     * Parts of a workbook as ECMA-376 asks for them, with or without styles, around these rows; row 1 is the heading.
+     */
     private Path book(String name, boolean styles, boolean first1904, String rows) throws IOException {
         Path book = folder.resolve(name);
         try (ZipOutputStream out = new ZipOutputStream(Files.newOutputStream(book))) {
-            part(out, "[Content_Types].xml", "<Types xmlns=\"http://schemas.openxmlformats.org/package/2006/content-types\"><Default Extension=\"xml\" ContentType=\"application/xml\"/>"
-                    + "<Override PartName=\"/xl/workbook.xml\" ContentType=\"" + MAIN + "sheet.main+xml\"/><Override PartName=\"/xl/worksheets/sheet1.xml\" ContentType=\"" + MAIN + "worksheet+xml\"/>"
-                    + (styles ? "<Override PartName=\"/xl/styles.xml\" ContentType=\"" + MAIN + "styles+xml\"/>" : "") + "</Types>");
-            part(out, "_rels/.rels", "<Relationships xmlns=\"http://schemas.openxmlformats.org/package/2006/relationships\"><Relationship Id=\"r1\" "
-                    + "Type=\"http://schemas.openxmlformats.org/officeDocument/2006/relationships/officeDocument\" Target=\"xl/workbook.xml\"/></Relationships>");
-            part(out, "xl/_rels/workbook.xml.rels", "<Relationships xmlns=\"http://schemas.openxmlformats.org/package/2006/relationships\"><Relationship Id=\"r1\" "
-                    + "Type=\"http://schemas.openxmlformats.org/officeDocument/2006/relationships/worksheet\" Target=\"worksheets/sheet1.xml\"/></Relationships>");
-            part(out, "xl/workbook.xml", "<workbook" + NAMESPACE + " xmlns:r=\"http://schemas.openxmlformats.org/officeDocument/2006/relationships\">"
-                    + (first1904 ? "<workbookPr date1904=\"1\"/>" : "") + "<sheets><sheet name=\"S\" sheetId=\"1\" r:id=\"r1\"/></sheets></workbook>");
+            part(
+                    out,
+                    "[Content_Types].xml",
+                    "<Types xmlns=\"http://schemas.openxmlformats.org/package/2006/content-types\"><Default Extension=\"xml\" ContentType=\"application/xml\"/>"
+                            + "<Override PartName=\"/xl/workbook.xml\" ContentType=\"" + MAIN
+                            + "sheet.main+xml\"/><Override PartName=\"/xl/worksheets/sheet1.xml\" ContentType=\"" + MAIN
+                            + "worksheet+xml\"/>"
+                            + (styles
+                                    ? "<Override PartName=\"/xl/styles.xml\" ContentType=\"" + MAIN + "styles+xml\"/>"
+                                    : "")
+                            + "</Types>");
+            part(
+                    out,
+                    "_rels/.rels",
+                    "<Relationships xmlns=\"http://schemas.openxmlformats.org/package/2006/relationships\"><Relationship Id=\"r1\" "
+                            + "Type=\"http://schemas.openxmlformats.org/officeDocument/2006/relationships/officeDocument\" Target=\"xl/workbook.xml\"/></Relationships>");
+            part(
+                    out,
+                    "xl/_rels/workbook.xml.rels",
+                    "<Relationships xmlns=\"http://schemas.openxmlformats.org/package/2006/relationships\"><Relationship Id=\"r1\" "
+                            + "Type=\"http://schemas.openxmlformats.org/officeDocument/2006/relationships/worksheet\" Target=\"worksheets/sheet1.xml\"/></Relationships>");
+            part(
+                    out,
+                    "xl/workbook.xml",
+                    "<workbook" + NAMESPACE
+                            + " xmlns:r=\"http://schemas.openxmlformats.org/officeDocument/2006/relationships\">"
+                            + (first1904 ? "<workbookPr date1904=\"1\"/>" : "")
+                            + "<sheets><sheet name=\"S\" sheetId=\"1\" r:id=\"r1\"/></sheets></workbook>");
             if (styles) {
-                part(out, "xl/styles.xml", "<styleSheet" + NAMESPACE + "><cellXfs count=\"2\"><xf numFmtId=\"0\"/><xf numFmtId=\"14\"/></cellXfs></styleSheet>");
+                part(
+                        out,
+                        "xl/styles.xml",
+                        "<styleSheet" + NAMESPACE
+                                + "><cellXfs count=\"2\"><xf numFmtId=\"0\"/><xf numFmtId=\"14\"/></cellXfs></styleSheet>");
             }
-            part(out, "xl/worksheets/sheet1.xml", "<worksheet" + NAMESPACE + "><sheetData><row r=\"1\">" + text("A1", "id") + text("B1", "stage") + text("C1", "date") + text("D1", "bite.overjet")
-                    + "</row>" + rows + "</sheetData></worksheet>");
+            part(
+                    out,
+                    "xl/worksheets/sheet1.xml",
+                    "<worksheet" + NAMESPACE + "><sheetData><row r=\"1\">" + text("A1", "id") + text("B1", "stage")
+                            + text("C1", "date") + text("D1", "bite.overjet") + "</row>" + rows
+                            + "</sheetData></worksheet>");
         }
         return book;
     }
@@ -66,15 +98,28 @@ class HostileTest {
     }
 
     private static String row(int number, String... cells) {
-        return "<row r=\"" + number + "\">" + text("A" + number, "w-" + number) + text("B" + number, "records") + String.join("", cells) + "</row>";
+        return "<row r=\"" + number + "\">" + text("A" + number, "w-" + number) + text("B" + number, "records")
+                + String.join("", cells) + "</row>";
     }
 
     @Test
     void formulasOfAWorkbookCountByTheirResultAndAreToldWithoutOne() throws IOException, TableException {
-        Path book = book("f.xlsx", true, false, row(2, "<c r=\"C2\" s=\"1\"><f>TODAY()</f><v>46090.6</v></c>", "<c r=\"D2\"><f>3+0.5</f><v>3.5</v></c>")
-                + row(3, "<c r=\"D3\"><f>3+0.5</f></c>") + row(4, "<c r=\"D4\" t=\"e\"><v>#DIV/0!</v></c>") + row(5, "<c r=\"D5\"><v>1E999999999</v></c>") + row(6));
-        assertThat(told(book)).satisfiesExactly(t -> assertThat(t).isEqualTo("w-2"), t -> assertThat(t).contains("D3 holds a formula without its result"),
-                t -> assertThat(t).contains("D4 holds an error"), t -> assertThat(t).contains("cannot be read"), t -> assertThat(t).isEqualTo("w-6"));
+        Path book = book(
+                "f.xlsx",
+                true,
+                false,
+                row(2, "<c r=\"C2\" s=\"1\"><f>TODAY()</f><v>46090.6</v></c>", "<c r=\"D2\"><f>3+0.5</f><v>3.5</v></c>")
+                        + row(3, "<c r=\"D3\"><f>3+0.5</f></c>")
+                        + row(4, "<c r=\"D4\" t=\"e\"><v>#DIV/0!</v></c>")
+                        + row(5, "<c r=\"D5\"><v>1E999999999</v></c>")
+                        + row(6));
+        assertThat(told(book))
+                .satisfiesExactly(
+                        t -> assertThat(t).isEqualTo("w-2"),
+                        t -> assertThat(t).contains("D3 holds a formula without its result"),
+                        t -> assertThat(t).contains("D4 holds an error"),
+                        t -> assertThat(t).contains("cannot be read"),
+                        t -> assertThat(t).isEqualTo("w-6"));
         // day 46090 counted from 30 December 1899 (ECMA-376 part 1, 18.17.4.1)
         assertThat(read(Collected.items(book).get(0)).date().get()).hasToString("2026-03-09");
     }
@@ -87,42 +132,65 @@ class HostileTest {
 
     @Test
     void aWorkbookWithoutStylesIsRead() throws IOException {
-        assertThat(told(book("s.xlsx", false, false, row(2, "<c r=\"D2\"><v>3.5</v></c>")))).containsExactly("w-2");
+        assertThat(told(book("s.xlsx", false, false, row(2, "<c r=\"D2\"><v>3.5</v></c>"))))
+                .containsExactly("w-2");
     }
 
     @Test
     void aWorkbookThatItsReaderTripsOverEndsNothingElse() throws IOException {
         Path bad = book("bad.xlsx", true, false, "<row r=\"2\"><c r=\"Z99999999999\"><v>1</v></c></row>");
         Path good = book("good.xlsx", true, false, row(2));
-        assertThat(told(bad, good)).satisfiesExactly(t -> assertThat(t).contains("damaged"), t -> assertThat(t).isEqualTo("w-2"));
+        assertThat(told(bad, good))
+                .satisfiesExactly(
+                        t -> assertThat(t).contains("damaged"),
+                        t -> assertThat(t).isEqualTo("w-2"));
     }
 
     @Test
     void whoeverTakesTheCasesMayStopThem() throws IOException {
         Path good = book("good.xlsx", true, false, row(2));
         assertThatThrownBy(() -> new Sources(List.of(good), Mapping.NONE).each(i -> {
-            throw new IllegalStateException("stop");
-        })).isInstanceOf(IllegalStateException.class).hasMessage("stop");
+                    throw new IllegalStateException("stop");
+                }))
+                .isInstanceOf(IllegalStateException.class)
+                .hasMessage("stop");
     }
 
     @Test
     void aTableThatIsNotUtf8IsToldHowToBeSaved() throws IOException {
-        Path t = Files.write(folder.resolve("t.csv"), "id,stage,resident\na,records,r\u00e91\n".getBytes(StandardCharsets.ISO_8859_1));
+        Path t = Files.write(
+                folder.resolve("t.csv"),
+                "id,stage,resident\na,records,r\u00e91\n".getBytes(StandardCharsets.ISO_8859_1));
         assertThat(told(t)).singleElement().asString().contains("CSV UTF-8");
-        assertThat(told(Files.writeString(folder.resolve("u.csv"), "id,stage\n"))).singleElement().asString().contains("no rows");
-        assertThat(told(Files.write(folder.resolve("v.csv"), "\ufeffid;stage;bite.overjet\r\na;records;3,5\r\n".getBytes(StandardCharsets.UTF_8)))).containsExactly("a");
+        assertThat(told(Files.writeString(folder.resolve("u.csv"), "id,stage\n")))
+                .singleElement()
+                .asString()
+                .contains("no rows");
+        assertThat(told(Files.write(
+                        folder.resolve("v.csv"),
+                        "\ufeffid;stage;bite.overjet\r\na;records;3,5\r\n".getBytes(StandardCharsets.UTF_8))))
+                .containsExactly("a");
     }
 
     @Test
     void linesOfZerosPackedFilesAndEmptyArchivesAreNotPassedOver() throws IOException {
         String good = "{\"fairlead\":1,\"id\":\"ok\",\"stage\":\"records\"}";
-        assertThat(told(Files.writeString(folder.resolve("z.ndjson"), "\0\0\0\0\r\n \t\r\n\r\n" + good + "\r\n"))).hasSize(2).last().isEqualTo("ok");
+        assertThat(told(Files.writeString(folder.resolve("z.ndjson"), "\0\0\0\0\r\n \t\r\n\r\n" + good + "\r\n")))
+                .hasSize(2)
+                .last()
+                .isEqualTo("ok");
         ByteArrayOutputStream packed = new ByteArrayOutputStream();
         try (OutputStream gzip = new GZIPOutputStream(packed)) {
             gzip.write(good.getBytes(StandardCharsets.UTF_8));
         }
-        assertThat(told(Files.write(folder.resolve("g.ndjson"), packed.toByteArray()))).singleElement().asString().contains("gzip");
-        assertThat(told(Files.write(folder.resolve("h.ndjson"), Arrays.copyOf(packed.toByteArray(), 30)))).singleElement().asString().contains("gzip");
+        assertThat(told(Files.write(folder.resolve("g.ndjson"), packed.toByteArray())))
+                .singleElement()
+                .asString()
+                .contains("gzip");
+        assertThat(told(Files.write(folder.resolve("h.ndjson"), Arrays.copyOf(packed.toByteArray(), 30))))
+                .singleElement()
+                .asString()
+                .contains("gzip");
         Path zip = folder.resolve("e.zip");
         try (ZipOutputStream out = new ZipOutputStream(Files.newOutputStream(zip))) {
             part(out, "readme.txt", "nothing");

@@ -37,7 +37,9 @@ class SourcesTest {
 
     @Test
     void whatIsNotThereBecomesARow() throws IOException {
-        assertThat(Collected.items(folder.resolve("gone.json"))).extracting(Collected::told).containsExactly("there is no such file");
+        assertThat(Collected.items(folder.resolve("gone.json")))
+                .extracting(Collected::told)
+                .containsExactly("there is no such file");
     }
 
     @Test
@@ -51,15 +53,32 @@ class SourcesTest {
             }
             out.write(("\n" + json("next") + "\n").getBytes(StandardCharsets.UTF_8));
         }
-        assertThat(Collected.items(file)).extracting(Collected::told).satisfiesExactly(t -> assertThat(t).contains("longer than"), t -> assertThat(t).isEqualTo("next"));
+        assertThat(Collected.items(file))
+                .extracting(Collected::told)
+                .satisfiesExactly(
+                        t -> assertThat(t).contains("longer than"),
+                        t -> assertThat(t).isEqualTo("next"));
     }
 
     @Test
     void archivesAreReadWithoutUnpackingAndTheirNamesLeadNowhere() throws IOException {
         Path zip = folder.resolve("x.zip");
-        write(zip, "../../outside.json", json("a"), "in/b.ndjson", json("b") + "\n" + json("c"), "nested.zip", "x", "\u001b[2Jd.json", "{");
+        write(
+                zip,
+                "../../outside.json",
+                json("a"),
+                "in/b.ndjson",
+                json("b") + "\n" + json("c"),
+                "nested.zip",
+                "x",
+                "\u001b[2Jd.json",
+                "{");
         List<Item> items = Collected.items(zip);
-        assertThat(items).extracting(Collected::told).hasSize(5).contains("a", "b", "c").anyMatch(t -> t.contains("within an archive"));
+        assertThat(items)
+                .extracting(Collected::told)
+                .hasSize(5)
+                .contains("a", "b", "c")
+                .anyMatch(t -> t.contains("within an archive"));
         assertThat(items).allMatch(i -> i.source().chars().noneMatch(Character::isISOControl));
         assertThat(folder.getParent().resolve("outside.json")).doesNotExist();
         assertThat(folder.resolve("outside.json")).doesNotExist();
@@ -71,7 +90,11 @@ class SourcesTest {
         write(zip, "a.json", json("a"));
         byte[] all = Files.readAllBytes(zip);
         Files.write(zip, Arrays.copyOf(all, all.length / 2));
-        assertThat(Collected.items(zip)).extracting(Collected::told).singleElement().asString().contains("cut short");
+        assertThat(Collected.items(zip))
+                .extracting(Collected::told)
+                .singleElement()
+                .asString()
+                .contains("cut short");
     }
 
     @Test
@@ -87,7 +110,10 @@ class SourcesTest {
             out.write(json("good").getBytes(StandardCharsets.UTF_8));
         }
         assertThat(Files.size(zip)).isLessThan(200_000);
-        assertThat(Collected.items(zip)).extracting(Collected::told).anyMatch(t -> t.contains("unpacks to more than")).contains("good");
+        assertThat(Collected.items(zip))
+                .extracting(Collected::told)
+                .anyMatch(t -> t.contains("unpacks to more than"))
+                .contains("good");
     }
 
     static void write(Path zip, String... namesAndTexts) throws IOException {

@@ -38,7 +38,9 @@ class TableTest {
 
     @Test
     void theTemplatesExampleIsTheExampleCaseInBothForms() throws IOException, TableException {
-        Case expected = CaseReader.read(BlankCase.minimal().getBytes(StandardCharsets.UTF_8), "x", Format.YAML).value().orElseThrow();
+        Case expected = CaseReader.read(BlankCase.minimal().getBytes(StandardCharsets.UTF_8), "x", Format.YAML)
+                .value()
+                .orElseThrow();
         assertThat(only(Collected.items(csv(TableTemplate.csv())))).isEqualTo(expected);
         Path book = folder.resolve("t.xlsx");
         try (OutputStream out = Files.newOutputStream(book)) {
@@ -52,45 +54,83 @@ class TableTest {
         Path file = Files.writeString(folder.resolve("m.json"), """
                 {"columns": {"Code": "id", "Where": "stage", "OJ": "bite.overjet", "V1 left": "visits.1.left.standOff"},
                  "constants": {"plan.intervalWeeks": "5"}, "words": {"Where": {"2": "indication"}}, "ignore": ["Remarks"]}""");
-        Case c = only(Collected.items(Mapping.read(file), csv("Code;Where;OJ;Remarks;V1 left\nm-1;2;3,5;anything;1,8\n")));
+        Case c = only(
+                Collected.items(Mapping.read(file), csv("Code;Where;OJ;Remarks;V1 left\nm-1;2;3,5;anything;1,8\n")));
         assertThat(c.stage().word()).isEqualTo("indication");
         assertThat(c.bite().overjet().value()).isEqualTo(3.5);
         assertThat(c.visits().get(0).side(Side.LEFT).standOff().value()).isEqualTo(1.8);
         assertThat(c.plan().intervalWeeks().value()).isEqualTo(5);
-        assertThat(Mapping.read(Files.writeString(folder.resolve("n.json"), TableTemplate.mapping())).columns()).containsEntry("Code", "id");
-        assertThatThrownBy(() -> Mapping.read(Files.writeString(folder.resolve("o.json"), "{\"columns\": {\"x\": \"bite.overjett\"}}")))
-                .isInstanceOf(TableException.class).hasMessageContaining("likely bite.overjet is meant");
+        assertThat(Mapping.read(Files.writeString(folder.resolve("n.json"), TableTemplate.mapping()))
+                        .columns())
+                .containsEntry("Code", "id");
+        assertThatThrownBy(() -> Mapping.read(
+                        Files.writeString(folder.resolve("o.json"), "{\"columns\": {\"x\": \"bite.overjett\"}}")))
+                .isInstanceOf(TableException.class)
+                .hasMessageContaining("likely bite.overjet is meant");
     }
 
     @Test
     void badRowsAreToldAndTheOthersRead() throws IOException {
-        List<Item> items = Collected.items(csv("id,stage,bite.overjet,visits.2.date\na,records,3.5,\nc,nonsense,,\nd,records,,2026-01-02\ne,records,=1+1,\nf,records,,\n"));
-        assertThat(items).extracting(Collected::told).satisfiesExactly(t -> assertThat(t).isEqualTo("a"), t -> assertThat(t).contains("/stage"),
-                t -> assertThat(t).contains("entry before it is empty"), t -> assertThat(t).contains("/bite/overjet"), t -> assertThat(t).isEqualTo("f"));
+        List<Item> items = Collected.items(
+                csv(
+                        "id,stage,bite.overjet,visits.2.date\na,records,3.5,\nc,nonsense,,\nd,records,,2026-01-02\ne,records,=1+1,\nf,records,,\n"));
+        assertThat(items)
+                .extracting(Collected::told)
+                .satisfiesExactly(
+                        t -> assertThat(t).isEqualTo("a"),
+                        t -> assertThat(t).contains("/stage"),
+                        t -> assertThat(t).contains("entry before it is empty"),
+                        t -> assertThat(t).contains("/bite/overjet"),
+                        t -> assertThat(t).isEqualTo("f"));
         assertThat(items.get(4).source()).endsWith("t.csv:6");
-        assertThat(Collected.items(csv("id,stage\na,records,more,and more\n"))).extracting(Collected::told).singleElement().asString().contains("4 cells under 2 headings");
+        assertThat(Collected.items(csv("id,stage\na,records,more,and more\n")))
+                .extracting(Collected::told)
+                .singleElement()
+                .asString()
+                .contains("4 cells under 2 headings");
     }
 
     @Test
     void aTableWhoseHeadingIsNotUnderstoodIsRefused() throws IOException {
-        assertThat(Collected.items(csv("id,stage,bite.overjt\na,records,3\n"))).extracting(Collected::told).singleElement().asString().contains("likely bite.overjet is meant");
-        assertThat(Collected.items(csv("stage\nrecords\n"))).extracting(Collected::told).singleElement().asString().contains("no column holds id");
-        assertThat(Collected.items(csv("id,id,stage\na,b,records\n"))).extracting(Collected::told).singleElement().asString().contains("two columns");
-        assertThat(Collected.items(csv(""))).extracting(Collected::told).singleElement().asString().contains("empty");
+        assertThat(Collected.items(csv("id,stage,bite.overjt\na,records,3\n")))
+                .extracting(Collected::told)
+                .singleElement()
+                .asString()
+                .contains("likely bite.overjet is meant");
+        assertThat(Collected.items(csv("stage\nrecords\n")))
+                .extracting(Collected::told)
+                .singleElement()
+                .asString()
+                .contains("no column holds id");
+        assertThat(Collected.items(csv("id,id,stage\na,b,records\n")))
+                .extracting(Collected::told)
+                .singleElement()
+                .asString()
+                .contains("two columns");
+        assertThat(Collected.items(csv("")))
+                .extracting(Collected::told)
+                .singleElement()
+                .asString()
+                .contains("empty");
     }
 
     @Test
     void anOpenQuotationMarkEndsTheTableAndIsTold() throws IOException {
         List<Item> items = Collected.items(csv("id,stage\na,records\n\"b,records\n" + "c,records\n".repeat(3000)));
-        assertThat(items).extracting(Collected::told).satisfiesExactly(t -> assertThat(t).isEqualTo("a"), t -> assertThat(t).contains("open quotation mark"));
+        assertThat(items)
+                .extracting(Collected::told)
+                .satisfiesExactly(
+                        t -> assertThat(t).isEqualTo("a"), t -> assertThat(t).contains("open quotation mark"));
     }
 
     @Test
     void numbersDatesSharesAndAnswersOfAWorkbookBecomeWhatAPersonWouldType() throws IOException, TableException {
         Path book = folder.resolve("n.xlsx");
-        try (OutputStream out = Files.newOutputStream(book); Workbook w = new Workbook(out, "test", null)) {
+        try (OutputStream out = Files.newOutputStream(book);
+                Workbook w = new Workbook(out, "test", null)) {
             Worksheet s = w.newWorksheet("cases");
-            List<String> head = List.of("id", "stage", "date", "bite.overjet", "mouth.plaqueScore", "mouth.untreatedCaries");
+            List<String> head =
+                    List.of("id", "stage", "date", "bite.overjet", "mouth.plaqueScore", "mouth.untreatedCaries");
             for (int i = 0; i < head.size(); i++) {
                 s.value(0, i, head.get(i));
             }
@@ -120,12 +160,25 @@ class TableTest {
                 out.write(zeros);
             }
         }
-        assertThat(Collected.items(book)).extracting(Collected::told).singleElement().asString().contains("unpacks to far more");
-        SourcesTest.write(book, "xl/workbook.xml", "<?xml version=\"1.0\"?><!DOCTYPE x [<!ENTITY a \"aaaa\">]><x>&a;</x>");
-        assertThat(Collected.items(book)).extracting(Collected::told).singleElement().asString().contains("declares entities");
+        assertThat(Collected.items(book))
+                .extracting(Collected::told)
+                .singleElement()
+                .asString()
+                .contains("unpacks to far more");
+        SourcesTest.write(
+                book, "xl/workbook.xml", "<?xml version=\"1.0\"?><!DOCTYPE x [<!ENTITY a \"aaaa\">]><x>&a;</x>");
+        assertThat(Collected.items(book))
+                .extracting(Collected::told)
+                .singleElement()
+                .asString()
+                .contains("declares entities");
         SourcesTest.write(book, "nothing", "here");
         assertThat(Collected.items(book)).hasSize(1);
         Files.write(book, Arrays.copyOf(Files.readAllBytes(book), 40));
-        assertThat(Collected.items(book)).extracting(Collected::told).singleElement().asString().contains("cut short");
+        assertThat(Collected.items(book))
+                .extracting(Collected::told)
+                .singleElement()
+                .asString()
+                .contains("cut short");
     }
 }

@@ -8,13 +8,19 @@ import java.util.SplittableRandom;
 import org.hipparchus.stat.descriptive.StreamingStatistics;
 import org.junit.jupiter.api.Test;
 
-/** Standard errors of kappa against three ways that do not know their formula: a published package, the delta method by differences, and resampling. */
+/**
+ * Standard errors of kappa against three ways that do not know their formula: a published package, the delta method by
+ * differences, and resampling.
+ */
 class KappaErrorTest {
     private static final List<Kappa.Weights> WEIGHTS = List.of(Kappa.NONE, Kappa.LINEAR, Kappa.QUADRATIC);
     private static final long[][] COHEN = {{88, 14, 18}, {10, 40, 10}, {2, 6, 12}};
     private static final long[][] LANDIS_KOCH = {{5, 3, 0, 0}, {3, 11, 4, 0}, {2, 13, 3, 4}, {1, 2, 4, 14}};
 
-    /** Answers of 91 couples (Hout, Duncan & Sobel 1987) as the R package vcd prints them in its reference page of Kappa: value, ASE, ends of the interval. */
+    /**
+     * Answers of 91 couples (Hout, Duncan & Sobel 1987) as the R package vcd prints them in its reference page of
+     * Kappa: value, ASE, ends of the interval.
+     */
     @Test
     void errorsAreThoseThatAnotherPackagePrints() {
         long[][] couples = {{7, 7, 2, 3}, {2, 8, 3, 7}, {1, 5, 4, 9}, {2, 8, 9, 14}};
@@ -30,7 +36,10 @@ class KappaErrorTest {
         assertThat(linear.high()).isCloseTo(0.3908778, within(5e-8));
     }
 
-    /** Variance of a smooth function of multinomial shares p: (sum p g² - (sum p g)²) / n with its gradient g, here by central differences of the definition. */
+    /**
+     * Variance of a smooth function of multinomial shares p: (sum p g² - (sum p g)²) / n with its gradient g, here by
+     * central differences of the definition.
+     */
     @Test
     void errorsAreThoseOfTheDeltaMethod() {
         SplittableRandom random = new SplittableRandom(3);
@@ -52,7 +61,10 @@ class KappaErrorTest {
         }
     }
 
-    /** Patients drawn again with replacement, 4,000 times: the spread of kappa has a standard error of its own of 1.1 %; the rest is what a large sample leaves out. */
+    /**
+     * Patients drawn again with replacement, 4,000 times: the spread of kappa has a standard error of its own of 1.1 %;
+     * the rest is what a large sample leaves out.
+     */
     @Test
     void errorsAreTheSpreadOfResampledPatients() {
         SplittableRandom random = new SplittableRandom(17);

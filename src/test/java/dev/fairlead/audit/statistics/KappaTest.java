@@ -6,7 +6,9 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.api.Test;
 
 class KappaTest {
-    /** Proportions of 200 patients, Cohen 1960, Educational and Psychological Measurement 20:37, reused in Cohen 1968. */
+    /**
+     * Proportions of 200 patients, Cohen 1960, Educational and Psychological Measurement 20:37, reused in Cohen 1968.
+     */
     private static final long[][] COHEN = {{88, 14, 18}, {10, 40, 10}, {2, 6, 12}};
 
     @Test
@@ -18,7 +20,8 @@ class KappaTest {
     @Test
     void weightedKappaOfCohen1968() {
         double[][] disagreement = {{0, 1, 3}, {1, 0, 6}, {3, 6, 0}};
-        assertThat(Kappa.of(COHEN, (a, b, k) -> 1 - disagreement[a][b] / 6).value()).isCloseTo(0.348, within(5e-4));
+        assertThat(Kappa.of(COHEN, (a, b, k) -> 1 - disagreement[a][b] / 6).value())
+                .isCloseTo(0.348, within(5e-4));
     }
 
     /** Fleiss, Cohen & Everitt 1969, Psychological Bulletin 72:323: kappa 0.429, weighted 0.507. */
@@ -30,7 +33,10 @@ class KappaTest {
         assertThat(Kappa.of(counts, (a, b, k) -> w[a][b]).value()).isCloseTo(0.507, within(5e-4));
     }
 
-    /** Fleiss 1981, Statistical Methods for Rates and Proportions, table 13.1; its standard errors are also held by {@link KappaErrorTest}. */
+    /**
+     * Fleiss 1981, Statistical Methods for Rates and Proportions, table 13.1; its standard errors are also held by
+     * {@link KappaErrorTest}.
+     */
     @Test
     void errorsOfFleiss1981() {
         long[][] counts = {{75, 1, 4}, {5, 4, 1}, {0, 0, 10}};
@@ -44,7 +50,10 @@ class KappaTest {
         assertThat(linear.error()).isCloseTo(0.0843, within(5e-5));
     }
 
-    /** Landis & Koch 1977, Biometrics 33:159, New Orleans patients; {@link KappaErrorTest} holds the same errors by the delta method. */
+    /**
+     * Landis & Koch 1977, Biometrics 33:159, New Orleans patients; {@link KappaErrorTest} holds the same errors by the
+     * delta method.
+     */
     @Test
     void weightedKappaOfLandisAndKoch1977() {
         long[][] counts = {{5, 3, 0, 0}, {3, 11, 4, 0}, {2, 13, 3, 4}, {1, 2, 4, 14}};
@@ -58,7 +67,9 @@ class KappaTest {
     void endsOfTheScale() {
         assertThat(Kappa.of(new long[][] {{7, 0}, {0, 5}}, Kappa.NONE).value()).isEqualTo(1);
         assertThat(Kappa.of(new long[][] {{4, 4}, {4, 4}}, Kappa.NONE).value()).isZero();
-        assertThat(Kappa.of(new long[][] {{9, 0}, {0, 0}}, Kappa.NONE).value()).as("one answer throughout").isNaN();
+        assertThat(Kappa.of(new long[][] {{9, 0}, {0, 0}}, Kappa.NONE).value())
+                .as("one answer throughout")
+                .isNaN();
         assertThat(Kappa.of(new long[2][2], Kappa.NONE).n()).isZero();
     }
 }

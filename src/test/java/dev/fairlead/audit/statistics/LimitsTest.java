@@ -6,7 +6,10 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.api.Test;
 
 class LimitsTest {
-    /** NIST/SEMATECH e-Handbook of Statistical Methods, 6.3.3.2: 30 wafers of 50 chips, mean 0.2313, limits 0.0524 and 0.4102. */
+    /**
+     * NIST/SEMATECH e-Handbook of Statistical Methods, 6.3.3.2: 30 wafers of 50 chips, mean 0.2313, limits 0.0524 and
+     * 0.4102.
+     */
     @Test
     void chartOfSharesHasTheHandbooksLimits() {
         Band b = ControlChart.share(50, 0.2313);
@@ -27,7 +30,10 @@ class LimitsTest {
         assertThat(b.high()).isCloseTo((8 - (1013 / 1024.0 - 0.975) / (45 / 1024.0)) / 10, within(1e-9));
     }
 
-    /** Counting on a coin of one in five: where the limits end, exact tails on both sides of them hold the stated chance. */
+    /**
+     * Counting on a coin of one in five: where the limits end, exact tails on both sides of them hold the stated
+     * chance.
+     */
     @Test
     void exactTailsEncloseTheLimitsOfEveryGroup() {
         for (int n : new int[] {7, 20, 60, 150}) {
@@ -69,10 +75,16 @@ class LimitsTest {
         assertThat(outer.high()).isCloseTo(0.1 + 3.090232 * se, within(0.01 * se));
     }
 
-    /** Benjamini & Hochberg 1995, JRSS B 57:289, section 4: fifteen comparisons after myocardial infarction, four rejected at 0.05. */
+    /**
+     * Benjamini & Hochberg 1995, JRSS B 57:289, section 4: fifteen comparisons after myocardial infarction, four
+     * rejected at 0.05.
+     */
     @Test
     void discoveriesAreThoseOfThePublishedTrial() {
-        double[] p = {0.0344, 0.0001, 0.0004, 0.0019, 0.0095, 0.0201, 0.0278, 0.0298, 0.0459, 0.3240, 0.4262, 0.5719, 0.6528, 0.7590, 1.0000};
+        double[] p = {
+            0.0344, 0.0001, 0.0004, 0.0019, 0.0095, 0.0201, 0.0278, 0.0298, 0.0459, 0.3240, 0.4262, 0.5719, 0.6528,
+            0.7590, 1.0000
+        };
         boolean[] found = Discoveries.at(0.05, p);
         for (int i = 0; i < p.length; i++) {
             assertThat(found[i]).as("p " + p[i]).isEqualTo(p[i] <= 0.0095);

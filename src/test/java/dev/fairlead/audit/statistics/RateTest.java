@@ -26,7 +26,8 @@ class RateTest {
             for (long count = 1; count < of; count += 5) {
                 Rate rate = new Rate(count, of);
                 for (double end : new double[] {rate.low(), rate.high()}) {
-                    assertThat(Math.abs(rate.share() - end) / Math.sqrt(end * (1 - end) / of)).isCloseTo(1.959963984540054, within(1e-6));
+                    assertThat(Math.abs(rate.share() - end) / Math.sqrt(end * (1 - end) / of))
+                            .isCloseTo(1.959963984540054, within(1e-6));
                 }
             }
         }

@@ -27,7 +27,23 @@ class SummaryTest {
         Arrays.fill(endings, (byte) Ending.PASS.ordinal());
         endings[0] = (byte) first.ordinal();
         String id = "c" + number++;
-        tally.add(new Audit.Done(new CaseRow(id, CaseRow.Kind.JUDGED, "", id, "", Stage.HOLDING, resident, day, endings, waived, Map.of(), List.of(), List.of(), 0, false),
+        tally.add(new Audit.Done(
+                new CaseRow(
+                        id,
+                        CaseRow.Kind.JUDGED,
+                        "",
+                        id,
+                        "",
+                        Stage.HOLDING,
+                        resident,
+                        day,
+                        endings,
+                        waived,
+                        Map.of(),
+                        List.of(),
+                        List.of(),
+                        0,
+                        false),
                 new Item(id, new Item.Trouble(""), 0)));
     }
 
@@ -35,12 +51,18 @@ class SummaryTest {
     void aResidentFarOutOfChanceIsNamedAndNobodyElse() {
         for (int r = 0; r < 10; r++) {
             for (int i = 0; i < 50; i++) {
-                add("r" + r, "2026-01-0" + (1 + i % 9), i < (r == 4 ? 25 : 3) ? Ending.CAUTION : Ending.PASS, List.of());
+                add(
+                        "r" + r,
+                        "2026-01-0" + (1 + i % 9),
+                        i < (r == 4 ? 25 : 3) ? Ending.CAUTION : Ending.PASS,
+                        List.of());
             }
         }
         Summary s = tally.summary();
         assertThat(s.signals()).extracting(Summary.Signal::group).containsOnly("r4");
-        assertThat(s.signals()).extracting(Summary.Signal::criterion).contains("", CATALOGUE.criteria().get(0).id());
+        assertThat(s.signals())
+                .extracting(Summary.Signal::criterion)
+                .contains("", CATALOGUE.criteria().get(0).id());
         assertThat(s.criteria().get(0).warnRate().share()).isCloseTo((9 * 3 + 25) / 500.0, within(1e-12));
         assertThat(s.residents().get(0).expected(s.rates())).isCloseTo(5.2, within(1e-9));
     }
@@ -82,6 +104,8 @@ class SummaryTest {
     void entriesOfListsAreTakenTogether() {
         assertThat(Tally.general("/visits/3/left/standOff")).isEqualTo("/visits/*/left/standOff");
         assertThat(Tally.general("/teeth/41/width")).isEqualTo("/teeth/41/width");
-        assertThat(dev.fairlead.audit.write.SummaryText.words("/visits/*/left/standOff")).contains("stand off").doesNotContain("1");
+        assertThat(dev.fairlead.audit.write.SummaryText.words("/visits/*/left/standOff"))
+                .contains("stand off")
+                .doesNotContain("1");
     }
 }

@@ -10,7 +10,8 @@ class HybridEncoderTest {
     /** The format's example: the numbers 0 to 7 with three bits are 10001000 11000110 11111010 in packed order. */
     @Test
     void packsTheFormatsExample() {
-        assertThat(HybridEncoder.of(new int[] {0, 1, 2, 3, 4, 5, 6, 7}, 8, 3)).containsExactly(0x03, 0b10001000, 0b11000110, 0b11111010);
+        assertThat(HybridEncoder.of(new int[] {0, 1, 2, 3, 4, 5, 6, 7}, 8, 3))
+                .containsExactly(0x03, 0b10001000, 0b11000110, 0b11111010);
     }
 
     @Test
@@ -26,13 +27,15 @@ class HybridEncoderTest {
             int bits = random.nextInt(0, 18);
             int n = random.nextInt(1, 400);
             int[] values = new int[n];
-            for (int i = 0; i < n;) {
+            for (int i = 0; i < n; ) {
                 int value = bits == 0 ? 0 : random.nextInt(1 << bits);
                 for (int run = random.nextInt(1, random.nextBoolean() ? 3 : 40); run > 0 && i < n; run--) {
                     values[i++] = value;
                 }
             }
-            assertThat(decode(HybridEncoder.of(values, n, bits), bits, n)).as("round " + round).isEqualTo(values);
+            assertThat(decode(HybridEncoder.of(values, n, bits), bits, n))
+                    .as("round " + round)
+                    .isEqualTo(values);
         }
     }
 

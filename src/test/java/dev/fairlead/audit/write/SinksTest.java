@@ -39,7 +39,8 @@ import org.junit.jupiter.api.Test;
 class SinksTest {
     private static final Checker CHECKER = new Checker(Rulebase.builtIn());
     private static final Catalogue CATALOGUE = CHECKER.rulebase().catalogue();
-    private static final Heading HEADING = new Heading("0.1.0", RulebaseUsed.of(CHECKER.rulebase()), "", "", true, List.of("cases"), List.of());
+    private static final Heading HEADING =
+            new Heading("0.1.0", RulebaseUsed.of(CHECKER.rulebase()), "", "", true, List.of("cases"), List.of());
     private static final List<CaseRow> ROWS = new ArrayList<>();
     private static final List<List<String>> LONG = new ArrayList<>();
     private static Summary summary;
@@ -47,12 +48,22 @@ class SinksTest {
     @BeforeAll
     static void audit() throws IOException {
         Tally tally = new Tally(CATALOGUE, 5);
-        new Audit(CHECKER, Audit.Settings.USUAL).run(new Sources(List.of(Path.of("cases/heron-07-clean.yaml"), Path.of("cases/lapwing-16-waived.yaml"),
-                Path.of("cases/knot-08-half-missing.yaml"), Path.of("cases/gull-13-full-of-slips.yaml")), Mapping.NONE), d -> {
-                    ROWS.add(d.row());
-                    tally.add(d);
-                }, n -> { });
-        ROWS.add(CaseRow.not(CaseRow.Kind.UNREADABLE, "=cmd|' /C calc'!A0.json", "", "+1+1, \"quoted\"\r\nsecond line"));
+        new Audit(CHECKER, Audit.Settings.USUAL)
+                .run(
+                        new Sources(
+                                List.of(
+                                        Path.of("cases/heron-07-clean.yaml"),
+                                        Path.of("cases/lapwing-16-waived.yaml"),
+                                        Path.of("cases/knot-08-half-missing.yaml"),
+                                        Path.of("cases/gull-13-full-of-slips.yaml")),
+                                Mapping.NONE),
+                        d -> {
+                            ROWS.add(d.row());
+                            tally.add(d);
+                        },
+                        n -> {});
+        ROWS.add(
+                CaseRow.not(CaseRow.Kind.UNREADABLE, "=cmd|' /C calc'!A0.json", "", "+1+1, \"quoted\"\r\nsecond line"));
         FindingRows rows = new FindingRows(CATALOGUE);
         ROWS.forEach(r -> rows.of(r, cells -> LONG.add(List.of(cells))));
         summary = tally.summary();
@@ -71,7 +82,9 @@ class SinksTest {
     void noCellOfATableBeginsAFormula() throws IOException {
         StringWriter out = new StringWriter();
         write(new CsvSink(CATALOGUE, out));
-        assertThat(out.toString()).contains("'=cmd|' /C calc'!A0.json").contains("\"'+1+1, \"\"quoted\"\" second line\"");
+        assertThat(out.toString())
+                .contains("'=cmd|' /C calc'!A0.json")
+                .contains("\"'+1+1, \"\"quoted\"\" second line\"");
         assertThat(out.toString().lines().count()).isEqualTo(LONG.size() + 1);
         for (String start : List.of("=1", "+1", "-1", "@SUM(A1)", "\t=1", "\r=1", "\uFF1D1")) {
             assertThat(Cells.safe(start)).startsWith("'");
@@ -89,23 +102,32 @@ class SinksTest {
             assertThat(sheets).startsWith("cases", "cases 2", "findings").contains("findings 2", "criteria");
             List<Row> second = book.findSheet("cases 2").orElseThrow().read();
             assertThat(second.get(2).getCellText(0)).isEqualTo("'=cmd|' /C calc'!A0.json");
-            assertThat(second.stream().flatMap(Row::stream).filter(c -> c != null && c.getFormula() != null)).isEmpty();
+            assertThat(second.stream().flatMap(Row::stream).filter(c -> c != null && c.getFormula() != null))
+                    .isEmpty();
             Row first = book.findSheet("cases").orElseThrow().read().get(1);
             assertThat(first.getCellText(1)).isEqualTo("heron-07");
-            assertThat(first.getCellAsNumber(5).orElseThrow().intValue()).isEqualTo(ROWS.get(0).count(dev.fairlead.rules.Ending.STOP));
-            assertThat(book.findSheet("criteria").orElseThrow().read()).hasSizeGreaterThan(CATALOGUE.criteria().size());
+            assertThat(first.getCellAsNumber(5).orElseThrow().intValue())
+                    .isEqualTo(ROWS.get(0).count(dev.fairlead.rules.Ending.STOP));
+            assertThat(book.findSheet("criteria").orElseThrow().read())
+                    .hasSizeGreaterThan(CATALOGUE.criteria().size());
         }
     }
 
-    /** Read back by the format's own library for headers and footer, and by a decoder written from the format's text for the values. */
+    /**
+     * Read back by the format's own library for headers and footer, and by a decoder written from the format's text for
+     * the values.
+     */
     @Test
     void parquetHoldsEveryCellInOrder() throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         write(new ParquetSink(CATALOGUE, out, "0.1.0", 100));
         byte[] file = out.toByteArray();
         assertThat(new String(file, 0, 4, StandardCharsets.US_ASCII)).isEqualTo("PAR1");
-        assertThat(new String(file, file.length - 4, 4, StandardCharsets.US_ASCII)).isEqualTo("PAR1");
-        int footer = ByteBuffer.wrap(file, file.length - 8, 4).order(ByteOrder.LITTLE_ENDIAN).getInt();
+        assertThat(new String(file, file.length - 4, 4, StandardCharsets.US_ASCII))
+                .isEqualTo("PAR1");
+        int footer = ByteBuffer.wrap(file, file.length - 8, 4)
+                .order(ByteOrder.LITTLE_ENDIAN)
+                .getInt();
         FileMetaData meta = Util.readFileMetaData(new ByteArrayInputStream(file, file.length - 8 - footer, footer));
         assertThat(meta.getNum_rows()).isEqualTo(LONG.size());
         assertThat(meta.getRow_groupsSize()).isEqualTo((LONG.size() + 99) / 100);
@@ -115,12 +137,15 @@ class SinksTest {
                 read.addAll(values(file, g.getColumns().get(column).getMeta_data()));
             }
             int c = column;
-            assertThat(read).as(FindingRows.COLUMNS.get(column)).isEqualTo(LONG.stream().map(r -> r.get(c)).toList());
+            assertThat(read)
+                    .as(FindingRows.COLUMNS.get(column))
+                    .isEqualTo(LONG.stream().map(r -> r.get(c)).toList());
         }
     }
 
     private static List<String> values(byte[] file, ColumnMetaData meta) throws IOException {
-        ByteArrayInputStream in = new ByteArrayInputStream(file, (int) meta.getDictionary_page_offset(), (int) meta.getTotal_compressed_size());
+        ByteArrayInputStream in = new ByteArrayInputStream(
+                file, (int) meta.getDictionary_page_offset(), (int) meta.getTotal_compressed_size());
         ByteBuffer texts = ByteBuffer.wrap(page(in)).order(ByteOrder.LITTLE_ENDIAN);
         List<String> dictionary = new ArrayList<>();
         while (texts.hasRemaining()) {
@@ -129,12 +154,16 @@ class SinksTest {
             dictionary.add(new String(text, StandardCharsets.UTF_8));
         }
         byte[] data = page(in);
-        return Arrays.stream(HybridEncoderTest.decode(Arrays.copyOfRange(data, 1, data.length), data[0], (int) meta.getNum_values())).mapToObj(dictionary::get).toList();
+        return Arrays.stream(HybridEncoderTest.decode(
+                        Arrays.copyOfRange(data, 1, data.length), data[0], (int) meta.getNum_values()))
+                .mapToObj(dictionary::get)
+                .toList();
     }
 
     private static byte[] page(ByteArrayInputStream in) throws IOException {
         PageHeader header = Util.readPageHeader(in);
-        byte[] body = new GZIPInputStream(new ByteArrayInputStream(in.readNBytes(header.getCompressed_page_size()))).readAllBytes();
+        byte[] body = new GZIPInputStream(new ByteArrayInputStream(in.readNBytes(header.getCompressed_page_size())))
+                .readAllBytes();
         assertThat(body).hasSize(header.getUncompressed_page_size());
         return body;
     }
@@ -142,9 +171,22 @@ class SinksTest {
     @Test
     void theSummaryFitsEightyColumnsAndCountsWhatWasFound() {
         String text = SummaryText.of(HEADING, summary);
-        assertThat(text.lines().mapToInt(l -> l.codePointCount(0, l.length())).max().orElse(0)).isLessThanOrEqualTo(80);
-        assertThat(text).contains("3 cases judged, 1 unreadable").contains("NOT READ").contains("WAIVERS").contains("MOST FREQUENT MISSING FACTS").contains("supports the judgement");
+        assertThat(text.lines()
+                        .mapToInt(l -> l.codePointCount(0, l.length()))
+                        .max()
+                        .orElse(0))
+                .isLessThanOrEqualTo(80);
+        assertThat(text)
+                .contains("3 cases judged, 1 unreadable")
+                .contains("NOT READ")
+                .contains("WAIVERS")
+                .contains("MOST FREQUENT MISSING FACTS")
+                .contains("supports the judgement");
         assertThat(SummaryJson.of(HEADING, summary).path("judged").asInt()).isEqualTo(3);
-        assertThat(SummaryJson.of(HEADING, summary).path("unreadable").path("count").asInt()).isEqualTo(1);
+        assertThat(SummaryJson.of(HEADING, summary)
+                        .path("unreadable")
+                        .path("count")
+                        .asInt())
+                .isEqualTo(1);
     }
 }

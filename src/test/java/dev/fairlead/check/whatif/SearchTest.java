@@ -32,33 +32,48 @@ class SearchTest {
     }
 
     private static Outlook outlook(WhatIf w, String criterion) {
-        return w.outlooks().stream().filter(o -> o.finding().id().equals(criterion)).findFirst().orElseThrow(() -> new AssertionError(criterion));
+        return w.outlooks().stream()
+                .filter(o -> o.finding().id().equals(criterion))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError(criterion));
     }
 
     private static Findings check(Case c) {
         return CHECKER.check(c, "0", BARE).report().findings();
     }
 
-    /** Clears it, makes nothing worse that is not named, touches no fact of the patient; with any one change a step less it does not do. */
+    /**
+     * Clears it, makes nothing worse that is not named, touches no fact of the patient; with any one change a step less
+     * it does not do.
+     */
     private static void holds(Case c, String criterion, Suggestion s) {
         Findings before = check(c);
         Findings after = check(s.in(c));
         assertThat(before.of(criterion).warns()).isTrue();
         assertThat(after.of(criterion).outcome()).as(criterion).isIn(Status.PASS, Status.DOES_NOT_APPLY);
         assertThat(worse(before, after)).as(criterion).isEqualTo(s.worsens());
-        assertThat(s.clears()).contains(criterion).allMatch(id -> before.of(id).warns() && !after.of(id).warns());
-        assertThat(s.changes()).allMatch(x -> x.pointer().matches("/(plan|wire|bench|visits/\\d+/(left|right)|visits/\\d+/date|holding)(/.*)?"));
+        assertThat(s.clears())
+                .contains(criterion)
+                .allMatch(id -> before.of(id).warns() && !after.of(id).warns());
+        assertThat(s.changes())
+                .allMatch(x -> x.pointer()
+                        .matches("/(plan|wire|bench|visits/\\d+/(left|right)|visits/\\d+/date|holding)(/.*)?"));
         for (Setting less : stepLess(c, s)) {
             Findings f = check(less.in(c));
-            assertThat(f.of(criterion).warns() || !worse(before, f).isEmpty()).as(criterion + " with " + less.changes()).isTrue();
+            assertThat(f.of(criterion).warns() || !worse(before, f).isEmpty())
+                    .as(criterion + " with " + less.changes())
+                    .isTrue();
         }
     }
 
     private static List<String> worse(Findings before, Findings after) {
-        return before.all().stream().filter(f -> {
-            int was = rank(f);
-            return rank(after.of(f.id())) > was;
-        }).map(f -> f.id()).toList();
+        return before.all().stream()
+                .filter(f -> {
+                    int was = rank(f);
+                    return rank(after.of(f.id())) > was;
+                })
+                .map(f -> f.id())
+                .toList();
     }
 
     /** Does not apply, pass, not assessed, caution, stop. */
@@ -71,23 +86,36 @@ class SearchTest {
         };
     }
 
-    /** All settings of the same variables in the same direction with one step less; the present setting where there was one step. */
+    /**
+     * All settings of the same variables in the same direction with one step less; the present setting where there was
+     * one step.
+     */
     private static List<Setting> stepLess(Case c, Suggestion s) {
-        return s.changes().stream().filter(x -> x.value() instanceof Double).map(x -> {
-            double now = Variable.value(c, x.pointer());
-            double to = (double) x.value();
-            double step = x.pointer().endsWith("Radius") ? 0.1 : x.pointer().matches(".*(outOf|legsOut).*") ? 1 : 0.5;
-            boolean together = s.changes().size() == 2 && x.pointer().startsWith("/plan/advance");
-            List<Change> less = s.changes().stream().map(y -> y == x || together && y.value() instanceof Double
-                    ? Change.of(c, y.pointer(), (double) y.value() - Math.signum(to - now) * step) : y).toList();
-            return new Setting(1, less);
-        }).toList();
+        return s.changes().stream()
+                .filter(x -> x.value() instanceof Double)
+                .map(x -> {
+                    double now = Variable.value(c, x.pointer());
+                    double to = (double) x.value();
+                    double step =
+                            x.pointer().endsWith("Radius") ? 0.1 : x.pointer().matches(".*(outOf|legsOut).*") ? 1 : 0.5;
+                    boolean together = s.changes().size() == 2 && x.pointer().startsWith("/plan/advance");
+                    List<Change> less = s.changes().stream()
+                            .map(y -> y == x || together && y.value() instanceof Double
+                                    ? Change.of(c, y.pointer(), (double) y.value() - Math.signum(to - now) * step)
+                                    : y)
+                            .toList();
+                    return new Setting(1, less);
+                })
+                .toList();
     }
 
     /** 1.5 mm of overjet, 1 mm asked for: 0.5 mm of advance is what remains, by subtraction. */
     @Test
     void overjetIsKeptByLessAdvance() {
-        CaseBuilder b = at(Stage.INDICATION).set("/bite/overjet", 1.5).set("/plan/advanceLeft", 2).set("/plan/advanceRight", 2);
+        CaseBuilder b = at(Stage.INDICATION)
+                .set("/bite/overjet", 1.5)
+                .set("/plan/advanceLeft", 2)
+                .set("/plan/advanceRight", 2);
         Suggestion s = outlook(search(b), "overjet-after").single().orElseThrow();
         assertThat(s.changes()).extracting(Change::pointer).containsExactly("/plan/advanceLeft", "/plan/advanceRight");
         assertThat(s.changes()).extracting(Change::value).containsExactly(0.5, 0.5);
@@ -101,7 +129,9 @@ class SearchTest {
     void aFoldThatIsOutOfSquareIsBentAnew() {
         CaseBuilder b = at(Stage.BENCH).set("/bench/left/outOfSquare", 9);
         Suggestion s = outlook(search(b), "bends-square").single().orElseThrow();
-        assertThat(s.changes()).extracting(Change::pointer, Change::value).containsExactly(org.assertj.core.groups.Tuple.tuple("/bench/left/outOfSquare", 5.0));
+        assertThat(s.changes())
+                .extracting(Change::pointer, Change::value)
+                .containsExactly(org.assertj.core.groups.Tuple.tuple("/bench/left/outOfSquare", 5.0));
         holds(b.build(), "bends-square", s);
     }
 
@@ -111,8 +141,11 @@ class SearchTest {
         Outlook o = outlook(search(b), "bends-square");
         assertThat(o.single()).isEmpty();
         Suggestion s = o.set().orElseThrow();
-        assertThat(s.changes()).extracting(Change::pointer, Change::value).containsExactlyInAnyOrder(
-                org.assertj.core.groups.Tuple.tuple("/bench/left/outOfSquare", 5.0), org.assertj.core.groups.Tuple.tuple("/bench/right/outOfSquare", 5.0));
+        assertThat(s.changes())
+                .extracting(Change::pointer, Change::value)
+                .containsExactlyInAnyOrder(
+                        org.assertj.core.groups.Tuple.tuple("/bench/left/outOfSquare", 5.0),
+                        org.assertj.core.groups.Tuple.tuple("/bench/right/outOfSquare", 5.0));
         holds(b.build(), "bends-square", s);
     }
 
@@ -145,14 +178,22 @@ class SearchTest {
 
     @Test
     void everySuggestionOfAMixedCaseHolds() {
-        CaseBuilder b = at(Stage.BENCH).set("/bite/overjet", 2).set("/bench/right/clearGingiva", 0.3).set("/bench/left/legsOutOfParallel", 8)
-                .set("/headFilm/incisorMandibular", 92).set("/plan/advanceLeft", 3).set("/plan/advanceRight", 2.5);
+        CaseBuilder b = at(Stage.BENCH)
+                .set("/bite/overjet", 2)
+                .set("/bench/right/clearGingiva", 0.3)
+                .set("/bench/left/legsOutOfParallel", 8)
+                .set("/headFilm/incisorMandibular", 92)
+                .set("/plan/advanceLeft", 3)
+                .set("/plan/advanceRight", 2.5);
         WhatIf w = search(b);
         assertThat(w.outlooks()).hasSizeGreaterThan(2);
         Case c = b.build();
         for (Outlook o : w.outlooks()) {
             o.best().ifPresent(s -> holds(c, o.finding().id(), s));
-            o.single().ifPresent(s -> assertThat(check(s.in(c)).of(o.finding().id()).warns()).isFalse());
+            o.single()
+                    .ifPresent(
+                            s -> assertThat(check(s.in(c)).of(o.finding().id()).warns())
+                                    .isFalse());
         }
         Suggestion all = w.together().orElseThrow();
         Findings after = check(all.in(c));
@@ -162,7 +203,8 @@ class SearchTest {
 
     @Test
     void whatNoPlanClearsIsSaidWithItsReason() {
-        Outlook o = outlook(search(at(Stage.INDICATION).set("/headFilm/incisorMandibular", 103)), "incisor-inclination-before");
+        Outlook o = outlook(
+                search(at(Stage.INDICATION).set("/headFilm/incisorMandibular", 103)), "incisor-inclination-before");
         assertThat(o.best()).isEmpty();
         assertThat(o.searched()).isTrue();
         assertThat(o.rests()).containsExactly("lower incisor to mandibular plane, head film");
@@ -176,8 +218,14 @@ class SearchTest {
 
     @Test
     void theSameCaseGivesTheSameAnswer() {
-        CaseBuilder b = at(Stage.BENCH).set("/bench/left/outOfSquare", 8).set("/bench/right/outOfSquare", 7).set("/bite/overjet", 2);
-        assertThat(search(b).outlooks()).isEqualTo(new Search(RULES, Parts.plain()).of(b.build(), "0", BARE).outlooks());
+        CaseBuilder b = at(Stage.BENCH)
+                .set("/bench/left/outOfSquare", 8)
+                .set("/bench/right/outOfSquare", 7)
+                .set("/bite/overjet", 2);
+        assertThat(search(b).outlooks())
+                .isEqualTo(new Search(RULES, Parts.plain())
+                        .of(b.build(), "0", BARE)
+                        .outlooks());
     }
 
     @Test

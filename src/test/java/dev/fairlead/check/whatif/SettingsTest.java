@@ -28,7 +28,9 @@ class SettingsTest {
 
     private static Difference of(String... sets) throws Settings.Refused, IOException {
         Path file = Path.of("cases/whimbrel-06-class-iii-tendency.yaml");
-        Case c = CaseReader.read(Files.readAllBytes(file), file.toString(), Format.BY_NAME).value().orElseThrow();
+        Case c = CaseReader.read(Files.readAllBytes(file), file.toString(), Format.BY_NAME)
+                .value()
+                .orElseThrow();
         return Settings.difference(c, "0", List.of(sets), CHECKER, OPTIONS);
     }
 
@@ -36,11 +38,17 @@ class SettingsTest {
     @Test
     void numbersAndFindingsFollowByArithmetic() throws Exception {
         Difference d = of("plan.advanceLeft=0.5", "/plan/advanceRight=0,5 mm");
-        assertThat(d.numbers()).filteredOn(n -> n.id().equals("position.overjet-after")).singleElement().satisfies(n -> {
-            assertThat(n.before().value()).isEqualTo(-1, within(1e-9));
-            assertThat(n.after().value()).isEqualTo(1, within(1e-9));
-        });
-        assertThat(d.findings()).filteredOn(f -> f.kind() == Kind.CLEARED).extracting(f -> f.after().id()).contains("overjet-after");
+        assertThat(d.numbers())
+                .filteredOn(n -> n.id().equals("position.overjet-after"))
+                .singleElement()
+                .satisfies(n -> {
+                    assertThat(n.before().value()).isEqualTo(-1, within(1e-9));
+                    assertThat(n.after().value()).isEqualTo(1, within(1e-9));
+                });
+        assertThat(d.findings())
+                .filteredOn(f -> f.kind() == Kind.CLEARED)
+                .extracting(f -> f.after().id())
+                .contains("overjet-after");
         assertThat(d.sets()).allMatch(Difference.Given::planned);
         assertThat(d.numbers()).noneMatch(n -> n.id().equals("space.incisor-sum"));
     }
@@ -49,20 +57,34 @@ class SettingsTest {
     void aFactOfThePatientIsMarkedAsSuch() throws Exception {
         Difference d = of("headFilm.incisorMandibular=104");
         assertThat(d.sets()).noneMatch(Difference.Given::planned);
-        assertThat(d.findings()).filteredOn(f -> f.kind() == Kind.GAINED).extracting(f -> f.after().id()).contains("incisor-inclination-before");
-        assertThat(WhatIfText.of(d)).contains("not planned").contains("gained").satisfies(t -> assertThat(t.lines()).allMatch(l -> Wrap.columns(l) <= Wrap.WIDTH));
+        assertThat(d.findings())
+                .filteredOn(f -> f.kind() == Kind.GAINED)
+                .extracting(f -> f.after().id())
+                .contains("incisor-inclination-before");
+        assertThat(WhatIfText.of(d))
+                .contains("not planned")
+                .contains("gained")
+                .satisfies(t -> assertThat(t.lines()).allMatch(l -> Wrap.columns(l) <= Wrap.WIDTH));
     }
 
     @Test
     void aFactMadeUnknownIsAChange() throws Exception {
         Difference d = of("bite.overjet=");
-        assertThat(d.findings()).filteredOn(f -> f.after().id().equals("overjet-after")).singleElement().matches(f -> f.kind() == Kind.CHANGED);
-        assertThat(d.numbers()).filteredOn(n -> n.id().equals("position.overjet-after")).singleElement().matches(n -> !n.after().known());
+        assertThat(d.findings())
+                .filteredOn(f -> f.after().id().equals("overjet-after"))
+                .singleElement()
+                .matches(f -> f.kind() == Kind.CHANGED);
+        assertThat(d.numbers())
+                .filteredOn(n -> n.id().equals("position.overjet-after"))
+                .singleElement()
+                .matches(n -> !n.after().known());
     }
 
     @Test
     void whatCannotBeTriedIsRefusedWithTheNearestName() {
-        assertThatThrownBy(() -> of("plan.standof=2")).isInstanceOf(Settings.Refused.class).hasMessageContaining("/plan/standOff?");
+        assertThatThrownBy(() -> of("plan.standof=2"))
+                .isInstanceOf(Settings.Refused.class)
+                .hasMessageContaining("/plan/standOff?");
         assertThatThrownBy(() -> of("plans/standOff=2")).hasMessageContaining("/plan/standOff?");
         assertThatThrownBy(() -> of("plan=2")).hasMessageContaining("advanceLeft");
         assertThatThrownBy(() -> of("teeth.31.widht=5")).hasMessageContaining("/teeth/31/width?");
@@ -75,7 +97,9 @@ class SettingsTest {
 
     private static Case read(String name) throws IOException {
         Path file = Path.of("cases", name);
-        return CaseReader.read(Files.readAllBytes(file), name, Format.BY_NAME).value().orElseThrow();
+        return CaseReader.read(Files.readAllBytes(file), name, Format.BY_NAME)
+                .value()
+                .orElseThrow();
     }
 
     private static Difference of(Case c, String... sets) throws Settings.Refused {
@@ -92,7 +116,10 @@ class SettingsTest {
         assertThat(of(tiedIn, "plan.standOff=1").sets()).allMatch(Difference.Given::planned);
     }
 
-    /** A gauge belongs to the wire it was read on. Force goes with the modulus exactly (supports only impose displacements): 180 to 90 GPa halves it. */
+    /**
+     * A gauge belongs to the wire it was read on. Force goes with the modulus exactly (supports only impose
+     * displacements): 180 to 90 GPa halves it.
+     */
     @Test
     void aGaugeReadingFollowsTheModelAndIsAnEstimateThen() throws Exception {
         Case c = Edit.set(read("stilt-10-gauge-overrides.yaml"), "/wire/modulus", 180);
@@ -104,19 +131,29 @@ class SettingsTest {
             assertThat(e.instead().sd()).isEqualTo(Math.hypot(e.read().sd() / 2, 20.5), within(1e-9));
         });
         Difference less = of(c, "visits.0.left.standOff=1", "visits.0.right.standOff=1");
-        double model = less.numbers().stream().filter(n -> n.id().equals("wire.force.1.high")).mapToDouble(n -> n.after().value() / n.before().value())
-                .findFirst().orElseThrow();
-        assertThat(less.estimates()).singleElement().satisfies(e -> assertThat(e.instead().value()).isCloseTo(205 * model, within(0.02 * 205)));
-        assertThat(WhatIfText.of(less)).contains("an estimate").satisfies(t -> assertThat(t.lines()).allMatch(l -> Wrap.columns(l) <= Wrap.WIDTH));
+        double model = less.numbers().stream()
+                .filter(n -> n.id().equals("wire.force.1.high"))
+                .mapToDouble(n -> n.after().value() / n.before().value())
+                .findFirst()
+                .orElseThrow();
+        assertThat(less.estimates())
+                .singleElement()
+                .satisfies(e -> assertThat(e.instead().value()).isCloseTo(205 * model, within(0.02 * 205)));
+        assertThat(WhatIfText.of(less))
+                .contains("an estimate")
+                .satisfies(t -> assertThat(t.lines()).allMatch(l -> Wrap.columns(l) <= Wrap.WIDTH));
     }
 
     @Test
     void aGaugeReadingIsKeptOrForgottenWhereNothingScalesIt() throws Exception {
         Case c = read("stilt-10-gauge-overrides.yaml");
         assertThat(of(c, "plan.standOff=1").estimates()).isEmpty();
-        assertThat(of(c, "visits.0.gauge=150", "visits.0.left.standOff=1").estimates()).isEmpty();
+        assertThat(of(c, "visits.0.gauge=150", "visits.0.left.standOff=1").estimates())
+                .isEmpty();
         Case unmeasured = Edit.forget(c, "/bench/left/length");
-        assertThat(of(unmeasured, "visits.0.left.standOff=1").estimates()).singleElement().matches(e -> !e.instead().known());
+        assertThat(of(unmeasured, "visits.0.left.standOff=1").estimates())
+                .singleElement()
+                .matches(e -> !e.instead().known());
         assertThat(of(unmeasured, "visits.0.left.space=19").estimates()).isEmpty();
     }
 }

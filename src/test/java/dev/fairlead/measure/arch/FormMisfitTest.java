@@ -11,7 +11,10 @@ import org.junit.jupiter.api.Test;
 /** What must hold for the misfit of any form: geometry alone decides it. */
 class FormMisfitTest {
     private static CaseBuilder wire(double molars, double canines, double depth) {
-        return SampleCase.full().set("/wire/formMolarWidth", molars).set("/wire/formCanineWidth", canines).set("/wire/formDepth", depth);
+        return SampleCase.full()
+                .set("/wire/formMolarWidth", molars)
+                .set("/wire/formCanineWidth", canines)
+                .set("/wire/formDepth", depth);
     }
 
     private static FormMisfit of(CaseBuilder b) {
@@ -35,7 +38,10 @@ class FormMisfitTest {
         for (double more = 1; more <= 5; more++) {
             FormMisfit wide = of(wire(44 + more, 26 + more * 26 / 44, 24));
             assertThat(wide.rms().value()).as("wider by " + more).isGreaterThan(rms);
-            assertThat(wide.worst().value()).as("wider by " + more).isGreaterThan(worst).isGreaterThanOrEqualTo(wide.rms().value());
+            assertThat(wide.worst().value())
+                    .as("wider by " + more)
+                    .isGreaterThan(worst)
+                    .isGreaterThanOrEqualTo(wide.rms().value());
             rms = wide.rms().value();
             worst = wide.worst().value();
         }

@@ -26,11 +26,14 @@ class FrontPropertiesTest {
     private static final Set<String> GROUPS = Set.of("Arch form", "Incisor position");
 
     private static Map<String, Working> front(CaseBuilder b) {
-        return Measures.of(b.build(), Optional.empty(), Workbook.kept()).workings().stream().filter(w -> GROUPS.contains(w.group()))
+        return Measures.of(b.build(), Optional.empty(), Workbook.kept()).workings().stream()
+                .filter(w -> GROUPS.contains(w.group()))
                 .collect(Collectors.toMap(Working::id, w -> w));
     }
 
-    /** Facts are forgotten one after another until none is left: no number that was unknown may become known on the way. */
+    /**
+     * Facts are forgotten one after another until none is left: no number that was unknown may become known on the way.
+     */
     @RepeatedTest(3)
     void forgettingNeverTeaches(RepetitionInfo run) {
         CaseBuilder b = SampleCase.full();
@@ -42,7 +45,10 @@ class FrontPropertiesTest {
             Map<String, Working> after = front(b);
             for (Working w : after.values()) {
                 Working then = before.get(w.id());
-                if (w.value().known() && then != null && then.value().applies() && !then.value().known()) {
+                if (w.value().known()
+                        && then != null
+                        && then.value().applies()
+                        && !then.value().known()) {
                     throw new AssertionError(w.id() + " became known when " + pointer + " was forgotten");
                 }
             }
@@ -53,7 +59,10 @@ class FrontPropertiesTest {
 
     @Test
     void aMirrorMirrors() {
-        CaseBuilder b = SampleCase.full().set("/plan/advanceLeft", 2.5).set("/plan/advanceRight", 1).set("/space/left", 19.2);
+        CaseBuilder b = SampleCase.full()
+                .set("/plan/advanceLeft", 2.5)
+                .set("/plan/advanceRight", 1)
+                .set("/space/left", 19.2);
         Map<String, Working> one = front(b);
         Map<String, Working> other = front(Mirror.of(b));
         for (Working w : one.values()) {
@@ -62,7 +71,9 @@ class FrontPropertiesTest {
             }
             Working m = other.get(Mirror.name(w.id()));
             boolean turns = w.id().endsWith("front-sideways") || w.id().endsWith("front-yaw");
-            assertThat(m.value().value()).as(w.id()).isEqualTo(turns ? -w.value().value() : w.value().value(), within(1e-6));
+            assertThat(m.value().value())
+                    .as(w.id())
+                    .isEqualTo(turns ? -w.value().value() : w.value().value(), within(1e-6));
         }
         assertThat(one.get("position.front-sideways").value().value()).isNotZero();
     }

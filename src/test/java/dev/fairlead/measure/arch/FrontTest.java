@@ -14,8 +14,9 @@ import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
 
 /**
- * Form and need of whole cases against closed forms and quadrature of its own: the beta function of Braun, Hnat, Fender &amp; Legan 1998
- * and the polynomial Y = A X⁶ + B X² of Noroozi, Nik &amp; Saeeda 2001 (both Angle Orthodontist), written down here anew.
+ * Form and need of whole cases against closed forms and quadrature of its own: the beta function of Braun, Hnat, Fender
+ * &amp; Legan 1998 and the polynomial Y = A X⁶ + B X² of Noroozi, Nik &amp; Saeeda 2001 (both Angle Orthodontist),
+ * written down here anew.
  */
 class FrontTest {
     private static final int STEPS = 200_000;
@@ -63,10 +64,15 @@ class FrontTest {
         assertThat(f.arch().perimeter().value()).isEqualTo(length(FrontTest::behind, -22, 22), within(1e-3));
         // (Dc / Dm) / (Wc / Wm) = (6 / 24) / (26 / 44)
         assertThat(f.arch().formIndex().value()).isEqualTo(6.0 / 24 / (26.0 / 44), within(1e-9));
-        assertThat(f.arch().drawn().orElseThrow().fits()).extracting(x -> x.family().name()).contains("BETA", "CATENARY", "CONIC", "SIXTH_DEGREE", "SPLINE");
+        assertThat(f.arch().drawn().orElseThrow().fits())
+                .extracting(x -> x.family().name())
+                .contains("BETA", "CATENARY", "CONIC", "SIXTH_DEGREE", "SPLINE");
     }
 
-    /** The lateral stands 11.6 mm along the curve on the left; moved straight forward by the need, it is farther from the molar by the shortage. */
+    /**
+     * The lateral stands 11.6 mm along the curve on the left; moved straight forward by the need, it is farther from
+     * the molar by the shortage.
+     */
     @Test
     void neededAdvanceOpensJustTheRoomThatIsLacking() {
         PositionResult.SideNeed left = front(SampleCase.full()).position().left();
@@ -88,18 +94,28 @@ class FrontTest {
         assertThat(after - before).isEqualTo(left.rule().value(), within(1e-3));
     }
 
-    /** The rule of thumb: 2 mm of arch for 1 mm of advance, 1 mm a side; smooth curves give 16 to 31 % less, so that more is needed. */
+    /**
+     * The rule of thumb: 2 mm of arch for 1 mm of advance, 1 mm a side; smooth curves give 16 to 31 % less, so that
+     * more is needed.
+     */
     @Test
     void ruleOfThumbAsksForLess() {
         for (double shortOf : new double[] {19.0, 20.0, 20.5}) {
             Front f = front(SampleCase.full().set("/space/left", shortOf));
             PositionResult.SideNeed n = f.position().left();
-            assertThat(n.chord().value() / n.rule().value()).as("space " + shortOf).isBetween(1.05, 1.35);
-            assertThat(n.alongArch().value() / n.rule().value()).as("space " + shortOf).isBetween(1.05, 2.0);
+            assertThat(n.chord().value() / n.rule().value())
+                    .as("space " + shortOf)
+                    .isBetween(1.05, 1.35);
+            assertThat(n.alongArch().value() / n.rule().value())
+                    .as("space " + shortOf)
+                    .isBetween(1.05, 2.0);
         }
     }
 
-    /** Along the arch: the curve of the same form, deeper by the need, is longer between lateral and molar by what is lacking. */
+    /**
+     * Along the arch: the curve of the same form, deeper by the need, is longer between lateral and molar by what is
+     * lacking.
+     */
     @Test
     void neededAlongTheArchLengthensTheCurve() {
         Front f = front(SampleCase.full().without("/arch/canineWidth").without("/arch/canineDepth"));
@@ -115,18 +131,24 @@ class FrontTest {
     void moreCrowdingNeedsMoreAdvance() {
         double before = Double.NEGATIVE_INFINITY;
         for (double space = 22; space >= 17; space -= 0.5) {
-            double needed = front(SampleCase.full().set("/space/left", space)).position().left().chord().value();
+            double needed = front(SampleCase.full().set("/space/left", space))
+                    .position()
+                    .left()
+                    .chord()
+                    .value();
             assertThat(needed).as("space " + space).isGreaterThan(before);
             before = needed;
         }
         Front wide = front(SampleCase.full().incisors(6.4, 5.9, 6.0, 6.5));
         Front narrow = front(SampleCase.full());
-        assertThat(wide.position().equalPlan().value()).isGreaterThan(narrow.position().equalPlan().value());
+        assertThat(wide.position().equalPlan().value())
+                .isGreaterThan(narrow.position().equalPlan().value());
     }
 
     @Test
     void noRoomLackingNeedsNoAdvance() {
-        PositionResult p = front(SampleCase.full().set("/space/left", 26).set("/space/right", 26)).position();
+        PositionResult p = front(SampleCase.full().set("/space/left", 26).set("/space/right", 26))
+                .position();
         assertThat(p.left().chord().value()).isNegative();
         assertThat(p.equalPlan().value()).isZero();
         assertThat(p.side(Side.RIGHT).spare().value()).isGreaterThan(1.5);

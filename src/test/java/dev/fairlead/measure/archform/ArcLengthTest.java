@@ -17,10 +17,17 @@ import org.junit.jupiter.params.provider.CsvSource;
 class ArcLengthTest {
     private static final Offset<Double> PRINTED = within(6e-4);
 
-    /** Lengths of the Braun 1998 beta function and their derivatives by depth and width, computed by another program. */
+    /**
+     * Lengths of the Braun 1998 beta function and their derivatives by depth and width, computed by another program.
+     */
     @ParameterizedTest
-    @CsvSource({"50, 30, 83.093, 1.618, 0.691", "53, 37, 96.663, 1.680, 0.651", "54.19, 28.10, 83.056, 1.551, 0.728",
-        "56.37, 40.40, 104.574, 1.690, 0.644", "60, 40, 106.276, 1.662, 0.663"})
+    @CsvSource({
+        "50, 30, 83.093, 1.618, 0.691",
+        "53, 37, 96.663, 1.680, 0.651",
+        "54.19, 28.10, 83.056, 1.551, 0.728",
+        "56.37, 40.40, 104.574, 1.690, 0.644",
+        "60, 40, 106.276, 1.662, 0.663"
+    })
     void betaFunction(double w, double d, double length, double perDepth, double perWidth) {
         assertThat(new BetaArch(w, d).perimeter()).isEqualTo(length, PRINTED);
         assertThat(slope(h -> new BetaArch(w, d + h).perimeter())).isEqualTo(perDepth, PRINTED);
@@ -35,7 +42,10 @@ class ArcLengthTest {
         assertThat(ArcRuler.WEIGHTS).containsExactly(rule.getSecond(), within(1e-15));
     }
 
-    /** Perimeter 69.28834 mm of W 44, D 24, and gain of 1.584667 and 3.187517 mm for 1 and 2 mm: independent computation. */
+    /**
+     * Perimeter 69.28834 mm of W 44, D 24, and gain of 1.584667 and 3.187517 mm for 1 and 2 mm: independent
+     * computation.
+     */
     @Test
     void betaFunctionOfTheWorkedArch() {
         double before = new BetaArch(44, 24).perimeter();
@@ -60,23 +70,42 @@ class ArcLengthTest {
         assertThat(arch.tangent(1).y()).isEqualTo(-1, within(1e-12));
     }
 
-    /** Lengths and derivatives by depth of chord-fixed curves, computed by another program (its derivatives are one-sided). */
+    /**
+     * Lengths and derivatives by depth of chord-fixed curves, computed by another program (its derivatives are
+     * one-sided).
+     */
     @ParameterizedTest
     @CsvSource({
-        "PARABOLA, 26, 5.5, 28.833, 0.949", "PARABOLA, 26, 8, 31.553, 1.209", "PARABOLA, 26, 10, 34.128, 1.358",
-        "PARABOLA, 45, 25, 70.410, 1.570", "PARABOLA, 50, 30, 81.765, 1.608",
-        "CATENARY, 26, 5.5, 28.880, 0.976", "CATENARY, 26, 8, 31.694, 1.257", "CATENARY, 26, 10, 34.377, 1.416",
-        "CATENARY, 45, 25, 71.337, 1.637", "CATENARY, 50, 30, 82.945, 1.675",
-        "HALF_ELLIPSE, 26, 5.5, 30.267, 1.178", "HALF_ELLIPSE, 26, 8, 33.456, 1.360", "HALF_ELLIPSE, 26, 10, 36.282, 1.461",
-        "HALF_ELLIPSE, 45, 25, 74.665, 1.611", "HALF_ELLIPSE, 50, 30, 86.572, 1.639",
-        "CIRCLE, 26, 5.5, 28.999, 1.055", "CIRCLE, 26, 8, 32.134, 1.439", "CIRCLE, 26, 10, 35.276, 1.695",
-        "CIRCLE, 45, 25, 75.837, 2.118", "CIRCLE, 50, 30, 89.066, 2.202"})
+        "PARABOLA, 26, 5.5, 28.833, 0.949",
+        "PARABOLA, 26, 8, 31.553, 1.209",
+        "PARABOLA, 26, 10, 34.128, 1.358",
+        "PARABOLA, 45, 25, 70.410, 1.570",
+        "PARABOLA, 50, 30, 81.765, 1.608",
+        "CATENARY, 26, 5.5, 28.880, 0.976",
+        "CATENARY, 26, 8, 31.694, 1.257",
+        "CATENARY, 26, 10, 34.377, 1.416",
+        "CATENARY, 45, 25, 71.337, 1.637",
+        "CATENARY, 50, 30, 82.945, 1.675",
+        "HALF_ELLIPSE, 26, 5.5, 30.267, 1.178",
+        "HALF_ELLIPSE, 26, 8, 33.456, 1.360",
+        "HALF_ELLIPSE, 26, 10, 36.282, 1.461",
+        "HALF_ELLIPSE, 45, 25, 74.665, 1.611",
+        "HALF_ELLIPSE, 50, 30, 86.572, 1.639",
+        "CIRCLE, 26, 5.5, 28.999, 1.055",
+        "CIRCLE, 26, 8, 32.134, 1.439",
+        "CIRCLE, 26, 10, 35.276, 1.695",
+        "CIRCLE, 45, 25, 75.837, 2.118",
+        "CIRCLE, 50, 30, 89.066, 2.202"
+    })
     void chordFixedCurves(ArchFamily family, double w, double d, double length, double perDepth) {
         assertThat(family.of(w, d).perimeter()).isEqualTo(length, PRINTED);
         assertThat(slope(h -> family.of(w, d + h).perimeter())).isEqualTo(perDepth, within(1.5e-3));
     }
 
-    /** Handbook closed forms of the arc lengths (parabola by asinh, circle, catenary) and the elliptic integral of the ellipse. */
+    /**
+     * Handbook closed forms of the arc lengths (parabola by asinh, circle, catenary) and the elliptic integral of the
+     * ellipse.
+     */
     @ParameterizedTest
     @CsvSource({"26, 5.5", "26, 8", "44, 24", "45, 25", "50, 30", "30, 45"})
     void closedForms(double w, double d) {
@@ -107,8 +136,11 @@ class ArcLengthTest {
             sum += Math.hypot(x / 20000, arch.height(x * (i + 1) / 20000) - arch.height(x * i / 20000));
         }
         assertThat(sum).isEqualTo(8.3, within(1e-7));
-        assertThat(arch.atArcLength(-8.3).mirrored().distance(arch.atArcLength(8.3))).isLessThan(1e-9);
-        assertThatIllegalArgumentException().isThrownBy(() -> arch.atArcLength(34.7)).withMessageContaining("34.64");
+        assertThat(arch.atArcLength(-8.3).mirrored().distance(arch.atArcLength(8.3)))
+                .isLessThan(1e-9);
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> arch.atArcLength(34.7))
+                .withMessageContaining("34.64");
     }
 
     @Test

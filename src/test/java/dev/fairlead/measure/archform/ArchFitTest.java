@@ -25,7 +25,10 @@ class ArchFitTest {
     void exactLandmarksGiveTheCurveBack(ArchFamily family) {
         Random random = new Random(5);
         for (int n = 0; n < 20; n++) {
-            ArchCurve made = sample(family, Arches.between(random, 38, 58), Arches.between(random, 18, 40),
+            ArchCurve made = sample(
+                    family,
+                    Arches.between(random, 38, 58),
+                    Arches.between(random, 18, 40),
                     Arches.between(random, 0, 0.7));
             ArchFit fit = ArchFit.of(family, Landmarks.of(Arches.on(made, 0, random)));
             assertThat(fit.goodness().rms()).isLessThan(1e-5);
@@ -63,19 +66,27 @@ class ArchFitTest {
             Landmarks arch = Landmarks.of(Arches.crowded(random));
             ArchFit fit = ArchFit.of(ArchFamily.CONIC, arch);
             ConicArch best = (ConicArch) fit.curve();
-            for (double[] d : new double[][] {{0.05, 0, 0}, {-0.05, 0, 0}, {0, 0.05, 0}, {0, -0.05, 0}, {0, 0, 0.01}, {0, 0, -0.01}}) {
+            for (double[] d : new double[][] {
+                {0.05, 0, 0}, {-0.05, 0, 0}, {0, 0.05, 0}, {0, -0.05, 0}, {0, 0, 0.01}, {0, 0, -0.01}
+            }) {
                 ConicArch other = new ConicArch(best.width() + d[0], best.depth() + d[1], best.weight() + d[2]);
-                assertThat(Goodness.of(other, arch).rms()).isGreaterThanOrEqualTo(fit.goodness().rms());
+                assertThat(Goodness.of(other, arch).rms())
+                        .isGreaterThanOrEqualTo(fit.goodness().rms());
             }
-            assertThat(fit.goodness().rms()).isLessThanOrEqualTo(ArchFit.of(ArchFamily.PARABOLA, arch).goodness().rms() + 1e-9);
-            assertThat(fit.goodness().rms()).isLessThanOrEqualTo(ArchFit.of(ArchFamily.HALF_ELLIPSE, arch).goodness().rms() + 1e-9);
+            assertThat(fit.goodness().rms())
+                    .isLessThanOrEqualTo(
+                            ArchFit.of(ArchFamily.PARABOLA, arch).goodness().rms() + 1e-9);
+            assertThat(fit.goodness().rms())
+                    .isLessThanOrEqualTo(
+                            ArchFit.of(ArchFamily.HALF_ELLIPSE, arch).goodness().rms() + 1e-9);
         }
     }
 
     @Test
     void goodnessNamesTheToothThatStandsOut() {
         List<Landmark> given = Arches.on(new BetaArch(46, 25), 0, new Random(1)).stream()
-                .map(l -> l.tooth() == 32 ? Landmark.flat(32, l.x() + 0.6, l.y() + 1.2) : l).toList();
+                .map(l -> l.tooth() == 32 ? Landmark.flat(32, l.x() + 0.6, l.y() + 1.2) : l)
+                .toList();
         Goodness goodness = ArchFit.of(ArchFamily.BETA, Landmarks.of(given)).goodness();
         assertThat(goodness.worst().tooth()).isEqualTo(32);
         assertThat(goodness.worst().outside()).isBetween(0.8, 1.4);
@@ -95,7 +106,8 @@ class ArchFitTest {
                 ArchFit b = other.get(f);
                 assertThat(b.goodness().rms()).isEqualTo(a.goodness().rms(), within(1e-6));
                 assertThat(b.curve().perimeter()).isEqualTo(a.curve().perimeter(), within(1e-4));
-                assertThat(b.curve().mirrored().at(0.3).distance(a.curve().at(0.3))).isLessThan(1e-4);
+                assertThat(b.curve().mirrored().at(0.3).distance(a.curve().at(0.3)))
+                        .isLessThan(1e-4);
                 List<Goodness.Residual> there = b.goodness().residuals();
                 for (int i = 0; i < there.size(); i++) {
                     Goodness.Residual here = a.goodness().residuals().get(there.size() - 1 - i);
@@ -132,7 +144,8 @@ class ArchFitTest {
                 assertThat(ruler.parameterAt(ruler.fromMidline(a))).isEqualTo(a, within(1e-6));
                 assertThat(ruler.between(a, b)).isEqualTo(-ruler.between(b, a), within(1e-12));
                 assertThat(Math.abs(ruler.between(a, b)))
-                        .isGreaterThanOrEqualTo(fit.curve().at(a).distance(fit.curve().at(b)) - 1e-9);
+                        .isGreaterThanOrEqualTo(
+                                fit.curve().at(a).distance(fit.curve().at(b)) - 1e-9);
             }
             assertThat(ruler.end() - ruler.start()).isEqualTo(fit.curve().perimeter(), within(1e-9));
             assertThat(fit.curve().points(21)).hasSize(21);
@@ -141,9 +154,14 @@ class ArchFitTest {
 
     @Test
     void tooFewLandmarksAreRefused() {
-        Landmarks three = Landmarks.of(List.of(Landmark.flat(46, -22, 0), Landmark.flat(36, 22, 0), Landmark.flat(31, 0, 24)));
-        assertThatIllegalArgumentException().isThrownBy(() -> ArchFit.of(ArchFamily.CONIC, three)).withMessageContaining("3");
+        Landmarks three =
+                Landmarks.of(List.of(Landmark.flat(46, -22, 0), Landmark.flat(36, 22, 0), Landmark.flat(31, 0, 24)));
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> ArchFit.of(ArchFamily.CONIC, three))
+                .withMessageContaining("3");
         assertThatIllegalArgumentException().isThrownBy(() -> ArchFamily.CONIC.of(44, 24));
-        assertThat(ArchFit.all(three)).extracting(ArchFit::family).doesNotContain(ArchFamily.CONIC, ArchFamily.SIXTH_DEGREE);
+        assertThat(ArchFit.all(three))
+                .extracting(ArchFit::family)
+                .doesNotContain(ArchFamily.CONIC, ArchFamily.SIXTH_DEGREE);
     }
 }

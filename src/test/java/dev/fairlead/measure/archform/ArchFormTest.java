@@ -11,7 +11,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class ArchFormTest {
 
-    /** Noroozi, Nik & Saeeda 2001: Y = A X^6 + B X^2 through (0,0), (Wc/2, Dc) and (Wm/2, Dm), so both equations must hold. */
+    /**
+     * Noroozi, Nik & Saeeda 2001: Y = A X^6 + B X^2 through (0,0), (Wc/2, Dc) and (Wm/2, Dm), so both equations must
+     * hold.
+     */
     @Test
     void sixthDegreePolynomialSolvesItsTwoEquations() {
         Random random = new Random(21);
@@ -40,7 +43,8 @@ class ArchFormTest {
     private static ArchMeasures measures(Random random) {
         double wm = Arches.between(random, 40, 56);
         double dm = Arches.between(random, 20, 40);
-        return new ArchMeasures(wm, dm, wm * Arches.between(random, 0.45, 0.65), dm * Arches.between(random, 0.15, 0.35));
+        return new ArchMeasures(
+                wm, dm, wm * Arches.between(random, 0.45, 0.65), dm * Arches.between(random, 0.15, 0.35));
     }
 
     @Test
@@ -74,9 +78,18 @@ class ArchFormTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"0.20, SQUARE", "0.37, SQUARE", "0.371, BETWEEN_SQUARE_AND_OVOID", "0.399, BETWEEN_SQUARE_AND_OVOID",
-        "0.40, OVOID", "0.495, OVOID", "0.51, BETWEEN_OVOID_AND_TAPERED", "0.524, BETWEEN_OVOID_AND_TAPERED",
-        "0.525, TAPERED", "0.9, TAPERED"})
+    @CsvSource({
+        "0.20, SQUARE",
+        "0.37, SQUARE",
+        "0.371, BETWEEN_SQUARE_AND_OVOID",
+        "0.399, BETWEEN_SQUARE_AND_OVOID",
+        "0.40, OVOID",
+        "0.495, OVOID",
+        "0.51, BETWEEN_OVOID_AND_TAPERED",
+        "0.524, BETWEEN_OVOID_AND_TAPERED",
+        "0.525, TAPERED",
+        "0.9, TAPERED"
+    })
     void limitsBelongToTheClassTheyBound(double index, ArchForm form) {
         assertThat(ArchForm.of(index, ArchForm.CutOffs.OWN_CONVENTION)).isEqualTo(form);
     }
@@ -94,8 +107,9 @@ class ArchFormTest {
     }
 
     /**
-     * Hawley 1905: points J on the first circle at a chord of R from A; triangle CDE equilateral, its side DE the second radius; AFG
-     * equilateral in the second circle. The lines to the molars enclose the published "constant 42 degrees".
+     * Hawley 1905: points J on the first circle at a chord of R from A; triangle CDE equilateral, its side DE the
+     * second radius; AFG equilateral in the second circle. The lines to the molars enclose the published "constant 42
+     * degrees".
      */
     @Test
     void hawleyConstruction() {
@@ -109,7 +123,8 @@ class ArchFormTest {
         assertThat(arch.width()).isEqualTo(4 * r, within(1e-9));
         assertThat(arch.at(-1).distance(end)).isEqualTo(4 * r, within(1e-9));
         assertThat(arch.secondRadius()).isEqualTo(2.3094 * r, within(1e-3));
-        // C is the end of the first diameter; the ray C-J meets the tangent at A half a side from A, at 30 degrees from CA
+        // C is the end of the first diameter; the ray C-J meets the tangent at A half a side from A, at 30 degrees from
+        // CA
         Point c = new Point(0, apex.y() - 2 * r);
         double half = 2 * r * (j.x() - c.x()) / (j.y() - c.y());
         assertThat(2 * half).isEqualTo(arch.secondRadius(), within(1e-9));

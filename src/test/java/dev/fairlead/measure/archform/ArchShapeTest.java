@@ -15,7 +15,11 @@ class ArchShapeTest {
         BetaArch arch = new BetaArch(44, 24);
         ArchShape shape = ArchShape.of(arch, 14.75 / 37.8 * arch.perimeter() / 2, OWN);
         assertThat(shape.words()).isEqualTo("ovoid, 44.0 mm wide, 24.0 mm deep, 69.3 mm along");
-        assertThat(shape.index()).isEqualTo(ArchMeasures.of(arch, 14.75 / 37.8 * arch.perimeter() / 2).formIndex(), within(1e-12));
+        assertThat(shape.index())
+                .isEqualTo(
+                        ArchMeasures.of(arch, 14.75 / 37.8 * arch.perimeter() / 2)
+                                .formIndex(),
+                        within(1e-12));
     }
 
     @Test
@@ -27,8 +31,15 @@ class ArchShapeTest {
     @Test
     void preformNearestInSizeAndClassComesFirst() {
         ArchCurve arch = new BetaArch(44, 24);
-        Map<String, ArchCurve> preforms = Map.of("ovoid small", new BetaArch(45, 25), "ovoid large", new BetaArch(56, 32),
-                "tapered small", ConicArch.parabola(45, 25), "the same as ovoid small", new BetaArch(45, 25));
+        Map<String, ArchCurve> preforms = Map.of(
+                "ovoid small",
+                new BetaArch(45, 25),
+                "ovoid large",
+                new BetaArch(56, 32),
+                "tapered small",
+                ConicArch.parabola(45, 25),
+                "the same as ovoid small",
+                new BetaArch(45, 25));
         assertThat(ArchShape.ranked(arch, ArchPlaces.average(arch), preforms))
                 .containsExactly("ovoid small", "the same as ovoid small", "tapered small", "ovoid large");
     }

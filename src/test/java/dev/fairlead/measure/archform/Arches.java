@@ -8,8 +8,7 @@ import java.util.random.RandomGenerator;
 final class Arches {
     private static final int[] TEETH = {46, 45, 44, 43, 42, 41, 31, 32, 33, 34, 35, 36};
 
-    private Arches() {
-    }
+    private Arches() {}
 
     static double between(RandomGenerator random, double from, double to) {
         return from + (to - from) * random.nextDouble();
@@ -21,7 +20,8 @@ final class Arches {
         List<Landmark> landmarks = new ArrayList<>();
         for (int i = 0; i < TEETH.length; i++) {
             Point p = points.get(i);
-            landmarks.add(Landmark.flat(TEETH[i], p.x() + noise * random.nextGaussian(), p.y() + noise * random.nextGaussian()));
+            landmarks.add(Landmark.flat(
+                    TEETH[i], p.x() + noise * random.nextGaussian(), p.y() + noise * random.nextGaussian()));
         }
         return landmarks;
     }
@@ -32,6 +32,8 @@ final class Arches {
     }
 
     static List<Landmark> mirrored(List<Landmark> given) {
-        return given.stream().map(l -> Landmark.flat(Teeth.antimere(l.tooth()), -l.x(), l.y())).toList();
+        return given.stream()
+                .map(l -> Landmark.flat(Teeth.antimere(l.tooth()), -l.x(), l.y()))
+                .toList();
     }
 }

@@ -20,8 +20,10 @@ class LandmarksTest {
             Landmarks moved = Landmarks.of(moved(given, random));
             assertThat(moved.offPlane()).isEqualTo(0, within(1e-6));
             for (int i = 0; i < given.size(); i++) {
-                assertThat(moved.teeth().get(i).tooth()).isEqualTo(plain.teeth().get(i).tooth());
-                assertThat(moved.points().get(i).distance(plain.points().get(i))).isLessThan(1e-9);
+                assertThat(moved.teeth().get(i).tooth())
+                        .isEqualTo(plain.teeth().get(i).tooth());
+                assertThat(moved.points().get(i).distance(plain.points().get(i)))
+                        .isLessThan(1e-9);
             }
             assertThat(ArchFit.of(ArchFamily.BETA, moved).goodness().rms())
                     .isEqualTo(ArchFit.of(ArchFamily.BETA, plain).goodness().rms(), within(1e-7));
@@ -34,14 +36,19 @@ class LandmarksTest {
         double b = random.nextDouble() * 6;
         double c = random.nextDouble() * 6;
         double[] t = {random.nextGaussian() * 50, random.nextGaussian() * 50, random.nextGaussian() * 50};
-        return given.stream().map(l -> {
-            double x1 = Math.cos(a) * l.x() - Math.sin(a) * l.y();
-            double y1 = Math.sin(a) * l.x() + Math.cos(a) * l.y();
-            double y2 = Math.cos(b) * y1 - Math.sin(b) * l.z();
-            double z2 = Math.sin(b) * y1 + Math.cos(b) * l.z();
-            return new Landmark(l.tooth(), Math.cos(c) * x1 + Math.sin(c) * z2 + t[0], y2 + t[1],
-                    -Math.sin(c) * x1 + Math.cos(c) * z2 + t[2]);
-        }).toList();
+        return given.stream()
+                .map(l -> {
+                    double x1 = Math.cos(a) * l.x() - Math.sin(a) * l.y();
+                    double y1 = Math.sin(a) * l.x() + Math.cos(a) * l.y();
+                    double y2 = Math.cos(b) * y1 - Math.sin(b) * l.z();
+                    double z2 = Math.sin(b) * y1 + Math.cos(b) * l.z();
+                    return new Landmark(
+                            l.tooth(),
+                            Math.cos(c) * x1 + Math.sin(c) * z2 + t[0],
+                            y2 + t[1],
+                            -Math.sin(c) * x1 + Math.cos(c) * z2 + t[2]);
+                })
+                .toList();
     }
 
     @Test
@@ -61,8 +68,11 @@ class LandmarksTest {
     @Test
     void pointsOffThePlaneAreProjectedAndToldOf() {
         // corners of a square, alternately 1 mm above and below: the plane is z = 0 and every point is 1 mm off
-        Landmarks arch = Landmarks.of(List.of(new Landmark(46, -20, 0, 1), new Landmark(36, 20, 0, -1),
-                new Landmark(42, -20, 40, -1), new Landmark(32, 20, 40, 1)));
+        Landmarks arch = Landmarks.of(List.of(
+                new Landmark(46, -20, 0, 1),
+                new Landmark(36, 20, 0, -1),
+                new Landmark(42, -20, 40, -1),
+                new Landmark(32, 20, 40, 1)));
         assertThat(arch.offPlane()).isEqualTo(1, within(1e-9));
         assertThat(arch.width()).isEqualTo(40, within(1e-9));
     }
@@ -78,19 +88,27 @@ class LandmarksTest {
         refused("no landmark on the left", right, Landmark.flat(45, -20, 4), Landmark.flat(41, 0, 24));
         refused("straight line", right, left, Landmark.flat(31, 1, 0));
         refused("lower left canine (33)", right, left, front, Landmark.flat(33, -13, 18));
-        assertThatIllegalArgumentException().isThrownBy(() -> Landmark.flat(16, 0, 0)).withMessageContaining("16");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> Landmark.flat(16, 0, 0))
+                .withMessageContaining("16");
         assertThatIllegalArgumentException().isThrownBy(() -> Landmark.flat(36, Double.NaN, 0));
     }
 
     private static void refused(String why, Landmark... given) {
-        assertThatIllegalArgumentException().isThrownBy(() -> Landmarks.of(Stream.of(given).toList()))
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> Landmarks.of(Stream.of(given).toList()))
                 .withMessageContaining(why);
     }
 
     @Test
     void mixedDentitionEndsAtItsLastTooth() {
-        Landmarks arch = Landmarks.of(List.of(Landmark.flat(85, -20, 3), Landmark.flat(75, 20, 3), Landmark.flat(41, -2, 25),
-                Landmark.flat(31, 2, 25), Landmark.flat(83, -13, 19), Landmark.flat(73, 13, 19)));
+        Landmarks arch = Landmarks.of(List.of(
+                Landmark.flat(85, -20, 3),
+                Landmark.flat(75, 20, 3),
+                Landmark.flat(41, -2, 25),
+                Landmark.flat(31, 2, 25),
+                Landmark.flat(83, -13, 19),
+                Landmark.flat(73, 13, 19)));
         assertThat(arch.posteriorPosition()).isEqualTo(5);
         assertThat(ArchMeasures.of(arch)).contains(new ArchMeasures(40, 22, 26, 6));
         assertThat(Teeth.words(83)).isEqualTo("lower right primary canine (83)");

@@ -17,7 +17,8 @@ class WireMisfitTest {
         assertThat(same.rms()).isLessThan(1e-9);
         assertThat(same.within(1, 2)).isTrue();
         // a wire drawn 7 mm further forward, as a spline, is slid back
-        List<Point> shifted = arch.points(201).stream().map(p -> p.plus(new Point(0, 7))).toList();
+        List<Point> shifted =
+                arch.points(201).stream().map(p -> p.plus(new Point(0, 7))).toList();
         WireMisfit moved = WireMisfit.of(arch, new SplineArch(shifted), ArchPlaces.average(arch));
         assertThat(moved.rms()).isLessThan(5e-3);
         assertThat(moved.forward()).isEqualTo(-7, within(1e-2));
@@ -27,7 +28,8 @@ class WireMisfitTest {
     @Test
     void circleOutsideACircle() {
         ArchCurve arch = ConicArch.circle(40, 20);
-        // the same half circle with radius 21, 1 mm wider at each end: slid back by about s, distance is 1 - s cos(angle)
+        // the same half circle with radius 21, 1 mm wider at each end: slid back by about s, distance is 1 - s
+        // cos(angle)
         ArchCurve wire = ConicArch.circle(42, 21);
         WireMisfit misfit = WireMisfit.of(arch, wire, ArchPlaces.average(arch));
         // least squares over the half circle: s = mean(cos)/mean(cos^2) = (2/pi)/(1/2), measured from equal centres
@@ -68,15 +70,15 @@ class WireMisfitTest {
         assertThat(whole.atCanines()).isEqualTo(40 * Math.sin(0.5) - 48 * Math.sin(10.0 / 24), within(1e-9));
         assertThat(whole.ofFront()).isEqualTo(20 * (1 - Math.cos(0.5)) - 24 * (1 - Math.cos(10.0 / 24)), within(1e-9));
         assertThat(whole.atMolars()).isEqualTo(40 - 48 * Math.sin(10 * Math.PI / 24), within(1e-9));
-        assertThat(whole.words())
-                .isEqualTo("narrow at the molars by 6.4 mm, deepen the front by 0.4 mm");
+        assertThat(whole.words()).isEqualTo("narrow at the molars by 6.4 mm, deepen the front by 0.4 mm");
     }
 
     @Test
     void oneLimitAtATimeDecidesTheLeastChange() {
         Random random = new Random(31);
         for (int n = 0; n < 6; n++) {
-            ArchCurve arch = ArchFit.of(ArchFamily.CONIC, Landmarks.of(Arches.crowded(random))).curve();
+            ArchCurve arch = ArchFit.of(ArchFamily.CONIC, Landmarks.of(Arches.crowded(random)))
+                    .curve();
             ArchPlaces places = ArchPlaces.average(arch);
             ArchCurve wire = ConicArch.parabola(Arches.between(random, 48, 60), Arches.between(random, 26, 36));
             double loose = LeastReshaping.of(arch, wire, places, 1.0, 2.0).share();
@@ -94,7 +96,8 @@ class WireMisfitTest {
         for (int n = 0; n < 5; n++) {
             // one incisor far out decides the worst place: the ends misfit alike on both sides
             List<Landmark> given = Arches.on(new BetaArch(Arches.between(random, 44, 48), 25), 0.2, random).stream()
-                    .map(l -> l.tooth() == 32 ? Landmark.flat(32, l.x() + 2, l.y() + 3) : l).toList();
+                    .map(l -> l.tooth() == 32 ? Landmark.flat(32, l.x() + 2, l.y() + 3) : l)
+                    .toList();
             ArchCurve wire = new BetaArch(46, 25);
             WireMisfit a = misfit(given, wire);
             WireMisfit b = misfit(Arches.mirrored(given), wire);
@@ -125,7 +128,8 @@ class WireMisfitTest {
         Locale before = Locale.getDefault();
         try {
             Locale.setDefault(Locale.GERMANY);
-            assertThat(new Reshaping(1.25, -3, 0.1).words()).isEqualTo("widen at the canines by 1.3 mm, narrow at the molars by 3.0 mm");
+            assertThat(new Reshaping(1.25, -3, 0.1).words())
+                    .isEqualTo("widen at the canines by 1.3 mm, narrow at the molars by 3.0 mm");
         } finally {
             Locale.setDefault(before);
         }
@@ -138,7 +142,7 @@ class WireMisfitTest {
         assertThat(places.nearest(100).tooth()).isEqualTo(36);
         assertThat(places.nearest(-0.1).tooth()).isEqualTo(41);
         // centres of Black's widths 5.4 5.9 6.9 6.9 7.1 11.2: canine 14.75 of 37.8
-        assertThat(places.position(3)).hasValueSatisfying(s ->
-                assertThat(s).isEqualTo(arch.perimeter() / 2 * 14.75 / 37.8, within(1e-9)));
+        assertThat(places.position(3))
+                .hasValueSatisfying(s -> assertThat(s).isEqualTo(arch.perimeter() / 2 * 14.75 / 37.8, within(1e-9)));
     }
 }

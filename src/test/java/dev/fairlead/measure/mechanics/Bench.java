@@ -99,8 +99,18 @@ final class Bench {
     static Setup base(double standOff) {
         var fold = new FoldSpec(1, 3, 3, 0, 20);
         double alpha = FoldKinematics.openingForForward(fold, standOff).orElseThrow();
-        return new Setup(WIRE, new ArchGeometry(new BetaArch(44, 24), 3, 2.7, 8.3), fold, fold, alpha, alpha, Tube.TWO_POINT, Ties.FOUR,
-                Seat.LEVEL, Theory.LARGE_ROTATIONS, Mesh.STANDARD);
+        return new Setup(
+                WIRE,
+                new ArchGeometry(new BetaArch(44, 24), 3, 2.7, 8.3),
+                fold,
+                fold,
+                alpha,
+                alpha,
+                Tube.TWO_POINT,
+                Ties.FOUR,
+                Seat.LEVEL,
+                Theory.LARGE_ROTATIONS,
+                Mesh.STANDARD);
     }
 
     static Solution solved(Setup setup) {

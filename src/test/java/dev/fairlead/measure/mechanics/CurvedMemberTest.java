@@ -7,7 +7,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Circular arcs against Castigliano's theorem (Timoshenko; Roark, curved bars) and two published benchmark problems. */
+/**
+ * Circular arcs against Castigliano's theorem (Timoshenko; Roark, curved bars) and two published benchmark problems.
+ */
 class CurvedMemberTest {
     private static final double EI = Bench.WIRE.e() * Bench.WIRE.inertia();
 
@@ -16,7 +18,8 @@ class CurvedMemberTest {
     }
 
     private static double tip(ReferenceCase c, double angle, int elements, int way) {
-        var bench = Bench.chain(Bench.arc(c.in("R"), angle, elements), c.wire().section()).clamp(0);
+        var bench = Bench.chain(Bench.arc(c.in("R"), angle, elements), c.wire().section())
+                .clamp(0);
         return bench.load(bench.last(), way, c.in("P")).linear().moved(bench.last(), way);
     }
 
@@ -45,7 +48,8 @@ class CurvedMemberTest {
         "8, -0.78, 0.27, -0.66, -1.48, -3.15, -2.13",
         "16, -0.18, 0.09, -0.17, -0.37, -0.78, -0.54"
     })
-    void errorFallsWithTheSquareOfTheElementLength(int n, double q0, double q1, double q2, double h0, double h1, double h2) {
+    void errorFallsWithTheSquareOfTheElementLength(
+            int n, double q0, double q1, double q2, double h0, double h1, double h2) {
         var q = ReferenceCase.of("M03");
         var h = ReferenceCase.of("M04");
         double[] quarter = {q.out("quarter_ux_for_Fx"), q.out("quarter_uy_for_Fy"), q.out("quarter_uz_for_Fz")};
@@ -53,7 +57,8 @@ class CurvedMemberTest {
         double[] expectedQuarter = {q0, q1, q2};
         double[] expectedHalf = {h0, h1, h2};
         for (int way = 0; way < 3; way++) {
-            assertThat(100 * (tip(q, Math.PI / 2, n, way) / quarter[way] - 1)).isCloseTo(expectedQuarter[way], within(0.06));
+            assertThat(100 * (tip(q, Math.PI / 2, n, way) / quarter[way] - 1))
+                    .isCloseTo(expectedQuarter[way], within(0.06));
             assertThat(100 * (tip(h, Math.PI, n, way) / half[way] - 1)).isCloseTo(expectedHalf[way], within(0.06));
         }
     }
@@ -68,7 +73,8 @@ class CurvedMemberTest {
         "0.5, 0.785398, 0.356194, 0.5, 1, 0.570796, 1.570796, 1.248451",
         "1, 1.570796, 4.712389, 2, 2, 3.141593, 3.141593, 7.696902"
     })
-    void freeEndFlexibilities(double halfTurns, double vv, double hh, double vh, double tv, double th, double tm, double out) {
+    void freeEndFlexibilities(
+            double halfTurns, double vv, double hh, double vh, double tv, double th, double tm, double out) {
         double r = 7;
         double phi = halfTurns * Math.PI;
         double[] nodes = Bench.arc(r, phi, 128);
@@ -100,13 +106,17 @@ class CurvedMemberTest {
                 .linear();
     }
 
-    /** Complete ring pulled on a diameter (Timoshenko): (pi/4 - 2/pi), (2/pi - 1/2) PR³/EI; moments PR/pi and PR (1/2 - 1/pi). */
+    /**
+     * Complete ring pulled on a diameter (Timoshenko): (pi/4 - 2/pi), (2/pi - 1/2) PR³/EI; moments PR/pi and PR (1/2 -
+     * 1/pi).
+     */
     @Test
     void completeRing() {
         int n = 128;
         double r = 10;
         // both ends of the chain lie and are held in one place, which makes it a ring
-        double[] nodes = Bench.points(n, i -> new double[] {r * Math.sin(2 * Math.PI * i / n), -r * Math.cos(2 * Math.PI * i / n), 0});
+        double[] nodes = Bench.points(n, i ->
+                new double[] {r * Math.sin(2 * Math.PI * i / n), -r * Math.cos(2 * Math.PI * i / n), 0});
         var bench = new Bench(Frame.chain(nodes, Bench.stiffAxially(Bench.WIRE)));
         double p = 0.3;
         Equilibrium e = bench.clamp(0).clamp(n).load(n / 2, 1, p).linear();
@@ -117,19 +127,30 @@ class CurvedMemberTest {
         assertThat(e.bending(n / 4, 0)).isCloseTo(p * r * (0.5 - 1 / Math.PI), percent(0.1));
     }
 
-    /** S. Timoshenko, Strength of Materials I: quarter-circle bar, R 100 in, d 2 in, 50 lb out of plane, E 30e6 psi; tip 2.648 in. */
+    /**
+     * S. Timoshenko, Strength of Materials I: quarter-circle bar, R 100 in, d 2 in, 50 lb out of plane, E 30e6 psi; tip
+     * 2.648 in.
+     */
     @Test
     void timoshenkosCurvedBar() {
         var bar = new WireSpec(2, 30e6, 0.3);
-        var bench = Bench.chain(Bench.arc(100, Math.PI / 2, 64), bar.section()).clamp(0).load(64, 2, 50);
+        var bench = Bench.chain(Bench.arc(100, Math.PI / 2, 64), bar.section())
+                .clamp(0)
+                .load(64, 2, 50);
         Equilibrium e = bench.linear();
         assertThat(e.moved(64, 2)).isCloseTo(2.648, percent(0.1));
         // a chord mixes some of the torsion into the bending next to the clamp, in proportion to its length
-        var fine = Bench.chain(Bench.arc(100, Math.PI / 2, 512), bar.section()).clamp(0).load(512, 2, 50).linear();
+        var fine = Bench.chain(Bench.arc(100, Math.PI / 2, 512), bar.section())
+                .clamp(0)
+                .load(512, 2, 50)
+                .linear();
         assertThat(fine.bending(0, 0) / bar.sectionModulus()).isCloseTo(6366, percent(0.2));
     }
 
-    /** R. MacNeal and R. Harder, Finite Elem. Anal. Des. 1 (1985) 3: curved beam; a thin-beam model is 1.5 % off its thick section. */
+    /**
+     * R. MacNeal and R. Harder, Finite Elem. Anal. Des. 1 (1985) 3: curved beam; a thin-beam model is 1.5 % off its
+     * thick section.
+     */
     @Test
     void macNealHarderCurvedBeam() {
         double e = 1e7;
@@ -137,8 +158,14 @@ class CurvedMemberTest {
         var section = new Section(e * 0.02, e * 0.2 * 1e-3 / 12, e * 0.1 * 8e-3 / 12, g * 0.229 * 0.2 * 1e-3);
         double[] nodes = Bench.arc(4.22, Math.PI / 2, 64);
         double[] up = {0, 0, 1};
-        var inPlane = new Bench(Frame.chain(nodes, section, up)).clamp(0).load(64, 0, 1).linear();
-        var outOfPlane = new Bench(Frame.chain(nodes, section, up)).clamp(0).load(64, 2, 1).linear();
+        var inPlane = new Bench(Frame.chain(nodes, section, up))
+                .clamp(0)
+                .load(64, 0, 1)
+                .linear();
+        var outOfPlane = new Bench(Frame.chain(nodes, section, up))
+                .clamp(0)
+                .load(64, 2, 1)
+                .linear();
         assertThat(inPlane.moved(64, 0)).isCloseTo(0.08734, percent(2));
         assertThat(outOfPlane.moved(64, 2)).isCloseTo(0.5022, percent(1));
     }

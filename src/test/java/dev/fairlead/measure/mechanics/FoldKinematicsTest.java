@@ -21,7 +21,8 @@ class FoldKinematicsTest {
         assertThat(FoldKinematics.forward(fold, alpha)).isCloseTo(c.out("forward"), within(1e-9));
         assertThat(FoldKinematics.gingival(fold, alpha)).isCloseTo(c.out("gingival"), within(1e-6));
         assertThat(FoldKinematics.legGap(fold, alpha)).isCloseTo(c.out("leg_gap_opening"), within(1e-6));
-        assertThat(FoldKinematics.smallAngleForwardPerGap(fold)).isCloseTo(c.out("small_angle_forward_per_mm_gap"), within(1e-6));
+        assertThat(FoldKinematics.smallAngleForwardPerGap(fold))
+                .isCloseTo(c.out("small_angle_forward_per_mm_gap"), within(1e-6));
     }
 
     /** Rounded values of the independent reference model: forward, gap, degrees per bend, gingival. */
@@ -48,7 +49,8 @@ class FoldKinematicsTest {
     @Test
     void smallOpeningFollowsTheSmallAngleRatio() {
         double alpha = 1e-5;
-        assertThat(FoldKinematics.forward(FOLD, alpha) / FoldKinematics.legGap(FOLD, alpha)).isCloseTo(2.0 / 3, within(1e-4));
+        assertThat(FoldKinematics.forward(FOLD, alpha) / FoldKinematics.legGap(FOLD, alpha))
+                .isCloseTo(2.0 / 3, within(1e-4));
     }
 
     @Test
@@ -66,7 +68,8 @@ class FoldKinematicsTest {
         var fold = new FoldSpec(r, leg, leg3, gap, 25);
         var arch = new ArchGeometry(new BetaArch(44, 24), 3, 2.7, 8.3);
         var mesh = new Mesh(400, 0.5);
-        Setup open = new Setup(Bench.WIRE, arch, fold, fold, alpha, alpha, Tube.SPIN, Ties.FOUR, Seat.LEVEL, Theory.LINEAR, mesh);
+        Setup open = new Setup(
+                Bench.WIRE, arch, fold, fold, alpha, alpha, Tube.SPIN, Ties.FOUR, Seat.LEVEL, Theory.LINEAR, mesh);
         Centreline drawn = Centreline.of(open);
         int tube = drawn.right.tubeMesial();
         double w = FoldKinematics.gingival(fold, alpha);

@@ -33,7 +33,8 @@ class FoldStiffnessTest {
     }
 
     private static double compliance(ReferenceCase c, int perBend, int... guides) {
-        var bench = Bench.chain(fold(c.in("r"), c.in("L"), c.in("L3"), perBend), c.wire().section());
+        var bench = Bench.chain(
+                fold(c.in("r"), c.in("L"), c.in("L3"), perBend), c.wire().section());
         int end = bench.last();
         return bench.clamp(0).hold(end, guides).load(end, 0, 1).linear().moved(end, 0);
     }
@@ -44,7 +45,8 @@ class FoldStiffnessTest {
         assertThat(compliance(c, 16)).isCloseTo(c.out("c_free_with_axial"), Percentage.withPercentage(0.2));
         assertThat(compliance(c, 16, 5)).isCloseTo(c.out("c_guided_with_axial"), Percentage.withPercentage(0.21));
         assertThat(compliance(c, 32, 5)).isCloseTo(c.out("c_guided_with_axial"), Percentage.withPercentage(0.06));
-        assertThat(1 / compliance(c, 64, 1, 5)).isCloseTo(c.out("k_fully_guided_bending"), Percentage.withPercentage(1.5));
+        assertThat(1 / compliance(c, 64, 1, 5))
+                .isCloseTo(c.out("k_fully_guided_bending"), Percentage.withPercentage(1.5));
     }
 
     @Test
@@ -62,14 +64,27 @@ class FoldStiffnessTest {
         assertThat(guided + axial).isCloseTo(c.out("c_guided_with_axial"), exact);
     }
 
-    /** Z-frame A-B-C-D, AB = L1 along x, BC = H along y, CD = s L2 along x, clamped at A, loaded at D: flexibilities times EI. */
+    /**
+     * Z-frame A-B-C-D, AB = L1 along x, BC = H along y, CD = s L2 along x, clamped at A, loaded at D: flexibilities
+     * times EI.
+     */
     @ParameterizedTest
     @CsvSource({
         "10, 5, 8, 1, 291.6667, 2264, -750, -62.5, 202, 23",
         "5, 5, 5, -1, 166.6667, 208.3333, 125, -37.5, -50, 15",
         "3, 6, 3, 1, 180, 126, -135, -36, 36, 12"
     })
-    void zFrame(double l1, double h, double l2, double s, double fxx, double fyy, double fxy, double thx, double thy, double thm) {
+    void zFrame(
+            double l1,
+            double h,
+            double l2,
+            double s,
+            double fxx,
+            double fyy,
+            double fxy,
+            double thx,
+            double thy,
+            double thm) {
         double[] nodes = Bench.corners(0, 0, 0, l1, 0, 0, l1, h, 0, l1 + s * l2, h, 0);
         Equilibrium x = atEnd(nodes, 0);
         Equilibrium y = atEnd(nodes, 1);
@@ -86,7 +101,10 @@ class FoldStiffnessTest {
 
     private static Equilibrium atEnd(double[] nodes, int way) {
         Section s = Bench.stiffAxially(Bench.WIRE);
-        return Bench.chain(nodes, new Section(100 * s.ea(), s.eiY(), s.eiZ(), s.gj())).clamp(0).load(3, way, 1).linear();
+        return Bench.chain(nodes, new Section(100 * s.ea(), s.eiY(), s.eiZ(), s.gj()))
+                .clamp(0)
+                .load(3, way, 1)
+                .linear();
     }
 
     /** Vertical loop, legs H, crown r, ends free to turn: opening = P (2H³/3 + pi H² r + 4 H r² + pi r³/2) / EI. */
@@ -105,7 +123,10 @@ class FoldStiffnessTest {
             double a = Math.PI * (i - 1) / n;
             return new double[] {-r * Math.cos(a), h + r * Math.sin(a), 0};
         });
-        var bench = Bench.chain(nodes, Bench.stiffAxially(Bench.WIRE)).clamp(1 + n / 2).load(0, 0, -1).load(n + 2, 0, 1);
+        var bench = Bench.chain(nodes, Bench.stiffAxially(Bench.WIRE))
+                .clamp(1 + n / 2)
+                .load(0, 0, -1)
+                .load(n + 2, 0, 1);
         Equilibrium e = bench.linear();
         double opening = e.moved(n + 2, 0) - e.moved(0, 0);
         double handbook = 2 * h * h * h / 3 + Math.PI * h * h * r + 4 * h * r * r + Math.PI * r * r * r / 2;

@@ -12,11 +12,23 @@ import org.junit.jupiter.api.Test;
 class ForceBandTest {
     private static final FoldSpec FOLD = new FoldSpec(1, 3, 3, 0, 20);
     private static final FoldRange MEASURED = FoldRange.measured(FOLD);
-    private static final FoldRange GUESSED = new FoldRange(FOLD, new FoldSpec(1.25, 5, 5, 0, 20), new FoldSpec(0.6, 3, 3, 0, 20));
+    private static final FoldRange GUESSED =
+            new FoldRange(FOLD, new FoldSpec(1.25, 5, 5, 0, 20), new FoldSpec(0.6, 3, 3, 0, 20));
 
     private static BandInput input(FoldRange fold, double right, double left, List<Ties> ties) {
-        return new BandInput(Bench.WIRE, BandInput.STEEL_E_LOW, BandInput.STEEL_E_HIGH, new ArchGeometry(new BetaArch(44, 24), 3, 2.7, 8.3),
-                fold, fold, right, left, ties, Seat.LEVEL, List.of(900.0, 1400.0), Mesh.STANDARD);
+        return new BandInput(
+                Bench.WIRE,
+                BandInput.STEEL_E_LOW,
+                BandInput.STEEL_E_HIGH,
+                new ArchGeometry(new BetaArch(44, 24), 3, 2.7, 8.3),
+                fold,
+                fold,
+                right,
+                left,
+                ties,
+                Seat.LEVEL,
+                List.of(900.0, 1400.0),
+                Mesh.STANDARD);
     }
 
     private static ForceBand band(BandInput in) {
@@ -38,7 +50,8 @@ class ForceBandTest {
         assertThat(b.heldCurve().forwardAfter(7).orElseThrow()).isZero();
         assertThat(b.heldCurve().forwardAfter(0.3)).isEmpty();
         assertThat(b.variants()).isEqualTo(6);
-        assertThat(b.meanPerIncisor()).isCloseTo((b.hinged().forward() + b.held().forward()) / 8, within(1e-12));
+        assertThat(b.meanPerIncisor())
+                .isCloseTo((b.hinged().forward() + b.held().forward()) / 8, within(1e-12));
     }
 
     /** 2 mm: 2.9 to 4.5 N; held 2.40 left after 1 mm. */
@@ -57,9 +70,17 @@ class ForceBandTest {
         double low = Double.MAX_VALUE;
         double high = 0;
         for (Ties t : BandInput.USUAL_TIES) {
-            low = Math.min(low, Bench.solved(Bench.base(1.5).withTies(t).withTube(Tube.HINGE_SPIN).withWire(new WireSpec(0.508, 154_000, 0.3)))
-                    .forward());
-            high = Math.max(high, Bench.solved(Bench.base(1.5).withTies(t).withWire(new WireSpec(0.508, 200_000, 0.3))).forward());
+            low = Math.min(
+                    low,
+                    Bench.solved(Bench.base(1.5)
+                                    .withTies(t)
+                                    .withTube(Tube.HINGE_SPIN)
+                                    .withWire(new WireSpec(0.508, 154_000, 0.3)))
+                            .forward());
+            high = Math.max(
+                    high,
+                    Bench.solved(Bench.base(1.5).withTies(t).withWire(new WireSpec(0.508, 200_000, 0.3)))
+                            .forward());
         }
         assertThat(b.low()).isCloseTo(low, Percentage.withPercentage(0.05));
         assertThat(b.high()).isCloseTo(high, Percentage.withPercentage(0.05));
@@ -78,10 +99,14 @@ class ForceBandTest {
         assertThat(guessed.high()).isBetween(5.65 * 200 / 180, 1.1 * 5.65 * 200 / 180);
     }
 
-    /** 900 MPa at 1.8 mm held and 2.65 hinged; 1400 at 3.1 held and beyond 4 hinged; interpolation within 0.01 mm of a solution there. */
+    /**
+     * 900 MPa at 1.8 mm held and 2.65 hinged; 1400 at 3.1 held and beyond 4 hinged; interpolation within 0.01 mm of a
+     * solution there.
+     */
     @Test
     void standOffAtStress() {
-        List<ForceBand.StressReach> reach = band(input(MEASURED, 1.5, 1.5, BandInput.USUAL_TIES)).stress();
+        List<ForceBand.StressReach> reach =
+                band(input(MEASURED, 1.5, 1.5, BandInput.USUAL_TIES)).stress();
         assertThat(reach.get(0).held().orElseThrow()).isCloseTo(1.8, within(0.02));
         assertThat(reach.get(0).hinged().orElseThrow()).isCloseTo(2.65, within(0.05));
         assertThat(reach.get(1).held().orElseThrow()).isCloseTo(3.1, within(0.03));
@@ -92,11 +117,16 @@ class ForceBandTest {
             double at = r.held().orElseThrow();
             assertThat(Bench.solved(Bench.base(at)).peak().bending()).isCloseTo(r.limit(), within(0.01 * slope));
             double early = r.earliest().orElseThrow();
-            assertThat(Bench.solved(Bench.base(early).withWire(new WireSpec(0.508, 200_000, 0.3))).peak().bending())
+            assertThat(Bench.solved(Bench.base(early).withWire(new WireSpec(0.508, 200_000, 0.3)))
+                            .peak()
+                            .bending())
                     .isCloseTo(r.limit(), within(0.01 * slope));
         }
         double hinged = reach.get(0).hinged().orElseThrow();
-        assertThat(Bench.solved(Bench.base(hinged).withTube(Tube.HINGE_SPIN)).peak().bending()).isCloseTo(900, within(0.01 * 280));
+        assertThat(Bench.solved(Bench.base(hinged).withTube(Tube.HINGE_SPIN))
+                        .peak()
+                        .bending())
+                .isCloseTo(900, within(0.01 * 280));
     }
 
     @Test
@@ -107,7 +137,8 @@ class ForceBandTest {
         assertThat(right.hinged()).isCloseTo(1.5, within(0.05));
         assertThat(right.shareHeld()).isBetween(0.61, 0.62);
         assertThat(right.shareHinged()).isBetween(0.61, 0.62);
-        // a solution that starts from its neighbour's comes to the same point by another way: equal within the solver's own tolerance
+        // a solution that starts from its neighbour's comes to the same point by another way: equal within the solver's
+        // own tolerance
         var left = b.leftOnly().orElseThrow();
         assertThat(left.hinged()).isCloseTo(right.hinged(), within(1e-8));
         assertThat(left.held()).isCloseTo(right.held(), within(1e-8));
@@ -122,22 +153,37 @@ class ForceBandTest {
         assertThat(b.rightOnly()).isEmpty();
         assertThat(b.leftOnly()).isEmpty();
         ForceBand uneven = band(input(MEASURED, 1.5, 0.75, List.of(Ties.FOUR)));
-        assertThat(uneven.leftOnly().orElseThrow().held()).isLessThan(uneven.rightOnly().orElseThrow().held());
+        assertThat(uneven.leftOnly().orElseThrow().held())
+                .isLessThan(uneven.rightOnly().orElseThrow().held());
         assertThat(uneven.heldCurve().standOff()).isEqualTo(1.5);
     }
 
     @Test
     void noBandWhenAFoldCannotOpenThatFar() {
         BandResult r = ForceBands.of(input(MEASURED, 12, 12, List.of(Ties.FOUR)));
-        assertThat(r).isInstanceOfSatisfying(NoBand.class, none -> assertThat(none.reasons()).isNotEmpty().allMatch(s -> s.contains("opened")));
+        assertThat(r)
+                .isInstanceOfSatisfying(
+                        NoBand.class,
+                        none -> assertThat(none.reasons()).isNotEmpty().allMatch(s -> s.contains("opened")));
     }
 
     @Test
     void badInputIsRefused() {
         assertThatThrownBy(() -> input(MEASURED, 0, 0, List.of(Ties.FOUR))).hasMessageContaining("stand-off");
         assertThatThrownBy(() -> input(MEASURED, 1, 1, List.of())).hasMessageContaining("tying");
-        assertThatThrownBy(() -> new BandInput(Bench.WIRE, 190_000, 200_000, new ArchGeometry(new BetaArch(44, 24), 3, 2.7, 8.3), MEASURED,
-                        MEASURED, 1, 1, List.of(Ties.FOUR), Seat.LEVEL, List.of(), Mesh.STANDARD))
+        assertThatThrownBy(() -> new BandInput(
+                        Bench.WIRE,
+                        190_000,
+                        200_000,
+                        new ArchGeometry(new BetaArch(44, 24), 3, 2.7, 8.3),
+                        MEASURED,
+                        MEASURED,
+                        1,
+                        1,
+                        List.of(Ties.FOUR),
+                        Seat.LEVEL,
+                        List.of(),
+                        Mesh.STANDARD))
                 .hasMessageContaining("range");
     }
 }

@@ -20,15 +20,21 @@ class GeometryTest {
         Centreline line = Centreline.of(ReferenceCase.of("M10").setup());
         List<String> rows;
         try (var in = GeometryTest.class.getResourceAsStream("/mechanics/centreline-M10.csv")) {
-            rows = new String(in.readAllBytes(), StandardCharsets.UTF_8).lines().skip(1).toList();
+            rows = new String(in.readAllBytes(), StandardCharsets.UTF_8)
+                    .lines()
+                    .skip(1)
+                    .toList();
         }
         assertThat(line.nodes).hasSize(3 * rows.size());
         for (int i = 0; i < rows.size(); i++) {
             String[] cells = rows.get(i).split(",", -1);
             for (int k = 0; k < 3; k++) {
-                assertThat(line.nodes[3 * i + k]).as("node %d %s", i, cells[4]).isCloseTo(Double.parseDouble(cells[1 + k]), within(1e-5));
+                assertThat(line.nodes[3 * i + k])
+                        .as("node %d %s", i, cells[4])
+                        .isCloseTo(Double.parseDouble(cells[1 + k]), within(1e-5));
             }
-            tag(cells[4], line).ifPresent(expected -> assertThat(expected).as(cells[4]).isEqualTo(Integer.parseInt(cells[0])));
+            tag(cells[4], line)
+                    .ifPresent(expected -> assertThat(expected).as(cells[4]).isEqualTo(Integer.parseInt(cells[0])));
         }
     }
 
@@ -46,7 +52,18 @@ class GeometryTest {
     }
 
     private static double run(ArchGeometry arch, ReferenceCase c, double spacing) {
-        var closed = new Setup(Bench.WIRE, arch, c.fold(), c.fold(), 0, 0, Tube.SPIN, Ties.FOUR, Seat.LEVEL, Theory.LINEAR, new Mesh(4, spacing));
+        var closed = new Setup(
+                Bench.WIRE,
+                arch,
+                c.fold(),
+                c.fold(),
+                0,
+                0,
+                Tube.SPIN,
+                Ties.FOUR,
+                Seat.LEVEL,
+                Theory.LINEAR,
+                new Mesh(4, spacing));
         Centreline line = Centreline.of(closed);
         return line.length(line.right.foldEnd(), line.left.foldEnd());
     }
@@ -57,7 +74,8 @@ class GeometryTest {
         var arch = new ArchGeometry(new BetaArch(c.in("W"), c.in("D")), c.in("Lt"), c.in("sc"), c.in("sl"));
         Blank blank = Blank.of(arch, c.fold(), c.fold(), c.in("tail"));
         assertThat(blank.perimeter()).isCloseTo(c.out("perimeter"), within(1e-5));
-        // the reference is a polyline of 0.25 mm, shorter than the curve by about 6e-4 mm; a like one of ours is as long
+        // the reference is a polyline of 0.25 mm, shorter than the curve by about 6e-4 mm; a like one of ours is as
+        // long
         assertThat(blank.archRun()).isCloseTo(c.out("arch_run"), within(7e-4));
         assertThat(run(arch, c, 0.25)).isCloseTo(c.out("arch_run"), within(2e-4));
         assertThat(blank.archRun()).isCloseTo(run(arch, c, 0.01), within(5e-5));
@@ -104,22 +122,36 @@ class GeometryTest {
     @Test
     void anyPlaneCurve() {
         var beta = new BetaArch(44, 24);
-        var sampled = PolylineArch.of(x -> 3.0314 * 24 * Math.pow(Math.max(0, x / 44 + 0.5), 0.8) * Math.pow(Math.max(0, 0.5 - x / 44), 0.8),
-                -22, 22, 2001);
+        var sampled = PolylineArch.of(
+                x -> 3.0314 * 24 * Math.pow(Math.max(0, x / 44 + 0.5), 0.8) * Math.pow(Math.max(0, 0.5 - x / 44), 0.8),
+                -22,
+                22,
+                2001);
         assertThat(sampled.perimeter()).isCloseTo(beta.perimeter(), within(1e-3));
         Setup base = Bench.base(1.5);
         Solution a = Bench.solved(base);
         Solution b = Bench.solved(withCurve(base, sampled));
         assertThat(b.forward()).isCloseTo(a.forward(), within(0.002));
-        var lopsided = PolylineArch.of(x -> (24 + 0.05 * x) * (1 - Math.pow(x > 0 ? x / 21 : x / 22.5, 4)), -22.5, 21, 800);
+        var lopsided =
+                PolylineArch.of(x -> (24 + 0.05 * x) * (1 - Math.pow(x > 0 ? x / 21 : x / 22.5, 4)), -22.5, 21, 800);
         Solution c = Bench.solved(withCurve(base, lopsided));
         assertThat(c.forward() + c.right().force().y() + c.left().force().y()).isCloseTo(0, within(1e-5));
         assertThat(c.right().force().y()).isNotCloseTo(c.left().force().y(), within(1e-3));
     }
 
     private static Setup withCurve(Setup s, ArchCurve curve) {
-        return new Setup(s.wire(), new ArchGeometry(curve, 3, 2.7, 8.3), s.right(), s.left(), s.alphaR(), s.alphaL(), s.tube(), s.ties(),
-                s.seat(), s.theory(), s.mesh());
+        return new Setup(
+                s.wire(),
+                new ArchGeometry(curve, 3, 2.7, 8.3),
+                s.right(),
+                s.left(),
+                s.alphaR(),
+                s.alphaL(),
+                s.tube(),
+                s.ties(),
+                s.seat(),
+                s.theory(),
+                s.mesh());
     }
 
     /** Legs of unequal length: the run starts on the arch before or behind the tube's mesial end without a jump. */
@@ -141,7 +173,8 @@ class GeometryTest {
         var c = ReferenceCase.of("M09");
         for (int r : new int[] {20, 22, 24}) {
             assertThat(RigidMotion.inclination(c.in("advance"), r))
-                    .isCloseTo(c.outputs().get("deg_per_mm").get(String.valueOf(r)).doubleValue(), within(1e-6));
+                    .isCloseTo(
+                            c.outputs().get("deg_per_mm").get(String.valueOf(r)).doubleValue(), within(1e-6));
         }
         var m = RigidMotion.oneSided(c.in("x_open"), c.in("W"), c.in("D"), c.in("x_lateral"));
         assertThat(m.midline()).isCloseTo(c.out("midline"), within(1e-6));
@@ -158,8 +191,10 @@ class GeometryTest {
         assertThatThrownBy(() -> new WireSpec(0.5, 180_000, 0.5)).hasMessageContaining("Poisson");
         assertThatThrownBy(() -> new FoldSpec(-1, 3, 3, 0, 20)).hasMessageContaining("radius");
         assertThatThrownBy(() -> new FoldSpec(1, 3, 3, 0, 95)).hasMessageContaining("tip");
-        assertThatThrownBy(() -> new ArchGeometry(new BetaArch(44, 24), 3, 2.7, 2.5)).hasMessageContaining("lateral");
-        assertThatThrownBy(() -> new PolylineArch(new double[] {1, 2, 3}, new double[] {0, 1, 0})).hasMessageContaining("right");
+        assertThatThrownBy(() -> new ArchGeometry(new BetaArch(44, 24), 3, 2.7, 2.5))
+                .hasMessageContaining("lateral");
+        assertThatThrownBy(() -> new PolylineArch(new double[] {1, 2, 3}, new double[] {0, 1, 0}))
+                .hasMessageContaining("right");
         assertThatThrownBy(() -> Bench.base(1).withOpenings(2, 0)).hasMessageContaining("opening");
         assertThatThrownBy(() -> Mechanics.follow(Bench.base(1), 0.5, 0.5)).hasMessageContaining("rise");
     }

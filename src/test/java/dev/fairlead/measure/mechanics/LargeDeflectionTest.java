@@ -17,7 +17,9 @@ class LargeDeflectionTest {
     private static final double L = 20;
     private static final int N = 20;
 
-    /** Tip of a cantilever under a dead transverse load: K. Bisshopp and D. Drucker, Quart. Appl. Math. 3 (1945) 272. */
+    /**
+     * Tip of a cantilever under a dead transverse load: K. Bisshopp and D. Drucker, Quart. Appl. Math. 3 (1945) 272.
+     */
     private record Elastica(double vertical, double horizontal, double tipAngle) {
         static Elastica of(double alpha) {
             double phi = new BracketingNthOrderBrentSolver(1e-14, 5)
@@ -35,7 +37,8 @@ class LargeDeflectionTest {
     }
 
     private static Bench cantilever(int elements) {
-        return Bench.chain(Bench.straight(L, elements), Bench.stiffAxially(Bench.WIRE)).clamp(0);
+        return Bench.chain(Bench.straight(L, elements), Bench.stiffAxially(Bench.WIRE))
+                .clamp(0);
     }
 
     @ParameterizedTest
@@ -86,9 +89,8 @@ class LargeDeflectionTest {
     @ValueSource(doubles = {0.3, 4})
     void anyDirectionInSpace(double alpha) {
         double[] plane = {Math.cos(0.7), Math.sin(0.7)};
-        var bench = cantilever(N)
-                .load(N, 1, alpha * EI / (L * L) * plane[0])
-                .load(N, 2, alpha * EI / (L * L) * plane[1]);
+        var bench =
+                cantilever(N).load(N, 1, alpha * EI / (L * L) * plane[0]).load(N, 2, alpha * EI / (L * L) * plane[1]);
         Equilibrium e = bench.large();
         double exact = Elastica.of(alpha).vertical() * L;
         assertThat(e.moved(N, 1)).isCloseTo(exact * plane[0], Percentage.withPercentage(0.06));
@@ -114,15 +116,17 @@ class LargeDeflectionTest {
     }
 
     /**
-     * Bend of 45 degrees, radius 100, unit square, E 1e7, dead load 600 out of plane: K.-J. Bathe and S. Bolourchi, Int. J. Numer. Methods
-     * Eng. 14 (1979) 961. Tip coordinates scatter among publications within about 0.3 (from memory).
+     * Bend of 45 degrees, radius 100, unit square, E 1e7, dead load 600 out of plane: K.-J. Bathe and S. Bolourchi,
+     * Int. J. Numer. Methods Eng. 14 (1979) 961. Tip coordinates scatter among publications within about 0.3 (from
+     * memory).
      */
     @Test
     void fortyFiveDegreeBend() {
         double e = 1e7;
         var section = new Section(e, e / 12, e / 12, e / 2 * 0.1406);
         int n = 32;
-        var bench = Bench.chain(Bench.arc(100, Math.PI / 4, n), section).clamp(0).load(n, 2, 600);
+        var bench =
+                Bench.chain(Bench.arc(100, Math.PI / 4, n), section).clamp(0).load(n, 2, 600);
         Equilibrium q = bench.follow(0.25, 0.5, 0.75, 1).get(1.0);
         double[] x = q.state().position;
         assertThat(x[3 * n + 1]).isBetween(15.4, 15.95);
@@ -152,7 +156,8 @@ class LargeDeflectionTest {
             bench.hold(N, 4, 5);
         }
         bench.load(N, 0, -load);
-        return new FrameSolver(bench.frame, bench.held).follow(bench.imposed, bench.loads, new double[] {1}, (f, e) -> {});
+        return new FrameSolver(bench.frame, bench.held)
+                .follow(bench.imposed, bench.loads, new double[] {1}, (f, e) -> {});
     }
 
     /** Euler's critical loads of 0.018 in wire, E 180 GPa, pinned. */
@@ -160,12 +165,21 @@ class LargeDeflectionTest {
     @CsvSource({"10, 38.10", "20, 9.526", "30, 4.234"})
     void criticalLoadsOfAWire(double length, double newton) {
         var wire = new WireSpec(0.4572, 180_000, 0.3);
-        assertThat(Math.PI * Math.PI * wire.e() * wire.inertia() / (length * length)).isCloseTo(newton, Percentage.withPercentage(0.02));
+        assertThat(Math.PI * Math.PI * wire.e() * wire.inertia() / (length * length))
+                .isCloseTo(newton, Percentage.withPercentage(0.02));
     }
 
-    /** Buckled cantilever with end slope a (S. Timoshenko and J. Gere, Theory of Elastic Stability): P/Pcr, x/L, y/L. */
+    /**
+     * Buckled cantilever with end slope a (S. Timoshenko and J. Gere, Theory of Elastic Stability): P/Pcr, x/L, y/L.
+     */
     @ParameterizedTest
-    @CsvSource({"1.0637, 0.8812, 0.4222", "1.1517, 0.7410, 0.5932", "1.2939, 0.5594, 0.7195", "1.5184, 0.3490, 0.7915", "1.8848, 0.1232, 0.8032"})
+    @CsvSource({
+        "1.0637, 0.8812, 0.4222",
+        "1.1517, 0.7410, 0.5932",
+        "1.2939, 0.5594, 0.7195",
+        "1.5184, 0.3490, 0.7915",
+        "1.8848, 0.1232, 0.8032"
+    })
     void beyondBuckling(double ratio, double x, double y) {
         double p = ratio * Math.PI * Math.PI * EI / (4 * L * L);
         // a side load of a ten-thousandth picks the branch

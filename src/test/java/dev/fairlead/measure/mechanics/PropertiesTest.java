@@ -13,7 +13,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** What must hold for any wire: balance, mirror symmetry, scaling laws, agreement of both theories when small, and an honest failure. */
+/**
+ * What must hold for any wire: balance, mirror symmetry, scaling laws, agreement of both theories when small, and an
+ * honest failure.
+ */
 class PropertiesTest {
 
     /** Invented wires of all kinds, the same each time. */
@@ -23,17 +26,34 @@ class PropertiesTest {
             var right = fold(r);
             var left = fold(r);
             var arch = new ArchGeometry(new BetaArch(43 + 3 * r.nextDouble(), 22 + 4 * r.nextDouble()), 3, 2.7, 8.3);
-            return new Setup(new WireSpec(0.4 + 0.11 * r.nextDouble(), 160_000 + 40_000 * r.nextDouble(), 0.3), arch, right, left,
-                    0.1 + 0.5 * r.nextDouble(), 0.6 * r.nextDouble(), Tube.values()[seed % 4], Ties.values()[seed / 4 % 4],
-                    Seat.values()[r.nextInt(2)], Theory.values()[r.nextInt(2)], Mesh.STANDARD);
+            return new Setup(
+                    new WireSpec(0.4 + 0.11 * r.nextDouble(), 160_000 + 40_000 * r.nextDouble(), 0.3),
+                    arch,
+                    right,
+                    left,
+                    0.1 + 0.5 * r.nextDouble(),
+                    0.6 * r.nextDouble(),
+                    Tube.values()[seed % 4],
+                    Ties.values()[seed / 4 % 4],
+                    Seat.values()[r.nextInt(2)],
+                    Theory.values()[r.nextInt(2)],
+                    Mesh.STANDARD);
         });
     }
 
     private static FoldSpec fold(Random r) {
-        return new FoldSpec(0.6 + 0.6 * r.nextDouble(), 3 + 2 * r.nextDouble(), 3 + 2 * r.nextDouble(), r.nextDouble(), 40 * r.nextDouble());
+        return new FoldSpec(
+                0.6 + 0.6 * r.nextDouble(),
+                3 + 2 * r.nextDouble(),
+                3 + 2 * r.nextDouble(),
+                r.nextDouble(),
+                40 * r.nextDouble());
     }
 
-    /** Forces of the supports add up to nothing, and so do their moments about the origin, with the nodes where they now are. */
+    /**
+     * Forces of the supports add up to nothing, and so do their moments about the origin, with the nodes where they now
+     * are.
+     */
     @ParameterizedTest
     @MethodSource("wires")
     void forcesAndMomentsBalance(Setup s) {
@@ -44,7 +64,8 @@ class PropertiesTest {
         if (s.theory() == Theory.LINEAR) {
             found[0] = solver.linear(model.imposed(1), loads).orElseThrow();
         } else {
-            assertThat(solver.follow(model.imposed(1), loads, new double[] {1}, (f, e) -> found[0] = e)).isEmpty();
+            assertThat(solver.follow(model.imposed(1), loads, new double[] {1}, (f, e) -> found[0] = e))
+                    .isEmpty();
         }
         double[] at = s.theory() == Theory.LINEAR ? model.frame.rest : found[0].state().position;
         Vector force = Vector.ZERO;
@@ -80,7 +101,10 @@ class PropertiesTest {
         assertThat(b.left().foldSwing()).isCloseTo(a.right().foldSwing(), within(1e-4));
     }
 
-    /** Imposed displacements: force goes with E exactly; in linear theory also with d^4 (but for axial give) and stress with d. */
+    /**
+     * Imposed displacements: force goes with E exactly; in linear theory also with d^4 (but for axial give) and stress
+     * with d.
+     */
     @ParameterizedTest
     @EnumSource(Theory.class)
     void scaling(Theory theory) {
@@ -104,13 +128,17 @@ class PropertiesTest {
         }
     }
 
-    /** With supports that only move, the work done is the integral of force over stand-off: half of F s in linear theory. */
+    /**
+     * With supports that only move, the work done is the integral of force over stand-off: half of F s in linear
+     * theory.
+     */
     @Test
     void workDoneIsEnergyStored() {
         Setup s = Bench.base(1.5).withTheory(Theory.LINEAR);
         Solution r = Bench.solved(s);
         assertThat(r.energy()).isCloseTo(r.forward() * 1.5 / 2, Percentage.withPercentage(1e-3));
-        double[] shares = IntStream.rangeClosed(1, 30).mapToDouble(i -> i / 30.0).toArray();
+        double[] shares =
+                IntStream.rangeClosed(1, 30).mapToDouble(i -> i / 30.0).toArray();
         List<Result> path = Mechanics.follow(s.withTheory(Theory.LARGE_ROTATIONS), shares);
         double work = 0;
         double before = 0;
@@ -129,7 +157,9 @@ class PropertiesTest {
         List<Result> r = Mechanics.follow(Bench.base(1.5).withFolds(huge, huge, 1.57, 1.57), 0.1, 1);
         assertThat(r.get(0)).isInstanceOf(Solution.class);
         assertThat(r.get(1)).isInstanceOfSatisfying(Unsolved.class, u -> {
-            assertThat(u.reason()).containsAnyOf("no equilibrium found beyond", "is not stable").contains("% of the load");
+            assertThat(u.reason())
+                    .containsAnyOf("no equilibrium found beyond", "is not stable")
+                    .contains("% of the load");
             assertThat(u.iterations()).isPositive();
         });
     }
@@ -143,19 +173,25 @@ class PropertiesTest {
         assertThat(r.subList(1, 3)).allMatch(Unsolved.class::isInstance);
     }
 
-    /** A gap or third leg next to nothing changes next to nothing: no element gets so short that it spoils the solution. */
+    /**
+     * A gap or third leg next to nothing changes next to nothing: no element gets so short that it spoils the solution.
+     */
     @Test
     void tinyPiecesDoNoHarm() {
         for (double tiny : new double[] {1e-12, 1e-4, 0.02, 0.049, 0.051}) {
             for (Tube tube : Bench.ALL_TUBES) {
                 var fold = new FoldSpec(1, 3, 3, tiny, 20);
                 var none = new FoldSpec(1, 3, 3, 0, 20);
-                double f = Bench.solved(Bench.base(1.5).withTube(tube).withFolds(fold, fold, 0.5, 0.5)).forward();
-                double g = Bench.solved(Bench.base(1.5).withTube(tube).withFolds(none, none, 0.5, 0.5)).forward();
+                double f = Bench.solved(Bench.base(1.5).withTube(tube).withFolds(fold, fold, 0.5, 0.5))
+                        .forward();
+                double g = Bench.solved(Bench.base(1.5).withTube(tube).withFolds(none, none, 0.5, 0.5))
+                        .forward();
                 assertThat(f).isCloseTo(g, Percentage.withPercentage(1.5));
             }
             var leg3 = new FoldSpec(1, 3, tiny, 0, 20);
-            assertThat(Bench.solved(Bench.base(1.5).withFolds(leg3, leg3, 0.4, 0.4)).forward()).isPositive();
+            assertThat(Bench.solved(Bench.base(1.5).withFolds(leg3, leg3, 0.4, 0.4))
+                            .forward())
+                    .isPositive();
         }
     }
 

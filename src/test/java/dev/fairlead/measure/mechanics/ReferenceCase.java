@@ -8,7 +8,10 @@ import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 
-/** One case of mechanics/cases.json: inputs and the numbers expected, from a handbook formula or an independent reference model. */
+/**
+ * One case of mechanics/cases.json: inputs and the numbers expected, from a handbook formula or an independent
+ * reference model.
+ */
 record ReferenceCase(JsonNode inputs, JsonNode outputs) {
 
     static ReferenceCase of(String id) {
@@ -58,7 +61,17 @@ record ReferenceCase(JsonNode inputs, JsonNode outputs) {
     Setup setup() {
         var arch = new ArchGeometry(new BetaArch(in("W"), in("D")), in("Lt"), in("sc"), in("sl"));
         Theory theory = inputs.get("theory").asText().equals("linear") ? Theory.LINEAR : Theory.LARGE_ROTATIONS;
-        return new Setup(wire(), arch, fold(), fold(), in("alpha_rad"), in("alphaL_rad"), Tube.TWO_POINT, Ties.FOUR, Seat.LEVEL, theory,
+        return new Setup(
+                wire(),
+                arch,
+                fold(),
+                fold(),
+                in("alpha_rad"),
+                in("alphaL_rad"),
+                Tube.TWO_POINT,
+                Ties.FOUR,
+                Seat.LEVEL,
+                theory,
                 Mesh.FINE);
     }
 }

@@ -46,7 +46,10 @@ class StraightMemberTest {
 
     private static Equilibrium threePoint(WireSpec wire, double span, int elements, double load) {
         var bench = Bench.chain(Bench.straight(span, elements), wire.section());
-        return bench.hold(0, 0, 1, 2, 3).hold(bench.last(), 1, 2).load(elements / 2, 1, -load).linear();
+        return bench.hold(0, 0, 1, 2, 3)
+                .hold(bench.last(), 1, 2)
+                .load(elements / 2, 1, -load)
+                .linear();
     }
 
     @Test
@@ -66,17 +69,25 @@ class StraightMemberTest {
     @Test
     void bothEndsClampedAndGuidedEnd() {
         double l = 12;
-        var clamped = Bench.chain(Bench.straight(l, 4), Bench.WIRE.section()).clamp(0).clamp(4).load(2, 2, 1);
+        var clamped = Bench.chain(Bench.straight(l, 4), Bench.WIRE.section())
+                .clamp(0)
+                .clamp(4)
+                .load(2, 2, 1);
         assertThat(clamped.linear().moved(2, 2)).isCloseTo(Math.pow(l, 3) / (192 * EI), EXACT);
         assertThat(clamped.linear().bending(0, 0)).isCloseTo(l / 8, EXACT);
-        var guided = Bench.chain(Bench.straight(l, 4), Bench.WIRE.section()).clamp(0).hold(4, 3, 4, 5).load(4, 2, 1);
+        var guided = Bench.chain(Bench.straight(l, 4), Bench.WIRE.section())
+                .clamp(0)
+                .hold(4, 3, 4, 5)
+                .load(4, 2, 1);
         assertThat(guided.linear().moved(4, 2)).isCloseTo(Math.pow(l, 3) / (12 * EI), EXACT);
         assertThat(guided.linear().bending(0, 0)).isCloseTo(l / 2, EXACT);
     }
 
     @Test
     void aWireNobodyHoldsIsRefused() {
-        var bench = Bench.chain(Bench.straight(10, 4), Bench.WIRE.section()).hold(0, 0, 1, 2).load(4, 1, 1);
+        var bench = Bench.chain(Bench.straight(10, 4), Bench.WIRE.section())
+                .hold(0, 0, 1, 2)
+                .load(4, 1, 1);
         var solver = new FrameSolver(bench.frame, bench.held);
         assertThat(solver.linear(bench.imposed, bench.loads)).isEmpty();
         assertThat(solver.failure()).contains("not held");

@@ -5,7 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
-/** The force is the gradient of the energy and the tangent its second derivative, by central differences over random large states. */
+/**
+ * The force is the gradient of the energy and the tangent its second derivative, by central differences over random
+ * large states.
+ */
 class TangentTest {
     private static final Section SECTION = new Section(3.6e4, 588, 310, 420);
     private final CorotationalElement element = new CorotationalElement();
@@ -61,7 +64,9 @@ class TangentTest {
             element.force(frame, 0, s);
             double scale = max(element.force);
             for (int i = 0; i < 12; i++) {
-                assertThat(Math.abs(element.force[i] - numeric[i]) / scale).as("trial %d, %d", trial, i).isLessThan(1e-7);
+                assertThat(Math.abs(element.force[i] - numeric[i]) / scale)
+                        .as("trial %d, %d", trial, i)
+                        .isLessThan(1e-7);
             }
         }
     }

@@ -8,7 +8,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** The whole wire against an independent reference model (a co-rotational frame written separately, with another tangent). */
+/**
+ * The whole wire against an independent reference model (a co-rotational frame written separately, with another
+ * tangent).
+ */
 class WholeWireTest {
     private static final Percentage FORCE = Percentage.withPercentage(0.1);
     private static final Percentage STRESS = Percentage.withPercentage(0.1);
@@ -55,7 +58,8 @@ class WholeWireTest {
             assertThat(s.fraction()).isEqualTo(shares[i]);
             assertThat(s.forward()).isCloseTo(expected.get("F_fwd").doubleValue(), Percentage.withPercentage(0.01));
             assertThat(s.vertical()).isCloseTo(expected.get("F_vert").doubleValue(), Percentage.withPercentage(0.01));
-            assertThat(s.peak().bending()).isCloseTo(expected.get("sigma_bend").doubleValue(), Percentage.withPercentage(0.01));
+            assertThat(s.peak().bending())
+                    .isCloseTo(expected.get("sigma_bend").doubleValue(), Percentage.withPercentage(0.01));
         }
     }
 

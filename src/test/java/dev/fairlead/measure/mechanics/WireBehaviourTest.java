@@ -13,7 +13,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 class WireBehaviourTest {
     private static final Percentage TABLE = Percentage.withPercentage(1);
 
-    /** Total labial N at 1.5 mm: closed shape linear, opened shape linear, opened shape with large rotations; peak stress of the last. */
+    /**
+     * Total labial N at 1.5 mm: closed shape linear, opened shape linear, opened shape with large rotations; peak
+     * stress of the last.
+     */
     @ParameterizedTest
     @CsvSource({
         "FIXED, 14.74, 9.57, 7.36, 1382",
@@ -25,7 +28,10 @@ class WireBehaviourTest {
         Setup s = Bench.base(1.5).withTube(tube).withMesh(Mesh.FINE);
         Setup linear = s.withTheory(Theory.LINEAR);
         var seat = new Vector(0, 1.5, 0);
-        assertThat(((Solution) Mechanics.follow(linear.withOpenings(0, 0), seat, seat, 1).get(0)).forward()).isCloseTo(closed, TABLE);
+        assertThat(((Solution) Mechanics.follow(linear.withOpenings(0, 0), seat, seat, 1)
+                                .get(0))
+                        .forward())
+                .isCloseTo(closed, TABLE);
         assertThat(Bench.solved(linear).forward()).isCloseTo(opened, TABLE);
         assertThat(Bench.solved(s).forward()).isCloseTo(large, TABLE);
         assertThat(Bench.solved(s).peak().bending()).isCloseTo(stress, TABLE);
@@ -38,7 +44,9 @@ class WireBehaviourTest {
         double[] expected = {half, one, oneAndHalf, two};
         for (int i = 0; i < 4; i++) {
             Setup s = Bench.base(0.5 * (i + 1)).withTube(tube);
-            double excess = Bench.solved(s.withTheory(Theory.LINEAR)).forward() / Bench.solved(s).forward() - 1;
+            double excess = Bench.solved(s.withTheory(Theory.LINEAR)).forward()
+                            / Bench.solved(s).forward()
+                    - 1;
             assertThat(100 * excess).isCloseTo(expected[i], within(1.0));
         }
     }
@@ -47,16 +55,23 @@ class WireBehaviourTest {
     @CsvSource({"TWO_POINT, 21", "HINGE_SPIN, 11", "FIXED, 38"})
     void fullSeatingAtTwoMillimetres(Tube tube, double percent) {
         Setup s = Bench.base(2).withTube(tube).withSeat(Seat.FULL);
-        double excess = Bench.solved(s.withTheory(Theory.LINEAR)).forward() / Bench.solved(s).forward() - 1;
+        double excess = Bench.solved(s.withTheory(Theory.LINEAR)).forward()
+                        / Bench.solved(s).forward()
+                - 1;
         assertThat(100 * excess).isCloseTo(percent, within(1.0));
     }
 
-    /** Shares of the energy of the linear, closed-fold, spinning wire: folds 23 %, runs 64 %, front 13 %; torsion 27 %, axial 0.3 %. */
+    /**
+     * Shares of the energy of the linear, closed-fold, spinning wire: folds 23 %, runs 64 %, front 13 %; torsion 27 %,
+     * axial 0.3 %.
+     */
     @Test
     void whereTheEnergyIs() {
         Setup s = Bench.base(1.5).withTube(Tube.SPIN).withMesh(Mesh.FINE).withOpenings(0, 0);
         var model = new Model(s, new Vector(0, 1.5, 0), new Vector(0, 1.5, 0));
-        Equilibrium e = new FrameSolver(model.frame, model.held).linear(model.imposed(1), new double[model.held.length]).orElseThrow();
+        Equilibrium e = new FrameSolver(model.frame, model.held)
+                .linear(model.imposed(1), new double[model.held.length])
+                .orElseThrow();
         Section section = model.frame.section;
         double folds = 0;
         double runs = 0;
@@ -112,7 +127,11 @@ class WireBehaviourTest {
 
     @ParameterizedTest
     @CsvSource({
-        "0.508, 160, 3.34, 2.14", "0.508, 200, 4.18, 2.67", "0.4572, 180, 2.47, 1.58", "0.4064, 180, 1.54, 0.99", "0.503, 180, 3.62, 2.32"
+        "0.508, 160, 3.34, 2.14",
+        "0.508, 200, 4.18, 2.67",
+        "0.4572, 180, 2.47, 1.58",
+        "0.4064, 180, 1.54, 0.99",
+        "0.503, 180, 3.62, 2.32"
     })
     void wire(double d, double gigapascal, double held, double hinged) {
         compare(Bench.base(1.5).withWire(new WireSpec(d, 1000 * gigapascal, 0.3)), held, hinged);
@@ -141,7 +160,10 @@ class WireBehaviourTest {
         assertThat(Bench.solved(s.withTube(Tube.HINGE_SPIN)).vertical()).isCloseTo(hinged, within(0.012));
     }
 
-    /** One side opened: 61-62 % of both, not half; the molar on that side carries 61-64 % when the wire slides, nearly all when it cannot. */
+    /**
+     * One side opened: 61-62 % of both, not half; the molar on that side carries 61-64 % when the wire slides, nearly
+     * all when it cannot.
+     */
     @ParameterizedTest
     @CsvSource({"TWO_POINT, 2.3", "HINGE_SPIN, 1.5"})
     void oneSideOnly(Tube tube, double newton) {
@@ -156,7 +178,10 @@ class WireBehaviourTest {
         assertThat(-tied.right().force().y() / tied.forward()).isCloseTo(1, within(0.03));
     }
 
-    /** Held, at 1.5 mm and linear: 2.1 N distal, 0.86 buccal, 0.22 occlusal, 7 N mm about x; the tail spins and the folds swing out 1.5 mm. */
+    /**
+     * Held, at 1.5 mm and linear: 2.1 N distal, 0.86 buccal, 0.22 occlusal, 7 N mm about x; the tail spins and the
+     * folds swing out 1.5 mm.
+     */
     @Test
     void molarAndSwing() {
         Solution linear = Bench.solved(Bench.base(1.5).withTheory(Theory.LINEAR));
@@ -165,11 +190,18 @@ class WireBehaviourTest {
         assertThat(f.x()).isCloseTo(0.86, within(0.005));
         assertThat(f.z()).isCloseTo(0.22, within(0.005));
         assertThat(linear.left().moment().x()).isCloseTo(-7.0, within(0.06));
-        assertThat(Bench.solved(Bench.base(1.5).withTube(Tube.SPIN)).right().foldSwing()).isCloseTo(1.5, within(0.05));
-        assertThat(Bench.solved(Bench.base(1.5).withTube(Tube.HINGE_SPIN)).right().foldSwing()).isCloseTo(0.7, within(0.05));
+        assertThat(Bench.solved(Bench.base(1.5).withTube(Tube.SPIN)).right().foldSwing())
+                .isCloseTo(1.5, within(0.05));
+        assertThat(Bench.solved(Bench.base(1.5).withTube(Tube.HINGE_SPIN))
+                        .right()
+                        .foldSwing())
+                .isCloseTo(0.7, within(0.05));
     }
 
-    /** A free front, both tails held, one fold opened by 1 mm: 0.70, 0.57, 0.50, 0.43, 0.30 mm forward and 0.46 sideways. */
+    /**
+     * A free front, both tails held, one fold opened by 1 mm: 0.70, 0.57, 0.50, 0.43, 0.30 mm forward and 0.46
+     * sideways.
+     */
     @Test
     void freeFrontWithOneFoldOpened() {
         var fold = new FoldSpec(1, 3, 3, 0, 20);
@@ -179,9 +211,15 @@ class WireBehaviourTest {
         for (int node : new int[] {model.line.right.tubeMesial(), model.line.left.tubeMesial()}) {
             System.arraycopy(model.held, 6 * node, held, 6 * node, 6);
         }
-        Equilibrium e = new FrameSolver(model.frame, held).linear(model.imposed(1), new double[held.length]).orElseThrow();
+        Equilibrium e = new FrameSolver(model.frame, held)
+                .linear(model.imposed(1), new double[held.length])
+                .orElseThrow();
         int[] nodes = {
-            model.line.right.lateral(), model.line.right.central(), model.line.midline, model.line.left.central(), model.line.left.lateral()
+            model.line.right.lateral(),
+            model.line.right.central(),
+            model.line.midline,
+            model.line.left.central(),
+            model.line.left.lateral()
         };
         double[] expected = {0.698, 0.57, 0.500, 0.43, 0.302};
         for (int i = 0; i < 5; i++) {
@@ -192,8 +230,18 @@ class WireBehaviourTest {
 
     private static Setup withArch(ArchCurve curve, OptionalDouble level) {
         Setup s = Bench.base(1.5);
-        return new Setup(s.wire(), new ArchGeometry(curve, 3, 2.7, 8.3, level), s.right(), s.left(), s.alphaR(), s.alphaL(), s.tube(),
-                s.ties(), s.seat(), s.theory(), s.mesh());
+        return new Setup(
+                s.wire(),
+                new ArchGeometry(curve, 3, 2.7, 8.3, level),
+                s.right(),
+                s.left(),
+                s.alphaR(),
+                s.alphaL(),
+                s.tube(),
+                s.ties(),
+                s.seat(),
+                s.theory(),
+                s.mesh());
     }
 
     private static void compare(Setup s, double held, double hinged) {

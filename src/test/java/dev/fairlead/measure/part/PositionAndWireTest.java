@@ -8,9 +8,7 @@ import dev.fairlead.measure.SampleCase;
 import dev.fairlead.measure.Workbook;
 import dev.fairlead.measure.records.Readings;
 import dev.fairlead.model.Case;
-import dev.fairlead.model.Measured;
 import dev.fairlead.model.Side;
-import dev.fairlead.model.Unit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -23,8 +21,14 @@ class PositionAndWireTest {
     }
 
     private static CaseBuilder upright() {
-        return new CaseBuilder().set("/plan/advanceLeft", 2).set("/plan/advanceRight", 2).set("/headFilm/incisorMandibular", 90)
-                .set("/headFilm/mandibularPlane", 25).set("/headFilm/incisorToAPog", 1).set("/bite/overjet", 4).set("/bite/overbite", 3);
+        return new CaseBuilder()
+                .set("/plan/advanceLeft", 2)
+                .set("/plan/advanceRight", 2)
+                .set("/headFilm/incisorMandibular", 90)
+                .set("/headFilm/mandibularPlane", 25)
+                .set("/headFilm/incisorToAPog", 1)
+                .set("/bite/overjet", 4)
+                .set("/bite/overbite", 3);
     }
 
     @Test
@@ -32,7 +36,8 @@ class PositionAndWireTest {
         // Tweed: 0.8 mm of space of both sides per degree, and 2 mm of space per mm of advancement: 2.5 degrees per mm
         Position p = after(upright());
         assertThat((p.inclination().value() - 90) * 0.8).isCloseTo(2 * 2, within(TINY));
-        // Mutinelli et al. 2000, parabola: 1.51 / 0.43 = 3.51 degrees per mm, uncontrolled; two standard deviations reach it
+        // Mutinelli et al. 2000, parabola: 1.51 / 0.43 = 3.51 degrees per mm, uncontrolled; two standard deviations
+        // reach it
         double film = 2.0;
         double spread = Math.sqrt(p.inclination().sd() * p.inclination().sd() - film * film);
         assertThat(90 + 2 * 1.51 / 0.43).isCloseTo(p.inclination().value() + 2 * spread, within(0.05));
@@ -42,7 +47,10 @@ class PositionAndWireTest {
     @CsvSource({"25, 95", "30, 100", "20, 90"})
     void compensationKeepsTheTriangleSum(double fma, double expected) {
         // Zatarain 2016: (FMA - 25) + inclination
-        assertThat(after(upright().set("/headFilm/mandibularPlane", fma)).compensated().value()).isCloseTo(expected, within(TINY));
+        assertThat(after(upright().set("/headFilm/mandibularPlane", fma))
+                        .compensated()
+                        .value())
+                .isCloseTo(expected, within(TINY));
     }
 
     @Test
@@ -53,7 +61,10 @@ class PositionAndWireTest {
         // sagitta of a circle of 180 / (pi 2.5) mm at a half-chord of 1.5 mm: r - sqrt(r² - 1.5²)
         double r = 180 / (Math.PI * 2.5);
         assertThat(p.overbite().value()).isCloseTo(3 - (r - Math.sqrt(r * r - 1.5 * 1.5)), within(1e-6));
-        assertThat(after(upright().set("/headFilm/incisorMandibular", 100)).overbite().value()).as("a proclined incisor sinks more")
+        assertThat(after(upright().set("/headFilm/incisorMandibular", 100))
+                        .overbite()
+                        .value())
+                .as("a proclined incisor sinks more")
                 .isLessThan(after(upright()).overbite().value());
     }
 
@@ -61,14 +72,21 @@ class PositionAndWireTest {
     @CsvSource({"0.3556, 141.28", "0.4064, 241.02", "0.4572, 386.07", "0.508, 588.43", "0.762, 2978.94"})
     void stiffnessGoesWithTheFourthPower(double d, double ei) {
         // E I of round wire at 180 GPa, pi d^4 / 64 (beam theory), N mm²
-        Case c = new CaseBuilder().set("/wire/section", "round").set("/wire/material", "stainless-steel").set("/wire/plannedSize", 0.508)
-                .set("/wire/size", d).build();
+        Case c = new CaseBuilder()
+                .set("/wire/section", "round")
+                .set("/wire/material", "stainless-steel")
+                .set("/wire/plannedSize", 0.508)
+                .set("/wire/size", d)
+                .build();
         assertThat(Stiffness.ratio(c.wire(), Workbook.none()).value()).isCloseTo(ei / 588.43, within(1e-4));
     }
 
     @Test
     void otherMaterialsNeedTheirModulus() {
-        CaseBuilder b = new CaseBuilder().set("/wire/section", "round").set("/wire/material", "beta-titanium").set("/wire/size", 0.508)
+        CaseBuilder b = new CaseBuilder()
+                .set("/wire/section", "round")
+                .set("/wire/material", "beta-titanium")
+                .set("/wire/size", 0.508)
                 .set("/wire/plannedSize", 0.508);
         assertThat(Stiffness.ratio(b.build().wire(), Workbook.none()).missing()).containsExactly("/wire/modulus");
         b.set("/wire/modulus", 72);
@@ -80,7 +98,9 @@ class PositionAndWireTest {
     @Test
     void plannedFoldAndItsSwing() {
         Case c = SampleCase.full().build();
-        assertThat(Parts.plain().wire().plannedHeight(c, Workbook.none()).value()).isCloseTo(4 * (0.75 + 0.254), within(TINY));
-        assertThat(Parts.plain().wire().swing(c, Side.LEFT, Workbook.none()).value()).isCloseTo(1.1, within(TINY));
+        assertThat(Parts.plain().wire().plannedHeight(c, Workbook.none()).value())
+                .isCloseTo(4 * (0.75 + 0.254), within(TINY));
+        assertThat(Parts.plain().wire().swing(c, Side.LEFT, Workbook.none()).value())
+                .isCloseTo(1.1, within(TINY));
     }
 }

@@ -40,10 +40,12 @@ class BuccalSegmentsTest {
         for (int n = 0; n < 30; n++) {
             BuccalSegments s = segments(random);
             Sides more = new Sides(4 * random.nextDouble() - 1, 4 * random.nextDouble() - 1);
-            Sides byChord = s.advancementByChord(new Sides(s.chord().left() + more.left(), s.chord().right() + more.right()));
+            Sides byChord = s.advancementByChord(
+                    new Sides(s.chord().left() + more.left(), s.chord().right() + more.right()));
             assertThat(s.gainByChord(byChord.left()).left()).isEqualTo(more.left(), within(1e-9));
             assertThat(s.gainByChord(byChord.right()).right()).isEqualTo(more.right(), within(1e-9));
-            Sides along = s.advancementAlongArch(new Sides(s.along().left() + more.left(), s.along().right() + more.right()));
+            Sides along = s.advancementAlongArch(
+                    new Sides(s.along().left() + more.left(), s.along().right() + more.right()));
             assertThat(s.gainAlongArch(along.left()).left()).isEqualTo(more.left(), within(1e-8));
             assertThat(s.gainAlongArch(along.right()).right()).isEqualTo(more.right(), within(1e-8));
         }
@@ -51,7 +53,8 @@ class BuccalSegmentsTest {
 
     private static BuccalSegments segments(Random random) {
         ArchFamily[] kinds = {ArchFamily.BETA, ArchFamily.CATENARY, ArchFamily.PARABOLA, ArchFamily.HALF_ELLIPSE};
-        ArchCurve arch = kinds[random.nextInt(kinds.length)].of(40 + 10 * random.nextDouble(), 21 + 8 * random.nextDouble());
+        ArchCurve arch =
+                kinds[random.nextInt(kinds.length)].of(40 + 10 * random.nextDouble(), 21 + 8 * random.nextDouble());
         return BuccalSegments.ofWhole(arch, new Sides(10 + 2 * random.nextDouble(), 10 + 2 * random.nextDouble()));
     }
 
@@ -64,14 +67,17 @@ class BuccalSegmentsTest {
             double lastAlong = Double.NEGATIVE_INFINITY;
             for (double more = -1; more <= 4; more += 0.5) {
                 double extra = more;
-                AdvancementNeed need = new AdvancementNeed(s.advancementByChord(s.chord().map(r -> r + extra)),
-                        s.advancementAlongArch(s.along().map(r -> r + extra)), s.advancementByRule(s.along().map(r -> r + extra)));
+                AdvancementNeed need = new AdvancementNeed(
+                        s.advancementByChord(s.chord().map(r -> r + extra)),
+                        s.advancementAlongArch(s.along().map(r -> r + extra)),
+                        s.advancementByRule(s.along().map(r -> r + extra)));
                 assertThat(need.chord().left()).isGreaterThan(last);
                 assertThat(need.alongArch().left()).isGreaterThan(lastAlong);
                 assertThat(need.rule().left()).isEqualTo(more, within(1e-9));
                 // the 2:1 rule promises more than these arches give
                 if (more > 0) {
-                    assertThat(need.alongArch().left()).isGreaterThan(need.rule().left());
+                    assertThat(need.alongArch().left())
+                            .isGreaterThan(need.rule().left());
                     assertThat(need.chord().left()).isGreaterThan(need.rule().left());
                 }
                 last = need.chord().left();
@@ -84,8 +90,10 @@ class BuccalSegmentsTest {
     void mirroredArchGivesMirroredNeed() {
         Random random = new Random(43);
         for (int n = 0; n < 5; n++) {
-            List<Point> points = new BetaArch(44, 24).points(9).stream()
-                    .map(p -> p.plus(new Point(0.4 * random.nextGaussian(), 0.4 * random.nextGaussian()))).toList();
+            List<Point> points = new BetaArch(44, 24)
+                    .points(9).stream()
+                            .map(p -> p.plus(new Point(0.4 * random.nextGaussian(), 0.4 * random.nextGaussian())))
+                            .toList();
             ArchCurve arch = new SplineArch(points);
             Sides lateral = new Sides(11, 11.8);
             BuccalSegments plain = BuccalSegments.ofWhole(arch, lateral);
@@ -119,9 +127,12 @@ class BuccalSegmentsTest {
 
     @Test
     void refusesWhatNoAdvancementGives() {
-        assertThatIllegalArgumentException().isThrownBy(() -> WORKED.advancementByChord(Sides.both(5))).withMessageContaining("less");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> WORKED.advancementByChord(Sides.both(5)))
+                .withMessageContaining("less");
         assertThatIllegalArgumentException().isThrownBy(() -> WORKED.advancementAlongArch(Sides.both(200)));
-        assertThatIllegalArgumentException().isThrownBy(() -> BuccalSegments.ofWhole(new BetaArch(44, 24), Sides.both(40)));
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> BuccalSegments.ofWhole(new BetaArch(44, 24), Sides.both(40)));
         assertThatIllegalArgumentException().isThrownBy(() -> new Sides(Double.NaN, 1));
     }
 }

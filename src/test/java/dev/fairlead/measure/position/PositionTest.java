@@ -25,7 +25,8 @@ class PositionTest {
                 assertThat(PerimeterGain.published(gain)).isTrue();
             }
         }
-        assertThat(PerimeterGain.published(PerimeterGain.perMm(ConicArch.parabola(26, 5.5)))).isFalse();
+        assertThat(PerimeterGain.published(PerimeterGain.perMm(ConicArch.parabola(26, 5.5))))
+                .isFalse();
     }
 
     /** Mutinelli, Manfredi & Cozzani 2000: 2 mm on the occlusal plane; the rule of thumb says 4.0. */
@@ -43,11 +44,16 @@ class PositionTest {
         assertThat(PublishedGain.highest()).isEqualTo(2.07);
         assertThat(2 * PublishedGain.RULE).isEqualTo(4.0);
         // degrees per mm that the parabola's constants imply
-        assertThat(PublishedGain.PARABOLA.perMm() / PublishedGain.PARABOLA.perDegreeControlled()).isEqualTo(2.80, within(5e-3));
-        assertThat(PublishedGain.PARABOLA.perMm() / PublishedGain.PARABOLA.perDegreeUncontrolled()).isEqualTo(3.51, within(5e-3));
+        assertThat(PublishedGain.PARABOLA.perMm() / PublishedGain.PARABOLA.perDegreeControlled())
+                .isEqualTo(2.80, within(5e-3));
+        assertThat(PublishedGain.PARABOLA.perMm() / PublishedGain.PARABOLA.perDegreeUncontrolled())
+                .isEqualTo(3.51, within(5e-3));
     }
 
-    /** Whole plan: lower incisors 23.0, 22.0 a side (Tanaka & Johnston), available 64.0, advance 1.5 mm: the model decides. */
+    /**
+     * Whole plan: lower incisors 23.0, 22.0 a side (Tanaka & Johnston), available 64.0, advance 1.5 mm: the model
+     * decides.
+     */
     @Test
     void modelOfGainDecidesAThreeMillimetreShortage() {
         double shortage = 64.0 - (23.0 + 2 * (23.0 / 2 + 10.5));
@@ -75,7 +81,8 @@ class PositionTest {
             double x = t.radius() * Math.sin(before) + a;
             double y = t.radius() * Math.cos(before) - t.edgeDrop(a);
             assertThat(Math.hypot(x, y)).isEqualTo(t.radius(), within(1e-9));
-            assertThat(Math.toDegrees(Math.atan2(x, y)) - t.leanDegrees()).isEqualTo(t.inclinationChange(a), within(1e-9));
+            assertThat(Math.toDegrees(Math.atan2(x, y)) - t.leanDegrees())
+                    .isEqualTo(t.inclinationChange(a), within(1e-9));
             assertThat(t.inclinationChange(-a) < 0 || a == 0).isTrue();
         }
         // 3-4-5 triangle: R 5, upright, 3 mm forward: the edge sinks by 1 mm
@@ -86,11 +93,15 @@ class PositionTest {
         assertThatIllegalArgumentException().isThrownBy(() -> Tipping.upright(0));
     }
 
-    /** Tweed: FMIA 60 present, 65 wanted uses 4.0 mm; 0.8 mm per degree, 2 mm per mm and 2.5 degrees per mm are one rule. */
+    /**
+     * Tweed: FMIA 60 present, 65 wanted uses 4.0 mm; 0.8 mm per degree, 2 mm per mm and 2.5 degrees per mm are one
+     * rule.
+     */
     @Test
     void tweedsRulesAgree() {
         assertThat(HeadFilm.roomUsed(60, 65)).isEqualTo(4.0, within(1e-12));
-        assertThat(HeadFilm.proclinationFor(PublishedGain.RULE * 1)).isEqualTo(Tipping.inclinationChangeByRule(1), within(1e-12));
+        assertThat(HeadFilm.proclinationFor(PublishedGain.RULE * 1))
+                .isEqualTo(Tipping.inclinationChangeByRule(1), within(1e-12));
         assertThat(HeadFilm.fmia(25, 90)).isEqualTo(65);
         // the 2.5 degrees need a lever of 22.9 mm
         assertThat(Tipping.upright(22.926).inclinationChange(1)).isEqualTo(2.5, within(1e-3));
@@ -104,7 +115,10 @@ class PositionTest {
         assertThat(HeadFilm.toAPogAfter(1, 2, 60)).isEqualTo(2, within(1e-12));
     }
 
-    /** Closed form for one fold opened by 1 mm, W 44, D 24, lateral at 7.765 mm: midline x/2, laterals x(1/2 +- xl/W), x D/W. */
+    /**
+     * Closed form for one fold opened by 1 mm, W 44, D 24, lateral at 7.765 mm: midline x/2, laterals x(1/2 +- xl/W), x
+     * D/W.
+     */
     @Test
     void oneSidedOpening() {
         SidedPlan.Front front = new SidedPlan(new Sides(0, 1)).front(44, 24, 7.765);
@@ -125,7 +139,10 @@ class PositionTest {
         assertThat(front).isEqualTo(new SidedPlan.Front(1.5, Sides.both(1.5), 0, 0));
     }
 
-    /** The exact turn of a rigid wire about the other tube differs from the first-order result by the square of the turn only. */
+    /**
+     * The exact turn of a rigid wire about the other tube differs from the first-order result by the square of the turn
+     * only.
+     */
     @Test
     void firstOrderAgreesWithTheExactTurn() {
         double w = 44;

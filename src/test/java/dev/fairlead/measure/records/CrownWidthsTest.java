@@ -12,21 +12,52 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class CrownWidthsTest {
     @ParameterizedTest
-    @CsvSource({"31, 4.0, 7.0", "32, 4.5, 7.5", "33, 5.5, 8.5", "34, 5.5, 9.0", "35, 5.5, 9.5", "36, 9.0, 13.0",
-        "73, 4.5, 7.5", "74, 6.0, 9.5", "75, 8.0, 12.0"})
+    @CsvSource({
+        "31, 4.0, 7.0",
+        "32, 4.5, 7.5",
+        "33, 5.5, 8.5",
+        "34, 5.5, 9.0",
+        "35, 5.5, 9.5",
+        "36, 9.0, 13.0",
+        "73, 4.5, 7.5",
+        "74, 6.0, 9.5",
+        "75, 8.0, 12.0"
+    })
     void fourDeviationsReachTheLimitsOfPlausibility(int tooth, double low, double high) {
-        // limits made from the means of Black 1902, Wheeler, Moyers et al. 1976 and Moorrees 1957, about four deviations wide
+        // limits made from the means of Black 1902, Wheeler, Moyers et al. 1976 and Moorrees 1957, about four
+        // deviations wide
         CrownWidths.Row row = CrownWidths.of(Tooth.of(tooth));
         assertThat(row.mean() - 4 * row.sd()).isCloseTo(low, within(0.15));
         assertThat(row.mean() + 4 * row.sd()).isCloseTo(high, within(0.15));
     }
 
     @ParameterizedTest
-    @CsvSource({"41, 5.4", "42, 5.9", "43, 6.9", "44, 6.9", "45, 7.1", "46, 11.2", "47, 10.7", "11, 9.0", "12, 6.4", "13, 7.6", "14, 7.2",
-        "15, 6.8", "16, 10.7", "83, 5.0", "84, 7.7", "85, 9.9", "53, 7.0", "54, 7.3", "55, 8.2"})
+    @CsvSource({
+        "41, 5.4",
+        "42, 5.9",
+        "43, 6.9",
+        "44, 6.9",
+        "45, 7.1",
+        "46, 11.2",
+        "47, 10.7",
+        "11, 9.0",
+        "12, 6.4",
+        "13, 7.6",
+        "14, 7.2",
+        "15, 6.8",
+        "16, 10.7",
+        "83, 5.0",
+        "84, 7.7",
+        "85, 9.9",
+        "53, 7.0",
+        "54, 7.3",
+        "55, 8.2"
+    })
     void publishedMeansArePlausible(int tooth, double mean) {
         // Black 1902; his primary lower canine is much smaller than that of later authors
-        assertThat(CrownWidths.deviation(Tooth.of(tooth), Measured.exact(mean, Unit.MM)).value()).isLessThan(2.5);
+        assertThat(CrownWidths.deviation(Tooth.of(tooth), Measured.exact(mean, Unit.MM))
+                        .value())
+                .isLessThan(2.5);
     }
 
     @Test

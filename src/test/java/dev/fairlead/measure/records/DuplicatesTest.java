@@ -49,7 +49,9 @@ class DuplicatesTest {
         Readings five = new Readings(repeated(5).build());
         assertThat(four.width(Tooth.of(36)).sd()).isEqualTo(0.10);
         assertThat(five.width(Tooth.of(36)).sd()).isCloseTo(0.0837, within(5e-5));
-        assertThat(five.width(Tooth.of(41)).sd()).as("mean of two readings").isCloseTo(0.0837 / Math.sqrt(2), within(5e-5));
+        assertThat(five.width(Tooth.of(41)).sd())
+                .as("mean of two readings")
+                .isCloseTo(0.0837 / Math.sqrt(2), within(5e-5));
         assertThat(five.width(Tooth.of(36)).value()).isEqualTo(11.0);
     }
 
@@ -68,7 +70,9 @@ class DuplicatesTest {
         CaseBuilder b = SampleCase.full().set("/teeth/41/width", 5.4).set("/space/left", 20.5);
         RecordChecks r = RecordChecks.of(new Readings(b.build()), Fact.of(LocalDate.parse("2026-03-01")));
         assertThat(r.duplicateLength().missing()).containsExactly("/teeth/41/width", "/space/left");
-        assertThat(r.duplicateAngle().value()).as("one pair that differs by 1").isCloseTo(Math.sqrt(1.0 / 2), within(1e-12));
+        assertThat(r.duplicateAngle().value())
+                .as("one pair that differs by 1")
+                .isCloseTo(Math.sqrt(1.0 / 2), within(1e-12));
     }
 
     @Test
@@ -77,7 +81,8 @@ class DuplicatesTest {
         RecordChecks r = RecordChecks.of(new Readings(b.build()), Fact.of(LocalDate.parse("2026-12-01")));
         assertThat(r.filmAge().value()).as("one year of 365 days").isCloseTo(365 / (365.2425 / 12), within(1e-9));
         assertThat(r.perimeterGap().value()).isCloseTo(Math.abs(20.5 + 21.1 + 20.9 - 62.4), within(1e-9));
-        RecordChecks noDay = RecordChecks.of(new Readings(b.without("/date").without("/films/models").build()), Fact.unknown("/date"));
+        RecordChecks noDay = RecordChecks.of(
+                new Readings(b.without("/date").without("/films/models").build()), Fact.unknown("/date"));
         assertThat(noDay.filmAge().missing()).containsExactly("/date");
         assertThat(noDay.modelsAge().missing()).containsExactly("/films/models", "/date");
     }

@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.fairlead.measure.CaseBuilder;
-import dev.fairlead.measure.Workbook;
 import dev.fairlead.measure.SampleCase;
+import dev.fairlead.measure.Workbook;
 import dev.fairlead.measure.part.Parts;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Side;
@@ -36,9 +36,13 @@ class ActivationsTest {
         assertThat(a.weeksSince(1).value()).isCloseTo(5, within(1e-12));
         Activations skipped = of(visits(3).set("/visits/1/activated", "none"));
         assertThat(skipped.weeksSince(1).applies()).isFalse();
-        assertThat(skipped.weeksSince(2).value()).as("a look without opening is passed over").isCloseTo(10, within(1e-12));
-        assertThat(of(visits(3).without("/visits/1/date")).weeksSince(2).missing()).containsExactly("/visits/1/date");
-        assertThat(of(visits(3).without("/visits/1/activated")).weeksSince(2).missing()).containsExactly("/visits/1/activated");
+        assertThat(skipped.weeksSince(2).value())
+                .as("a look without opening is passed over")
+                .isCloseTo(10, within(1e-12));
+        assertThat(of(visits(3).without("/visits/1/date")).weeksSince(2).missing())
+                .containsExactly("/visits/1/date");
+        assertThat(of(visits(3).without("/visits/1/activated")).weeksSince(2).missing())
+                .containsExactly("/visits/1/activated");
     }
 
     @Test
@@ -47,22 +51,30 @@ class ActivationsTest {
         double sin = 0.8 / 3.1;
         double a = Math.asin(sin);
         double forward = 2 * Math.PI * 1.004 / (Math.PI - a) * sin + 3.1 * (1 - Math.cos(a));
-        assertThat(response(visits(2)).value()).isCloseTo(100 * 0.5 / (forward * Math.cos(Math.toRadians(30))), within(1e-6));
+        assertThat(response(visits(2)).value())
+                .isCloseTo(100 * 0.5 / (forward * Math.cos(Math.toRadians(30))), within(1e-6));
     }
 
     @Test
     void responseDoesNotApplyBeforeTwoActivationsOfTheSide() {
         assertThat(response(visits(1)).applies()).isFalse();
-        assertThat(response(visits(2).set("/visits/1/activated", "right")).applies()).isFalse();
+        assertThat(response(visits(2).set("/visits/1/activated", "right")).applies())
+                .isFalse();
         assertThat(response(visits(0)).missing()).containsExactly("/visits");
     }
 
     @Test
     void responseNamesTheReadingThatIsMissing() {
-        assertThat(response(visits(2).without("/visits/1/left/space")).missing()).containsExactly("/visits/1/left/space");
-        assertThat(response(visits(2).without("/visits/0/left/space")).known()).as("the first models stand in").isTrue();
-        assertThat(response(visits(2).without("/visits/0/left/space").without("/space/left")).missing()).containsExactly("/visits/0/left/space");
-        assertThat(response(visits(2).without("/visits/0/left/gapOpened")).missing()).containsExactly("/visits/0/left/gapOpened");
+        assertThat(response(visits(2).without("/visits/1/left/space")).missing())
+                .containsExactly("/visits/1/left/space");
+        assertThat(response(visits(2).without("/visits/0/left/space")).known())
+                .as("the first models stand in")
+                .isTrue();
+        assertThat(response(visits(2).without("/visits/0/left/space").without("/space/left"))
+                        .missing())
+                .containsExactly("/visits/0/left/space");
+        assertThat(response(visits(2).without("/visits/0/left/gapOpened")).missing())
+                .containsExactly("/visits/0/left/gapOpened");
     }
 
     @Test
@@ -75,9 +87,16 @@ class ActivationsTest {
 
     @Test
     void advanceCountsFromTheLastRecheck() {
-        assertThat(of(visits(3)).sinceRecheck().value()).as("1.2 now, 0.6 when checked again").isCloseTo(0.6, within(1e-12));
-        assertThat(of(visits(3).set("/visits/1/inclinationRechecked", false)).sinceRecheck().value()).isCloseTo(1.2, within(1e-12));
-        assertThat(of(visits(3).without("/visits/1/inclinationRechecked")).sinceRecheck().missing())
+        assertThat(of(visits(3)).sinceRecheck().value())
+                .as("1.2 now, 0.6 when checked again")
+                .isCloseTo(0.6, within(1e-12));
+        assertThat(of(visits(3).set("/visits/1/inclinationRechecked", false))
+                        .sinceRecheck()
+                        .value())
+                .isCloseTo(1.2, within(1e-12));
+        assertThat(of(visits(3).without("/visits/1/inclinationRechecked"))
+                        .sinceRecheck()
+                        .missing())
                 .containsExactly("/visits/1/inclinationRechecked");
     }
 }

@@ -11,7 +11,10 @@ class CourseTest {
     private static final double[] NOTHING = {0, 0};
 
     private static Course run(double left, double right, double share, double most, double standOff, Pattern p) {
-        return Course.run(new double[] {left, right}, NOTHING, new Course.Drive(new double[] {share, share}, most, standOff, p, true));
+        return Course.run(
+                new double[] {left, right},
+                NOTHING,
+                new Course.Drive(new double[] {share, share}, most, standOff, p, true));
     }
 
     @Test
@@ -45,7 +48,9 @@ class CourseTest {
 
     @Test
     void oneSideAloneIsOpenedAtEachVisit() {
-        assertThat(run(2, 0, 0.5, 9, 1, Pattern.ALTERNATING).openings()).isEqualTo(run(2, 0, 0.5, 9, 1, Pattern.BOTH_SIDES).openings()).isEqualTo(4);
+        assertThat(run(2, 0, 0.5, 9, 1, Pattern.ALTERNATING).openings())
+                .isEqualTo(run(2, 0, 0.5, 9, 1, Pattern.BOTH_SIDES).openings())
+                .isEqualTo(4);
         assertThat(run(0, 0, 0.5, 9, 1, Pattern.BOTH_SIDES).end()).isZero();
     }
 
@@ -57,7 +62,10 @@ class CourseTest {
 
     @Test
     void whatStandsOffAlreadyActsBeforeTheNextOpening() {
-        Course c = Course.run(new double[] {1, 1}, new double[] {1, 1}, new Course.Drive(new double[] {0.5, 0.5}, 9, 1, Pattern.BOTH_SIDES, false));
+        Course c = Course.run(
+                new double[] {1, 1},
+                new double[] {1, 1},
+                new Course.Drive(new double[] {0.5, 0.5}, 9, 1, Pattern.BOTH_SIDES, false));
         assertThat(c.openings()).isEqualTo(1);
         assertThat(c.end()).isEqualTo(2);
     }

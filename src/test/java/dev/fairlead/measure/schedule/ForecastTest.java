@@ -32,17 +32,25 @@ class ForecastTest {
 
     @Test
     void anyChildIsExpectedToRunDownTwoThirds() {
-        Forecast f = forecast(before().set("/plan/advanceLeft", 2).set("/plan/advanceRight", 1.5).set("/plan/standOff", 1.5).set("/plan/intervalWeeks", 5));
+        Forecast f = forecast(before().set("/plan/advanceLeft", 2)
+                .set("/plan/advanceRight", 1.5)
+                .set("/plan/standOff", 1.5)
+                .set("/plan/intervalWeeks", 5));
         assertThat(f.side(Side.LEFT).response().estimate()).isEqualTo(OwnResponse.EXPECTED.prior());
         Route r = f.planned().orElseThrow();
-        // 0.65 x 1.5 = 0.975 mm a visit: 2 mm take 3. Fast: 0.979 x 1.5 = 1.468, but at most 5 weeks x 1 mm a month = 1.150: 2. Slow: 0.321 x 1.5 = 0.4815: 5.
+        // 0.65 x 1.5 = 0.975 mm a visit: 2 mm take 3. Fast: 0.979 x 1.5 = 1.468, but at most 5 weeks x 1 mm a month =
+        // 1.150: 2. Slow: 0.321 x 1.5 = 0.4815: 5.
         assertThat(r.activations()).isEqualTo(new Span<>(2, 3, 5));
         assertThat(r.visits()).isEqualTo(new Span<>(2, 3, 5));
-        assertThat(r.end().orElseThrow()).isEqualTo(new Span<>(LocalDate.of(2026, 3, 10).plusWeeks(10), LocalDate.of(2026, 3, 10).plusWeeks(15),
-                LocalDate.of(2026, 3, 10).plusWeeks(25)));
+        assertThat(r.end().orElseThrow())
+                .isEqualTo(new Span<>(
+                        LocalDate.of(2026, 3, 10).plusWeeks(10),
+                        LocalDate.of(2026, 3, 10).plusWeeks(15),
+                        LocalDate.of(2026, 3, 10).plusWeeks(25)));
         assertThat(f.side(Side.RIGHT).reached().orElseThrow()).isEqualTo(new Span<>(2, 2, 4));
         assertThat(f.routes()).extracting(Route::pattern).containsExactly(Pattern.BOTH_SIDES, Pattern.ALTERNATING);
-        assertThat(f.routes().get(1).visits().expected()).isGreaterThan(r.visits().expected());
+        assertThat(f.routes().get(1).visits().expected())
+                .isGreaterThan(r.visits().expected());
     }
 
     @Test
@@ -51,14 +59,20 @@ class ForecastTest {
         SideForecast left = f.side(Side.LEFT);
         List<SideForecast.Point> p = left.points();
         assertThat(p.get(0).space()).isEqualTo(left.space().value(), within(1e-12));
-        assertThat(p.get(p.size() - 1).space()).isEqualTo(left.space().value() + 0.866025 * left.planned().value(), within(1e-5));
+        assertThat(p.get(p.size() - 1).space())
+                .isEqualTo(left.space().value() + 0.866025 * left.planned().value(), within(1e-5));
         assertThat(p).allMatch(x -> x.low() <= x.space() && x.space() <= x.high());
-        assertThat(left.lackingAfter().value()).isEqualTo(left.target().value() - p.get(p.size() - 1).space(), within(1e-9));
+        assertThat(left.lackingAfter().value())
+                .isEqualTo(left.target().value() - p.get(p.size() - 1).space(), within(1e-9));
         // the space before the first visit lacks just what the space analysis says
-        assertThat(left.target().minus(left.space()).value()).isEqualTo(work(before()).space().left().shortage().value(), within(1e-9));
+        assertThat(left.target().minus(left.space()).value())
+                .isEqualTo(work(before()).space().left().shortage().value(), within(1e-9));
     }
 
-    /** Two intervals of 1.5 mm stand-off: 3 mm in all; the space has grown by 1.0 mm, so the front came 1.0 / 0.866 = 1.155 mm. */
+    /**
+     * Two intervals of 1.5 mm stand-off: 3 mm in all; the space has grown by 1.0 mm, so the front came 1.0 / 0.866 =
+     * 1.155 mm.
+     */
     @Test
     void loggedVisitsDrawTheForecastTowardsTheChild() {
         Forecast f = forecast(SampleCase.full());
@@ -68,7 +82,9 @@ class ForecastTest {
         assertThat(last.own().value()).isEqualTo(1.0 / 0.8660254 / 3, within(1e-6));
         // readings: 0.25 mm twice over 0.866 and over 3; stand-offs 0.4 mm twice over 3; scatter 0.15 x sqrt(2) / 2
         double own = last.own().value();
-        double error = Math.sqrt(Math.pow(0.25 * Math.sqrt(2) / 0.8660254 / 3, 2) + Math.pow(own * 0.4 * Math.sqrt(2) / 3, 2) + Math.pow(0.15 / Math.sqrt(2), 2));
+        double error = Math.sqrt(Math.pow(0.25 * Math.sqrt(2) / 0.8660254 / 3, 2)
+                + Math.pow(own * 0.4 * Math.sqrt(2) / 3, 2)
+                + Math.pow(0.15 / Math.sqrt(2), 2));
         assertThat(last.own().sd()).isEqualTo(error, within(1e-6));
         double weight = 0.04 / (0.04 + error * error);
         assertThat(last.weight()).isEqualTo(weight, within(1e-6));
@@ -76,29 +92,42 @@ class ForecastTest {
         assertThat(left.estimate().error()).isLessThan(0.20);
         assertThat(left.outOfBand()).isFalse();
         assertThat(f.side(Side.LEFT).done().value()).isEqualTo(1.0 / 0.8660254, within(1e-6));
-        assertThat(f.side(Side.LEFT).points()).filteredOn(SideForecast.Point::measured).extracting(SideForecast.Point::visit).containsExactly(-2, -1, 0);
+        assertThat(f.side(Side.LEFT).points())
+                .filteredOn(SideForecast.Point::measured)
+                .extracting(SideForecast.Point::visit)
+                .containsExactly(-2, -1, 0);
     }
 
     @Test
     void aSideThatDoesNotMoveIsOutOfBandAndSlow() {
         CaseBuilder still = SampleCase.full();
         for (int v = 0; v < 3; v++) {
-            still.set("/visits/" + v + "/left/space", 20.5).set("/visits/" + v + "/left/standOff", 2.0).set("/visits/" + v + "/right/standOff", 2.0);
+            still.set("/visits/" + v + "/left/space", 20.5)
+                    .set("/visits/" + v + "/left/standOff", 2.0)
+                    .set("/visits/" + v + "/right/standOff", 2.0);
         }
         Forecast f = forecast(still);
         assertThat(f.side(Side.LEFT).response().outOfBand()).isTrue();
-        assertThat(f.side(Side.LEFT).response().estimate().value()).isLessThan(f.side(Side.RIGHT).response().estimate().value());
-        assertThat(work(still).workings()).filteredOn(w -> w.id().equals("schedule.response.left")).extracting(Working::note)
-                .singleElement().asString().contains("out of the usual band");
+        assertThat(f.side(Side.LEFT).response().estimate().value())
+                .isLessThan(f.side(Side.RIGHT).response().estimate().value());
+        assertThat(work(still).workings())
+                .filteredOn(w -> w.id().equals("schedule.response.left"))
+                .extracting(Working::note)
+                .singleElement()
+                .asString()
+                .contains("out of the usual band");
     }
 
     @Test
     void leewayDecidesWhetherThePlanFits() {
-        // a boy's molar goes from 11.6 - 1.645 x 1.2 = 9.6 years on: at 9.5 years half a year of treatment reaches into that, at 8 it does not
+        // a boy's molar goes from 11.6 - 1.645 x 1.2 = 9.6 years on: at 9.5 years half a year of treatment reaches into
+        // that, at 8 it does not
         assertThat(forecast(before().set("/child/age", 9.5)).fit()).isEqualTo(Fit.TIGHT);
         assertThat(forecast(before().set("/child/age", 8)).fit()).isEqualTo(Fit.FITS);
         assertThat(forecast(before().set("/child/age", 13.5)).fit()).isEqualTo(Fit.LATE);
-        assertThat(forecast(before().set("/teeth/75/state", "missing").set("/teeth/35/state", "erupted")).fit()).isEqualTo(Fit.SHED);
+        assertThat(forecast(before().set("/teeth/75/state", "missing").set("/teeth/35/state", "erupted"))
+                        .fit())
+                .isEqualTo(Fit.SHED);
         assertThat(forecast(before().without("/child/sex")).fit()).isEqualTo(Fit.UNKNOWN);
         double young = forecast(before().set("/child/age", 8)).gone().orElseThrow();
         double old = forecast(before().set("/child/age", 11)).gone().orElseThrow();
@@ -117,8 +146,11 @@ class ForecastTest {
         assertThat(undated.missing()).contains("/plan/start");
         Forecast blank = forecast(new CaseBuilder());
         assertThat(blank.routes()).isEmpty();
-        assertThat(work(new CaseBuilder()).workings()).filteredOn(w -> w.group().equals("Schedule"))
-                .filteredOn(w -> !w.id().startsWith("schedule.response")).isNotEmpty().noneMatch(w -> w.value().known());
+        assertThat(work(new CaseBuilder()).workings())
+                .filteredOn(w -> w.group().equals("Schedule"))
+                .filteredOn(w -> !w.id().startsWith("schedule.response"))
+                .isNotEmpty()
+                .noneMatch(w -> w.value().known());
     }
 
     @Test

@@ -47,9 +47,15 @@ class PredictionsTest {
         ProbabilityTable table = ProbabilityTable.table();
         assertThat(table.predict(mm(21), 75).value()).isCloseTo(21, within(TINY));
         assertThat(Predictions.tanakaJohnston(mm(21)).value()).isCloseTo(21, within(TINY));
-        assertThat(table.predict(mm(20.9), 75).value()).isLessThan(Predictions.tanakaJohnston(mm(20.9)).value());
-        assertThat(table.predict(mm(21.1), 75).value()).isGreaterThan(Predictions.tanakaJohnston(mm(21.1)).value());
-        assertThat(space(incisors(21).set("/plan/percentile", 75)).left().spread().value()).isCloseTo(0, within(TINY));
+        assertThat(table.predict(mm(20.9), 75).value())
+                .isLessThan(Predictions.tanakaJohnston(mm(20.9)).value());
+        assertThat(table.predict(mm(21.1), 75).value())
+                .isGreaterThan(Predictions.tanakaJohnston(mm(21.1)).value());
+        assertThat(space(incisors(21).set("/plan/percentile", 75))
+                        .left()
+                        .spread()
+                        .value())
+                .isCloseTo(0, within(TINY));
     }
 
     @ParameterizedTest
@@ -57,7 +63,9 @@ class PredictionsTest {
     void rowsOfTheTableAreLinesOfSlopeSixTenths(double percentile, double intercept) {
         // own finding on the recalled table of 1973: every row is k + 0.6 LI, to the printed tenth
         for (double li = 19.5; li <= 25.0; li += 0.25) {
-            assertThat(ProbabilityTable.table().predict(mm(li), percentile).value()).as("LI " + li).isCloseTo(intercept + 0.6 * li, within(0.0501));
+            assertThat(ProbabilityTable.table().predict(mm(li), percentile).value())
+                    .as("LI " + li)
+                    .isCloseTo(intercept + 0.6 * li, within(0.0501));
         }
     }
 
@@ -66,9 +74,11 @@ class PredictionsTest {
         ProbabilityTable table = ProbabilityTable.table();
         for (double p = 5; p <= 95; p += 2.5) {
             for (double li = 19.5; li <= 24.9; li += 0.1) {
-                assertThat(table.predict(mm(li + 0.1), p).value()).isGreaterThan(table.predict(mm(li), p).value());
+                assertThat(table.predict(mm(li + 0.1), p).value())
+                        .isGreaterThan(table.predict(mm(li), p).value());
                 if (p < 95) {
-                    assertThat(table.predict(mm(li), p + 2.5).value()).isGreaterThan(table.predict(mm(li), p).value());
+                    assertThat(table.predict(mm(li), p + 2.5).value())
+                            .isGreaterThan(table.predict(mm(li), p).value());
                 }
             }
         }
@@ -78,7 +88,8 @@ class PredictionsTest {
     @CsvSource({"19.4, 75", "29.1, 75", "25.1, 50", "25.1, 85", "22, 4", "22, 96", "26, 70"})
     void nothingIsReadOutsideTheTable(double li, double percentile) {
         assertThat(ProbabilityTable.table().reaches(li, percentile)).isFalse();
-        Prediction p = space(incisors(li).set("/plan/percentile", percentile)).left().by(Method.PROBABILITY_TABLE);
+        Prediction p =
+                space(incisors(li).set("/plan/percentile", percentile)).left().by(Method.PROBABILITY_TABLE);
         assertThat(p.value().applies()).isFalse();
         assertThat(p.remark()).contains("not extrapolated");
     }
@@ -92,12 +103,18 @@ class PredictionsTest {
 
     @ParameterizedTest
     @CsvSource({
-        "india-punjab, male, 20, 19.75", "india-punjab, female, 20, 19.55", "spain, male, 20, 20.51", "spain, female, 20, 19.91",
-        "india-punjab, male, 22, 21.17", "india-punjab, female, 22, 20.89", "spain, male, 22, 21.39", "spain, female, 22, 20.83",
-        "india-punjab, male, 23, 21.88", "india-punjab, female, 23, 21.56", "spain, male, 23, 21.83", "spain, female, 23, 21.29",
-        "india-punjab, male, 26, 24.01", "india-punjab, female, 26, 23.57", "spain, male, 26, 23.15", "spain, female, 26, 22.67"})
+        "india-punjab, male, 20, 19.75", "india-punjab, female, 20, 19.55", "spain, male, 20, 20.51",
+                "spain, female, 20, 19.91",
+        "india-punjab, male, 22, 21.17", "india-punjab, female, 22, 20.89", "spain, male, 22, 21.39",
+                "spain, female, 22, 20.83",
+        "india-punjab, male, 23, 21.88", "india-punjab, female, 23, 21.56", "spain, male, 23, 21.83",
+                "spain, female, 23, 21.29",
+        "india-punjab, male, 26, 24.01", "india-punjab, female, 26, 23.57", "spain, male, 26, 23.15",
+                "spain, female, 26, 22.67"
+    })
     void populationsHaveTheirPublishedEquations(String population, String sex, double li, double expected) {
-        // Philip et al. 2010 (5.55 + 0.71 X, 6.15 + 0.67 X); Tarazona-Alvarez et al. 2015 (11.71 + 0.44 X, 10.71 + 0.46 X)
+        // Philip et al. 2010 (5.55 + 0.71 X, 6.15 + 0.67 X); Tarazona-Alvarez et al. 2015 (11.71 + 0.44 X, 10.71 + 0.46
+        // X)
         CaseBuilder b = incisors(li).set("/child/population", population).set("/child/sex", sex);
         assertThat(space(b).left().by(Method.REGRESSION).value().value()).isCloseTo(expected, within(TINY));
     }
@@ -106,9 +123,13 @@ class PredictionsTest {
     void filmIsCorrectedByItsReference() {
         // 8.0 mm on a film that shows a molar of 11.0 mm as 12.1 mm: magnified by 1.1
         assertThat(ImageWidths.corrected(mm(8.0), mm(11.0), mm(12.1)).value()).isCloseTo(8.0 / 1.1, within(TINY));
-        Measured two = ImageWidths.corrected(Measured.of(8, Unit.MM, "a", 0.1), Measured.of(11, Unit.MM, "b", 0.1), Measured.of(12.1, Unit.MM, "c", 0.1));
+        Measured two = ImageWidths.corrected(
+                Measured.of(8, Unit.MM, "a", 0.1),
+                Measured.of(11, Unit.MM, "b", 0.1),
+                Measured.of(12.1, Unit.MM, "c", 0.1));
         // relative errors of a product and quotient add in squares (GUM 5.1.6)
-        assertThat(two.sd() / two.value()).isCloseTo(Math.sqrt(sq(0.1 / 8) + sq(0.1 / 11) + sq(0.1 / 12.1)), within(1e-9));
+        assertThat(two.sd() / two.value())
+                .isCloseTo(Math.sqrt(sq(0.1 / 8) + sq(0.1 / 11) + sq(0.1 / 12.1)), within(1e-9));
     }
 
     private static double sq(double x) {
@@ -120,7 +141,9 @@ class PredictionsTest {
         CaseBuilder b = incisors(22).set("/teeth/36/width", 11.0);
         assertThat(space(b).left().chosen().method()).isEqualTo(Method.TANAKA_JOHNSTON);
         for (int i = 0; i < 3; i++) {
-            b.set("/images/" + i + "/tooth", 33 + i).set("/images/" + i + "/imageWidth", 7.7).set("/images/" + i + "/reference", 36)
+            b.set("/images/" + i + "/tooth", 33 + i)
+                    .set("/images/" + i + "/imageWidth", 7.7)
+                    .set("/images/" + i + "/reference", 36)
                     .set("/images/" + i + "/referenceImageWidth", 12.1);
         }
         assertThat(space(b).left().chosen().method()).isEqualTo(Method.RADIOGRAPH);
@@ -136,11 +159,14 @@ class PredictionsTest {
 
     @Test
     void errorsPropagate() {
-        // four teeth of 0.10 mm each: LI 0.20 mm; from LI 0.10 mm a side; with the standard error 0.85: 0.86 mm (first-order propagation)
+        // four teeth of 0.10 mm each: LI 0.20 mm; from LI 0.10 mm a side; with the standard error 0.85: 0.86 mm
+        // (first-order propagation)
         SpaceResult r = space(incisors(23));
         assertThat(r.incisors().sd()).isCloseTo(0.20, within(1e-9));
         assertThat(Predictions.tanakaJohnston(r.incisors()).sd()).isCloseTo(0.10, within(1e-9));
-        assertThat(r.left().required().sd()).isCloseTo(Math.sqrt(0.85 * 0.85 + 0.01), within(1e-9)).isCloseTo(0.86, within(0.005));
+        assertThat(r.left().required().sd())
+                .isCloseTo(Math.sqrt(0.85 * 0.85 + 0.01), within(1e-9))
+                .isCloseTo(0.86, within(0.005));
         // both sides rise and fall together: twice one side, 1.7 mm, not 1.2
         assertThat(r.left().required().plus(r.right().required()).sd()).isCloseTo(1.7, within(0.02));
     }

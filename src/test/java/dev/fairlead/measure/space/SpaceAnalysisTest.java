@@ -28,7 +28,8 @@ class SpaceAnalysisTest {
     @ParameterizedTest
     @CsvSource({"25, 30, 5", "37, 27, -10"})
     void shortageIsNeedLessRoom(double room, double need, double shortage) {
-        // slideshare.net/slideshow/cast-analysis-222070756: arch 25, teeth 30: -5 (crowding); 37 and 27: +10 (spacing); here need less room.
+        // slideshare.net/slideshow/cast-analysis-222070756: arch 25, teeth 30: -5 (crowding); 37 and 27: +10 (spacing);
+        // here need less room.
         // Laid out as one arch of six measured teeth a side beside incisors of 3 mm.
         double tooth = (need - 12) / 6;
         CaseBuilder b = new CaseBuilder().incisors(3, 3, 3, 3).set("/space/perimeter", room);
@@ -41,22 +42,31 @@ class SpaceAnalysisTest {
     @Test
     void wholePlanAddsUp() {
         // LI 23.0, simple rule 22.0 a side, room 64.0: need 67.0, lacking 3.0
-        CaseBuilder b = new CaseBuilder().incisors(6, 5.5, 5.5, 6).set("/space/left", 20.5).set("/space/right", 21.5).set("/space/incisors", 22);
+        CaseBuilder b = new CaseBuilder()
+                .incisors(6, 5.5, 5.5, 6)
+                .set("/space/left", 20.5)
+                .set("/space/right", 21.5)
+                .set("/space/incisors", 22);
         SpaceResult r = space(b);
         assertThat(r.totalShortage().value()).isCloseTo(3, within(TINY));
         assertThat(r.left().shortage().value()).isCloseTo(22 - 20.5 + 0.5, within(TINY));
         assertThat(r.right().shortage().value()).isCloseTo(22 - 21.5 + 0.5, within(TINY));
-        assertThat(r.left().shortage().plus(r.right().shortage()).value()).isCloseTo(r.totalShortage().value(), within(TINY));
+        assertThat(r.left().shortage().plus(r.right().shortage()).value())
+                .isCloseTo(r.totalShortage().value(), within(TINY));
         assertThat(r.largestShortage().value()).isCloseTo(2, within(TINY));
     }
 
     @Test
     void missingFactsAreNamed() {
-        CaseBuilder b = new CaseBuilder().incisors(6, 5.5, 5.5, 6).without("/teeth/41/width").set("/space/left", 20.5);
+        CaseBuilder b = new CaseBuilder()
+                .incisors(6, 5.5, 5.5, 6)
+                .without("/teeth/41/width")
+                .set("/space/left", 20.5);
         SpaceResult r = space(b);
         assertThat(r.left().required().missing()).containsExactly("/teeth/41/width");
         assertThat(r.left().shortage().missing()).containsExactlyInAnyOrder("/teeth/41/width", "/space/incisors");
-        assertThat(r.right().shortage().missing()).containsExactlyInAnyOrder("/teeth/41/width", "/space/incisors", "/space/right");
+        assertThat(r.right().shortage().missing())
+                .containsExactlyInAnyOrder("/teeth/41/width", "/space/incisors", "/space/right");
         assertThat(r.left().spread().missing()).containsExactly("/teeth/41/width");
     }
 
@@ -69,9 +79,15 @@ class SpaceAnalysisTest {
 
     @Test
     void leewayOfTheMeanLowerTeeth() {
-        // Nance 1947 from Black's widths: 5.0 + 7.7 + 9.9 against 6.9 + 6.9 + 7.1, 1.7 mm a side (pdfcoke.com, lee-way-space)
-        CaseBuilder b = new CaseBuilder().set("/teeth/73/width", 5.0).set("/teeth/74/width", 7.7).set("/teeth/75/width", 9.9)
-                .set("/teeth/33/width", 6.9).set("/teeth/34/width", 6.9).set("/teeth/35/width", 7.1);
+        // Nance 1947 from Black's widths: 5.0 + 7.7 + 9.9 against 6.9 + 6.9 + 7.1, 1.7 mm a side (pdfcoke.com,
+        // lee-way-space)
+        CaseBuilder b = new CaseBuilder()
+                .set("/teeth/73/width", 5.0)
+                .set("/teeth/74/width", 7.7)
+                .set("/teeth/75/width", 9.9)
+                .set("/teeth/33/width", 6.9)
+                .set("/teeth/34/width", 6.9)
+                .set("/teeth/35/width", 7.1);
         assertThat(space(b).side(Side.LEFT).leeway().value()).isCloseTo(1.7, within(TINY));
         assertThat(space(b).side(Side.RIGHT).leeway().known()).isFalse();
     }
@@ -87,8 +103,10 @@ class SpaceAnalysisTest {
         // Black's mean teeth: overall 90.985 % (upper excess 0.329 mm), anterior 79.130 % (lower excess 0.888 mm)
         "86.8, 95.4, 91.3, 90.985, -0.3002, 0.329", "36.4, 46.0, 77.2, 79.130, 0.888, -1.150",
         // Wheeler's mean teeth: overall 91.398 % (lower excess 0.091), anterior 77.778 % (lower excess 0.260)
-        "85.0, 93.0, 91.3, 91.398, 0.091, -0.0997", "35.0, 45.0, 77.2, 77.778, 0.260, -0.3368"})
-    void toothSizeRatioOfMeanTeeth(double lower, double upper, double mean, double percent, double lowerExcess, double upperExcess) {
+        "85.0, 93.0, 91.3, 91.398, 0.091, -0.0997", "35.0, 45.0, 77.2, 77.778, 0.260, -0.3368"
+    })
+    void toothSizeRatioOfMeanTeeth(
+            double lower, double upper, double mean, double percent, double lowerExcess, double upperExcess) {
         // Bolton 1958: lower excess = lower - upper x mean; upper excess = upper - lower / mean
         ToothSizeRatio r = new ToothSizeRatio(mm(lower), mm(upper), mean);
         assertThat(r.percent().value()).isCloseTo(percent, within(5e-4));
@@ -99,7 +117,8 @@ class SpaceAnalysisTest {
     @Test
     void halfAMillimetreChangesTheAnteriorRatioByAboutOnePerCent() {
         // review slides on the analysis: 0.5 mm in a sum is roughly 1 % of the ratio
-        Measured with = new ToothSizeRatio(Measured.of(36, Unit.MM, "lower", 0.5), mm(46), ToothSizeRatio.ANTERIOR).percent();
+        Measured with =
+                new ToothSizeRatio(Measured.of(36, Unit.MM, "lower", 0.5), mm(46), ToothSizeRatio.ANTERIOR).percent();
         assertThat(with.sd()).isCloseTo(1.1, within(0.05));
     }
 
@@ -119,17 +138,32 @@ class SpaceAnalysisTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"0, PERFECT", "0.1, MINIMAL", "1, MINIMAL", "3, MINIMAL", "3.99, MINIMAL", "4, MODERATE", "6, MODERATE", "6.99, MODERATE",
-        "7, SEVERE", "9, SEVERE", "9.99, SEVERE", "10, VERY_SEVERE", "14, VERY_SEVERE"})
+    @CsvSource({
+        "0, PERFECT",
+        "0.1, MINIMAL",
+        "1, MINIMAL",
+        "3, MINIMAL",
+        "3.99, MINIMAL",
+        "4, MODERATE",
+        "6, MODERATE",
+        "6.99, MODERATE",
+        "7, SEVERE",
+        "9, SEVERE",
+        "9.99, SEVERE",
+        "10, VERY_SEVERE",
+        "14, VERY_SEVERE"
+    })
     void classesHaveNoGaps(double index, Irregularity.Grade grade) {
         // published whole numbers 0 | 1-3 | 4-6 | 7-9 | 10 and more lie in their class
         assertThat(Irregularity.Grade.of(index)).isEqualTo(grade);
     }
 
     @ParameterizedTest
-    @CsvSource({"-1, NONE", "0, NONE", "0.1, UP_TO_2_5", "2.5, UP_TO_2_5", "2.6, UP_TO_5", "5, UP_TO_5", "5.1, ABOVE_5"})
+    @CsvSource({"-1, NONE", "0, NONE", "0.1, UP_TO_2_5", "2.5, UP_TO_2_5", "2.6, UP_TO_5", "5, UP_TO_5", "5.1, ABOVE_5"
+    })
     void perimeterClasses(double shortage, PerimeterClass expected) {
-        // Carey 1949 as cited: 0-2.5, 2.5-5, above; a shortage of exactly 5 is counted with the class of second premolars
+        // Carey 1949 as cited: 0-2.5, 2.5-5, above; a shortage of exactly 5 is counted with the class of second
+        // premolars
         assertThat(PerimeterClass.of(shortage)).isEqualTo(expected);
     }
 }

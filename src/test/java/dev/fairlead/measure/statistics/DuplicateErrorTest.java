@@ -49,6 +49,7 @@ class DuplicateErrorTest {
         assertThatIllegalArgumentException().isThrownBy(() -> DuplicateError.ofDifferences());
         assertThatIllegalArgumentException().isThrownBy(() -> DuplicateError.ofDifferences(0.1, Double.NaN));
         assertThatIllegalArgumentException().isThrownBy(() -> DuplicateError.of(new double[] {1}, new double[] {1}));
-        assertThatIllegalArgumentException().isThrownBy(() -> DuplicateError.of(new double[] {1, 1}, new double[] {1, 1}));
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> DuplicateError.of(new double[] {1, 1}, new double[] {1, 1}));
     }
 }

@@ -21,19 +21,27 @@ class PopulationTest {
     @BeforeAll
     static void read() throws IOException {
         try (InputStream in = PopulationTest.class.getResourceAsStream("/orthodont.csv")) {
-            new String(in.readAllBytes(), StandardCharsets.US_ASCII).lines().skip(1).map(l -> l.split(",")).forEach(f ->
-                    CHILDREN.computeIfAbsent(f[3], k -> new ArrayList<>())
+            new String(in.readAllBytes(), StandardCharsets.US_ASCII)
+                    .lines()
+                    .skip(1)
+                    .map(l -> l.split(","))
+                    .forEach(f -> CHILDREN.computeIfAbsent(f[3], k -> new ArrayList<>())
                             .add(new double[] {Double.parseDouble(f[2]), Double.parseDouble(f[1])}));
         }
         assertThat(CHILDREN).hasSize(27);
     }
 
     private static Line line(List<double[]> readings) {
-        return Line.of(readings.stream().mapToDouble(r -> r[0]).toArray(), readings.stream().mapToDouble(r -> r[1]).toArray());
+        return Line.of(
+                readings.stream().mapToDouble(r -> r[0]).toArray(),
+                readings.stream().mapToDouble(r -> r[1]).toArray());
     }
 
     private static List<double[]> sex(String letter) {
-        return CHILDREN.entrySet().stream().filter(e -> e.getKey().startsWith(letter)).flatMap(e -> e.getValue().stream()).toList();
+        return CHILDREN.entrySet().stream()
+                .filter(e -> e.getKey().startsWith(letter))
+                .flatMap(e -> e.getValue().stream())
+                .toList();
     }
 
     private static List<Line> lines() {
@@ -47,11 +55,18 @@ class PopulationTest {
         assertThat(line(sex("M")).intercept()).isEqualTo(16.3406, within(5e-5));
         assertThat(line(sex("F")).slope()).isEqualTo(0.4795, within(5e-5));
         assertThat(line(sex("F")).intercept()).isEqualTo(17.3727, within(5e-5));
-        assertThat(CHILDREN.values().stream().flatMap(List::stream).mapToDouble(r -> r[1]).average().orElseThrow())
+        assertThat(CHILDREN.values().stream()
+                        .flatMap(List::stream)
+                        .mapToDouble(r -> r[1])
+                        .average()
+                        .orElseThrow())
                 .isEqualTo(24.0231, within(5e-5));
     }
 
-    /** Printed result of lme(distance ~ age, data = Orthodont) of the R package nlme: 0.6601852, SDs 0.2264276 and 1.3100399. */
+    /**
+     * Printed result of lme(distance ~ age, data = Orthodont) of the R package nlme: 0.6601852, SDs 0.2264276 and
+     * 1.3100399.
+     */
     @Test
     void populationOfRatesIsThatOfTheMixedModel() {
         Population p = Population.of(lines());
@@ -79,13 +94,19 @@ class PopulationTest {
         assertThat(halfway.high(2)).isEqualTo(2 + Math.sqrt(2), within(1e-12));
     }
 
-    /** Each child's first three readings, shrunk towards the other children, foretell the fourth better than the child's own line. */
+    /**
+     * Each child's first three readings, shrunk towards the other children, foretell the fourth better than the child's
+     * own line.
+     */
     @Test
     void shrunkRatesForetellBetter() {
         double own = 0;
         double drawn = 0;
         for (String child : CHILDREN.keySet()) {
-            List<Line> others = CHILDREN.entrySet().stream().filter(e -> !e.getKey().equals(child)).map(e -> line(e.getValue())).toList();
+            List<Line> others = CHILDREN.entrySet().stream()
+                    .filter(e -> !e.getKey().equals(child))
+                    .map(e -> line(e.getValue()))
+                    .toList();
             List<double[]> readings = CHILDREN.get(child);
             Line early = line(readings.subList(0, 3));
             double centre = early.at(10);

@@ -74,7 +74,8 @@ class FlipsTest {
         Limit twelve = new Limit("c.stop", 12, Unit.MM, true);
         Measured nine = value(9, 0.6, 0.8);
         // 8 and 10 are each one SD away; 12 lies behind 10 and adds nothing
-        Flips one = new Flips(List.of(compared("c", "v", nine, eight), compared("c", "v", nine, TEN), compared("c", "v", nine, twelve)));
+        Flips one = new Flips(List.of(
+                compared("c", "v", nine, eight), compared("c", "v", nine, TEN), compared("c", "v", nine, twelve)));
         assertThat(one.of("c")).isEqualTo(2 * 0.158655254, within(1e-8));
         // two independent values, 15.87 % each
         Measured other = Measured.of(9, Unit.MM, "/z", 1);
@@ -84,10 +85,14 @@ class FlipsTest {
         Flips same = new Flips(List.of(compared("c", "v", nine, TEN), compared("c", "w", nine, TEN)));
         assertThat(same.of("c")).isEqualTo(0.158655254, within(1e-5));
         assertThat(two.of("other")).isZero();
-        assertThat(new Flips(List.of(new Compared("c", "/x", "v", nine, TEN, false))).expected()).isZero();
+        assertThat(new Flips(List.of(new Compared("c", "/x", "v", nine, TEN, false))).expected())
+                .isZero();
     }
 
-    /** Sheppard 1899: two standard normal variables of correlation r are both below zero with probability 1/4 + asin(r) / 2 pi. */
+    /**
+     * Sheppard 1899: two standard normal variables of correlation r are both below zero with probability 1/4 + asin(r)
+     * / 2 pi.
+     */
     @Test
     void valuesThatShareAMeasurement() {
         for (double r : new double[] {-0.99, -0.6, 0, 0.36, 0.8, 0.999}) {
@@ -97,12 +102,15 @@ class FlipsTest {
             assertThat(TwoNormals.inside(0, far, -far, 0, r)).as("r " + r).isEqualTo(0.5 - both, within(1e-9));
             // at the limit each stays in one half of all cases
             Measured x = Measured.of(10, Unit.MM, "/a", 1);
-            Measured y = x.times(r).plus(Measured.of(0, Unit.MM, "/b", Math.sqrt(1 - r * r))).plus(10 - 10 * r);
+            Measured y = x.times(r)
+                    .plus(Measured.of(0, Unit.MM, "/b", Math.sqrt(1 - r * r)))
+                    .plus(10 - 10 * r);
             Flips f = new Flips(List.of(compared("c", "v", x, TEN), compared("c", "w", y, TEN)));
             assertThat(f.of("c")).as("r " + r).isEqualTo(1 - both, within(1e-6));
         }
         // Owen 1956: the case of h = k and r = 1/2 gives P = Phi(h) - 2 T(h, 1/sqrt(3))
-        assertThat(TwoNormals.below(1, 1, 0.5)).isEqualTo(NormalTail.below(1) - 2 * owen(1, 1 / Math.sqrt(3)), within(1e-9));
+        assertThat(TwoNormals.below(1, 1, 0.5))
+                .isEqualTo(NormalTail.below(1) - 2 * owen(1, 1 / Math.sqrt(3)), within(1e-9));
     }
 
     /** Owen's T by the trapezoid rule on its defining integral. */
@@ -122,13 +130,17 @@ class FlipsTest {
         List<Repeat> ranking = Repeat.ranking(new Flips(List.of(compared("c", "v", value(9, 0.6, 0.8), TEN))));
         assertThat(ranking).extracting(Repeat::pointer).containsExactly("/b", "/a");
         // error of b halved in variance: sqrt(0.36 + 0.32)
-        assertThat(ranking.get(0).drop()).isEqualTo(NormalTail.beyond(1, 1) - NormalTail.beyond(1, Math.sqrt(0.68)), within(1e-12));
-        assertThat(ranking.get(1).drop()).isEqualTo(NormalTail.beyond(1, 1) - NormalTail.beyond(1, Math.sqrt(0.82)), within(1e-12));
+        assertThat(ranking.get(0).drop())
+                .isEqualTo(NormalTail.beyond(1, 1) - NormalTail.beyond(1, Math.sqrt(0.68)), within(1e-12));
+        assertThat(ranking.get(1).drop())
+                .isEqualTo(NormalTail.beyond(1, 1) - NormalTail.beyond(1, Math.sqrt(0.82)), within(1e-12));
     }
 
     @Test
     void whatDecidesMoreFindingsComesFirst() {
-        List<Compared> all = List.of(compared("c", "v", value(9, 0.7, 0.8), TEN), compared("d", "v", Measured.of(9.5, Unit.MM, "/a", 0.7), TEN),
+        List<Compared> all = List.of(
+                compared("c", "v", value(9, 0.7, 0.8), TEN),
+                compared("d", "v", Measured.of(9.5, Unit.MM, "/a", 0.7), TEN),
                 compared("e", "v", Measured.of(1, Unit.MM, "an equation", 9), TEN));
         List<Repeat> ranking = Repeat.ranking(new Flips(all));
         assertThat(ranking).extracting(Repeat::pointer).containsExactly("/a", "/b");

@@ -23,9 +23,16 @@ import org.junit.jupiter.api.Test;
 /** Random draws against first-order propagation, which is exact for linear values of normal errors. */
 class SimulationTest {
     private static final int DRAWS = 5_000;
-    private static final Case CASE = new CaseBuilder().incisors(5.5, 5.5, 5.5, 5.5).set("/space/left", 20.0).set("/space/right", 21.0)
-            .set("/space/incisors", 22.0).set("/headFilm/incisorMandibular", 90.0).set("/headFilm/mandibularPlane", 27.0)
-            .set("/plan/advanceLeft", 2).set("/plan/advanceRight", 2).build();
+    private static final Case CASE = new CaseBuilder()
+            .incisors(5.5, 5.5, 5.5, 5.5)
+            .set("/space/left", 20.0)
+            .set("/space/right", 21.0)
+            .set("/space/incisors", 22.0)
+            .set("/headFilm/incisorMandibular", 90.0)
+            .set("/headFilm/mandibularPlane", 27.0)
+            .set("/plan/advanceLeft", 2)
+            .set("/plan/advanceRight", 2)
+            .build();
 
     private static Worked work(Case c) {
         return Measures.of(c, Optional.empty(), Workbook.none());
@@ -57,11 +64,15 @@ class SimulationTest {
 
     @Test
     void sameSeedSameResultOnAnyNumberOfThreads() throws Exception {
-        Outcomes outcomes = over(w -> w.space().totalShortage(), work(CASE).space().totalShortage().value() + 0.5);
+        Outcomes outcomes = over(
+                w -> w.space().totalShortage(),
+                work(CASE).space().totalShortage().value() + 0.5);
         double[] once = Simulation.of(CASE, outcomes, 2000, 11).flips();
         assertThat(Simulation.of(CASE, outcomes, 2000, 11).flips()).containsExactly(once);
         ForkJoinPool single = new ForkJoinPool(1);
-        assertThat(single.submit(() -> Simulation.of(CASE, outcomes, 2000, 11).flips()).get()).containsExactly(once);
+        assertThat(single.submit(() -> Simulation.of(CASE, outcomes, 2000, 11).flips())
+                        .get())
+                .containsExactly(once);
         single.shutdown();
         List<Double> seeds = new ArrayList<>();
         for (long seed = 1; seed <= 5; seed++) {
@@ -73,14 +84,25 @@ class SimulationTest {
     @Test
     void onlyMeasurementsWithAnErrorAreVaried() {
         Simulation s = Simulation.of(SampleCase.full().build(), c -> new int[1], 1, 1);
-        assertThat(s.pointers()).contains("/teeth/41/width", "/space/left", "/visits/1/left/space", "/headFilm/anb", "/hardware/contactsNow/42-41")
-                .doesNotContain("/plan/advanceLeft", "/wire/plannedSize", "/child/age", "/insertion/bracketsTied").doesNotHaveDuplicates();
-        Simulation exact = Simulation.of(new CaseBuilder().set("/plan/advanceLeft", 2).build(), c -> new int[1], 10, 1);
+        assertThat(s.pointers())
+                .contains(
+                        "/teeth/41/width",
+                        "/space/left",
+                        "/visits/1/left/space",
+                        "/headFilm/anb",
+                        "/hardware/contactsNow/42-41")
+                .doesNotContain("/plan/advanceLeft", "/wire/plannedSize", "/child/age", "/insertion/bracketsTied")
+                .doesNotHaveDuplicates();
+        Simulation exact =
+                Simulation.of(new CaseBuilder().set("/plan/advanceLeft", 2).build(), c -> new int[1], 10, 1);
         assertThat(exact.pointers()).isEmpty();
         assertThat(exact.expected()).isZero();
     }
 
-    /** A case with five pairs counts with its own duplicate error: pairs 0.4 mm apart have 0.2828 mm, their means 0.2 mm. */
+    /**
+     * A case with five pairs counts with its own duplicate error: pairs 0.4 mm apart have 0.2828 mm, their means 0.2
+     * mm.
+     */
     @Test
     void ownDuplicatesSetTheSpread() {
         CaseBuilder b = new CaseBuilder();
@@ -97,7 +119,11 @@ class SimulationTest {
     @Test
     void readingsStayInTheRangeOfTheirField() {
         Case c = new CaseBuilder().set("/teeth/41/recession", 0.0).build();
-        Simulation s = Simulation.of(c, v -> new int[] {v.teeth().values().iterator().next().recession().value() < 0 ? 1 : 0}, 500, 1);
+        Simulation s = Simulation.of(
+                c,
+                v -> new int[] {v.teeth().values().iterator().next().recession().value() < 0 ? 1 : 0},
+                500,
+                1);
         assertThat(s.flips()[0]).isZero();
     }
 
@@ -113,7 +139,8 @@ class SimulationTest {
         // with one seed both runs draw the same numbers: only the error of the one measurement differs
         double before = Simulation.of(CASE, over(shortage, limit), 2 * DRAWS, 5).flips()[0];
         for (Repeat r : List.of(ranking.get(0), ranking.get(ranking.size() - 1))) {
-            double after = Simulation.of(CASE, over(shortage, limit), 2 * DRAWS, 5, Map.of(r.pointer(), Math.sqrt(0.5))).flips()[0];
+            double after = Simulation.of(CASE, over(shortage, limit), 2 * DRAWS, 5, Map.of(r.pointer(), Math.sqrt(0.5)))
+                    .flips()[0];
             assertThat(before - after).isEqualTo(r.drop(), within(0.01));
         }
     }

@@ -27,7 +27,11 @@ class BeamForcesTest {
     }
 
     private static VisitSeen first(CaseBuilder b) {
-        return work(b).facts().stream().filter(VisitSeen.class::isInstance).map(VisitSeen.class::cast).findFirst().orElseThrow();
+        return work(b).facts().stream()
+                .filter(VisitSeen.class::isInstance)
+                .map(VisitSeen.class::cast)
+                .findFirst()
+                .orElseThrow();
     }
 
     @Test
@@ -39,7 +43,9 @@ class BeamForcesTest {
         assertThat(v.peakStress().value()).isCloseTo(772, within(8.0));
         assertThat(v.overProof().value()).isCloseTo(772 - 1500, within(8.0));
         // what was measured is in its error; a gauge reading plays no part in the model
-        assertThat(v.forceLow().sources()).contains("/visits/0/left/standOff", "/bench/right/bendRadius").doesNotContain("/visits/0/gauge");
+        assertThat(v.forceLow().sources())
+                .contains("/visits/0/left/standOff", "/bench/right/bendRadius")
+                .doesNotContain("/visits/0/gauge");
     }
 
     @Test
@@ -62,7 +68,8 @@ class BeamForcesTest {
 
     @Test
     void verticalForceOnlyWithMeasuredHeights() {
-        // reference model at 1.5 mm: tubes 2 mm above the brackets: 0.14 N up held, 0.34 N down hinged; at 5.5 mm 0.48 and 0.74 N down
+        // reference model at 1.5 mm: tubes 2 mm above the brackets: 0.14 N up held, 0.34 N down hinged; at 5.5 mm 0.48
+        // and 0.74 N down
         CaseBuilder b = BaseCase.of().set("/wire/modulus", 180);
         b.set("/hardware/left/aboveBrackets", 2).set("/hardware/right/aboveBrackets", 2);
         assertThat(first(b).intrusivePerIncisor().value()).isCloseTo(0.34 * N / 4, within(0.4));
@@ -92,9 +99,12 @@ class BeamForcesTest {
     void aStandOffThatCannotBeIsNotANumber() {
         CaseBuilder b = BaseCase.of().set("/visits/0/left/standOff", 8).set("/visits/0/right/standOff", 8);
         VisitSeen v = first(b);
-        assertThat(v.forceLow().missing()).containsExactly("/visits/0/gauge", "/visits/0/equilibriumOfTheWireInTheBeamModel");
+        assertThat(v.forceLow().missing())
+                .containsExactly("/visits/0/gauge", "/visits/0/equilibriumOfTheWireInTheBeamModel");
         assertThat(v.peakStress().known()).isFalse();
-        assertThat(work(b).workings()).anyMatch(w -> w.id().equals("wire.force.1.stress") && w.note().contains("cannot be opened far enough"));
+        assertThat(work(b).workings())
+                .anyMatch(
+                        w -> w.id().equals("wire.force.1.stress") && w.note().contains("cannot be opened far enough"));
     }
 
     @Test
@@ -102,40 +112,56 @@ class BeamForcesTest {
         VisitSeen v = first(BaseCase.of().without("/bench/left/bendRadius").without("/visits/0/gauge"));
         assertThat(v.forceLow().missing()).containsExactly("/visits/0/gauge", "/bench/left/bendRadius");
         assertThat(v.peakStress().missing()).containsExactly("/bench/left/bendRadius");
-        assertThat(first(BaseCase.of().set("/wire/material", "nickel-titanium").set("/wire/modulus", 40)).peakStress().missing())
+        assertThat(first(BaseCase.of().set("/wire/material", "nickel-titanium").set("/wire/modulus", 40))
+                        .peakStress()
+                        .missing())
                 .containsExactly("/wire/material");
-        assertThat(first(BaseCase.of().set("/wire/section", "rectangular")).peakStress().missing()).containsExactly("/wire/section");
+        assertThat(first(BaseCase.of().set("/wire/section", "rectangular"))
+                        .peakStress()
+                        .missing())
+                .containsExactly("/wire/section");
     }
 
     @Test
     void proofStrengthByTemperWhereNoneIsDeclared() {
         VisitSeen declared = first(BaseCase.of());
         CaseBuilder none = BaseCase.of().set("/wire/proofStrength", CaseBuilder.NOT_APPLICABLE);
-        assertThat(first(none).overProof().value()).isCloseTo(declared.overProof().value() + 100, within(1e-9));
+        assertThat(first(none).overProof().value())
+                .isCloseTo(declared.overProof().value() + 100, within(1e-9));
         assertThat(first(none.without("/wire/temper")).overProof().missing()).containsExactly("/wire/proofStrength");
-        assertThat(first(BaseCase.of().without("/wire/proofStrength")).overProof().missing()).containsExactly("/wire/proofStrength");
+        assertThat(first(BaseCase.of().without("/wire/proofStrength"))
+                        .overProof()
+                        .missing())
+                .containsExactly("/wire/proofStrength");
     }
 
     /** Takes each fact away in turn: nothing that was unknown becomes known by it. */
     @Test
     void forgettingAFactTeachesNothing() {
-        for (CaseBuilder b : List.of(BaseCase.of(), BaseCase.of().without("/wire/material").set("/wire/modulus", 180))) {
+        for (CaseBuilder b :
+                List.of(BaseCase.of(), BaseCase.of().without("/wire/material").set("/wire/modulus", 180))) {
             Map<String, Boolean> before = known(b);
             for (String pointer : b.values().keySet()) {
                 if (!pointer.matches("/(arch|wire|bench|hardware|visits|plan)/.*")) {
                     continue;
                 }
-                known(b.copy().without(pointer)).forEach((what, known) ->
-                        assertThat(!known || before.getOrDefault(what, true)).as(what + " without " + pointer).isTrue());
+                known(b.copy().without(pointer))
+                        .forEach((what, known) -> assertThat(!known || before.getOrDefault(what, true))
+                                .as(what + " without " + pointer)
+                                .isTrue());
             }
         }
     }
 
     private static Map<String, Boolean> known(CaseBuilder b) {
         Map<String, Boolean> all = new LinkedHashMap<>();
-        for (CaseFact f : Measures.of(b.build(), Optional.empty(), Workbook.none(), Parts.full()).facts()) {
+        for (CaseFact f : Measures.of(b.build(), Optional.empty(), Workbook.none(), Parts.full())
+                .facts()) {
             for (Map.Entry<String, Knowable> e : Knowns.of(f).entrySet()) {
-                all.put(f.getClass().getSimpleName() + " " + f.place().pointer() + " " + f.place().words() + " " + e.getKey(), e.getValue().known());
+                all.put(
+                        f.getClass().getSimpleName() + " " + f.place().pointer() + " "
+                                + f.place().words() + " " + e.getKey(),
+                        e.getValue().known());
             }
         }
         return all;

@@ -13,14 +13,24 @@ import java.util.function.Function;
 import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
 
-/** The powers by which forces follow what was measured, against solutions of the whole model one step to either side. */
+/**
+ * The powers by which forces follow what was measured, against solutions of the whole model one step to either side.
+ */
 class ForceLawTest {
     private static final BeamForces MODEL = new BeamForces();
-    private static final List<String> MEASURED = List.of("/visits/0/left/standOff", "/visits/0/right/standOff", "/bench/left/bendRadius",
-            "/bench/right/bendRadius", "/bench/left/length", "/arch/molarWidth");
+    private static final List<String> MEASURED = List.of(
+            "/visits/0/left/standOff",
+            "/visits/0/right/standOff",
+            "/bench/left/bendRadius",
+            "/bench/right/bendRadius",
+            "/bench/left/length",
+            "/arch/molarWidth");
 
     private static CaseBuilder base() {
-        return BaseCase.of().set("/visits/0/left/standOff", 1.6).set("/visits/0/right/standOff", 1.4).set("/wire/modulus", 180);
+        return BaseCase.of()
+                .set("/visits/0/left/standOff", 1.6)
+                .set("/visits/0/right/standOff", 1.4)
+                .set("/wire/modulus", 180);
     }
 
     private static Forces at(CaseBuilder b) {
@@ -58,8 +68,11 @@ class ForceLawTest {
     void variantsFollowTheModelClosely() {
         Case c = base().build();
         NearForces near = new NearForces(c, MODEL);
-        CaseBuilder other = base().set("/visits/0/left/standOff", 1.9).set("/visits/0/right/standOff", 1.2).set("/bench/left/bendRadius", 0.8)
-                .set("/bench/right/length", 3.2).set("/arch/molarWidth", 44.4);
+        CaseBuilder other = base().set("/visits/0/left/standOff", 1.9)
+                .set("/visits/0/right/standOff", 1.2)
+                .set("/bench/left/bendRadius", 0.8)
+                .set("/bench/right/length", 3.2)
+                .set("/arch/molarWidth", 44.4);
         Forces exact = at(other);
         Forces quick = near.at(other.build(), 0, Workbook.none());
         assertThat(quick.low().value()).isCloseTo(exact.low().value(), Percentage.withPercentage(4));
@@ -67,7 +80,8 @@ class ForceLawTest {
         assertThat(quick.peakStress().value()).isCloseTo(exact.peakStress().value(), Percentage.withPercentage(8));
         Forces same = near.at(c, 0, Workbook.none());
         assertThat(same.low().value()).isCloseTo(at(base()).low().value(), within(1e-9));
-        assertThat(same.intrusivePerIncisor().value()).isCloseTo(at(base()).intrusivePerIncisor().value(), within(1e-9));
+        assertThat(same.intrusivePerIncisor().value())
+                .isCloseTo(at(base()).intrusivePerIncisor().value(), within(1e-9));
     }
 
     @Test

@@ -50,7 +50,9 @@ class MemoTest {
             }
             return worked.get();
         });
-        assertThatThrownBy(() -> memo.of("a")).isInstanceOf(IllegalArgumentException.class).hasMessage("no answer to a");
+        assertThatThrownBy(() -> memo.of("a"))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessage("no answer to a");
         assertThat(memo.of("a")).isEqualTo(2);
     }
 

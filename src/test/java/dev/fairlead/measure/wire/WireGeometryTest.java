@@ -20,7 +20,8 @@ class WireGeometryTest {
 
     @Test
     void blankOfTheReferenceArch() {
-        // reference model, whole arch of 44 by 24 mm: run 70.821, fold 12.283, blank 105.387 mm; perimeter of the beta function 69.288 mm
+        // reference model, whole arch of 44 by 24 mm: run 70.821, fold 12.283, blank 105.387 mm; perimeter of the beta
+        // function 69.288 mm
         assertThat(base.left().tube().plus(base.right().tube()).value()).isCloseTo(69.288, within(1.5e-3));
         assertThat(base.blank().value()).isCloseTo(105.387, within(2e-3));
         assertThat(base.left().foldWire().value()).isCloseTo(12.283, within(1e-3));
@@ -43,16 +44,25 @@ class WireGeometryTest {
     void firstMarkLiesAboutTwoMillimetresDistalToTheTube() {
         // common practice at the bench: 2.0 +- 0.5 mm, for the usual range of beaks
         for (double beak : new double[] {0.6, 0.75, 0.85}) {
-            SideMarks m = WireGeometry.of(BaseCase.of().set("/wire/beakRadius", beak).build()).left();
+            SideMarks m = WireGeometry.of(
+                            BaseCase.of().set("/wire/beakRadius", beak).build())
+                    .left();
             assertThat(m.offset().value()).as("beak " + beak).isBetween(1.5, 2.75);
         }
     }
 
     /** Reference model: bends of 1 mm and legs of 3 mm; stand-off, gap, angle, travel towards the gingiva. */
     @ParameterizedTest
-    @CsvSource({"0.5, 0.61, 11.8, 0.85", "1.0, 1.07, 20.8, 1.44", "1.5, 1.433217, 28.53784, 1.898099", "2.0, 1.74, 35.4, 2.26"})
+    @CsvSource({
+        "0.5, 0.61, 11.8, 0.85",
+        "1.0, 1.07, 20.8, 1.44",
+        "1.5, 1.433217, 28.53784, 1.898099",
+        "2.0, 1.74, 35.4, 2.26"
+    })
     void openingForAStandOff(double standOff, double gap, double degrees, double gingival) {
-        FoldOpening f = WireGeometry.of(BaseCase.of().set("/plan/standOff", standOff).build()).planned(Side.LEFT);
+        FoldOpening f = WireGeometry.of(
+                        BaseCase.of().set("/plan/standOff", standOff).build())
+                .planned(Side.LEFT);
         assertThat(f.gap().value()).isCloseTo(gap, within(0.006));
         assertThat(f.angle().value()).isCloseTo(degrees, within(0.06));
         assertThat(f.drop().value()).isCloseTo(gingival * Math.cos(Math.toRadians(20)), within(0.006));
@@ -67,29 +77,43 @@ class WireGeometryTest {
         assertThat(FoldShape.forward(1e-6, 3, 1)).isCloseTo(1e-6 * 2 / 3, within(1e-11));
         // at 90 degrees the leg stands upright and each bend is a quarter circle of twice the radius: 4 r + L
         assertThat(FoldShape.forward(3, 3, 1)).isCloseTo(7, within(1e-9));
-        assertThat(FoldShape.reach(Measured.exact(3, Unit.MM), Measured.exact(1, Unit.MM)).value()).isEqualTo(7);
+        assertThat(FoldShape.reach(Measured.exact(3, Unit.MM), Measured.exact(1, Unit.MM))
+                        .value())
+                .isEqualTo(7);
         assertThat(base.planned(Side.LEFT).reach().value()).isCloseTo(7, within(1e-9));
     }
 
     @Test
     void standOffBeyondTheReachHasNoOpening() {
-        CaseBuilder b = BaseCase.of().set("/plan/standOff", 5).set("/wire/beakRadius", 0.2).set("/hardware/left/length", 1.5);
-        assertThat(WireGeometry.of(b.build()).planned(Side.LEFT).gap().missing()).containsExactly("/plan/standOff");
+        CaseBuilder b = BaseCase.of()
+                .set("/plan/standOff", 5)
+                .set("/wire/beakRadius", 0.2)
+                .set("/hardware/left/length", 1.5);
+        assertThat(WireGeometry.of(b.build()).planned(Side.LEFT).gap().missing())
+                .containsExactly("/plan/standOff");
     }
 
     @Test
     void sidesChangePlacesWithTheirFacts() {
         CaseBuilder b = BaseCase.of();
-        b.set("/hardware/left/length", 3.6).set("/bench/left/firstMark", 39.9).set("/plan/advanceLeft", 2.5).set("/plan/advanceRight", 1);
+        b.set("/hardware/left/length", 3.6)
+                .set("/bench/left/firstMark", 39.9)
+                .set("/plan/advanceLeft", 2.5)
+                .set("/plan/advanceRight", 1);
         CaseBuilder mirrored = BaseCase.of();
-        mirrored.set("/hardware/right/length", 3.6).set("/bench/right/firstMark", 39.9).set("/bench/left/firstMark", 35).set("/plan/advanceLeft", 1)
+        mirrored.set("/hardware/right/length", 3.6)
+                .set("/bench/right/firstMark", 39.9)
+                .set("/bench/left/firstMark", 35)
+                .set("/plan/advanceLeft", 1)
                 .set("/plan/advanceRight", 2.5);
         WireGeometry one = WireGeometry.of(b.build());
         WireGeometry other = WireGeometry.of(mirrored.build());
         assertThat(other.right().cut().value()).isCloseTo(one.left().cut().value(), within(1e-9));
-        assertThat(other.planned(Side.RIGHT).spare().value()).isCloseTo(one.planned(Side.LEFT).spare().value(), within(1e-9));
+        assertThat(other.planned(Side.RIGHT).spare().value())
+                .isCloseTo(one.planned(Side.LEFT).spare().value(), within(1e-9));
         assertThat(other.blank().value()).isCloseTo(one.blank().value(), within(1e-9));
-        assertThat(one.left().firstBend().value() - one.right().firstBend().value()).isBetween(0.5, 0.7);
+        assertThat(one.left().firstBend().value() - one.right().firstBend().value())
+                .isBetween(0.5, 0.7);
     }
 
     @Test
@@ -97,32 +121,50 @@ class WireGeometryTest {
         // each mm of radius takes 2 pi mm of each fold's wire; 0.2 mm is the error of a bench reading
         double radius = Math.abs(base.spare().part("/wire/beakRadius"));
         assertThat(radius).isCloseTo(4 * Math.PI * 0.2, within(1e-6));
-        // adaptive Gauss-Kronrod quadrature (QUADPACK) of the published beta function gives 1.57517 mm of perimeter per mm of depth at
+        // adaptive Gauss-Kronrod quadrature (QUADPACK) of the published beta function gives 1.57517 mm of perimeter per
+        // mm of depth at
         // 44 by 24 mm, and 1.585 over a whole millimetre; 0.3 mm is the error of an arch dimension
         assertThat(Math.abs(base.spare().part("/arch/molarDepth"))).isCloseTo(1.57517 * 0.3, within(1e-4));
     }
 
     @Test
     void tipThatKeepsTheGapToTheGingiva() {
-        Case c = BaseCase.of().set("/bench/left/buccalTip", 0).set("/bench/left/clearGingiva", 0).set("/bench/left/height", 4).build();
+        Case c = BaseCase.of()
+                .set("/bench/left/buccalTip", 0)
+                .set("/bench/left/clearGingiva", 0)
+                .set("/bench/left/height", 4)
+                .build();
         // the lowest run, 4 mm below the tube, goes out by 4 sin t: 1 mm at asin(1/4)
-        assertThat(WireGeometry.tipNeeded(c, Side.LEFT, 1).value()).isCloseTo(Math.toDegrees(Math.asin(0.25)), within(1e-9));
-        Case low = BaseCase.of().set("/bench/left/buccalTip", 30).set("/bench/left/clearGingiva", 0).set("/bench/left/height", 0.5).build();
+        assertThat(WireGeometry.tipNeeded(c, Side.LEFT, 1).value())
+                .isCloseTo(Math.toDegrees(Math.asin(0.25)), within(1e-9));
+        Case low = BaseCase.of()
+                .set("/bench/left/buccalTip", 30)
+                .set("/bench/left/clearGingiva", 0)
+                .set("/bench/left/height", 0.5)
+                .build();
         assertThat(WireGeometry.tipNeeded(low, Side.LEFT, 1).missing()).containsExactly("/bench/left/height");
     }
 
     @Test
     void comparesWithTheMarksMade() {
         Comparison first = base.compared().get(0);
-        assertThat(first.off().value()).isCloseTo(first.made().value() - first.planned().value(), within(1e-9));
+        assertThat(first.off().value())
+                .isCloseTo(first.made().value() - first.planned().value(), within(1e-9));
         assertThat(base.compared()).hasSize(10).allMatch(x -> x.off().known());
     }
 
     @Test
     void wantsNothingFromTheBenchForTheBlank() {
-        Case c = BaseCase.of().without("/bench/left/firstMark").without("/bench/right/bendRadius").build();
+        Case c = BaseCase.of()
+                .without("/bench/left/firstMark")
+                .without("/bench/right/bendRadius")
+                .build();
         assertThat(Parts.plain().wire().blankSpare(c, Workbook.none())).isEqualTo(base.spare());
-        Case noArch = BaseCase.of().without("/arch/molarWidth").without("/wire/beakRadius").build();
-        assertThat(Parts.plain().wire().blankSpare(noArch, Workbook.none()).missing()).contains("/arch/molarWidth", "/wire/beakRadius");
+        Case noArch = BaseCase.of()
+                .without("/arch/molarWidth")
+                .without("/wire/beakRadius")
+                .build();
+        assertThat(Parts.plain().wire().blankSpare(noArch, Workbook.none()).missing())
+                .contains("/arch/molarWidth", "/wire/beakRadius");
     }
 }

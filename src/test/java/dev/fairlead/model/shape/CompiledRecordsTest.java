@@ -39,12 +39,15 @@ class CompiledRecordsTest {
         RecordShape shape = RecordShape.of(Other.class);
         assertThat(RecordShape.compiled().of(Other.class)).isNull();
         assertThat(shape.fields()).extracting(FieldShape::key).containsExactly("else");
-        assertThat(shape.fields().get(0).get(shape.make(new Object[] {Answer.YES}))).isEqualTo(Answer.YES);
+        assertThat(shape.fields().get(0).get(shape.make(new Object[] {Answer.YES})))
+                .isEqualTo(Answer.YES);
     }
 
     private static void collect(RecordShape shape, Set<Class<? extends Record>> types) {
         if (types.add(shape.type())) {
-            shape.fields().stream().filter(f -> f.element() != null && f.element().isRecord()).forEach(f -> collect(f.nested(), types));
+            shape.fields().stream()
+                    .filter(f -> f.element() != null && f.element().isRecord())
+                    .forEach(f -> collect(f.nested(), types));
         }
     }
 }

@@ -20,7 +20,11 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class EditTest {
-    private static final Case EMPTY = Draft.of(Case.class, "").set("fairlead", 1).set("id", "knot-01").set("stage", Stage.RECORDS).make();
+    private static final Case EMPTY = Draft.of(Case.class, "")
+            .set("fairlead", 1)
+            .set("id", "knot-01")
+            .set("stage", Stage.RECORDS)
+            .make();
 
     @Test
     void setsANumberWithTheUnitAndErrorOfItsField() {
@@ -36,7 +40,8 @@ class EditTest {
     @Test
     void severalReadingsCountAsTheirMeanWithTheErrorOfAMean() {
         // GUM (JCGM 100:2008) 4.2.3: the standard uncertainty of a mean of n independent readings is s / sqrt(n)
-        Measured width = (Measured) Edit.get(Edit.set(EMPTY, "/teeth/41/width", List.of(5.3, 5.5, 5.4, 5.4)), "/teeth/41/width");
+        Measured width =
+                (Measured) Edit.get(Edit.set(EMPTY, "/teeth/41/width", List.of(5.3, 5.5, 5.4, 5.4)), "/teeth/41/width");
         assertThat(width.value()).isCloseTo(5.4, within(1e-12));
         assertThat(width.sd()).isCloseTo(0.10 / 2, within(1e-12));
         assertThat(width.repeats()).containsExactly(5.3, 5.5, 5.4, 5.4);
@@ -67,14 +72,18 @@ class EditTest {
     @Test
     void reachesIntoListsAndTeeth() {
         Case c = Edit.set(EMPTY, "/visits/-", Draft.of(Visit.class, "/visits/0").make());
-        c = Edit.set(c, "/visits/-", Draft.of(Visit.class, "/visits/1").set("gauge", 200).make());
+        c = Edit.set(
+                c,
+                "/visits/-",
+                Draft.of(Visit.class, "/visits/1").set("gauge", 200).make());
         c = Edit.set(c, "/visits/0/left/gapOpened", 0.5);
         c = Edit.set(c, "/hardware/brackets/32/bonded", true);
         assertThat(c.visits()).hasSize(2);
         assertThat(c.visits().get(0).left().gapOpened().value()).isEqualTo(0.5);
         assertThat(c.visits().get(1).gauge().value()).isEqualTo(200);
         assertThat(c.hardware().bracket(Tooth.of(32)).bonded()).isEqualTo(Answer.YES);
-        assertThat(((Knowable) Edit.get(c, "/hardware/brackets/31/loose")).missing()).containsExactly("/hardware/brackets/31/loose");
+        assertThat(((Knowable) Edit.get(c, "/hardware/brackets/31/loose")).missing())
+                .containsExactly("/hardware/brackets/31/loose");
     }
 
     @Test
@@ -90,8 +99,14 @@ class EditTest {
 
     @Test
     void aForgottenVisitKeepsItsPlace() {
-        Case c = Edit.set(EMPTY, "/visits/-", Draft.of(Visit.class, "/visits/0").set("gauge", 180).make());
-        c = Edit.set(c, "/visits/-", Draft.of(Visit.class, "/visits/1").set("gauge", 200).make());
+        Case c = Edit.set(
+                EMPTY,
+                "/visits/-",
+                Draft.of(Visit.class, "/visits/0").set("gauge", 180).make());
+        c = Edit.set(
+                c,
+                "/visits/-",
+                Draft.of(Visit.class, "/visits/1").set("gauge", 200).make());
         Case less = Edit.forget(c, "/visits/0");
         assertThat(less.visits()).hasSize(2);
         assertThat(less.visits().get(0).gauge().missing()).containsExactly("/visits/0/gauge");
@@ -100,10 +115,17 @@ class EditTest {
 
     @Test
     void listsEveryFactOnceAndEachCanBeReadSetAndForgotten() {
-        Case c = Edit.set(Edit.set(EMPTY, "/visits/-", Draft.of(Visit.class, "/visits/0").make()), "/teeth/41/width", 5.4);
+        Case c = Edit.set(
+                Edit.set(EMPTY, "/visits/-", Draft.of(Visit.class, "/visits/0").make()), "/teeth/41/width", 5.4);
         List<String> pointers = Edit.factPointers(c);
         assertThat(new HashSet<>(pointers)).hasSameSizeAs(pointers);
-        assertThat(pointers).contains("/date", "/teeth/41/keratinised", "/visits/0/right/space", "/holding/contacts/32-33", "/hardware/contactsNow/42-41")
+        assertThat(pointers)
+                .contains(
+                        "/date",
+                        "/teeth/41/keratinised",
+                        "/visits/0/right/space",
+                        "/holding/contacts/32-33",
+                        "/hardware/contactsNow/42-41")
                 .doesNotContain("/id", "/stage", "/fairlead", "/bite");
         for (String p : pointers) {
             Knowable fact = (Knowable) Edit.get(c, p);
@@ -115,7 +137,16 @@ class EditTest {
 
     @Test
     void refusesWhatLeadsNowhereOrDoesNotFit() {
-        for (String p : List.of("bite", "/nothing", "/bite/overjet/x", "/visits/0", "/visits/-/date", "/teeth/19/width", "/teeth/99", "/teeth/4 1", "")) {
+        for (String p : List.of(
+                "bite",
+                "/nothing",
+                "/bite/overjet/x",
+                "/visits/0",
+                "/visits/-/date",
+                "/teeth/19/width",
+                "/teeth/99",
+                "/teeth/4 1",
+                "")) {
             assertThatThrownBy(() -> Edit.set(EMPTY, p, 1)).as(p).isInstanceOf(IllegalArgumentException.class);
         }
         for (String p : List.of("bite", "/nothing", "/bite/overjet/x", "/visits/0", "/visits/-", "/teeth/19/width")) {
@@ -123,7 +154,8 @@ class EditTest {
         }
         assertThatThrownBy(() -> Edit.set(EMPTY, "/bite/overjet", "three")).hasMessageContaining("/bite/overjet");
         assertThatThrownBy(() -> Edit.set(EMPTY, "/child/sex", "unclear")).hasMessageContaining("/child/sex");
-        assertThatThrownBy(() -> Edit.set(EMPTY, "/child/sex", Fact.of("female"))).hasMessageContaining("/child/sex");
+        assertThatThrownBy(() -> Edit.set(EMPTY, "/child/sex", Fact.of("female")))
+                .hasMessageContaining("/child/sex");
         assertThatThrownBy(() -> Edit.set(EMPTY, "/bite/overjet", null)).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> Edit.forget(EMPTY, "/id")).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> Edit.forget(EMPTY, "/stage")).isInstanceOf(IllegalArgumentException.class);

@@ -40,7 +40,9 @@ class ReportHtmlTest {
 
     private static Document parsed(String html) {
         try {
-            return DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(new InputSource(new StringReader(html)));
+            return DocumentBuilderFactory.newInstance()
+                    .newDocumentBuilder()
+                    .parse(new InputSource(new StringReader(html)));
         } catch (Exception e) {
             throw new AssertionError("not well-formed: " + e.getMessage(), e);
         }
@@ -56,7 +58,10 @@ class ReportHtmlTest {
     }
 
     private static List<String> ids(Document d) {
-        return all(d, "*").stream().map(e -> e.getAttribute("id")).filter(id -> !id.isEmpty()).toList();
+        return all(d, "*").stream()
+                .map(e -> e.getAttribute("id"))
+                .filter(id -> !id.isEmpty())
+                .toList();
     }
 
     /** After a change that is meant, run with {@code -Dfairlead.accept=true} and read the difference. */
@@ -77,10 +82,14 @@ class ReportHtmlTest {
     void everyFindingStandsThereOnceWithItsOutcomeInWords(Path file) {
         Checked checked = Demo.checked(file);
         Document d = parsed(page(file));
-        List<Element> blocks = all(d, "details").stream().filter(e -> e.getAttribute("id").startsWith("f-")).toList();
+        List<Element> blocks = all(d, "details").stream()
+                .filter(e -> e.getAttribute("id").startsWith("f-"))
+                .toList();
         assertThat(blocks).hasSameSizeAs(checked.report().findings().all());
         for (Finding f : checked.report().findings().all()) {
-            List<Element> its = blocks.stream().filter(e -> e.getAttribute("id").equals("f-" + f.id())).toList();
+            List<Element> its = blocks.stream()
+                    .filter(e -> e.getAttribute("id").equals("f-" + f.id()))
+                    .toList();
             assertThat(its).as(f.id()).hasSize(1);
             String word = switch (f.outcome()) {
                 case WARN -> f.weight() == dev.fairlead.findings.Weight.STOP ? "Stop" : "Caution";
@@ -90,7 +99,9 @@ class ReportHtmlTest {
             };
             Element outcome = (Element) its.get(0).getElementsByTagName("span").item(0);
             assertThat(outcome.getTextContent().strip()).isEqualTo(word);
-            assertThat(outcome.getElementsByTagName("use").getLength()).as("a shape beside the word").isOne();
+            assertThat(outcome.getElementsByTagName("use").getLength())
+                    .as("a shape beside the word")
+                    .isOne();
             assertThat(its.get(0).getTextContent()).contains(f.asks(), f.why());
             f.missing().forEach(m -> assertThat(its.get(0).getTextContent()).contains(m.words(), m.pointer()));
         }
@@ -104,31 +115,45 @@ class ReportHtmlTest {
         List<String> ids = ids(d);
         assertThat(ids).doesNotHaveDuplicates();
         for (String attribute : List.of("href", "src", "action", "data", "poster", "srcset")) {
-            all(d, "*").stream().filter(e -> e.hasAttribute(attribute)).map(e -> e.getAttribute(attribute)).forEach(link -> {
-                assertThat(link).startsWith("#");
-                assertThat(ids).contains(link.substring(1));
-            });
+            all(d, "*").stream()
+                    .filter(e -> e.hasAttribute(attribute))
+                    .map(e -> e.getAttribute(attribute))
+                    .forEach(link -> {
+                        assertThat(link).startsWith("#");
+                        assertThat(ids).contains(link.substring(1));
+                    });
         }
         assertThat(all(d, "style").get(0).getTextContent()).doesNotContain("url(", "@import");
         assertThat(all(d, "script")).isEmpty();
-        assertThat(all(d, "*").stream().flatMap(e -> java.util.stream.IntStream.range(0, e.getAttributes().getLength()).mapToObj(i -> e.getAttributes().item(i).getNodeName()))
-                .filter(n -> n.startsWith("on"))).isEmpty();
+        assertThat(all(d, "*").stream()
+                        .flatMap(e -> java.util.stream.IntStream.range(
+                                        0, e.getAttributes().getLength())
+                                .mapToObj(i -> e.getAttributes().item(i).getNodeName()))
+                        .filter(n -> n.startsWith("on")))
+                .isEmpty();
     }
 
     @ParameterizedTest
     @MethodSource("files")
     void everyDrawingHasTitleWordsAndATable(Path file) {
         Document d = parsed(page(file));
-        List<Element> drawings = all(d, "svg").stream().filter(e -> e.getAttribute("role").equals("img")).toList();
+        List<Element> drawings = all(d, "svg").stream()
+                .filter(e -> e.getAttribute("role").equals("img"))
+                .toList();
         assertThat(drawings).isNotEmpty();
         List<String> ids = ids(d);
         for (Element svg : drawings) {
             String[] named = svg.getAttribute("aria-labelledby").split(" ");
             assertThat(named).hasSize(2);
             assertThat(ids).contains(named);
-            assertThat(svg.getElementsByTagName("title").item(0).getTextContent()).isNotBlank();
-            assertThat(svg.getElementsByTagName("desc").item(0).getTextContent()).isNotBlank();
-            Element plate = all(d, "div").stream().filter(e -> e.getAttribute("id").equals("picture-" + named[0].replace("-title", ""))).findFirst().orElseThrow();
+            assertThat(svg.getElementsByTagName("title").item(0).getTextContent())
+                    .isNotBlank();
+            assertThat(svg.getElementsByTagName("desc").item(0).getTextContent())
+                    .isNotBlank();
+            Element plate = all(d, "div").stream()
+                    .filter(e -> e.getAttribute("id").equals("picture-" + named[0].replace("-title", "")))
+                    .findFirst()
+                    .orElseThrow();
             assertThat(plate.getElementsByTagName("td").getLength()).isPositive();
             assertThat(svg.getAttribute("style")).isEmpty();
         }
@@ -138,7 +163,9 @@ class ReportHtmlTest {
     void whatACaseSaysStaysText() throws IOException {
         String evil = "</style><script>alert(1)</script> & \\\"'><img src=x onerror=alert(2)> seen by a periodontist";
         String text = Demo.text("lapwing-16");
-        String hostile = text.replaceFirst("reason: [^\\n]*(\\n {6,}[^\\n]*)*", java.util.regex.Matcher.quoteReplacement("reason: \"" + evil + "\""));
+        String hostile = text.replaceFirst(
+                "reason: [^\\n]*(\\n {6,}[^\\n]*)*",
+                java.util.regex.Matcher.quoteReplacement("reason: \"" + evil + "\""));
         assertThat(hostile).isNotEqualTo(text).contains("<script>");
         Checked checked = Demo.checked(hostile, "hostile.yaml");
         String html = ReportHtml.of(checked);
@@ -155,38 +182,61 @@ class ReportHtmlTest {
         Document d = parsed(ReportHtml.of(two, List.of(refused), false));
         assertThat(ids(d)).doesNotHaveDuplicates();
         Element contents = all(d, "nav").get(0);
-        assertThat(contents.getTextContent()).contains("lapwing-16", "knot-08", "gull <13>.yaml", "line 3: nothing of it can be read");
+        assertThat(contents.getTextContent())
+                .contains("lapwing-16", "knot-08", "gull <13>.yaml", "line 3: nothing of it can be read");
         assertThat(all(d, "article")).hasSize(2);
         assertThat(all(d, "h1")).hasSize(1);
     }
 
     @Test
     void sameCaseSameBytes() throws IOException {
-        assertThat(ReportHtml.of(Demo.checked(Demo.text("avocet-03"), "a.yaml"))).isEqualTo(ReportHtml.of(Demo.checked(Demo.text("avocet-03"), "a.yaml")));
+        assertThat(ReportHtml.of(Demo.checked(Demo.text("avocet-03"), "a.yaml")))
+                .isEqualTo(ReportHtml.of(Demo.checked(Demo.text("avocet-03"), "a.yaml")));
     }
 
     @Test
     void aMissingFactNamesTheCriteriaThatWaitForIt() throws IOException {
         Checked checked = Demo.checked("knot-08");
         Document d = parsed(ReportHtml.of(checked));
-        Element open = all(d, "section").stream().filter(e -> e.getAttribute("aria-labelledby").equals("open")).findFirst().orElseThrow();
-        checked.report().findings().all().forEach(f -> f.missing().forEach(m -> assertThat(open.getTextContent()).contains(m.words(), f.id())));
+        Element open = all(d, "section").stream()
+                .filter(e -> e.getAttribute("aria-labelledby").equals("open"))
+                .findFirst()
+                .orElseThrow();
+        checked.report()
+                .findings()
+                .all()
+                .forEach(f -> f.missing()
+                        .forEach(m -> assertThat(open.getTextContent()).contains(m.words(), f.id())));
     }
 
     @Test
     void aWaivedWarningIsToldAsAWarningWithWhoAnswersForIt() throws IOException {
         Checked checked = Demo.checked("lapwing-16");
-        Finding waived = checked.report().findings().all().stream().filter(f -> f.waiver().isPresent()).findFirst().orElseThrow();
+        Finding waived = checked.report().findings().all().stream()
+                .filter(f -> f.waiver().isPresent())
+                .findFirst()
+                .orElseThrow();
         Document d = parsed(ReportHtml.of(checked));
-        Element block = all(d, "details").stream().filter(e -> e.getAttribute("id").equals("f-" + waived.id())).findFirst().orElseThrow();
-        assertThat(block.getTextContent()).contains("waived", waived.waiver().get().reason(), waived.waiver().get().expires().toString());
+        Element block = all(d, "details").stream()
+                .filter(e -> e.getAttribute("id").equals("f-" + waived.id()))
+                .findFirst()
+                .orElseThrow();
+        assertThat(block.getTextContent())
+                .contains(
+                        "waived",
+                        waived.waiver().get().reason(),
+                        waived.waiver().get().expires().toString());
     }
 
     @Test
     void workedNumbersStandOnlyWithFindingsThatRestOnThem() throws IOException {
         Checked checked = Demo.checked("lapwing-16");
-        // keratinised gingiva of 1.5 ± 0.5 mm and a distance to A-Pog of 1.5 ± 0.5 mm: the same number, and nothing to do with one another
-        assertThat(checked.report().workingsOf(checked.report().findings().of("keratinised-width"))).isEmpty();
-        assertThat(checked.report().workingsOf(checked.report().findings().of("incisor-to-a-pog-after"))).extracting(w -> w.id()).hasSize(1);
+        // keratinised gingiva of 1.5 ± 0.5 mm and a distance to A-Pog of 1.5 ± 0.5 mm: the same number, and nothing to
+        // do with one another
+        assertThat(checked.report().workingsOf(checked.report().findings().of("keratinised-width")))
+                .isEmpty();
+        assertThat(checked.report().workingsOf(checked.report().findings().of("incisor-to-a-pog-after")))
+                .extracting(w -> w.id())
+                .hasSize(1);
     }
 }

@@ -61,7 +61,9 @@ class ReportPdfTest {
                 assertThat(pages.get(page - 1)).contains("case " + id, page + " / " + pages.size());
             }
             assertThat(pages.get(0)).contains("Key numbers", "What decides", "no permission");
-            assertThat(pages.get(1)).as(id).startsWith("case " + id + " 2 / " + pages.size() + System.lineSeparator() + "Records");
+            assertThat(pages.get(1))
+                    .as(id)
+                    .startsWith("case " + id + " 2 / " + pages.size() + System.lineSeparator() + "Records");
         }
     }
 }

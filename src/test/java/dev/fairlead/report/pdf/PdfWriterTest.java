@@ -32,14 +32,17 @@ class PdfWriterTest {
 
     @Test
     void validatorSeesFaults() {
-        assertThat(Pdfs.faults(PdfWriter.pdf(PAGE.replace(" alt=\"a bar\"", "")), PDFAFlavour.PDFUA_1)).isNotEmpty();
+        assertThat(Pdfs.faults(PdfWriter.pdf(PAGE.replace(" alt=\"a bar\"", "")), PDFAFlavour.PDFUA_1))
+                .isNotEmpty();
     }
 
     @Test
     void embedsItsFontsAndKeepsAccentsAndGreek() throws IOException {
         byte[] pdf = PdfWriter.pdf(PAGE);
         assertThat(Pdfs.fonts(pdf)).containsExactlyInAnyOrder("DejaVuSans", "DejaVuSans-Bold");
-        assertThat(Pdfs.text(pdf, 1)).contains("für Zoë Ångström, čeština, Łódź").contains("σ = 32 M / (π d³), 20° ± 0.5 mm, α ≤ β");
+        assertThat(Pdfs.text(pdf, 1))
+                .contains("für Zoë Ångström, čeština, Łódź")
+                .contains("σ = 32 M / (π d³), 20° ± 0.5 mm, α ≤ β");
     }
 
     @Test
@@ -71,7 +74,10 @@ class PdfWriterTest {
     @Test
     void fetchesNothingAndSaysWhatItDidNotUnderstand() {
         List<String> warnings = new ArrayList<>();
-        PdfWriter.pdf(PAGE.replace("<p>", "<p style=\"no-such-property: 1\"><img src=\"http://127.0.0.1:1/x.png\" alt=\"none\"/>"), warnings::add);
+        PdfWriter.pdf(
+                PAGE.replace(
+                        "<p>", "<p style=\"no-such-property: 1\"><img src=\"http://127.0.0.1:1/x.png\" alt=\"none\"/>"),
+                warnings::add);
         assertThat(warnings).anyMatch(w -> w.contains("no-such-property")).anyMatch(w -> w.contains("127.0.0.1"));
     }
 
@@ -83,6 +89,7 @@ class PdfWriterTest {
 
     @Test
     void refusesWhatIsNoXhtml() {
-        assertThatThrownBy(() -> PdfWriter.pdf("<html><body><p>open</body></html>")).isInstanceOf(RuntimeException.class);
+        assertThatThrownBy(() -> PdfWriter.pdf("<html><body><p>open</body></html>"))
+                .isInstanceOf(RuntimeException.class);
     }
 }

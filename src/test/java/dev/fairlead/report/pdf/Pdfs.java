@@ -29,8 +29,12 @@ public final class Pdfs {
         VeraGreenfieldFoundryProvider.initialise();
         try (PDFAParser parser = Foundries.defaultInstance().createParser(new ByteArrayInputStream(pdf), flavour);
                 PDFAValidator validator = Foundries.defaultInstance().createValidator(flavour, false)) {
-            return validator.validate(parser).getTestAssertions().stream().filter(a -> a.getStatus() == TestAssertion.Status.FAILED)
-                    .map(a -> a.getRuleId().getClause() + " " + a.getMessage() + " " + a.getLocation().getContext()).distinct().toList();
+            return validator.validate(parser).getTestAssertions().stream()
+                    .filter(a -> a.getStatus() == TestAssertion.Status.FAILED)
+                    .map(a -> a.getRuleId().getClause() + " " + a.getMessage() + " "
+                            + a.getLocation().getContext())
+                    .distinct()
+                    .toList();
         } catch (Exception e) {
             throw new IllegalStateException(e);
         }

@@ -93,7 +93,11 @@ public final class Strokes extends PDFGraphicsStreamEngine {
 
     @Override
     public Point2D getCurrentPoint() {
-        return current.isEmpty() ? new Point2D.Float() : new Point2D.Double(current.get(current.size() - 1).getX() / MM, current.get(current.size() - 1).getY() / MM);
+        return current.isEmpty()
+                ? new Point2D.Float()
+                : new Point2D.Double(
+                        current.get(current.size() - 1).getX() / MM,
+                        current.get(current.size() - 1).getY() / MM);
     }
 
     @Override

@@ -31,7 +31,9 @@ class PicturesTest {
     }
 
     private static Document parsed(Picture p) throws Exception {
-        return DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(new InputSource(new StringReader(p.svg())));
+        return DocumentBuilderFactory.newInstance()
+                .newDocumentBuilder()
+                .parse(new InputSource(new StringReader(p.svg())));
     }
 
     private static List<Element> all(Document d, String name) {
@@ -50,7 +52,11 @@ class PicturesTest {
     @MethodSource("files")
     void nothingIsDrawnOutsideItsFrameAndWordsStandBesideIt(Path file) throws Exception {
         Checked checked = Demo.checked(file);
-        for (Drawing drawing : List.of(ArchPicture.of(checked), SpacePicture.of(checked), PositionPicture.of(checked), ForecastPicture.of(checked),
+        for (Drawing drawing : List.of(
+                ArchPicture.of(checked),
+                SpacePicture.of(checked),
+                PositionPicture.of(checked),
+                ForecastPicture.of(checked),
                 RepeatPicture.of(checked.report().repeats()))) {
             if (drawing.picture().isEmpty()) {
                 assertThat(drawing.idle() || !drawing.missing().isEmpty()).isTrue();
@@ -78,8 +84,10 @@ class PicturesTest {
         List<Element> bars = all(parsed(SpacePicture.of(checked).picture().orElseThrow()), "rect");
         SideSpace right = checked.worked().space().right();
         double scale = number(bars.get(0), "width") / right.required().value();
-        assertThat(number(bars.get(1), "width") / scale).isCloseTo(right.required().value() - right.shortage().value(), within(0.01));
-        assertThat(number(bars.get(2), "width") / scale).isCloseTo(checked.worked().space().left().required().value(), within(0.01));
+        assertThat(number(bars.get(1), "width") / scale)
+                .isCloseTo(right.required().value() - right.shortage().value(), within(0.01));
+        assertThat(number(bars.get(2), "width") / scale)
+                .isCloseTo(checked.worked().space().left().required().value(), within(0.01));
     }
 
     @Test
@@ -90,16 +98,22 @@ class PicturesTest {
                 SideSpace s = checked.worked().space().side(side);
                 LaidTeeth laid = LaidTeeth.of(checked.subject(), s);
                 assertThat(laid.end() - laid.molar()).isCloseTo(s.shortage().value(), within(1e-9));
-                assertThat(laid.end() - laid.lateral()).as("need of canine and premolars").isCloseTo(s.required().value(), within(1e-9));
+                assertThat(laid.end() - laid.lateral())
+                        .as("need of canine and premolars")
+                        .isCloseTo(s.required().value(), within(1e-9));
             }
         }
     }
 
     @Test
     void limitsAreThoseInForce(@TempDir Path site) throws IOException {
-        Files.writeString(site.resolve("thresholds.json"), "{\"incisor-inclination-after.caution\": 93.5, \"incisor-to-a-pog-after.max\": 2.1}");
+        Files.writeString(
+                site.resolve("thresholds.json"),
+                "{\"incisor-inclination-after.caution\": 93.5, \"incisor-to-a-pog-after.max\": 2.1}");
         Rulebase rules = Rulebase.load(site);
-        Picture p = PositionPicture.of(Demo.checked(new Checker(rules), Demo.text("heron-07"), "heron.yaml")).picture().orElseThrow();
+        Picture p = PositionPicture.of(Demo.checked(new Checker(rules), Demo.text("heron-07"), "heron.yaml"))
+                .picture()
+                .orElseThrow();
         assertThat(p.rows().get(0).get(5)).isEqualTo("at most 93.5°; stop beyond 100.0°");
         assertThat(p.rows().get(2).get(5)).isEqualTo("at most 2.1 mm");
         assertThat(p.svg()).contains(">93.5°<", ">2.1<");
@@ -107,7 +121,9 @@ class PicturesTest {
 
     @Test
     void whatIsMissingForAPictureIsNamed() throws IOException {
-        Checked checked = Demo.checked(Demo.text("heron-07").replaceFirst("(?m)^arch:.*$", "").replaceFirst("(?m)^landmarks:.*$", ""), "bare.yaml");
+        Checked checked = Demo.checked(
+                Demo.text("heron-07").replaceFirst("(?m)^arch:.*$", "").replaceFirst("(?m)^landmarks:.*$", ""),
+                "bare.yaml");
         Drawing arch = ArchPicture.of(checked);
         assertThat(arch.picture()).isEmpty();
         assertThat(arch.missing()).extracting(m -> m.pointer()).contains("/arch/molarWidth", "/arch/molarDepth");
@@ -118,7 +134,16 @@ class PicturesTest {
         Checked checked = Demo.checked("turnstone-11");
         Picture p = ForecastPicture.of(checked).picture().orElseThrow();
         double read = checked.subject().visits().get(2).right().space().value();
-        assertThat(p.rows()).anySatisfy(row -> assertThat(row).startsWith("right", "now, " + checked.subject().visits().get(2).date().get(),
-                dev.fairlead.findings.Numbers.plain(read, 1) + " mm measured"));
+        assertThat(p.rows())
+                .anySatisfy(row -> assertThat(row)
+                        .startsWith(
+                                "right",
+                                "now, "
+                                        + checked.subject()
+                                                .visits()
+                                                .get(2)
+                                                .date()
+                                                .get(),
+                                dev.fairlead.findings.Numbers.plain(read, 1) + " mm measured"));
     }
 }

@@ -14,17 +14,22 @@ import org.xml.sax.InputSource;
 class SvgTest {
     @Test
     void wordsAreEscapedAndNumbersKeepTheirPoint() throws Exception {
-        String svg = new Svg("a", "Space < need", "5 & 6", 100, 50, "mm").line(Ink.ACCENT, 0.5, 2, List.of(new Svg.At(0, 1.25), new Svg.At(1e-9, -1e-9)))
-                .text(Ink.INK, 3, Svg.Anchor.end, 1, 2, "a<b>").done();
-        Document d = DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(new InputSource(new StringReader(svg)));
+        String svg = new Svg("a", "Space < need", "5 & 6", 100, 50, "mm")
+                .line(Ink.ACCENT, 0.5, 2, List.of(new Svg.At(0, 1.25), new Svg.At(1e-9, -1e-9)))
+                .text(Ink.INK, 3, Svg.Anchor.end, 1, 2, "a<b>")
+                .done();
+        Document d =
+                DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(new InputSource(new StringReader(svg)));
         assertThat(d.getDocumentElement().getAttribute("width")).isEqualTo("100mm");
         assertThat(d.getElementsByTagName("title").item(0).getTextContent()).isEqualTo("Space < need");
         assertThat(d.getElementsByTagName("text").item(0).getTextContent()).isEqualTo("a<b>");
-        assertThat(((org.w3c.dom.Element) d.getElementsByTagName("polyline").item(0)).getAttribute("points")).isEqualTo("0,1.25 0,0");
+        assertThat(((org.w3c.dom.Element) d.getElementsByTagName("polyline").item(0)).getAttribute("points"))
+                .isEqualTo("0,1.25 0,0");
     }
 
     @Test
     void everyRowFitsItsHeadings() {
-        assertThatThrownBy(() -> new Picture("a", "t", "d", "<svg/>", List.of("one"), List.of(List.of("1", "2")))).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> new Picture("a", "t", "d", "<svg/>", List.of("one"), List.of(List.of("1", "2"))))
+                .isInstanceOf(IllegalArgumentException.class);
     }
 }

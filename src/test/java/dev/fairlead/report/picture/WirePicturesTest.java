@@ -19,7 +19,9 @@ import org.xml.sax.InputSource;
 class WirePicturesTest {
     private static Case read(String name) throws IOException {
         Path file = Path.of("cases", name + ".yaml");
-        return CaseReader.read(Files.readAllBytes(file), file.toString(), Format.BY_NAME).value().orElseThrow();
+        return CaseReader.read(Files.readAllBytes(file), file.toString(), Format.BY_NAME)
+                .value()
+                .orElseThrow();
     }
 
     @Test
@@ -27,9 +29,13 @@ class WirePicturesTest {
         Case c = read("heron-07-clean");
         for (Optional<Picture> picture : List.of(WirePicture.of(c), FoldPicture.of(c), LoadPicture.of(c))) {
             Picture p = picture.orElseThrow();
-            var root = DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(new InputSource(new StringReader(p.svg()))).getDocumentElement();
+            var root = DocumentBuilderFactory.newInstance()
+                    .newDocumentBuilder()
+                    .parse(new InputSource(new StringReader(p.svg())))
+                    .getDocumentElement();
             assertThat(root.getTagName()).isEqualTo("svg");
-            assertThat(root.getElementsByTagName("title").item(0).getTextContent()).isEqualTo(p.title());
+            assertThat(root.getElementsByTagName("title").item(0).getTextContent())
+                    .isEqualTo(p.title());
             assertThat(p.svg()).doesNotContain("NaN", "Infinity");
             assertThat(p.rows()).isNotEmpty();
         }
@@ -40,14 +46,16 @@ class WirePicturesTest {
         Picture load = LoadPicture.of(read("heron-07-clean")).orElseThrow();
         assertThat(load.rows().get(0).get(0)).isEqualTo("0.0 mm");
         assertThat(load.rows().get(0).get(3)).isEqualTo("171 gf to 311 gf");
-        assertThat(load.rows().get(load.rows().size() - 1)).containsExactly("1.0 mm", "0 gf (0.00 N)", "0 gf (0.00 N)", "0 gf to 0 gf");
+        assertThat(load.rows().get(load.rows().size() - 1))
+                .containsExactly("1.0 mm", "0 gf (0.00 N)", "0 gf (0.00 N)", "0 gf to 0 gf");
     }
 
     @Test
     void isEmptyWhenFactsAreMissing() throws IOException {
         Case c = read("knot-08-half-missing");
         assertThat(WirePicture.of(c)).isPresent();
-        assertThat(WirePicture.of(c).orElseThrow().rows()).anySatisfy(row -> assertThat(row).containsExactly("first bend", "unknown", "unknown"));
+        assertThat(WirePicture.of(c).orElseThrow().rows())
+                .anySatisfy(row -> assertThat(row).containsExactly("first bend", "unknown", "unknown"));
         assertThat(FoldPicture.of(c)).isEmpty();
         assertThat(LoadPicture.of(c)).isEmpty();
     }

@@ -30,7 +30,10 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.verapdf.pdfa.flavours.PDFAFlavour;
 
-/** What is printed is measured in the PDF by a reader that did not write it: 100 mm are 100 ± 0.1 mm, and so is the wire. */
+/**
+ * What is printed is measured in the PDF by a reader that did not write it: 100 mm are 100 ± 0.1 mm, and so is the
+ * wire.
+ */
 class BenchSheetTest {
     private static Checker checker;
     private static BenchSheet sheet;
@@ -45,7 +48,9 @@ class BenchSheetTest {
 
     static Checked checked(String name) throws IOException {
         Path file = Path.of("cases").resolve(name + ".yaml");
-        return check(CaseReader.read(Files.readAllBytes(file), file.toString(), Format.BY_NAME).value().orElseThrow());
+        return check(CaseReader.read(Files.readAllBytes(file), file.toString(), Format.BY_NAME)
+                .value()
+                .orElseThrow());
     }
 
     /** The sheet of a demo case, made once. */
@@ -67,13 +72,20 @@ class BenchSheetTest {
     @EnumSource(Paper.class)
     void ruleIsAHundredMillimetres(Paper paper) throws IOException {
         byte[] pdf = pdf("heron-07-clean", paper);
-        List<Strokes.Path> bars = Strokes.of(pdf, 1).stream().filter(p -> p.points().size() == 4 && p.height() < 0.4 && p.width() > 95 && p.width() < 105).toList();
+        List<Strokes.Path> bars = Strokes.of(pdf, 1).stream()
+                .filter(p -> p.points().size() == 4 && p.height() < 0.4 && p.width() > 95 && p.width() < 105)
+                .toList();
         assertThat(bars).hasSize(1);
         assertThat(bars.get(0).width()).isCloseTo(100, within(0.1));
-        List<Strokes.Path> strokes = Strokes.of(pdf, 1).stream().filter(p -> p.width() < 0.3 && Math.abs(p.bottom() - bars.get(0).bottom()) < 0.3 && p.height() > 1.5).toList();
+        List<Strokes.Path> strokes = Strokes.of(pdf, 1).stream()
+                .filter(p ->
+                        p.width() < 0.3 && Math.abs(p.bottom() - bars.get(0).bottom()) < 0.3 && p.height() > 1.5)
+                .toList();
         assertThat(strokes).as("a stroke for each mm").hasSize(101);
-        assertThat(strokes.stream().mapToDouble(Strokes.Path::left).min().orElseThrow()).isCloseTo(bars.get(0).left(), within(0.02));
-        assertThat(strokes.stream().mapToDouble(Strokes.Path::right).max().orElseThrow()).isCloseTo(bars.get(0).right(), within(0.02));
+        assertThat(strokes.stream().mapToDouble(Strokes.Path::left).min().orElseThrow())
+                .isCloseTo(bars.get(0).left(), within(0.02));
+        assertThat(strokes.stream().mapToDouble(Strokes.Path::right).max().orElseThrow())
+                .isCloseTo(bars.get(0).right(), within(0.02));
     }
 
     @ParameterizedTest
@@ -83,13 +95,21 @@ class BenchSheetTest {
         byte[] pdf = pdf("heron-07-clean", paper);
         WireGeometry g = WireGeometry.of(checked.subject());
         ArchPath path = new ArchPath(g.arch().curve());
-        Strokes.Path arch = Strokes.of(pdf, 1).stream().filter(p -> p.points().size() > 100 && p.width() > 30).findFirst().orElseThrow();
+        Strokes.Path arch = Strokes.of(pdf, 1).stream()
+                .filter(p -> p.points().size() > 100 && p.width() > 30)
+                .findFirst()
+                .orElseThrow();
         assertThat(arch.width()).isCloseTo(path.x(path.leftLength()) - path.x(-path.rightLength()), within(0.1));
         double distal = g.right().end().value() - g.right().tube().value();
         assertThat(arch.height()).isCloseTo(g.arch().depth().value() + distal, within(0.1));
         assertThat(length(arch)).as("wire along the arch").isCloseTo(g.blank().value(), within(0.1));
-        List<Double> lines = Strokes.of(pdf, 1).stream().filter(p -> p.height() < 0.01).map(Strokes.Path::width).toList();
-        assertThat(lines).as("the straight blank").anySatisfy(w -> assertThat(w).isCloseTo(g.blank().value(), within(0.1)));
+        List<Double> lines = Strokes.of(pdf, 1).stream()
+                .filter(p -> p.height() < 0.01)
+                .map(Strokes.Path::width)
+                .toList();
+        assertThat(lines)
+                .as("the straight blank")
+                .anySatisfy(w -> assertThat(w).isCloseTo(g.blank().value(), within(0.1)));
     }
 
     private static double length(Strokes.Path path) {
@@ -117,8 +137,10 @@ class BenchSheetTest {
             int pages;
             try (PDDocument document = Pdfs.open(pdf)) {
                 pages = document.getNumberOfPages();
-                assertThat(document.getPage(0).getMediaBox().getWidth() / 72 * 25.4).isCloseTo(paper.width(), within(0.1));
-                assertThat(document.getPage(0).getMediaBox().getHeight() / 72 * 25.4).isCloseTo(paper.height(), within(0.1));
+                assertThat(document.getPage(0).getMediaBox().getWidth() / 72 * 25.4)
+                        .isCloseTo(paper.width(), within(0.1));
+                assertThat(document.getPage(0).getMediaBox().getHeight() / 72 * 25.4)
+                        .isCloseTo(paper.height(), within(0.1));
             }
             assertThat(pages).isEqualTo(4);
             for (int page = 1; page <= pages; page++) {
@@ -135,9 +157,20 @@ class BenchSheetTest {
     @Test
     void saysInTextWhatTheDrawingsSay() throws IOException {
         byte[] pdf = pdf("heron-07-clean", Paper.A4);
-        assertThat(Pdfs.text(pdf, 1)).contains("Measure this rule first", "first bend, its middle", "39.2 ± 0.5 mm", "0.508 mm (0.020 in)");
-        assertThat(Pdfs.text(pdf, 2)).contains("gap to open with the plier", "171 to 311 gf", "Peak bending stress 559 MPa, 941 MPa below the proof", "(20.0 ± 3.0)°");
-        assertThat(Pdfs.text(pdf, 3)).contains("Lay out before you start", "a hard-wire cutter that", "At the bench", "The midline is marked on the wire");
+        assertThat(Pdfs.text(pdf, 1))
+                .contains("Measure this rule first", "first bend, its middle", "39.2 ± 0.5 mm", "0.508 mm (0.020 in)");
+        assertThat(Pdfs.text(pdf, 2))
+                .contains(
+                        "gap to open with the plier",
+                        "171 to 311 gf",
+                        "Peak bending stress 559 MPa, 941 MPa below the proof",
+                        "(20.0 ± 3.0)°");
+        assertThat(Pdfs.text(pdf, 3))
+                .contains(
+                        "Lay out before you start",
+                        "a hard-wire cutter that",
+                        "At the bench",
+                        "The midline is marked on the wire");
         assertThat(Pdfs.text(pdf, 4)).contains("At the chair", "Activations", "Checked by (initials)");
     }
 
@@ -145,14 +178,21 @@ class BenchSheetTest {
     void namesWhatIsMissingAndLeavesBlanks() throws IOException {
         byte[] pdf = pdf("knot-08-half-missing", Paper.A4);
         assertThat(Pdfs.text(pdf, 1)).contains("What is missing").doesNotContain("The straight blank");
-        assertThat(Pdfs.text(pdf, 2)).contains("Not assessed, for want of:").doesNotContain("All four incisors together");
+        assertThat(Pdfs.text(pdf, 2))
+                .contains("Not assessed, for want of:")
+                .doesNotContain("All four incisors together");
     }
 
     @Test
     void refusesWhenNothingCanBeDrawn() throws IOException {
-        Checked nothing = check(Edit.forget(Edit.forget(checked("knot-08-half-missing").subject(), "/arch"), "/landmarks"));
-        assertThat(sheet.refusal(nothing)).isNotEmpty().allSatisfy(m -> assertThat(m.words()).isNotBlank());
-        assertThatThrownBy(() -> sheet.pdf(nothing, Paper.A4)).isInstanceOf(IllegalArgumentException.class).hasMessageContaining("missing");
+        Checked nothing =
+                check(Edit.forget(Edit.forget(checked("knot-08-half-missing").subject(), "/arch"), "/landmarks"));
+        assertThat(sheet.refusal(nothing))
+                .isNotEmpty()
+                .allSatisfy(m -> assertThat(m.words()).isNotBlank());
+        assertThatThrownBy(() -> sheet.pdf(nothing, Paper.A4))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("missing");
         assertThat(sheet.refusal(checked("heron-07-clean"))).isEmpty();
     }
 
@@ -165,8 +205,11 @@ class BenchSheetTest {
     @EnumSource(Paper.class)
     void svgIsInMillimetres(Paper paper) throws IOException {
         String svg = sheet.svg(checked("heron-07-clean"), paper);
-        assertThat(svg).contains("width=\"" + trim(paper.width()) + "mm\"", "height=\"" + trim(paper.height()) + "mm\"",
-                "viewBox=\"0 0 " + trim(paper.width()) + " " + trim(paper.height()) + "\"");
+        assertThat(svg)
+                .contains(
+                        "width=\"" + trim(paper.width()) + "mm\"",
+                        "height=\"" + trim(paper.height()) + "mm\"",
+                        "viewBox=\"0 0 " + trim(paper.width()) + " " + trim(paper.height()) + "\"");
     }
 
     private static String trim(double v) {

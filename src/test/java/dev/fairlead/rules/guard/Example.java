@@ -20,10 +20,14 @@ public record Example(String criterion, String name, Map<String, String> set, Ma
         for (JsonNode node : Facts.json(folder.resolve("examples.json"))) {
             node.fieldNames().forEachRemaining(key -> {
                 if (!List.of("name", "set", "expects").contains(key)) {
-                    throw new IllegalArgumentException(folder + ": an example has a name, a set and what it expects, no " + key);
+                    throw new IllegalArgumentException(
+                            folder + ": an example has a name, a set and what it expects, no " + key);
                 }
             });
-            examples.add(new Example(folder.getFileName().toString(), node.required("name").asText(), texts(node.required("set")),
+            examples.add(new Example(
+                    folder.getFileName().toString(),
+                    node.required("name").asText(),
+                    texts(node.required("set")),
                     texts(node.required("expects"))));
         }
         return examples;
@@ -65,13 +69,17 @@ public record Example(String criterion, String name, Map<String, String> set, Ma
     }
 
     private static String word(CriterionResult r) {
-        return r.status() == Status.WARN ? (r.stop() ? "stop:" : "caution:") + String.join(",", r.reasons())
+        return r.status() == Status.WARN
+                ? (r.stop() ? "stop:" : "caution:") + String.join(",", r.reasons())
                 : r.status().name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
     }
 
     /** Reasons in any order are the same reasons. */
     private static String canonical(String word) {
         int colon = word.indexOf(':');
-        return colon < 0 ? word : word.substring(0, colon) + new TreeSet<>(List.of(word.substring(colon + 1).split(",")));
+        return colon < 0
+                ? word
+                : word.substring(0, colon)
+                        + new TreeSet<>(List.of(word.substring(colon + 1).split(",")));
     }
 }

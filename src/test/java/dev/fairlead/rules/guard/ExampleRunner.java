@@ -8,7 +8,10 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 
-/** Runs the examples of the criteria named by their folders, or of all, and prints what differs: for whoever writes a criterion. */
+/**
+ * Runs the examples of the criteria named by their folders, or of all, and prints what differs: for whoever writes a
+ * criterion.
+ */
 public final class ExampleRunner {
     private static final Path RULES = Path.of("rules");
 
@@ -27,7 +30,8 @@ public final class ExampleRunner {
         Facts base = Facts.base(RULES);
         int failed = 0;
         int run = 0;
-        for (Path folder : folders.length == 0 ? all() : Stream.of(folders).map(Path::of).toList()) {
+        for (Path folder :
+                folders.length == 0 ? all() : Stream.of(folders).map(Path::of).toList()) {
             for (Example example : Example.in(folder)) {
                 run++;
                 List<String> differences = differences(rulebase, base, example);
@@ -38,7 +42,8 @@ public final class ExampleRunner {
                 }
             }
         }
-        System.out.println(rulebase.catalogue().criteria().size() + " criteria, " + run + " examples run, " + failed + " differ");
+        System.out.println(
+                rulebase.catalogue().criteria().size() + " criteria, " + run + " examples run, " + failed + " differ");
         System.exit(failed == 0 && run > 0 ? 0 : 1);
     }
 
@@ -52,7 +57,10 @@ public final class ExampleRunner {
 
     private static List<Path> all() throws IOException {
         try (Stream<Path> walk = Files.walk(RULES, 3)) {
-            return walk.filter(p -> p.endsWith("examples.json")).map(Path::getParent).sorted().toList();
+            return walk.filter(p -> p.endsWith("examples.json"))
+                    .map(Path::getParent)
+                    .sorted()
+                    .toList();
         }
     }
 }

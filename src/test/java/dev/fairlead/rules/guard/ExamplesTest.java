@@ -22,23 +22,28 @@ import org.junit.jupiter.api.TestFactory;
 /** Every criterion has examples of every kind, and each finds what it expects and nothing else. */
 class ExamplesTest {
     private static List<Example> examples(Criterion c) {
-        return ProjectRules.allExamples().stream().filter(e -> e.criterion().equals(c.id())).toList();
+        return ProjectRules.allExamples().stream()
+                .filter(e -> e.criterion().equals(c.id()))
+                .toList();
     }
 
     @TestFactory
     Stream<DynamicTest> examplesFindWhatTheyExpectAndNothingElse() {
-        return ProjectRules.rulebase().catalogue().criteria().stream().map(c -> DynamicTest.dynamicTest(c.folder(), () -> {
-            List<String> differences = new ArrayList<>();
-            for (Example e : examples(c)) {
-                e.differences(ProjectRules.rulebase().judge(), ProjectRules.base()).forEach(d -> differences.add(e.name() + ": " + d));
-            }
-            assertThat(differences).isEmpty();
-        }));
+        return ProjectRules.rulebase().catalogue().criteria().stream()
+                .map(c -> DynamicTest.dynamicTest(c.folder(), () -> {
+                    List<String> differences = new ArrayList<>();
+                    for (Example e : examples(c)) {
+                        e.differences(ProjectRules.rulebase().judge(), ProjectRules.base())
+                                .forEach(d -> differences.add(e.name() + ": " + d));
+                    }
+                    assertThat(differences).isEmpty();
+                }));
     }
 
     @Test
     void everythingPassesOnTheBase() {
-        Judgement judgement = ProjectRules.rulebase().judge().judge(ProjectRules.base().all());
+        Judgement judgement =
+                ProjectRules.rulebase().judge().judge(ProjectRules.base().all());
         assertThat(judgement.errors()).isEmpty();
         assertThat(Example.found(judgement)).isEmpty();
     }
@@ -54,8 +59,13 @@ class ExamplesTest {
                 }
             }
             for (Need need : c.needs()) {
-                boolean there = examples.stream().anyMatch(e -> e.name().startsWith("missing-") && e.set().entrySet().stream().anyMatch(
-                        s -> s.getKey().startsWith(c.about().getSimpleName()) && s.getKey().endsWith("." + need) && s.getValue().equals("unknown")));
+                boolean there = examples.stream()
+                        .anyMatch(e -> e.name().startsWith("missing-")
+                                && e.set().entrySet().stream()
+                                        .anyMatch(s ->
+                                                s.getKey().startsWith(c.about().getSimpleName())
+                                                        && s.getKey().endsWith("." + need)
+                                                        && s.getValue().equals("unknown")));
                 if (!there) {
                     faults.add(c.id() + ": no missing-* example without " + need);
                 }
@@ -64,13 +74,18 @@ class ExamplesTest {
                 for (String at : List.of("under", "at", "over")) {
                     String name = "at-limit-" + at;
                     boolean one = c.thresholds().size() == 1;
-                    if (examples.stream().noneMatch(e -> e.name().equals(name + "-" + threshold) || one && e.name().startsWith(name))) {
+                    if (examples.stream()
+                            .noneMatch(e -> e.name().equals(name + "-" + threshold)
+                                    || one && e.name().startsWith(name))) {
                         faults.add(c.id() + ": no " + name + "-" + threshold + " example");
                     }
                 }
             }
             Set<String> names = new HashSet<>();
-            examples.stream().map(Example::name).filter(n -> !names.add(n)).forEach(n -> faults.add(c.id() + ": two examples are called " + n));
+            examples.stream()
+                    .map(Example::name)
+                    .filter(n -> !names.add(n))
+                    .forEach(n -> faults.add(c.id() + ": two examples are called " + n));
         }
         assertThat(faults).isEmpty();
     }
@@ -79,7 +94,10 @@ class ExamplesTest {
     void everyRuleIsSeenToFire() {
         Set<String> seen = new HashSet<>();
         for (Example e : ProjectRules.allExamples()) {
-            for (CriterionResult r : ProjectRules.rulebase().judge().judge(ProjectRules.base().with(e.set()).all()).results()) {
+            for (CriterionResult r : ProjectRules.rulebase()
+                    .judge()
+                    .judge(ProjectRules.base().with(e.set()).all())
+                    .results()) {
                 for (PlaceResult p : r.places()) {
                     for (Verdict v : p.verdicts()) {
                         seen.add(v.criterion() + ":" + (v.outcome() == Outcome.PASS ? "pass" : v.reason()));
@@ -89,8 +107,12 @@ class ExamplesTest {
         }
         List<String> unseen = new ArrayList<>();
         for (Criterion c : ProjectRules.rulebase().catalogue().criteria()) {
-            Stream.concat(Stream.of("pass"), Stream.concat(c.reasons().keySet().stream(), c.exemptions().keySet().stream()))
-                    .map(key -> c.id() + ":" + key).filter(key -> !seen.contains(key)).forEach(unseen::add);
+            Stream.concat(
+                            Stream.of("pass"),
+                            Stream.concat(c.reasons().keySet().stream(), c.exemptions().keySet().stream()))
+                    .map(key -> c.id() + ":" + key)
+                    .filter(key -> !seen.contains(key))
+                    .forEach(unseen::add);
         }
         assertThat(unseen).isEmpty();
     }
@@ -99,7 +121,8 @@ class ExamplesTest {
     void withoutAnyFactNothingPasses() {
         Judgement judgement = ProjectRules.rulebase().judge().judge(List.of());
         assertThat(judgement.errors()).isEmpty();
-        assertThat(judgement.results()).hasSameSizeAs(ProjectRules.rulebase().catalogue().criteria())
+        assertThat(judgement.results())
+                .hasSameSizeAs(ProjectRules.rulebase().catalogue().criteria())
                 .allMatch(r -> r.status() == Status.NOT_ASSESSED && !r.missing().isEmpty());
     }
 }

@@ -26,7 +26,8 @@ public final class Facts {
     private static final Pattern QUANTITY = Pattern.compile("(-?\\d+(?:\\.\\d+)?)\\s*(\\S*)");
     private static final Pattern TARGET = Pattern.compile("(\\w+)(?:\\[([^\\]]+)\\])?\\.(\\w+)");
     private static final JsonMapper MAPPER = JsonMapper.builder()
-            .enable(com.fasterxml.jackson.core.StreamReadFeature.STRICT_DUPLICATE_DETECTION).build();
+            .enable(com.fasterxml.jackson.core.StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+            .build();
 
     private final List<CaseFact> all;
 
@@ -45,7 +46,9 @@ public final class Facts {
     /** The base of the rulebase in {@code rules}. */
     public static Facts base(Path rules) {
         List<CaseFact> facts = new ArrayList<>();
-        json(rules.resolve("base-facts.json")).properties().forEach(type -> type.getValue().forEach(node -> facts.add(fact(type(type.getKey()), node))));
+        json(rules.resolve("base-facts.json"))
+                .properties()
+                .forEach(type -> type.getValue().forEach(node -> facts.add(fact(type(type.getKey()), node))));
         return new Facts(facts);
     }
 
@@ -75,7 +78,8 @@ public final class Facts {
         List<CaseFact> changed = new ArrayList<>();
         int hits = 0;
         for (CaseFact f : all) {
-            boolean hit = f.getClass() == type && (m.group(2) == null || f.place().words().equals(m.group(2)));
+            boolean hit = f.getClass() == type
+                    && (m.group(2) == null || f.place().words().equals(m.group(2)));
             hits += hit ? 1 : 0;
             changed.add(hit ? with(f, m.group(3), written) : f);
         }
@@ -95,7 +99,8 @@ public final class Facts {
         return with(fact, component, "unknown");
     }
 
-    private static CaseFact rebuilt(CaseFact fact, String component, java.util.function.Function<RecordComponent, Object> to) {
+    private static CaseFact rebuilt(
+            CaseFact fact, String component, java.util.function.Function<RecordComponent, Object> to) {
         RecordComponent[] components = fact.getClass().getRecordComponents();
         Object[] values = new Object[components.length];
         boolean found = false;
@@ -122,13 +127,16 @@ public final class Facts {
     private static CaseFact fact(Class<? extends CaseFact> type, JsonNode node) {
         RecordComponent[] components = type.getRecordComponents();
         Object[] values = new Object[components.length];
-        Place place = new Place(node.path("place").path("pointer").asText(), node.path("place").path("words").asText());
+        Place place = new Place(
+                node.path("place").path("pointer").asText(),
+                node.path("place").path("words").asText());
         Map<String, JsonNode> left = new LinkedHashMap<>();
         node.properties().forEach(p -> left.put(p.getKey(), p.getValue()));
         for (int i = 0; i < components.length; i++) {
             JsonNode value = left.remove(components[i].getName());
             if (value == null) {
-                throw new IllegalArgumentException("base-facts.json: " + type.getSimpleName() + ": " + components[i].getName() + " is missing");
+                throw new IllegalArgumentException(
+                        "base-facts.json: " + type.getSimpleName() + ": " + components[i].getName() + " is missing");
             }
             values[i] = components[i].getType() == Place.class ? place : value(components[i], value.asText(), place);
         }
@@ -140,7 +148,10 @@ public final class Facts {
 
     private static CaseFact make(Class<? extends CaseFact> type, RecordComponent[] components, Object[] values) {
         try {
-            return type.getConstructor(Arrays.stream(components).map(RecordComponent::getType).toArray(Class<?>[]::new)).newInstance(values);
+            return type.getConstructor(Arrays.stream(components)
+                            .map(RecordComponent::getType)
+                            .toArray(Class<?>[]::new))
+                    .newInstance(values);
         } catch (ReflectiveOperationException e) {
             throw new IllegalStateException(e);
         }
@@ -165,8 +176,11 @@ public final class Facts {
                 default -> throw new IllegalArgumentException(component.getName() + ": " + written + " is no answer");
             };
         }
-        return type == Tooth.class ? Tooth.of(Integer.parseInt(written))
-                : type == Side.class ? Side.valueOf(written.toUpperCase(java.util.Locale.ROOT)) : (Object) Integer.valueOf(written);
+        return type == Tooth.class
+                ? Tooth.of(Integer.parseInt(written))
+                : type == Side.class
+                        ? Side.valueOf(written.toUpperCase(java.util.Locale.ROOT))
+                        : (Object) Integer.valueOf(written);
     }
 
     private static Measured quantity(String written) {
@@ -184,7 +198,8 @@ public final class Facts {
     @SuppressWarnings("unchecked")
     private static Class<? extends CaseFact> type(String name) {
         return (Class<? extends CaseFact>) Arrays.stream(CaseFact.class.getPermittedSubclasses())
-                .filter(c -> c.getSimpleName().equals(name)).findFirst()
+                .filter(c -> c.getSimpleName().equals(name))
+                .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException(name + " is no type of fact"));
     }
 }

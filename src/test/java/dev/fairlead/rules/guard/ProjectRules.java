@@ -36,7 +36,11 @@ public final class ProjectRules {
 
     private static List<Example> examples() {
         try (Stream<Path> walk = Files.walk(FOLDER, 3)) {
-            return walk.filter(p -> p.endsWith("examples.json")).map(Path::getParent).sorted().flatMap(f -> Example.in(f).stream()).toList();
+            return walk.filter(p -> p.endsWith("examples.json"))
+                    .map(Path::getParent)
+                    .sorted()
+                    .flatMap(f -> Example.in(f).stream())
+                    .toList();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

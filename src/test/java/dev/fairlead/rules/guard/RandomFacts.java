@@ -12,7 +12,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 
-/** Makes random facts of the base: values that examples use, values near them, answers, unknowns and what does not apply. */
+/**
+ * Makes random facts of the base: values that examples use, values near them, answers, unknowns and what does not
+ * apply.
+ */
 public final class RandomFacts {
     private static final double CHANGED = 0.25;
 
@@ -27,7 +30,9 @@ public final class RandomFacts {
 
     /** The components that can be known or unknown. */
     public static List<RecordComponent> components(Class<? extends CaseFact> type) {
-        return Arrays.stream(type.getRecordComponents()).filter(c -> Knowable.class.isAssignableFrom(c.getType())).toList();
+        return Arrays.stream(type.getRecordComponents())
+                .filter(c -> Knowable.class.isAssignableFrom(c.getType()))
+                .toList();
     }
 
     public List<CaseFact> facts(Random random) {
@@ -57,13 +62,17 @@ public final class RandomFacts {
         }
         List<Measured> known = pool.get(type.getSimpleName() + "." + c.getName());
         Measured m = known.get(random.nextInt(known.size()));
-        double value = random.nextBoolean() ? m.value() : m.value() + random.nextGaussian() * (0.1 + Math.abs(m.value()) / 4);
-        return new java.math.BigDecimal(value).setScale(4, java.math.RoundingMode.HALF_UP).toPlainString() + " " + m.unit().symbol();
+        double value =
+                random.nextBoolean() ? m.value() : m.value() + random.nextGaussian() * (0.1 + Math.abs(m.value()) / 4);
+        return new java.math.BigDecimal(value)
+                        .setScale(4, java.math.RoundingMode.HALF_UP)
+                        .toPlainString() + " " + m.unit().symbol();
     }
 
     private void gather(CaseFact fact) {
         for (RecordComponent c : components(fact.getClass())) {
-            List<Measured> known = pool.computeIfAbsent(fact.getClass().getSimpleName() + "." + c.getName(), k -> new ArrayList<>());
+            List<Measured> known =
+                    pool.computeIfAbsent(fact.getClass().getSimpleName() + "." + c.getName(), k -> new ArrayList<>());
             if (Facts.get(c, fact) instanceof Measured m && m.known() && !known.contains(m)) {
                 known.add(m);
             }

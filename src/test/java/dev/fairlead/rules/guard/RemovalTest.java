@@ -19,7 +19,10 @@ import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
-/** On many generated cases: to leave a fact out never makes anything better, and touches no criterion that does not need it. */
+/**
+ * On many generated cases: to leave a fact out never makes anything better, and touches no criterion that does not need
+ * it.
+ */
 class RemovalTest {
     private static final int CASES = 2500;
     private static final int REMOVALS = 20;
@@ -40,13 +43,20 @@ class RemovalTest {
                 int at = random.nextInt(facts.size());
                 CaseFact fact = facts.get(at);
                 List<String> known = RandomFacts.components(fact.getClass()).stream()
-                        .filter(c -> ((Knowable) Facts.get(c, fact)).known()).map(c -> c.getName()).toList();
+                        .filter(c -> ((Knowable) Facts.get(c, fact)).known())
+                        .map(c -> c.getName())
+                        .toList();
                 if (!known.isEmpty()) {
                     String component = known.get(random.nextInt(known.size()));
                     List<CaseFact> fewer = new ArrayList<>(facts);
                     CaseFact without = Facts.without(fact, component);
                     fewer.set(at, without);
-                    compare("case " + i + " without " + component + " of " + fact, whole, judge.judge(fewer), fact, component);
+                    compare(
+                            "case " + i + " without " + component + " of " + fact,
+                            whole,
+                            judge.judge(fewer),
+                            fact,
+                            component);
                 }
             }
         });
@@ -64,19 +74,26 @@ class RemovalTest {
         }
     }
 
-    /** Warn or not assessed may not become pass, nothing may become a new warning, and criteria that do not need the fact keep their result. */
+    /**
+     * Warn or not assessed may not become pass, nothing may become a new warning, and criteria that do not need the
+     * fact keep their result.
+     */
     private void compare(String what, Judgement whole, Judgement fewer, CaseFact fact, String component) {
         fewer.errors().forEach(e -> faults.add(what + ": " + e));
         for (int i = 0; i < whole.results().size(); i++) {
             CriterionResult before = whole.results().get(i);
             CriterionResult after = fewer.results().get(i);
             Criterion c = before.criterion();
-            boolean needs = c.about() == fact.getClass() && c.needs().stream().anyMatch(n -> n.component().equals(component));
+            boolean needs = c.about() == fact.getClass()
+                    && c.needs().stream().anyMatch(n -> n.component().equals(component));
             for (int p = 0; p < before.places().size(); p++) {
                 PlaceResult was = before.places().get(p);
                 PlaceResult is = after.places().get(p);
                 boolean here = needs && was.fact() == fact;
-                boolean allowed = was.status() == is.status() && (here || was.verdicts().size() == is.verdicts().size())
+                boolean allowed = was.status() == is.status()
+                                && (here
+                                        || was.verdicts().size()
+                                                == is.verdicts().size())
                         || here && is.status() == Status.NOT_ASSESSED;
                 boolean passOnNothing = here && is.status() == Status.PASS;
                 if (!allowed || passOnNothing) {
@@ -89,7 +106,11 @@ class RemovalTest {
     private static String text(Judgement judgement) {
         StringBuilder all = new StringBuilder();
         for (CriterionResult r : judgement.results()) {
-            all.append(r.criterion().id()).append(' ').append(r.status()).append(r.reasons()).append(r.missing());
+            all.append(r.criterion().id())
+                    .append(' ')
+                    .append(r.status())
+                    .append(r.reasons())
+                    .append(r.missing());
             r.places().forEach(p -> all.append(p.place()).append(p.status()).append(p.missing()));
         }
         return all.append(judgement.errors()).toString();

@@ -39,10 +39,13 @@ class TextsTest {
     @Test
     void noTextCallsAnythingSafe() {
         for (Criterion c : ProjectRules.rulebase().catalogue().criteria()) {
-            List<String> all = new ArrayList<>(List.of(c.title(), c.asks(), c.why(), c.todo(), c.passes(), c.dispute()));
+            List<String> all =
+                    new ArrayList<>(List.of(c.title(), c.asks(), c.why(), c.todo(), c.passes(), c.dispute()));
             all.addAll(c.reasons().values());
             all.addAll(c.exemptions().values());
-            all.stream().filter(t -> t.matches("(?is).*\\b(safe|safely|harmless|guarantee[sd]?)\\b.*")).forEach(t -> faults.add(c.id() + ": " + t));
+            all.stream()
+                    .filter(t -> t.matches("(?is).*\\b(safe|safely|harmless|guarantee[sd]?)\\b.*"))
+                    .forEach(t -> faults.add(c.id() + ": " + t));
         }
         assertThat(faults).isEmpty();
     }
@@ -60,21 +63,30 @@ class TextsTest {
     @Test
     void foldersAndTheOrderOfTheRulebaseAgree() throws IOException {
         List<String> ordered = new ArrayList<>();
-        JsonNode order = Facts.json(ProjectRules.FOLDER.resolve("rulebase.json")).required("order");
-        order.properties().forEach(stage -> stage.getValue().forEach(id -> ordered.add(stage.getKey() + "/" + id.asText())));
+        JsonNode order =
+                Facts.json(ProjectRules.FOLDER.resolve("rulebase.json")).required("order");
+        order.properties()
+                .forEach(stage -> stage.getValue().forEach(id -> ordered.add(stage.getKey() + "/" + id.asText())));
         try (Stream<Path> walk = Files.walk(ProjectRules.FOLDER, 2)) {
-            List<String> folders = walk.filter(Files::isDirectory).map(p -> ProjectRules.FOLDER.relativize(p).toString().replace('\\', '/'))
-                    .filter(p -> p.contains("/")).toList();
+            List<String> folders = walk.filter(Files::isDirectory)
+                    .map(p -> ProjectRules.FOLDER.relativize(p).toString().replace('\\', '/'))
+                    .filter(p -> p.contains("/"))
+                    .toList();
             assertThat(folders).containsExactlyInAnyOrderElementsOf(ordered);
         }
-        assertThat(ProjectRules.rulebase().catalogue().criteria()).extracting(Criterion::folder).containsExactlyElementsOf(ordered);
+        assertThat(ProjectRules.rulebase().catalogue().criteria())
+                .extracting(Criterion::folder)
+                .containsExactlyElementsOf(ordered);
     }
 
     @Test
     void everyFolderHoldsTheThreeFilesAndNothingElse() throws IOException {
         try (Stream<Path> walk = Files.walk(ProjectRules.FOLDER, 4)) {
-            walk.filter(Files::isRegularFile).map(p -> ProjectRules.FOLDER.relativize(p).toString().replace('\\', '/'))
-                    .filter(p -> !p.matches("(rulebase|sources|base-facts)\\.json|[a-z]+/[a-z0-9-]+/(criterion\\.(drl|json)|examples\\.json)"))
+            walk.filter(Files::isRegularFile)
+                    .map(p -> ProjectRules.FOLDER.relativize(p).toString().replace('\\', '/'))
+                    .filter(
+                            p -> !p.matches(
+                                    "(rulebase|sources|base-facts)\\.json|[a-z]+/[a-z0-9-]+/(criterion\\.(drl|json)|examples\\.json)"))
                     .forEach(faults::add);
         }
         assertThat(faults).isEmpty();

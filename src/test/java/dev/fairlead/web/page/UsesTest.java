@@ -10,7 +10,6 @@ import dev.fairlead.intake.CaseReader;
 import dev.fairlead.measure.SampleCase;
 import dev.fairlead.measure.part.Parts;
 import dev.fairlead.model.Case;
-
 import dev.fairlead.model.shape.Edit;
 import dev.fairlead.rules.Rulebase;
 import java.nio.file.Path;
@@ -29,15 +28,22 @@ class UsesTest {
     @Test
     void noFactDecidesACriterionThatItsFieldDoesNotName() throws Exception {
         List<String> faults = new ArrayList<>();
-        List<Case> cases = List.of(SampleCase.full().build(), CaseReader.read(Path.of("cases/whimbrel-06-class-iii-tendency.yaml")).value().orElseThrow(),
-                CaseReader.read(Path.of("cases/knot-08-half-missing.yaml")).value().orElseThrow());
+        List<Case> cases = List.of(
+                SampleCase.full().build(),
+                CaseReader.read(Path.of("cases/whimbrel-06-class-iii-tendency.yaml"))
+                        .value()
+                        .orElseThrow(),
+                CaseReader.read(Path.of("cases/knot-08-half-missing.yaml"))
+                        .value()
+                        .orElseThrow());
         Uses.Finder finder = new Uses.Finder(RULES);
         for (Case c : cases) {
             Checked whole = CHECKER.check(c, "", CheckOptions.USUAL);
             Uses uses = finder.of(c);
             Map<String, String> before = seen(whole);
             for (String pointer : Edit.factPointers(c)) {
-                Map<String, String> after = seen(CHECKER.check(Edit.forget(c, pointer), "", CheckOptions.USUAL.withoutWorkings()));
+                Map<String, String> after =
+                        seen(CHECKER.check(Edit.forget(c, pointer), "", CheckOptions.USUAL.withoutWorkings()));
                 before.forEach((id, text) -> {
                     if (!text.equals(after.get(id)) && !uses.of(pointer).contains(id)) {
                         faults.add(c.id() + " " + pointer + " -> " + id + ": " + text + " / " + after.get(id));
@@ -49,6 +55,7 @@ class UsesTest {
     }
 
     private static Map<String, String> seen(Checked checked) {
-        return checked.report().findings().all().stream().collect(Collectors.toMap(Finding::id, f -> f.outcome() + " " + f.seen()));
+        return checked.report().findings().all().stream()
+                .collect(Collectors.toMap(Finding::id, f -> f.outcome() + " " + f.seen()));
     }
 }

@@ -20,7 +20,9 @@ import java.time.Duration;
 import java.time.LocalDate;
 import org.junit.jupiter.api.Test;
 
-/** Searches beside the pages: the same answer as the search itself, without waiting for it, and never without an end. */
+/**
+ * Searches beside the pages: the same answer as the search itself, without waiting for it, and never without an end.
+ */
 class PlansTest {
     private static final Rulebase RULES = Rulebase.load(null);
     private static final Checks CHECKS = Checks.by(new Checker(RULES));
@@ -38,15 +40,26 @@ class PlansTest {
 
     @Test
     void theAnswerIsThatOfTheSearchWithNumbersBeforeAndAfter() {
-        Opened opened = at(Stage.INDICATION, "/bite/overjet", "1.5", "/plan/advanceLeft", "2", "/plan/advanceRight", "2");
+        Opened opened =
+                at(Stage.INDICATION, "/bite/overjet", "1.5", "/plan/advanceLeft", "2", "/plan/advanceRight", "2");
         Answer answer = new Plans(CHECKS, () -> TODAY).of(opened, LONG);
         assertThat(answer.state()).isEqualTo(Answer.State.DONE);
-        WhatIf same = new Search(RULES, Parts.full()).of(opened.reading().value().orElseThrow(), opened.file().version(), CheckOptions.USUAL.with(Doubting.NONE));
+        WhatIf same = new Search(RULES, Parts.full())
+                .of(
+                        opened.reading().value().orElseThrow(),
+                        opened.file().version(),
+                        CheckOptions.USUAL.with(Doubting.NONE));
         assertThat(answer.found().orElseThrow().tried()).isEqualTo(same.tried());
-        assertThat(answer.warnings()).extracting(Answer.Warning::outlook).usingRecursiveComparison().isEqualTo(same.outlooks());
+        assertThat(answer.warnings())
+                .extracting(Answer.Warning::outlook)
+                .usingRecursiveComparison()
+                .isEqualTo(same.outlooks());
         Offer offer = answer.about("overjet-after").warnings().get(0).offers().get(0);
         // 1.5 mm of overjet, 1 mm asked for: 0.5 mm of advance is what remains, by subtraction
-        assertThat(offer.typed()).containsEntry("/plan/advanceLeft", "0.5").containsEntry("/plan/advanceRight", "0.5").hasSize(2);
+        assertThat(offer.typed())
+                .containsEntry("/plan/advanceLeft", "0.5")
+                .containsEntry("/plan/advanceRight", "0.5")
+                .hasSize(2);
         assertThat(offer.difference().findings()).anySatisfy(f -> {
             assertThat(f.after().id()).isEqualTo("overjet-after");
             assertThat(f.before().warns() && !f.after().warns()).isTrue();
@@ -60,7 +73,8 @@ class PlansTest {
         Opened opened = at(Stage.INDICATION, "/bite/overjet", "1.5");
         Plans plans = new Plans(CHECKS, () -> TODAY, 0);
         assertThat(plans.of(opened, LONG).state()).as("no time at all").isEqualTo(Answer.State.ENDED);
-        assertThat(new Plans(CHECKS, () -> TODAY).of(opened, Duration.ZERO).state()).isEqualTo(Answer.State.SEARCHING);
+        assertThat(new Plans(CHECKS, () -> TODAY).of(opened, Duration.ZERO).state())
+                .isEqualTo(Answer.State.SEARCHING);
     }
 
     @Test
@@ -70,6 +84,8 @@ class PlansTest {
         Opened present = at(Stage.INDICATION, "/bite/overjet", "1.5");
         assertThat(plans.of(old, Duration.ZERO).searching()).isTrue();
         assertThat(plans.of(present, LONG).state()).isEqualTo(Answer.State.DONE);
-        assertThat(plans.of(old, LONG).state()).as("asked for again it is searched again").isEqualTo(Answer.State.DONE);
+        assertThat(plans.of(old, LONG).state())
+                .as("asked for again it is searched again")
+                .isEqualTo(Answer.State.DONE);
     }
 }
