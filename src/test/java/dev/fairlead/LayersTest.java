@@ -7,6 +7,7 @@ import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
+import com.tngtech.archunit.library.dependencies.SlicesRuleDefinition;
 
 /** The arrows between packages, as DEVELOPERS.md draws them. */
 @AnalyzeClasses(packages = "dev.fairlead", importOptions = ImportOption.DoNotIncludeTests.class)
@@ -82,6 +83,10 @@ class LayersTest {
                     c -> c.getPackageName().startsWith("dev.fairlead.report")
                             && !c.getPackageName().equals("dev.fairlead.report.picture")
                             && !c.getName().equals("dev.fairlead.report.text.Wrap")));
+
+    @ArchTest
+    static final ArchRule NO_CYCLES_IN_AUDIT =
+            SlicesRuleDefinition.slices().matching("dev.fairlead.audit.(**)").should().beFreeOfCycles();
 
     @ArchTest
     static final ArchRule NOTHING_WRITES_TO_THE_CONSOLE_BUT_THE_COMMAND_LINE = noClasses()

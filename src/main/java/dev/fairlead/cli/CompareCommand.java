@@ -1,7 +1,7 @@
 package dev.fairlead.cli;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import dev.fairlead.audit.compare.Comparison;
+import dev.fairlead.audit.compare.RulesComparison;
 import dev.fairlead.audit.compare.Sweep;
 import dev.fairlead.audit.page.ComparePage;
 import dev.fairlead.audit.run.Audit;
@@ -119,7 +119,7 @@ final class CompareCommand implements Callable<Integer> {
         for (String s : sweeps) {
             moving.add(sweep(first, s));
         }
-        Optional<Comparison.Result> compared = Optional.empty();
+        Optional<RulesComparison.Result> compared = Optional.empty();
         String a = quick ? "the thresholds in force" : arguments.get(0);
         String b = "";
         long unread = 0;
@@ -128,7 +128,7 @@ final class CompareCommand implements Callable<Integer> {
             b = quick ? words(first) : arguments.get(1);
             Sources sources = source.sources(paths);
             try (Progress bar = source.progress(console, "Comparing", sources.size())) {
-                compared = Optional.of(new Comparison(first, second).run(sources, settings, bar));
+                compared = Optional.of(new RulesComparison(first, second).run(sources, settings, bar));
             }
             unread = compared.get().unread();
         }
@@ -144,7 +144,7 @@ final class CompareCommand implements Callable<Integer> {
         return unread > 0 ? ExitCode.UNREADABLE : ExitCode.CLEAN;
     }
 
-    private void write(String a, String b, Optional<Comparison.Result> compared, List<Sweep.Result> curves)
+    private void write(String a, String b, Optional<RulesComparison.Result> compared, List<Sweep.Result> curves)
             throws IOException {
         String text = switch (form) {
             case text ->

@@ -45,15 +45,15 @@ public final class AuditPage {
             Optional<Agreement.Result> agreement,
             Optional<Detection.Result> detection,
             String pages) {
-        List<CaseView> cases = s.looks().parallelStream()
-                .map(l -> CaseView.of(l, checker, options.withoutWorkings()))
+        List<CaseCard> cases = s.looks().parallelStream()
+                .map(l -> CaseCard.of(l, checker, options.withoutWorkings()))
                 .toList();
-        List<CriterionView> criteria = new ArrayList<>();
+        List<AuditView.CriterionView> criteria = new ArrayList<>();
         Catalogue catalogue = checker.rulebase().catalogue();
         for (int i = 0; i < s.criteria().size(); i++) {
             CriterionCount c = s.criteria().get(i);
             boolean enough = c.warn() >= FEWEST_WARNINGS && c.pass() > 0;
-            criteria.add(new CriterionView(
+            criteria.add(new AuditView.CriterionView(
                     c,
                     Asks.of(catalogue.criterion(c.id()), catalogue),
                     enough && s.named().size() > 1 ? Optional.of(FunnelChart.of(s, c, i)) : Optional.empty(),

@@ -23,7 +23,7 @@ public record AuditView(
         Heading heading,
         Summary summary,
         List<CriterionView> criteria,
-        List<CaseView> cases,
+        List<CaseCard> cases,
         Optional<Picture> funnel,
         Optional<Picture> periods,
         Optional<Agreement.Result> agreement,
@@ -93,4 +93,14 @@ public record AuditView(
     public static String n(long count, String one, String many) {
         return count + " " + (count == 1 ? one : many);
     }
+
+    /**
+     * A criterion on the page.
+     *
+     * @param asks what it demands, with the thresholds in force
+     * @param funnel by resident; empty where too few warnings or residents are there to draw
+     * @param periods by time; empty likewise
+     */
+    public record CriterionView(
+            CriterionCount count, String asks, Optional<Picture> funnel, Optional<Picture> periods) {}
 }

@@ -1,6 +1,6 @@
 package dev.fairlead.audit.page;
 
-import dev.fairlead.audit.compare.Comparison;
+import dev.fairlead.audit.compare.RulesComparison;
 import dev.fairlead.audit.compare.Sweep;
 import dev.fairlead.report.picture.Picture;
 import gg.jte.output.StringOutput;
@@ -12,14 +12,14 @@ import java.util.Optional;
 public final class ComparePage {
     /** All that the page shows; either part may be left out. */
     public record View(
-            String a, String b, Optional<Comparison.Result> comparison, List<SweepView> sweeps, String style) {}
+            String a, String b, Optional<RulesComparison.Result> comparison, List<SweepView> sweeps, String style) {}
 
     /** A sweep with its curves. */
     public record SweepView(Sweep.Result result, List<Picture> curves) {}
 
     private ComparePage() {}
 
-    public static String of(String a, String b, Optional<Comparison.Result> comparison, List<Sweep.Result> sweeps) {
+    public static String of(String a, String b, Optional<RulesComparison.Result> comparison, List<Sweep.Result> sweeps) {
         View view = new View(
                 a,
                 b,

@@ -42,7 +42,7 @@ final class Archive {
                     .toList();
             boolean any = false;
             for (ZipEntry e : entries) {
-                String name = source + "!" + Names.shown(e.getName());
+                String name = source + "!" + FileNames.shown(e.getName());
                 reached += Math.max(0, e.getCompressedSize());
                 any |= entry(zip, e, name, reached, sink);
             }
@@ -54,7 +54,7 @@ final class Archive {
             sink.accept(new Item(
                     source,
                     new Item.Trouble("no zip archive, or one that is cut short or damaged ("
-                            + Names.shown(String.valueOf(e.getMessage())) + ")"),
+                            + FileNames.shown(String.valueOf(e.getMessage())) + ")"),
                     before));
         }
     }
@@ -63,8 +63,8 @@ final class Archive {
     private boolean entry(ZipFile zip, ZipEntry e, String name, long reached, Consumer<Item> sink) {
         String last = e.getName()
                 .substring(Math.max(e.getName().lastIndexOf('/'), e.getName().lastIndexOf('\\')) + 1);
-        Names.Kind kind = Names.kind(last);
-        if (kind == Names.Kind.OTHER || last.startsWith(".") || CohortFiles.holdsTruth(last)) {
+        FileNames.Kind kind = FileNames.kind(last);
+        if (kind == FileNames.Kind.OTHER || last.startsWith(".") || CohortFiles.holdsTruth(last)) {
             return false;
         }
         long budget = Math.max(ALWAYS_ALLOWED, MOST_RATIO * Math.max(0, e.getCompressedSize()));

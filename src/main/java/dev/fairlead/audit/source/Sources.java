@@ -43,10 +43,10 @@ public final class Sources {
         String name = file.getFileName() == null ? "" : file.getFileName().toString();
         if (fromFolder
                 && (!Files.isRegularFile(file)
-                        || Names.kind(name) == Names.Kind.OTHER
+                        || FileNames.kind(name) == FileNames.Kind.OTHER
                         || CohortFiles.holdsTruth(name)
                         || name.startsWith("."))) {
-            passedOver.add(Names.shown(file.toString()));
+            passedOver.add(FileNames.shown(file.toString()));
             return;
         }
         files.add(file);
@@ -97,11 +97,11 @@ public final class Sources {
     private void all(Consumer<Item> sink) {
         long before = 0;
         for (Path file : files) {
-            String source = Names.shown(file.toString());
+            String source = FileNames.shown(file.toString());
             long length = 0;
             try {
                 length = Files.size(file);
-                if (file.getFileName() != null && Names.kind(file.getFileName().toString()) == Names.Kind.ZIP) {
+                if (file.getFileName() != null && FileNames.kind(file.getFileName().toString()) == FileNames.Kind.ZIP) {
                     new Archive(mapping).read(file, source, before, sink);
                 } else {
                     try (InputStream in = new BufferedInputStream(Files.newInputStream(file))) {
@@ -119,7 +119,7 @@ public final class Sources {
                 sink.accept(new Item(
                         source,
                         new Item.Trouble("cannot be read from here on, no row behind was audited ("
-                                + Names.shown(e.toString()) + ")"),
+                                + FileNames.shown(e.toString()) + ")"),
                         before + length));
             }
             before += length;
@@ -133,7 +133,7 @@ public final class Sources {
             throw new TableException("packed by gzip: unpack it first");
         }
         in.reset();
-        switch (Names.kind(file.getFileName().toString())) {
+        switch (FileNames.kind(file.getFileName().toString())) {
             case LINES -> new Lines(source, before, sink).read(in);
             case CSV -> CsvTable.read(in, source, before, mapping, sink);
             case XLSX -> XlsxTable.read(file, source, before, mapping, sink);
@@ -147,6 +147,6 @@ public final class Sources {
     static String reason(Exception e) {
         return e instanceof TableException || e instanceof Bounded.TooMuch
                 ? e.getMessage()
-                : "cannot be read (" + Names.shown(String.valueOf(e.getMessage())) + ")";
+                : "cannot be read (" + FileNames.shown(String.valueOf(e.getMessage())) + ")";
     }
 }

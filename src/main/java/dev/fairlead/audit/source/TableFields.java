@@ -80,7 +80,7 @@ public final class TableFields {
     }
 
     static String quoted(String text) {
-        String shown = Names.shown(text);
+        String shown = FileNames.shown(text);
         return '"' + (shown.length() > 40 ? shown.substring(0, 40) + "…" : shown) + '"';
     }
 

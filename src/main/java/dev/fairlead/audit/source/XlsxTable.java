@@ -61,7 +61,7 @@ final class XlsxTable {
                 | NumberFormatException
                 | java.io.UncheckedIOException e) {
             // the reader tells a damaged sheet by one of these
-            throw new TableException("the workbook is damaged: " + Names.shown(String.valueOf(e.getMessage())));
+            throw new TableException("the workbook is damaged: " + FileNames.shown(String.valueOf(e.getMessage())));
         }
     }
 
@@ -80,7 +80,7 @@ final class XlsxTable {
                 | java.time.DateTimeException
                 | IllegalArgumentException e) {
             return new Item.Trouble(
-                    "a cell of the row cannot be read (" + Names.shown(String.valueOf(e.getMessage())) + ")");
+                    "a cell of the row cannot be read (" + FileNames.shown(String.valueOf(e.getMessage())) + ")");
         }
     }
 

@@ -23,7 +23,7 @@ public record Summary(
         List<CriterionCount> criteria,
         List<Group> residents,
         List<Group> periods,
-        List<Named> missing,
+        List<NamedCount> missing,
         List<Notes> notes,
         List<Look> looks,
         Trouble unread,
@@ -37,9 +37,9 @@ public record Summary(
     public static final double FEW = 5;
 
     /** Waivers that do not hold for one kind of fault, by criterion. */
-    public record Notes(String kind, List<Named> criteria) {
+    public record Notes(String kind, List<NamedCount> criteria) {
         public long count() {
-            return criteria.stream().mapToLong(Named::count).sum();
+            return criteria.stream().mapToLong(NamedCount::count).sum();
         }
     }
 

@@ -42,11 +42,11 @@ public final class Tally {
     private final Map<String, long[]> missing = new TreeMap<>();
     private final Map<String, Map<String, long[]>> notes = new TreeMap<>();
     private final PriorityQueue<Look> first = new PriorityQueue<>(Collections.reverseOrder());
-    private final Told unread = new Told(MOST_TOLD);
-    private final Told tooLong = new Told(MOST_TOLD);
-    private final Told failed = new Told(MOST_TOLD);
-    private final Told duplicates = new Told(MOST_TOLD);
-    private final Told errors = new Told(MOST_TOLD);
+    private final Trouble.Counter unread = new Trouble.Counter(MOST_TOLD);
+    private final Trouble.Counter tooLong = new Trouble.Counter(MOST_TOLD);
+    private final Trouble.Counter failed = new Trouble.Counter(MOST_TOLD);
+    private final Trouble.Counter duplicates = new Trouble.Counter(MOST_TOLD);
+    private final Trouble.Counter errors = new Trouble.Counter(MOST_TOLD);
     private long judged;
     private long doubts;
 
@@ -153,9 +153,9 @@ public final class Tally {
                 counts,
                 List.copyOf(residents.values()),
                 Periods.of(months, criteria.size()),
-                Named.most(missing),
+                NamedCount.most(missing),
                 notes.entrySet().stream()
-                        .map(n -> new Summary.Notes(n.getKey(), Named.most(n.getValue())))
+                        .map(n -> new Summary.Notes(n.getKey(), NamedCount.most(n.getValue())))
                         .toList(),
                 first.stream().sorted().toList(),
                 unread.all(),

@@ -3,7 +3,7 @@ package dev.fairlead.audit.write;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import dev.fairlead.audit.compare.Comparison;
+import dev.fairlead.audit.compare.RulesComparison;
 import dev.fairlead.audit.compare.Sweep;
 import dev.fairlead.report.text.Wrap;
 import dev.fairlead.rules.Threshold;
@@ -18,7 +18,7 @@ public final class CompareText {
     private CompareText() {}
 
     /** {@code a} and {@code b} say what was compared. */
-    public static String of(String a, String b, Comparison.Result r) {
+    public static String of(String a, String b, RulesComparison.Result r) {
         StringBuilder out = new StringBuilder();
         out.append(Wrap.hanging("", "A: " + a + ". B: " + b + "."));
         out.append(Wrap.hanging(
@@ -26,7 +26,7 @@ public final class CompareText {
                 r.changed() + " of " + r.cases() + " cases end otherwise in at least one criterion."
                         + (r.unread() > 0 ? " " + r.unread() + " could not be read." : "")));
         out.append("\nCRITERION                            JUDGED  WARN A  WARN B  GAINED    LOST\n");
-        r.lines().stream().filter(Comparison.Line::changed).forEach(l -> {
+        r.lines().stream().filter(RulesComparison.Line::changed).forEach(l -> {
             out.append(String.format(
                     Locale.ROOT,
                     "  %-34s %6d %7d %7d %7d %7d%n",
@@ -53,7 +53,7 @@ public final class CompareText {
                                         .toList())));
             }
         });
-        if (r.lines().stream().noneMatch(Comparison.Line::changed)) {
+        if (r.lines().stream().noneMatch(RulesComparison.Line::changed)) {
             out.append("  nothing changes\n");
         }
         r.reasons().forEach(x -> out.append(Wrap.hanging("  not read ", x)));
@@ -95,7 +95,7 @@ public final class CompareText {
         return out.append("* in force now\n").toString();
     }
 
-    public static ObjectNode json(String a, String b, Comparison.Result r) {
+    public static ObjectNode json(String a, String b, RulesComparison.Result r) {
         ObjectNode root = JSON.createObjectNode()
                 .put("format", SummaryJson.FORMAT)
                 .put("a", a)
@@ -104,7 +104,7 @@ public final class CompareText {
                 .put("changed", r.changed())
                 .put("unread", r.unread());
         ArrayNode lines = root.putArray("criteria");
-        for (Comparison.Line l : r.lines()) {
+        for (RulesComparison.Line l : r.lines()) {
             ObjectNode o = lines.addObject()
                     .put("criterion", l.criterion())
                     .put("judged", l.judged())

@@ -3,7 +3,7 @@ package dev.fairlead.audit.write;
 import dev.fairlead.audit.summary.CriterionCount;
 import dev.fairlead.audit.summary.Heading;
 import dev.fairlead.audit.summary.Look;
-import dev.fairlead.audit.summary.Named;
+import dev.fairlead.audit.summary.NamedCount;
 import dev.fairlead.audit.summary.StageCount;
 import dev.fairlead.audit.summary.Summary;
 import dev.fairlead.audit.summary.Trouble;
@@ -146,7 +146,7 @@ public final class SummaryText {
             return;
         }
         out.append("\nMOST FREQUENT MISSING FACTS\n");
-        for (Named n : s.missing().subList(0, Math.min(MOST, s.missing().size()))) {
+        for (NamedCount n : s.missing().subList(0, Math.min(MOST, s.missing().size()))) {
             out.append(
                     Wrap.hanging(String.format(Locale.ROOT, "  %6d  ", n.count()), words(n.name()) + "  " + n.name()));
         }

@@ -76,15 +76,15 @@ class CompareTest {
     @Test
     void aStricterThresholdGainsWarningsAndTheWayBackLosesThem() throws IOException {
         Rulebase stricter = RULES.withThreshold(NAME, 3);
-        Comparison.Result there = new Comparison(RULES, stricter).run(sources(), Audit.Settings.USUAL, n -> {});
-        Comparison.Result back = new Comparison(stricter, RULES).run(sources(), Audit.Settings.USUAL, n -> {});
-        Comparison.Line gained = line(there, "overjet-after");
+        RulesComparison.Result there = new RulesComparison(RULES, stricter).run(sources(), Audit.Settings.USUAL, n -> {});
+        RulesComparison.Result back = new RulesComparison(stricter, RULES).run(sources(), Audit.Settings.USUAL, n -> {});
+        RulesComparison.Line gained = line(there, "overjet-after");
         assertThat(gained.gained()).isEqualTo(warnings(3) - warnings(1)).isPositive();
         assertThat(gained.lost()).isZero();
         assertThat(line(back, "overjet-after").lost()).isEqualTo(gained.gained());
         assertThat(there.lines())
-                .filteredOn(Comparison.Line::changed)
-                .extracting(Comparison.Line::criterion)
+                .filteredOn(RulesComparison.Line::changed)
+                .extracting(RulesComparison.Line::criterion)
                 .containsExactly("overjet-after");
         assertThat(there.changed()).isEqualTo(gained.gained());
         assertThat(gained.examples())
@@ -96,13 +96,13 @@ class CompareTest {
 
     @Test
     void theSameRulesChangeNothing() throws IOException {
-        assertThat(new Comparison(RULES, RULES)
+        assertThat(new RulesComparison(RULES, RULES)
                         .run(sources(), Audit.Settings.USUAL, n -> {})
                         .changed())
                 .isZero();
     }
 
-    private static Comparison.Line line(Comparison.Result r, String criterion) {
+    private static RulesComparison.Line line(RulesComparison.Result r, String criterion) {
         return r.lines().stream()
                 .filter(l -> l.criterion().equals(criterion))
                 .findFirst()

@@ -21,7 +21,7 @@ import java.util.TreeMap;
 import java.util.function.LongConsumer;
 
 /** Judges the same cases by two rulebases and counts what changes; each case is measured once. */
-public final class Comparison {
+public final class RulesComparison {
     private static final int EXAMPLES = 10;
 
     /** A case that ends otherwise. */
@@ -70,7 +70,7 @@ public final class Comparison {
     private long changed;
     private long unread;
 
-    public Comparison(Rulebase first, Rulebase second) {
+    public RulesComparison(Rulebase first, Rulebase second) {
         this.checker = new Checker(first);
         this.a = first.quickJudge();
         this.b = second.quickJudge();

@@ -3,10 +3,10 @@ package dev.fairlead.audit.source;
 import java.util.Locale;
 
 /** Names of files and entries: their kind by ending, and how they are shown. */
-final class Names {
+final class FileNames {
     private static final int LONGEST = 200;
 
-    private Names() {}
+    private FileNames() {}
 
     /** What a file is, by its ending. */
     enum Kind {

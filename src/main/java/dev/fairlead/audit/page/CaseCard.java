@@ -16,9 +16,9 @@ import java.util.List;
  * @param findings warnings and what is not assessed, in the order of reading
  * @param passes names of the criteria that pass
  */
-public record CaseView(Look look, List<Finding> findings, List<String> passes, List<WaiverNote> notes) {
+public record CaseCard(Look look, List<Finding> findings, List<String> passes, List<WaiverNote> notes) {
     /** Checks the case once more, with words. */
-    static CaseView of(Look look, Checker checker, CheckOptions options) {
+    static CaseCard of(Look look, Checker checker, CheckOptions options) {
         try {
             byte[] text = look.item().text();
             Reading reading = look.item().read(text);
@@ -33,7 +33,7 @@ public record CaseView(Look look, List<Finding> findings, List<String> passes, L
                             .report()
                             .findings()
                             .waiverNotes();
-            return new CaseView(
+            return new CaseCard(
                     look,
                     all.stream()
                             .filter(f -> f.outcome() == Status.WARN || f.outcome() == Status.NOT_ASSESSED)
