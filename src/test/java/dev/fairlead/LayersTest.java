@@ -85,8 +85,10 @@ class LayersTest {
                             && !c.getName().equals("dev.fairlead.report.text.Wrap")));
 
     @ArchTest
-    static final ArchRule NO_CYCLES_IN_AUDIT =
-            SlicesRuleDefinition.slices().matching("dev.fairlead.audit.(**)").should().beFreeOfCycles();
+    static final ArchRule NO_CYCLES_IN_AUDIT = SlicesRuleDefinition.slices()
+            .matching("dev.fairlead.audit.(**)")
+            .should()
+            .beFreeOfCycles();
 
     @ArchTest
     static final ArchRule NOTHING_WRITES_TO_THE_CONSOLE_BUT_THE_COMMAND_LINE = noClasses()

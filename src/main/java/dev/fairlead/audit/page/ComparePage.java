@@ -19,7 +19,8 @@ public final class ComparePage {
 
     private ComparePage() {}
 
-    public static String of(String a, String b, Optional<RulesComparison.Result> comparison, List<Sweep.Result> sweeps) {
+    public static String of(
+            String a, String b, Optional<RulesComparison.Result> comparison, List<Sweep.Result> sweeps) {
         View view = new View(
                 a,
                 b,

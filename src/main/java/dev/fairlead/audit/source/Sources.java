@@ -101,7 +101,8 @@ public final class Sources {
             long length = 0;
             try {
                 length = Files.size(file);
-                if (file.getFileName() != null && FileNames.kind(file.getFileName().toString()) == FileNames.Kind.ZIP) {
+                if (file.getFileName() != null
+                        && FileNames.kind(file.getFileName().toString()) == FileNames.Kind.ZIP) {
                     new Archive(mapping).read(file, source, before, sink);
                 } else {
                     try (InputStream in = new BufferedInputStream(Files.newInputStream(file))) {

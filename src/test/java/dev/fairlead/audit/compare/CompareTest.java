@@ -76,8 +76,10 @@ class CompareTest {
     @Test
     void aStricterThresholdGainsWarningsAndTheWayBackLosesThem() throws IOException {
         Rulebase stricter = RULES.withThreshold(NAME, 3);
-        RulesComparison.Result there = new RulesComparison(RULES, stricter).run(sources(), Audit.Settings.USUAL, n -> {});
-        RulesComparison.Result back = new RulesComparison(stricter, RULES).run(sources(), Audit.Settings.USUAL, n -> {});
+        RulesComparison.Result there =
+                new RulesComparison(RULES, stricter).run(sources(), Audit.Settings.USUAL, n -> {});
+        RulesComparison.Result back =
+                new RulesComparison(stricter, RULES).run(sources(), Audit.Settings.USUAL, n -> {});
         RulesComparison.Line gained = line(there, "overjet-after");
         assertThat(gained.gained()).isEqualTo(warnings(3) - warnings(1)).isPositive();
         assertThat(gained.lost()).isZero();
