@@ -1,6 +1,5 @@
 package dev.fairlead.facts;
 
-import dev.fairlead.model.Knowable;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Side;
 
@@ -14,9 +13,4 @@ import dev.fairlead.model.Side;
  */
 @StandsAt("/visits")
 public record ActivatedFold(Place place, int visit, Side side, Measured standOff, Measured legsOutOfParallel)
-        implements CaseFact {
-    @Override
-    public Knowable[] components() {
-        return new Knowable[] {standOff, legsOutOfParallel};
-    }
-}
+        implements CaseFact {}

@@ -1,6 +1,5 @@
 package dev.fairlead.facts;
 
-import dev.fairlead.model.Knowable;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Tooth;
 
@@ -11,9 +10,4 @@ import dev.fairlead.model.Tooth;
  * @param difference absolute difference of the two widths, mm
  */
 @StandsAt("/teeth")
-public record Antimeres(Place place, Tooth left, Measured difference) implements CaseFact {
-    @Override
-    public Knowable[] components() {
-        return new Knowable[] {difference};
-    }
-}
+public record Antimeres(Place place, Tooth left, Measured difference) implements CaseFact {}

@@ -1,7 +1,6 @@
 package dev.fairlead.facts;
 
 import dev.fairlead.model.Answer;
-import dev.fairlead.model.Knowable;
 import dev.fairlead.model.Measured;
 
 /**
@@ -23,9 +22,4 @@ public record BenchWork(
         Answer sidedPlan,
         Measured passiveGap,
         Measured rebends)
-        implements CaseFact {
-    @Override
-    public Knowable[] components() {
-        return new Knowable[] {midlineMarked, otherSideMarkedSeated, sidesDiffer, sidedPlan, passiveGap, rebends};
-    }
-}
+        implements CaseFact {}

@@ -1,7 +1,6 @@
 package dev.fairlead.facts;
 
 import dev.fairlead.model.Answer;
-import dev.fairlead.model.Knowable;
 import dev.fairlead.model.Measured;
 
 /**
@@ -27,11 +26,4 @@ public record Bite(
         Measured midlineOff,
         Answer sidedPlan,
         Answer carriesBack)
-        implements CaseFact {
-    @Override
-    public Knowable[] components() {
-        return new Knowable[] {
-            overjet, overjetAfter, overbiteAfter, anb, anteriorShift, midlineOff, sidedPlan, carriesBack
-        };
-    }
-}
+        implements CaseFact {}

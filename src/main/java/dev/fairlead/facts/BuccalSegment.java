@@ -1,7 +1,6 @@
 package dev.fairlead.facts;
 
 import dev.fairlead.model.Answer;
-import dev.fairlead.model.Knowable;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Side;
 
@@ -24,9 +23,4 @@ public record BuccalSegment(
         Measured required,
         Measured shortage,
         Measured predictionSpread)
-        implements CaseFact {
-    @Override
-    public Knowable[] components() {
-        return new Knowable[] {windowOpen, available, required, shortage, predictionSpread};
-    }
-}
+        implements CaseFact {}

@@ -30,6 +30,11 @@ public sealed interface CaseFact
                 End {
     Place place();
 
-    /** All components that can be known or missing, in the order of the record. */
-    Knowable[] components();
+    /**
+     * All components that can be known or missing, in the order of the record; throws when one was not given by whoever
+     * built the fact.
+     */
+    default Knowable[] components() {
+        return Components.of(this);
+    }
 }

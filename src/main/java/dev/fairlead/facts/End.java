@@ -1,7 +1,6 @@
 package dev.fairlead.facts;
 
 import dev.fairlead.model.Answer;
-import dev.fairlead.model.Knowable;
 import dev.fairlead.model.Measured;
 
 /**
@@ -37,23 +36,4 @@ public record End(
         Measured secondMolarRecall,
         Measured recall,
         Answer removalPoint)
-        implements CaseFact {
-    @Override
-    public Knowable[] components() {
-        return new Knowable[] {
-            smallestSpare,
-            archStarted,
-            debonded,
-            cemented,
-            cementBeforeDebond,
-            irregularity,
-            inclination,
-            touchesCingula,
-            passive,
-            tissueClearance,
-            secondMolarRecall,
-            recall,
-            removalPoint
-        };
-    }
-}
+        implements CaseFact {}

@@ -1,6 +1,5 @@
 package dev.fairlead.facts;
 
-import dev.fairlead.model.Knowable;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Side;
 
@@ -13,9 +12,4 @@ import dev.fairlead.model.Side;
  * @param beyondNeed the same against the prediction for this child alone, mm
  */
 @StandsAt("/holding")
-public record EndSide(Place place, Side side, Measured spare, Measured beyondNeed) implements CaseFact {
-    @Override
-    public Knowable[] components() {
-        return new Knowable[] {spare, beyondNeed};
-    }
-}
+public record EndSide(Place place, Side side, Measured spare, Measured beyondNeed) implements CaseFact {}

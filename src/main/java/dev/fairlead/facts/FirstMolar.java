@@ -1,7 +1,6 @@
 package dev.fairlead.facts;
 
 import dev.fairlead.model.Answer;
-import dev.fairlead.model.Knowable;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Side;
 
@@ -26,9 +25,4 @@ public record FirstMolar(
         Answer hook,
         Measured tubeClearance,
         Measured secondMolarAngle)
-        implements CaseFact {
-    @Override
-    public Knowable[] components() {
-        return new Knowable[] {erupted, cemented, loose, hook, tubeClearance, secondMolarAngle};
-    }
-}
+        implements CaseFact {}

@@ -1,6 +1,5 @@
 package dev.fairlead.facts;
 
-import dev.fairlead.model.Knowable;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Side;
 
@@ -29,11 +28,4 @@ public record FoldMade(
         Measured legsOutOfParallel,
         Measured clearGingiva,
         Measured clearCheek)
-        implements CaseFact {
-    @Override
-    public Knowable[] components() {
-        return new Knowable[] {
-            firstBendOffset, lengthOff, heightOver, bendRadius, outOfSquare, legsOutOfParallel, clearGingiva, clearCheek
-        };
-    }
-}
+        implements CaseFact {}

@@ -1,6 +1,5 @@
 package dev.fairlead.facts;
 
-import dev.fairlead.model.Knowable;
 import dev.fairlead.model.Measured;
 
 /**
@@ -15,9 +14,4 @@ import dev.fairlead.model.Measured;
 @StandsAt("/headFilm")
 public record IncisorPosition(
         Place place, Measured inclination, Measured inclinationAfter, Measured compensatedAfter, Measured toAPogAfter)
-        implements CaseFact {
-    @Override
-    public Knowable[] components() {
-        return new Knowable[] {inclination, inclinationAfter, compensatedAfter, toAPogAfter};
-    }
-}
+        implements CaseFact {}

@@ -1,7 +1,6 @@
 package dev.fairlead.facts;
 
 import dev.fairlead.model.Answer;
-import dev.fairlead.model.Knowable;
 import dev.fairlead.model.Measured;
 
 /**
@@ -25,11 +24,4 @@ public record Inserted(
         Answer eyeProtection,
         Answer airwayGuard,
         Answer instructionsGiven)
-        implements CaseFact {
-    @Override
-    public Knowable[] components() {
-        return new Knowable[] {
-            gingivalClearance, blanching, passiveGap, bracketsTied, eyeProtection, airwayGuard, instructionsGiven
-        };
-    }
-}
+        implements CaseFact {}

@@ -1,7 +1,6 @@
 package dev.fairlead.facts;
 
 import dev.fairlead.model.Answer;
-import dev.fairlead.model.Knowable;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Side;
 
@@ -26,9 +25,4 @@ public record InsertedEnd(
         Measured stopGap,
         Answer underHook,
         Answer cheekSore)
-        implements CaseFact {
-    @Override
-    public Knowable[] components() {
-        return new Knowable[] {endProud, cutEndCaught, bentBehind, stopGap, underHook, cheekSore};
-    }
-}
+        implements CaseFact {}

@@ -1,7 +1,6 @@
 package dev.fairlead.facts;
 
 import dev.fairlead.model.Answer;
-import dev.fairlead.model.Knowable;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Tooth;
 
@@ -32,19 +31,4 @@ public record LowerIncisor(
         Answer bonded,
         Answer loose,
         Measured slotClearance)
-        implements CaseFact {
-    @Override
-    public Knowable[] components() {
-        return new Knowable[] {
-            erupted,
-            gingivaThickness,
-            keratinised,
-            recession,
-            periodontalOpinion,
-            plannedAdvance,
-            bonded,
-            loose,
-            slotClearance
-        };
-    }
-}
+        implements CaseFact {}

@@ -1,7 +1,6 @@
 package dev.fairlead.facts;
 
 import dev.fairlead.model.Answer;
-import dev.fairlead.model.Knowable;
 import dev.fairlead.model.Measured;
 
 /**
@@ -29,19 +28,4 @@ public record Mouth(
         Answer resorption,
         Answer guardianConsent,
         Answer stabilityExplained)
-        implements CaseFact {
-    @Override
-    public Knowable[] components() {
-        return new Knowable[] {
-            plaqueScore,
-            untreatedCaries,
-            activeGingivitis,
-            nickelSensitivity,
-            wireBearsNickel,
-            shortRoots,
-            resorption,
-            guardianConsent,
-            stabilityExplained
-        };
-    }
-}
+        implements CaseFact {}

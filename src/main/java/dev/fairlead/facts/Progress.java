@@ -1,7 +1,6 @@
 package dev.fairlead.facts;
 
 import dev.fairlead.model.Answer;
-import dev.fairlead.model.Knowable;
 import dev.fairlead.model.Measured;
 
 /**
@@ -16,9 +15,4 @@ import dev.fairlead.model.Measured;
 @StandsAt("/visits")
 public record Progress(
         Place place, Measured sidesApart, Answer sidedPlan, Measured otherSideLeads, Measured sinceRecheck)
-        implements CaseFact {
-    @Override
-    public Knowable[] components() {
-        return new Knowable[] {sidesApart, sidedPlan, otherSideLeads, sinceRecheck};
-    }
-}
+        implements CaseFact {}

@@ -1,7 +1,6 @@
 package dev.fairlead.facts;
 
 import dev.fairlead.model.Answer;
-import dev.fairlead.model.Knowable;
 import dev.fairlead.model.Measured;
 
 /**
@@ -21,10 +20,4 @@ public record Readiness(
         Measured largestContactNow,
         Answer modelOverBands,
         Answer buccalSegmentsFree)
-        implements CaseFact {
-    @Override
-    public Knowable[] components() {
-        return new Knowable[] {flexibleWireFirst, irregularityNow, largestContactNow, modelOverBands, buccalSegmentsFree
-        };
-    }
-}
+        implements CaseFact {}

@@ -1,7 +1,6 @@
 package dev.fairlead.facts;
 
 import dev.fairlead.model.Answer;
-import dev.fairlead.model.Knowable;
 import dev.fairlead.model.Measured;
 
 /**
@@ -31,20 +30,4 @@ public record RecordsKept(
         Answer missingTeeth,
         Answer supernumerary,
         Answer ectopic)
-        implements CaseFact {
-    @Override
-    public Knowable[] components() {
-        return new Knowable[] {
-            anteriorRatio,
-            modelsAge,
-            filmAge,
-            duplicateLength,
-            duplicateAngle,
-            perimeterGap,
-            panoramicRead,
-            missingTeeth,
-            supernumerary,
-            ectopic
-        };
-    }
-}
+        implements CaseFact {}

@@ -1,6 +1,5 @@
 package dev.fairlead.facts;
 
-import dev.fairlead.model.Knowable;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Side;
 
@@ -16,9 +15,4 @@ import dev.fairlead.model.Side;
 @StandsAt("/visits")
 public record SideProgress(
         Place place, Side side, Measured foldWireSpare, Measured response, Measured molarDistal, Measured pastPlan)
-        implements CaseFact {
-    @Override
-    public Knowable[] components() {
-        return new Knowable[] {foldWireSpare, response, molarDistal, pastPlan};
-    }
-}
+        implements CaseFact {}

@@ -1,6 +1,5 @@
 package dev.fairlead.facts;
 
-import dev.fairlead.model.Knowable;
 import dev.fairlead.model.Measured;
 
 /**
@@ -10,9 +9,4 @@ import dev.fairlead.model.Measured;
  * @param totalShortage required less available over the whole arch, mm
  */
 @StandsAt("/space")
-public record Space(Place place, Measured largestShortage, Measured totalShortage) implements CaseFact {
-    @Override
-    public Knowable[] components() {
-        return new Knowable[] {largestShortage, totalShortage};
-    }
-}
+public record Space(Place place, Measured largestShortage, Measured totalShortage) implements CaseFact {}

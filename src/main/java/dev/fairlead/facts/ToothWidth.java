@@ -1,6 +1,5 @@
 package dev.fairlead.facts;
 
-import dev.fairlead.model.Knowable;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Tooth;
 
@@ -12,9 +11,4 @@ import dev.fairlead.model.Tooth;
  * @param deviation distance from the mean width of that tooth in standard deviations, never negative
  */
 @StandsAt("/teeth")
-public record ToothWidth(Place place, Tooth tooth, Measured width, Measured deviation) implements CaseFact {
-    @Override
-    public Knowable[] components() {
-        return new Knowable[] {width, deviation};
-    }
-}
+public record ToothWidth(Place place, Tooth tooth, Measured width, Measured deviation) implements CaseFact {}

@@ -1,7 +1,6 @@
 package dev.fairlead.facts;
 
 import dev.fairlead.model.Answer;
-import dev.fairlead.model.Knowable;
 import dev.fairlead.model.Measured;
 
 /**
@@ -35,21 +34,4 @@ public record VisitSeen(
         Answer blanching,
         Answer lastingPain,
         Answer resorption)
-        implements CaseFact {
-    @Override
-    public Knowable[] components() {
-        return new Knowable[] {
-            weeksSince,
-            forceLow,
-            forceHigh,
-            peakStress,
-            overProof,
-            intrusivePerIncisor,
-            newRecession,
-            mobilityAboveI,
-            blanching,
-            lastingPain,
-            resorption
-        };
-    }
-}
+        implements CaseFact {}

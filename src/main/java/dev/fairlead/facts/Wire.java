@@ -1,7 +1,6 @@
 package dev.fairlead.facts;
 
 import dev.fairlead.model.Answer;
-import dev.fairlead.model.Knowable;
 import dev.fairlead.model.Measured;
 
 /**
@@ -29,11 +28,4 @@ public record Wire(
         Measured misfitWorst,
         Measured misfitRmsAfter,
         Measured misfitWorstAfter)
-        implements CaseFact {
-    @Override
-    public Knowable[] components() {
-        return new Knowable[] {
-            round, steel, offPlan, stiffnessRatio, blankSpare, misfitRms, misfitWorst, misfitRmsAfter, misfitWorstAfter
-        };
-    }
-}
+        implements CaseFact {}

@@ -1,15 +1,18 @@
 package dev.fairlead.facts;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import dev.fairlead.model.Answer;
 import dev.fairlead.model.Knowable;
 import dev.fairlead.model.Measured;
+import dev.fairlead.model.Tooth;
 import dev.fairlead.model.Unit;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -39,6 +42,18 @@ class CaseFactTest {
         assertThat(fact.components())
                 .usingElementComparator((a, b) -> a == b ? 0 : 1)
                 .containsExactlyElementsOf(knowable);
+    }
+
+    @Test
+    void tellsWhichComponentWasNotGivenAndWhereToGiveIt() {
+        CaseFact fact = AntimeresBuilder.builder()
+                .place(Place.CASE)
+                .left(Tooth.of(31))
+                .build();
+
+        assertThatThrownBy(fact::components)
+                .hasMessage("Antimeres.difference was not given:"
+                        + " write .difference(...) where measure.gather builds Antimeres");
     }
 
     /** An object of its own for each component that can be known, so that none passes for another. */

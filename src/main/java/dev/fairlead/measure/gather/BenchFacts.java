@@ -1,8 +1,8 @@
 package dev.fairlead.measure.gather;
 
-import dev.fairlead.facts.BenchWork;
+import dev.fairlead.facts.BenchWorkBuilder;
 import dev.fairlead.facts.CaseFact;
-import dev.fairlead.facts.FoldMade;
+import dev.fairlead.facts.FoldMadeBuilder;
 import dev.fairlead.facts.Place;
 import dev.fairlead.model.Bench;
 import dev.fairlead.model.Case;
@@ -24,17 +24,19 @@ final class BenchFacts {
         Measured planned = s.parts().wire().plannedHeight(c, s.book());
         for (Side side : Side.values()) {
             Fold f = b.fold(side);
-            out.add(new FoldMade(
-                    FOLDS[side.ordinal()],
-                    side,
-                    f.firstBendOffset(),
-                    f.length().minus(c.hardware().tube(side).length()).abs(),
-                    f.height().minus(planned),
-                    f.bendRadius(),
-                    f.outOfSquare(),
-                    f.legsOutOfParallel(),
-                    f.clearGingiva(),
-                    f.clearCheek().minus(s.parts().wire().swing(c, side, s.book()))));
+            out.add(FoldMadeBuilder.builder()
+                    .place(FOLDS[side.ordinal()])
+                    .side(side)
+                    .firstBendOffset(f.firstBendOffset())
+                    .lengthOff(
+                            f.length().minus(c.hardware().tube(side).length()).abs())
+                    .heightOver(f.height().minus(planned))
+                    .bendRadius(f.bendRadius())
+                    .outOfSquare(f.outOfSquare())
+                    .legsOutOfParallel(f.legsOutOfParallel())
+                    .clearGingiva(f.clearGingiva())
+                    .clearCheek(f.clearCheek().minus(s.parts().wire().swing(c, side, s.book())))
+                    .build());
         }
         Fold l = b.left();
         Fold r = b.right();
@@ -43,13 +45,14 @@ final class BenchFacts {
                 .abs()
                 .max(l.length().minus(r.length()).abs())
                 .max(l.height().minus(r.height()).abs());
-        out.add(new BenchWork(
-                BENCH,
-                b.midlineMarked(),
-                b.otherSideMarkedSeated(),
-                differ,
-                Answers.sided(c.plan()),
-                b.passiveGap(),
-                b.rebends()));
+        out.add(BenchWorkBuilder.builder()
+                .place(BENCH)
+                .midlineMarked(b.midlineMarked())
+                .otherSideMarkedSeated(b.otherSideMarkedSeated())
+                .sidesDiffer(differ)
+                .sidedPlan(Answers.sided(c.plan()))
+                .passiveGap(b.passiveGap())
+                .rebends(b.rebends())
+                .build());
     }
 }

@@ -1,8 +1,8 @@
 package dev.fairlead.measure.gather;
 
 import dev.fairlead.facts.CaseFact;
-import dev.fairlead.facts.End;
-import dev.fairlead.facts.EndSide;
+import dev.fairlead.facts.EndBuilder;
+import dev.fairlead.facts.EndSideBuilder;
 import dev.fairlead.facts.Place;
 import dev.fairlead.measure.Say;
 import dev.fairlead.measure.Working;
@@ -32,23 +32,34 @@ final class EndFacts {
         Holding h = s.c().holding();
         Measured left = spare(s, Side.LEFT);
         Measured right = spare(s, Side.RIGHT);
-        out.add(new EndSide(SIDES[0], Side.LEFT, left, beyond(s, Side.LEFT)));
-        out.add(new EndSide(SIDES[1], Side.RIGHT, right, beyond(s, Side.RIGHT)));
-        out.add(new End(
-                HOLDING,
-                left.min(right),
-                started(h),
-                Answers.happened(h.debonded()),
-                Answers.happened(h.cemented()),
-                days(h.cemented(), h.debonded()),
-                Irregularity.index(h.contacts()),
-                h.incisorMandibular(),
-                h.touchesCingula(),
-                h.passive(),
-                h.tissueClearance(),
-                h.secondMolarRecall(),
-                h.recall(),
-                h.removalPoint()));
+        out.add(EndSideBuilder.builder()
+                .place(SIDES[0])
+                .side(Side.LEFT)
+                .spare(left)
+                .beyondNeed(beyond(s, Side.LEFT))
+                .build());
+        out.add(EndSideBuilder.builder()
+                .place(SIDES[1])
+                .side(Side.RIGHT)
+                .spare(right)
+                .beyondNeed(beyond(s, Side.RIGHT))
+                .build());
+        out.add(EndBuilder.builder()
+                .place(HOLDING)
+                .smallestSpare(left.min(right))
+                .archStarted(started(h))
+                .debonded(Answers.happened(h.debonded()))
+                .cemented(Answers.happened(h.cemented()))
+                .cementBeforeDebond(days(h.cemented(), h.debonded()))
+                .irregularity(Irregularity.index(h.contacts()))
+                .inclination(h.incisorMandibular())
+                .touchesCingula(h.touchesCingula())
+                .passive(h.passive())
+                .tissueClearance(h.tissueClearance())
+                .secondMolarRecall(h.secondMolarRecall())
+                .recall(h.recall())
+                .removalPoint(h.removalPoint())
+                .build());
     }
 
     private static Measured spare(Source s, Side side) {

@@ -1,9 +1,9 @@
 package dev.fairlead.measure.gather;
 
 import dev.fairlead.facts.CaseFact;
-import dev.fairlead.facts.FirstMolar;
+import dev.fairlead.facts.FirstMolarBuilder;
 import dev.fairlead.facts.Place;
-import dev.fairlead.facts.Readiness;
+import dev.fairlead.facts.ReadinessBuilder;
 import dev.fairlead.measure.space.Irregularity;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Choices.ToothState;
@@ -31,24 +31,26 @@ final class HardwareFacts {
         Hardware h = c.hardware();
         for (Side side : Side.values()) {
             Tube t = h.tube(side);
-            out.add(new FirstMolar(
-                    MOLARS[side.ordinal()],
-                    side,
-                    Answers.erupted(
-                            s.readings().tooth(FIRST_MOLARS[side.ordinal()]).state()),
-                    t.cemented(),
-                    t.loose(),
-                    t.hook(),
-                    t.height().minus(c.wire().size()),
-                    secondMolarAngle(s, side)));
+            out.add(FirstMolarBuilder.builder()
+                    .place(MOLARS[side.ordinal()])
+                    .side(side)
+                    .erupted(Answers.erupted(
+                            s.readings().tooth(FIRST_MOLARS[side.ordinal()]).state()))
+                    .cemented(t.cemented())
+                    .loose(t.loose())
+                    .hook(t.hook())
+                    .tubeClearance(t.height().minus(c.wire().size()))
+                    .secondMolarAngle(secondMolarAngle(s, side))
+                    .build());
         }
-        out.add(new Readiness(
-                HARDWARE,
-                h.flexibleWireFirst(),
-                Irregularity.index(h.contactsNow()),
-                Irregularity.largest(h.contactsNow()),
-                h.modelOverBands(),
-                h.buccalSegmentsFree()));
+        out.add(ReadinessBuilder.builder()
+                .place(HARDWARE)
+                .flexibleWireFirst(h.flexibleWireFirst())
+                .irregularityNow(Irregularity.index(h.contactsNow()))
+                .largestContactNow(Irregularity.largest(h.contactsNow()))
+                .modelOverBands(h.modelOverBands())
+                .buccalSegmentsFree(h.buccalSegmentsFree())
+                .build());
     }
 
     /** Where the case says that the second molar is there, "does not apply" leaves the angle open. */

@@ -1,8 +1,8 @@
 package dev.fairlead.measure.gather;
 
 import dev.fairlead.facts.CaseFact;
-import dev.fairlead.facts.Inserted;
-import dev.fairlead.facts.InsertedEnd;
+import dev.fairlead.facts.InsertedBuilder;
+import dev.fairlead.facts.InsertedEndBuilder;
 import dev.fairlead.facts.Place;
 import dev.fairlead.model.Answer;
 import dev.fairlead.model.Case;
@@ -22,25 +22,27 @@ final class InsertionFacts {
         Insertion i = s.c().insertion();
         for (Side side : Side.values()) {
             InsertedSide x = i.side(side);
-            out.add(new InsertedEnd(
-                    SIDES[side.ordinal()],
-                    side,
-                    x.endProud(),
-                    x.cutEndCaught(),
-                    x.bentBehind(),
-                    x.stopGap(),
-                    underHook(s.c(), side),
-                    x.cheekSore()));
+            out.add(InsertedEndBuilder.builder()
+                    .place(SIDES[side.ordinal()])
+                    .side(side)
+                    .endProud(x.endProud())
+                    .cutEndCaught(x.cutEndCaught())
+                    .bentBehind(x.bentBehind())
+                    .stopGap(x.stopGap())
+                    .underHook(underHook(s.c(), side))
+                    .cheekSore(x.cheekSore())
+                    .build());
         }
-        out.add(new Inserted(
-                INSERTION,
-                i.gingivalClearance(),
-                i.blanching(),
-                i.passiveGap(),
-                i.bracketsTied(),
-                i.eyeProtection(),
-                i.airwayGuard(),
-                i.instructionsGiven()));
+        out.add(InsertedBuilder.builder()
+                .place(INSERTION)
+                .gingivalClearance(i.gingivalClearance())
+                .blanching(i.blanching())
+                .passiveGap(i.passiveGap())
+                .bracketsTied(i.bracketsTied())
+                .eyeProtection(i.eyeProtection())
+                .airwayGuard(i.airwayGuard())
+                .instructionsGiven(i.instructionsGiven())
+                .build());
     }
 
     /** Where the tube carries a hook, "does not apply" leaves the question open. */

@@ -1,8 +1,8 @@
 package dev.fairlead.measure.gather;
 
-import dev.fairlead.facts.Bite;
+import dev.fairlead.facts.BiteBuilder;
 import dev.fairlead.facts.CaseFact;
-import dev.fairlead.facts.Mouth;
+import dev.fairlead.facts.MouthBuilder;
 import dev.fairlead.facts.Place;
 import dev.fairlead.model.Answer;
 import dev.fairlead.model.Case;
@@ -22,27 +22,29 @@ final class MouthFacts {
 
     static void add(Source s, List<CaseFact> out) {
         Case c = s.c();
-        out.add(new Bite(
-                BITE,
-                c.bite().overjet(),
-                s.position().overjet(),
-                s.position().overbite(),
-                s.readings().anb(),
-                c.bite().anteriorShift(),
-                c.bite().lowerMidline().abs(),
-                Answers.sided(c.plan()),
-                carriesBack(c)));
-        out.add(new Mouth(
-                MOUTH,
-                c.mouth().plaqueScore(),
-                c.mouth().untreatedCaries(),
-                c.mouth().activeGingivitis(),
-                c.mouth().nickelSensitivity(),
-                bearsNickel(c.wire().material()),
-                c.films().shortRoots(),
-                c.films().resorption(),
-                c.consent().guardian(),
-                c.consent().stabilityExplained()));
+        out.add(BiteBuilder.builder()
+                .place(BITE)
+                .overjet(c.bite().overjet())
+                .overjetAfter(s.position().overjet())
+                .overbiteAfter(s.position().overbite())
+                .anb(s.readings().anb())
+                .anteriorShift(c.bite().anteriorShift())
+                .midlineOff(c.bite().lowerMidline().abs())
+                .sidedPlan(Answers.sided(c.plan()))
+                .carriesBack(carriesBack(c))
+                .build());
+        out.add(MouthBuilder.builder()
+                .place(MOUTH)
+                .plaqueScore(c.mouth().plaqueScore())
+                .untreatedCaries(c.mouth().untreatedCaries())
+                .activeGingivitis(c.mouth().activeGingivitis())
+                .nickelSensitivity(c.mouth().nickelSensitivity())
+                .wireBearsNickel(bearsNickel(c.wire().material()))
+                .shortRoots(c.films().shortRoots())
+                .resorption(c.films().resorption())
+                .guardianConsent(c.consent().guardian())
+                .stabilityExplained(c.consent().stabilityExplained())
+                .build());
     }
 
     /**

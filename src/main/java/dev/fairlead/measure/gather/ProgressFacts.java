@@ -2,8 +2,8 @@ package dev.fairlead.measure.gather;
 
 import dev.fairlead.facts.CaseFact;
 import dev.fairlead.facts.Place;
-import dev.fairlead.facts.Progress;
-import dev.fairlead.facts.SideProgress;
+import dev.fairlead.facts.ProgressBuilder;
+import dev.fairlead.facts.SideProgressBuilder;
 import dev.fairlead.measure.Say;
 import dev.fairlead.measure.Working;
 import dev.fairlead.measure.schedule.Response;
@@ -34,13 +34,14 @@ final class ProgressFacts {
             Measured distal = s.activations().none()
                     ? NO_VISITS
                     : c.visits().get(c.visits().size() - 1).side(side).molarDistal();
-            out.add(new SideProgress(
-                    SIDES[side.ordinal()],
-                    side,
-                    spare,
-                    Response.of(s.activations(), side, s.book()),
-                    distal,
-                    done.minus(planned)));
+            out.add(SideProgressBuilder.builder()
+                    .place(SIDES[side.ordinal()])
+                    .side(side)
+                    .foldWireSpare(spare)
+                    .response(Response.of(s.activations(), side, s.book()))
+                    .molarDistal(distal)
+                    .pastPlan(done.minus(planned))
+                    .build());
             s.book()
                     .add(() -> Working.of(
                             "activation.forward." + Say.side(side),
@@ -62,12 +63,13 @@ final class ProgressFacts {
                             "At its full reach the leg stands upright.",
                             "geometry"));
         }
-        out.add(new Progress(
-                VISITS,
-                left.minus(right).abs(),
-                Answers.sided(c.plan()),
-                otherSideLeads(c.plan().moreOn(), left, right),
-                s.activations().sinceRecheck()));
+        out.add(ProgressBuilder.builder()
+                .place(VISITS)
+                .sidesApart(left.minus(right).abs())
+                .sidedPlan(Answers.sided(c.plan()))
+                .otherSideLeads(otherSideLeads(c.plan().moreOn(), left, right))
+                .sinceRecheck(s.activations().sinceRecheck())
+                .build());
     }
 
     /** By how much the side that is to advance less was opened further; does not apply to a plan that names no side. */

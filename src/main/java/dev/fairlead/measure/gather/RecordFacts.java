@@ -2,7 +2,7 @@ package dev.fairlead.measure.gather;
 
 import dev.fairlead.facts.CaseFact;
 import dev.fairlead.facts.Place;
-import dev.fairlead.facts.RecordsKept;
+import dev.fairlead.facts.RecordsKeptBuilder;
 import dev.fairlead.measure.records.RecordChecks;
 import dev.fairlead.model.Films;
 import java.util.List;
@@ -16,17 +16,18 @@ final class RecordFacts {
     static void add(Source s, List<CaseFact> out) {
         RecordChecks r = s.records();
         Films f = s.c().films();
-        out.add(new RecordsKept(
-                FILMS,
-                s.space().anterior().percent(),
-                r.modelsAge(),
-                r.filmAge(),
-                r.duplicateLength(),
-                r.duplicateAngle(),
-                r.perimeterGap(),
-                f.panoramicRead(),
-                f.missingTeeth(),
-                f.supernumerary(),
-                f.ectopic()));
+        out.add(RecordsKeptBuilder.builder()
+                .place(FILMS)
+                .anteriorRatio(s.space().anterior().percent())
+                .modelsAge(r.modelsAge())
+                .filmAge(r.filmAge())
+                .duplicateLength(r.duplicateLength())
+                .duplicateAngle(r.duplicateAngle())
+                .perimeterGap(r.perimeterGap())
+                .panoramicRead(f.panoramicRead())
+                .missingTeeth(f.missingTeeth())
+                .supernumerary(f.supernumerary())
+                .ectopic(f.ectopic())
+                .build());
     }
 }

@@ -1,10 +1,10 @@
 package dev.fairlead.measure.gather;
 
-import dev.fairlead.facts.BuccalSegment;
+import dev.fairlead.facts.BuccalSegmentBuilder;
 import dev.fairlead.facts.CaseFact;
-import dev.fairlead.facts.IncisorPosition;
+import dev.fairlead.facts.IncisorPositionBuilder;
 import dev.fairlead.facts.Place;
-import dev.fairlead.facts.Space;
+import dev.fairlead.facts.SpaceBuilder;
 import dev.fairlead.measure.part.Position;
 import dev.fairlead.measure.records.Readings;
 import dev.fairlead.measure.space.SideSpace;
@@ -29,19 +29,29 @@ final class SpaceFacts {
     static void add(Source s, List<CaseFact> out) {
         for (Side side : Side.values()) {
             SideSpace x = s.space().side(side);
-            out.add(new BuccalSegment(
-                    SIDES[side.ordinal()],
-                    side,
-                    windowOpen(s.readings(), side),
-                    x.available(),
-                    x.required(),
-                    x.shortage(),
-                    x.spread()));
+            out.add(BuccalSegmentBuilder.builder()
+                    .place(SIDES[side.ordinal()])
+                    .side(side)
+                    .windowOpen(windowOpen(s.readings(), side))
+                    .available(x.available())
+                    .required(x.required())
+                    .shortage(x.shortage())
+                    .predictionSpread(x.spread())
+                    .build());
         }
-        out.add(new Space(SPACE, s.space().largestShortage(), s.space().totalShortage()));
+        out.add(SpaceBuilder.builder()
+                .place(SPACE)
+                .largestShortage(s.space().largestShortage())
+                .totalShortage(s.space().totalShortage())
+                .build());
         Position p = s.position();
-        out.add(new IncisorPosition(
-                HEAD_FILM, s.readings().incisorMandibular(), p.inclination(), p.compensated(), p.toAPog()));
+        out.add(IncisorPositionBuilder.builder()
+                .place(HEAD_FILM)
+                .inclination(s.readings().incisorMandibular())
+                .inclinationAfter(p.inclination())
+                .compensatedAfter(p.compensated())
+                .toAPogAfter(p.toAPog())
+                .build());
     }
 
     /** The second primary molar stands, or neither premolar is in the mouth. */

@@ -1,9 +1,9 @@
 package dev.fairlead.measure.gather;
 
-import dev.fairlead.facts.Antimeres;
+import dev.fairlead.facts.AntimeresBuilder;
 import dev.fairlead.facts.CaseFact;
-import dev.fairlead.facts.LowerIncisor;
-import dev.fairlead.facts.ToothWidth;
+import dev.fairlead.facts.LowerIncisorBuilder;
+import dev.fairlead.facts.ToothWidthBuilder;
 import dev.fairlead.measure.records.CrownWidths;
 import dev.fairlead.measure.records.Readings;
 import dev.fairlead.model.Answer;
@@ -66,34 +66,41 @@ final class ToothFacts {
         for (Tooth t : Tooth.LOWER_INCISORS) {
             ToothRecord x = r.tooth(t);
             Bracket b = c.hardware().bracket(t);
-            out.add(new LowerIncisor(
-                    Places.tooth(t),
-                    t,
-                    Answers.erupted(x.state()),
-                    x.gingivaThickness(),
-                    x.keratinised(),
-                    seen(x.recession()),
-                    opinion(x.recession(), c.mouth().periodontalOpinion()),
-                    most,
-                    b.bonded(),
-                    b.loose(),
-                    b.slot().minus(c.wire().size())));
+            out.add(LowerIncisorBuilder.builder()
+                    .place(Places.tooth(t))
+                    .tooth(t)
+                    .erupted(Answers.erupted(x.state()))
+                    .gingivaThickness(x.gingivaThickness())
+                    .keratinised(x.keratinised())
+                    .recession(seen(x.recession()))
+                    .periodontalOpinion(opinion(x.recession(), c.mouth().periodontalOpinion()))
+                    .plannedAdvance(most)
+                    .bonded(b.bonded())
+                    .loose(b.loose())
+                    .slotClearance(b.slot().minus(c.wire().size()))
+                    .build());
         }
     }
 
     private static void width(Source s, Tooth t, List<CaseFact> out) {
         Measured width = s.readings().width(t);
-        out.add(new ToothWidth(Places.tooth(t), t, width, CrownWidths.deviation(t, width)));
+        out.add(ToothWidthBuilder.builder()
+                .place(Places.tooth(t))
+                .tooth(t)
+                .width(width)
+                .deviation(CrownWidths.deviation(t, width))
+                .build());
     }
 
     private static void pair(Source s, Tooth left, List<CaseFact> out) {
-        out.add(new Antimeres(
-                Places.pair(left),
-                left,
-                s.readings()
+        out.add(AntimeresBuilder.builder()
+                .place(Places.pair(left))
+                .left(left)
+                .difference(s.readings()
                         .width(left)
                         .minus(s.readings().width(left.antimere()))
-                        .abs()));
+                        .abs())
+                .build());
     }
 
     /**

@@ -1,8 +1,8 @@
 package dev.fairlead.measure.gather;
 
-import dev.fairlead.facts.ActivatedFold;
+import dev.fairlead.facts.ActivatedFoldBuilder;
 import dev.fairlead.facts.CaseFact;
-import dev.fairlead.facts.VisitSeen;
+import dev.fairlead.facts.VisitSeenBuilder;
 import dev.fairlead.measure.part.Forces;
 import dev.fairlead.measure.wire.Elastic;
 import dev.fairlead.model.Answer;
@@ -27,32 +27,34 @@ final class VisitFacts {
                 if (leftClosed(v.activated(), side)) {
                     continue;
                 }
-                out.add(new ActivatedFold(
-                        Places.visit(i, side),
-                        i + 1,
-                        side,
-                        v.side(side).standOff(),
-                        v.side(side).legsOutOfParallel()));
+                out.add(ActivatedFoldBuilder.builder()
+                        .place(Places.visit(i, side))
+                        .visit(i + 1)
+                        .side(side)
+                        .standOff(v.side(side).standOff())
+                        .legsOutOfParallel(v.side(side).legsOutOfParallel())
+                        .build());
             }
         }
         for (int i = 0; i < c.visits().size(); i++) {
             Visit v = c.visits().get(i);
             Forces f = s.parts().force().at(c, i, s.book());
             Measured gauge = v.gauge();
-            out.add(new VisitSeen(
-                    Places.visit(i),
-                    i + 1,
-                    s.activations().weeksSince(i),
-                    gauge.known() ? gauge : f.low(),
-                    gauge.known() ? gauge : f.high(),
-                    f.peakStress(),
-                    f.peakStress().minus(Elastic.proof(c.wire())),
-                    f.intrusivePerIncisor(),
-                    v.newRecession(),
-                    mobile(v.mobility()),
-                    v.blanching(),
-                    v.lastingPain(),
-                    v.resorption()));
+            out.add(VisitSeenBuilder.builder()
+                    .place(Places.visit(i))
+                    .visit(i + 1)
+                    .weeksSince(s.activations().weeksSince(i))
+                    .forceLow(gauge.known() ? gauge : f.low())
+                    .forceHigh(gauge.known() ? gauge : f.high())
+                    .peakStress(f.peakStress())
+                    .overProof(f.peakStress().minus(Elastic.proof(c.wire())))
+                    .intrusivePerIncisor(f.intrusivePerIncisor())
+                    .newRecession(v.newRecession())
+                    .mobilityAboveI(mobile(v.mobility()))
+                    .blanching(v.blanching())
+                    .lastingPain(v.lastingPain())
+                    .resorption(v.resorption())
+                    .build());
         }
     }
 

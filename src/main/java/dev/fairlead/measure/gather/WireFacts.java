@@ -2,7 +2,7 @@ package dev.fairlead.measure.gather;
 
 import dev.fairlead.facts.CaseFact;
 import dev.fairlead.facts.Place;
-import dev.fairlead.facts.Wire;
+import dev.fairlead.facts.WireBuilder;
 import dev.fairlead.measure.part.Stiffness;
 import dev.fairlead.measure.part.WirePart.Misfit;
 import dev.fairlead.model.Answer;
@@ -32,17 +32,18 @@ final class WireFacts {
             rms = rms.known() ? rms : computed.rms();
             worst = worst.known() ? worst : computed.worst();
         }
-        out.add(new Wire(
-                WIRE,
-                Answers.is(w.section(), Section.ROUND),
-                steel(w.material()),
-                w.size().minus(w.plannedSize()).abs(),
-                Stiffness.ratio(w, s.book()),
-                s.parts().wire().blankSpare(c, s.book()),
-                rms,
-                worst,
-                b.misfitRmsAfter(),
-                b.misfitWorstAfter()));
+        out.add(WireBuilder.builder()
+                .place(WIRE)
+                .round(Answers.is(w.section(), Section.ROUND))
+                .steel(steel(w.material()))
+                .offPlan(w.size().minus(w.plannedSize()).abs())
+                .stiffnessRatio(Stiffness.ratio(w, s.book()))
+                .blankSpare(s.parts().wire().blankSpare(c, s.book()))
+                .misfitRms(rms)
+                .misfitWorst(worst)
+                .misfitRmsAfter(b.misfitRmsAfter())
+                .misfitWorstAfter(b.misfitWorstAfter())
+                .build());
     }
 
     /** Nickel-free steel is a stainless steel as well: manganese and nitrogen stand in for nickel. */

@@ -1,0 +1,45 @@
+package dev.fairlead.facts;
+
+import dev.fairlead.model.Knowable;
+import java.lang.reflect.Method;
+import java.lang.reflect.RecordComponent;
+import java.util.Arrays;
+
+/** Reads from facts what can be known or missing in them; which components these are, the records themselves tell. */
+final class Components {
+    private static final ClassValue<Method[]> ACCESSORS = new ClassValue<>() {
+        @Override
+        protected Method[] computeValue(Class<?> type) {
+            return Arrays.stream(type.getRecordComponents())
+                    .filter(c -> Knowable.class.isAssignableFrom(c.getType()))
+                    .map(RecordComponent::getAccessor)
+                    .toArray(Method[]::new);
+        }
+    };
+
+    private Components() {}
+
+    static Knowable[] of(CaseFact fact) {
+        Method[] accessors = ACCESSORS.get(fact.getClass());
+        Knowable[] components = new Knowable[accessors.length];
+        for (int i = 0; i < components.length; i++) {
+            components[i] = read(accessors[i], fact);
+        }
+        return components;
+    }
+
+    private static Knowable read(Method accessor, CaseFact fact) {
+        Object value;
+        try {
+            value = accessor.invoke(fact);
+        } catch (ReflectiveOperationException e) {
+            throw new IllegalStateException(e);
+        }
+        if (value == null) {
+            String type = fact.getClass().getSimpleName();
+            throw new IllegalStateException(type + "." + accessor.getName() + " was not given: write ."
+                    + accessor.getName() + "(...) where measure.gather builds " + type);
+        }
+        return (Knowable) value;
+    }
+}
