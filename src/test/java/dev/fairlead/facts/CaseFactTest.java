@@ -46,10 +46,8 @@ class CaseFactTest {
 
     @Test
     void tellsWhichComponentWasNotGivenAndWhereToGiveIt() {
-        CaseFact fact = AntimeresBuilder.builder()
-                .place(Place.CASE)
-                .left(Tooth.of(31))
-                .build();
+        CaseFact fact =
+                AntimeresBuilder.builder().place(Place.CASE).left(Tooth.of(31)).build();
 
         assertThatThrownBy(fact::components)
                 .hasMessage("Antimeres.difference was not given:"
