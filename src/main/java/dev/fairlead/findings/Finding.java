@@ -11,10 +11,11 @@ import java.util.OptionalDouble;
  * How one criterion ends for a case, in words and numbers.
  *
  * @param id the criterion
- * @param title a short statement that is true on a pass
+ * @param title of a warning the fault that weighs most, else a short statement that is true on a pass
  * @param asks what the criterion demands, with the thresholds in force
  * @param places what is found place by place
  * @param seen what this case shows, in one text over all places
+ * @param todo of a warning what to do about each reason; empty on a pass
  * @param sources what the criterion and its thresholds rest on
  * @param dispute where the literature disagrees; empty when it does not
  * @param close the error of a number reaches across its limit

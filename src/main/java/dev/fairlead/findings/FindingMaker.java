@@ -5,11 +5,13 @@ import dev.fairlead.rules.Criterion;
 import dev.fairlead.rules.CriterionResult;
 import dev.fairlead.rules.Need;
 import dev.fairlead.rules.PlaceResult;
+import dev.fairlead.rules.Reason;
 import dev.fairlead.rules.Source;
 import dev.fairlead.rules.Status;
 import dev.fairlead.rules.Threshold;
 import dev.fairlead.rules.Verdict;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -20,6 +22,9 @@ import java.util.Set;
 final class FindingMaker {
     private static final String FAILED =
             "This criterion could not be judged because of an error of the program; see the list of its own errors.";
+
+    private static final String ENTER = "Enter what is missing. Until then nothing is said of it, for or against.";
+    private static final String TELL = "Do not rely on this check for it. Report the error of the program.";
 
     private final Catalogue catalogue;
 
@@ -42,12 +47,12 @@ final class FindingMaker {
                 c.stage(),
                 r.status(),
                 weight(r.stop(), r.status()),
-                c.title(),
+                title(r),
                 template.general(c.asks()),
                 places,
                 r.failed() ? FAILED : SeenText.over(places),
                 template.general(c.why()),
-                template.general(c.todo()),
+                todo(r, template),
                 sources(c),
                 c.dispute(),
                 close,
@@ -87,6 +92,36 @@ final class FindingMaker {
                 close);
     }
 
+    /** Of a warning the fault that weighs most; else the criterion's own. */
+    private static String title(CriterionResult r) {
+        List<Reason> reasons = reasons(r);
+        return reasons.isEmpty() ? r.criterion().title() : reasons.get(0).title();
+    }
+
+    /** Of a warning what is to be done about each of its reasons; nothing of a pass. */
+    private static String todo(CriterionResult r, Template template) {
+        if (r.status() == Status.NOT_ASSESSED) {
+            return r.failed() ? TELL : ENTER;
+        }
+        List<String> each = new ArrayList<>();
+        for (Reason reason : reasons(r)) {
+            each.add(template.general(reason.todo()));
+        }
+        return String.join(" ", each);
+    }
+
+    /** Reasons of a warning, the heaviest first; none of another ending. */
+    private static List<Reason> reasons(CriterionResult r) {
+        List<Reason> reasons = new ArrayList<>();
+        if (r.status() == Status.WARN) {
+            for (String key : r.reasons()) {
+                reasons.add(r.criterion().reasons().get(key));
+            }
+            reasons.sort(Comparator.comparing(Reason::weight).reversed());
+        }
+        return reasons;
+    }
+
     private static Weight weight(boolean stop, Status status) {
         return stop ? Weight.STOP : status == Status.WARN ? Weight.CAUTION : Weight.NONE;
     }
@@ -100,7 +135,7 @@ final class FindingMaker {
     private static String text(Criterion c, Verdict v) {
         return switch (v.outcome()) {
             case PASS -> c.passes();
-            case CAUTION, STOP -> c.reasons().get(v.reason());
+            case CAUTION, STOP -> c.reasons().get(v.reason()).says();
             case DOES_NOT_APPLY -> c.exemptions().get(v.reason());
         };
     }

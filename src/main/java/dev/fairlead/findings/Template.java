@@ -11,8 +11,8 @@ import dev.fairlead.rules.Verdict;
 import java.util.List;
 
 /**
- * Fills the placeholders of a criterion's texts: {value}, {limit}, {place}, a threshold, or a component that the
- * criterion needs.
+ * Fills the placeholders of a criterion's texts: {value}, {-value}, {limit}, {place}, a threshold, or a component that
+ * the criterion needs.
  */
 final class Template {
     /**
@@ -54,10 +54,14 @@ final class Template {
     }
 
     private String value(String name, PlaceResult place, Verdict verdict) {
-        if (verdict != null && !verdict.seen().isEmpty() && (name.equals("value") || name.equals("limit"))) {
+        if (verdict != null && !verdict.seen().isEmpty() && name.matches("-?value|limit")) {
             Verdict.Seen seen = verdict.seen().get(0);
             Threshold t = catalogue.thresholds().get(seen.limit());
-            return name.equals("value") ? Numbers.beside(seen.value(), t) : Numbers.text(t);
+            return switch (name) {
+                case "value" -> Numbers.beside(seen.value(), t);
+                case "-value" -> Numbers.beside(seen.value().times(-1), t);
+                default -> Numbers.text(t);
+            };
         }
         if (place != null && name.equals("place")) {
             return place.place().words();

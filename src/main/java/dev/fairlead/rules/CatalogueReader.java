@@ -5,6 +5,7 @@ import dev.fairlead.facts.CaseFact;
 import dev.fairlead.model.Stage;
 import dev.fairlead.model.Unit;
 import dev.fairlead.rules.CriterionFile.Head;
+import dev.fairlead.rules.CriterionFile.ReasonFile;
 import dev.fairlead.rules.CriterionFile.SourceFile;
 import dev.fairlead.rules.CriterionFile.ThresholdFile;
 import java.util.ArrayList;
@@ -125,6 +126,8 @@ final class CatalogueReader {
         }
         Map<String, Threshold> thresholds = new LinkedHashMap<>();
         f.thresholds().forEach((name, t) -> thresholds.put(name, threshold(path, id + "." + name, t)));
+        Map<String, Reason> reasons = new LinkedHashMap<>();
+        f.reasons().forEach((key, r) -> reasons.put(key, reason(path, key, r)));
         cited(path, f.sources(), sources);
         f.thresholds().values().forEach(t -> cited(path, t.sources(), sources));
         return new Criterion(
@@ -133,15 +136,22 @@ final class CatalogueReader {
                 f.title(),
                 f.asks(),
                 f.why(),
-                f.todo(),
                 about,
                 needs,
                 f.passes(),
-                f.reasons(),
+                reasons,
                 f.exemptions(),
                 thresholds,
                 f.sources(),
                 f.dispute());
+    }
+
+    private Reason reason(String path, String key, ReasonFile r) {
+        Outcome weight = word(Outcome.values(), r.weight());
+        if (weight != Outcome.CAUTION && weight != Outcome.STOP) {
+            problems.add(path + ": reasons." + key + ": weight is caution or stop, not " + r.weight());
+        }
+        return new Reason(weight, r.title(), r.says(), r.todo());
     }
 
     private Threshold threshold(String path, String name, ThresholdFile t) {

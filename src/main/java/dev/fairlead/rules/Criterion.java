@@ -15,11 +15,10 @@ import java.util.Map;
  * @param title a short statement that is true on a pass
  * @param asks what is demanded; {@code {threshold}} stands for a value with its unit
  * @param why the reason in plain clinical words
- * @param todo what to do next when it warns
  * @param about type of the facts that it looks at
  * @param needs components of that type without which it cannot be judged
  * @param passes what is seen on a pass
- * @param reasons what is seen on a warning, by key, in order
+ * @param reasons ways in which it warns, by key, in order
  * @param exemptions why it does not apply, by key
  * @param thresholds its own thresholds by short name
  * @param sources keys of the bibliography
@@ -31,11 +30,10 @@ public record Criterion(
         String title,
         String asks,
         String why,
-        String todo,
         Class<? extends CaseFact> about,
         List<Need> needs,
         String passes,
-        Map<String, String> reasons,
+        Map<String, Reason> reasons,
         Map<String, String> exemptions,
         Map<String, Threshold> thresholds,
         List<String> sources,
@@ -55,19 +53,6 @@ public record Criterion(
 
     Criterion with(Map<String, Threshold> changed) {
         return new Criterion(
-                id,
-                stage,
-                title,
-                asks,
-                why,
-                todo,
-                about,
-                needs,
-                passes,
-                reasons,
-                exemptions,
-                changed,
-                sources,
-                dispute);
+                id, stage, title, asks, why, about, needs, passes, reasons, exemptions, changed, sources, dispute);
     }
 }

@@ -8,15 +8,17 @@ record CriterionFile(
         String title,
         String asks,
         String why,
-        String todo,
         String about,
         List<String> needs,
         String passes,
-        Map<String, String> reasons,
+        Map<String, ReasonFile> reasons,
         Map<String, String> exemptions,
         Map<String, ThresholdFile> thresholds,
         List<String> sources,
         String dispute) {
+    /** One way to warn as it stands in the file. */
+    record ReasonFile(String weight, String title, String says, String todo) {}
+
     /** One threshold as it stands in the file. */
     record ThresholdFile(
             String says,

@@ -189,6 +189,7 @@ final class DrlLint {
         boolean known = call.group(1).equals("pass")
                 ? reason == null
                 : reason != null && (exemption ? criterion.exemptions() : criterion.reasons()).containsKey(reason);
+        Reason warned = exemption || reason == null ? null : criterion.reasons().get(reason);
         if (!known) {
             add(
                     offset + call.start(1),
@@ -198,7 +199,10 @@ final class DrlLint {
         }
         String said = call.group(1).equals("pass")
                 ? criterion.passes()
-                : (exemption ? criterion.exemptions() : criterion.reasons()).getOrDefault(reason, "");
+                : warned != null ? warned.says() : criterion.exemptions().getOrDefault(reason, "");
+        if (warned != null && warned.stop() != call.group(1).equals("stop")) {
+            add(offset + call.start(1), call.group(1) + ": the texts give \"" + reason + "\" another weight");
+        }
         if (call.group(4).isBlank() && TextCheck.speaksOfValue(said)) {
             add(
                     offset + call.start(1),

@@ -73,17 +73,22 @@ record Prepared(
         }
 
         private void criterion(Criterion c) throws IOException {
-            for (String text : List.of(
-                    c.id(), c.title(), c.asks(), c.why(), c.todo(), c.about().getName(), c.passes(), c.dispute())) {
+            for (String text :
+                    List.of(c.id(), c.title(), c.asks(), c.why(), c.about().getName(), c.passes(), c.dispute())) {
                 out.writeUTF(text);
             }
             out.writeByte(c.stage().ordinal());
             strings(c.needs().stream().map(Need::component).toList());
             strings(c.sources());
-            for (Map<String, String> texts : List.of(c.reasons(), c.exemptions())) {
-                strings(List.copyOf(texts.keySet()));
-                strings(List.copyOf(texts.values()));
+            strings(List.copyOf(c.reasons().keySet()));
+            for (Reason r : c.reasons().values()) {
+                out.writeByte(r.weight().ordinal());
+                out.writeUTF(r.title());
+                out.writeUTF(r.says());
+                out.writeUTF(r.todo());
             }
+            strings(List.copyOf(c.exemptions().keySet()));
+            strings(List.copyOf(c.exemptions().values()));
             strings(List.copyOf(c.thresholds().keySet()));
             for (Threshold t : c.thresholds().values()) {
                 out.writeUTF(t.name());
@@ -146,7 +151,6 @@ record Prepared(
             String title = in.readUTF();
             String asks = in.readUTF();
             String why = in.readUTF();
-            String todo = in.readUTF();
             Class<? extends CaseFact> about = Class.forName(in.readUTF()).asSubclass(CaseFact.class);
             String passes = in.readUTF();
             String dispute = in.readUTF();
@@ -156,7 +160,10 @@ record Prepared(
                 needs.add(need(about, component));
             }
             List<String> sources = strings();
-            Map<String, String> reasons = texts();
+            Map<String, Reason> reasons = new LinkedHashMap<>();
+            for (String key : strings()) {
+                reasons.put(key, new Reason(Outcome.values()[in.readByte()], in.readUTF(), in.readUTF(), in.readUTF()));
+            }
             Map<String, String> exemptions = texts();
             Map<String, Threshold> thresholds = new LinkedHashMap<>();
             for (String name : strings()) {
@@ -180,7 +187,6 @@ record Prepared(
                     title,
                     asks,
                     why,
-                    todo,
                     about,
                     needs,
                     passes,

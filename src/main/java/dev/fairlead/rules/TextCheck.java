@@ -19,18 +19,22 @@ final class TextCheck {
             String path = c.folder() + "/" + RuleFiles.TEXTS + ": ";
             Set<String> general = new HashSet<>(catalogue.thresholds().keySet());
             general.addAll(c.thresholds().keySet());
-            for (String text : List.of(c.asks(), c.why(), c.todo())) {
+            for (String text : List.of(c.asks(), c.why())) {
                 check(path, text, general, problems);
             }
             for (String text : List.of(c.title(), c.dispute())) {
                 check(path, text, Set.of(), problems);
             }
             Set<String> here = new HashSet<>(general);
-            here.addAll(List.of("value", "limit", "place"));
+            here.addAll(List.of("value", "-value", "limit", "place"));
             // a component, or its value with the opposite sign
             c.needs().forEach(n -> here.addAll(Set.of(n.component(), "-" + n.component())));
             check(path, c.passes(), here, problems);
-            c.reasons().values().forEach(text -> check(path, text, here, problems));
+            for (Reason r : c.reasons().values()) {
+                check(path, r.title(), Set.of(), problems);
+                check(path, r.says(), here, problems);
+                check(path, r.todo(), general, problems);
+            }
             c.exemptions().values().forEach(text -> check(path, text, here, problems));
         }
         return problems;
@@ -38,7 +42,7 @@ final class TextCheck {
 
     /** True when a text speaks of the value that a verdict saw, or of its limit. */
     static boolean speaksOfValue(String text) {
-        return text.contains("{value}") || text.contains("{limit}");
+        return text.contains("value}") || text.contains("{limit}");
     }
 
     private static void check(String path, String text, Set<String> known, List<String> problems) {

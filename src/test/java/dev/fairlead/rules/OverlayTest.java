@@ -31,17 +31,18 @@ class OverlayTest {
         Rulebase over = new TestFolder(folder)
                 .write(
                         TestFolder.OVERJET + "/criterion.json",
-                        "{\"todo\": \"Ask the senior clinician of this house.\"}")
+                        "{\"reasons\": {\"too-little\": {\"todo\": \"Ask the senior clinician.\"}}}")
                 .load();
         Criterion changed = over.catalogue().criterion("overjet-after");
-        assertThat(changed.todo()).isEqualTo("Ask the senior clinician of this house.");
+        assertThat(changed.reasons().get("too-little").todo()).isEqualTo("Ask the senior clinician.");
+        assertThat(changed.reasons().get("too-little").title()).isEqualTo("Too little overjet left");
         assertThat(changed.title()).isEqualTo("Overjet is left after the advancement");
     }
 
     @Test
     void anUnknownCriterionAndARangeMovedByPatchAreRefused() {
         assertThatThrownBy(() -> new TestFolder(folder)
-                        .write("indication/overjet/criterion.json", "{\"todo\": \"x\"}")
+                        .write("indication/overjet/criterion.json", "{\"why\": \"x\"}")
                         .load())
                 .isInstanceOf(RulebaseException.class)
                 .hasMessageContaining("indication/overjet/criterion.json: there is no such criterion");

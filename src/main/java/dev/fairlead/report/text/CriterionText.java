@@ -4,6 +4,7 @@ import dev.fairlead.findings.Numbers;
 import dev.fairlead.model.Stage;
 import dev.fairlead.rules.Catalogue;
 import dev.fairlead.rules.Criterion;
+import dev.fairlead.rules.Reason;
 import dev.fairlead.rules.Source;
 import dev.fairlead.rules.Threshold;
 import java.util.Locale;
@@ -33,9 +34,12 @@ public final class CriterionText {
         out.append(Wrap.hanging("", c.title() + ".")).append('\n');
         out.append(Wrap.hanging("asked       ", dev.fairlead.findings.Asks.of(c, catalogue)));
         out.append(Wrap.hanging("why         ", c.why()));
-        out.append(Wrap.hanging("what to do  ", c.todo()));
         if (!c.dispute().isEmpty()) {
             out.append(Wrap.hanging("disputed    ", c.dispute()));
+        }
+        for (Reason r : c.reasons().values()) {
+            out.append(
+                    Wrap.hanging(r.stop() ? "stop        " : "caution     ", r.title() + ". What to do: " + r.todo()));
         }
         for (Threshold t : c.thresholds().values()) {
             out.append(Wrap.hanging(

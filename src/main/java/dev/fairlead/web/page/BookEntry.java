@@ -47,8 +47,8 @@ public record BookEntry(Criterion criterion, Catalogue catalogue, Criterion stan
 
     public boolean wordsDiffer() {
         return standard != null
-                && !(criterion.title() + criterion.asks() + criterion.why() + criterion.todo())
-                        .equals(standard.title() + standard.asks() + standard.why() + standard.todo());
+                && !(criterion.title() + criterion.asks() + criterion.why() + criterion.reasons())
+                        .equals(standard.title() + standard.asks() + standard.why() + standard.reasons());
     }
 
     /** What the criterion and its thresholds rest on, each once. */

@@ -9,7 +9,10 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
@@ -23,10 +26,13 @@ class TextsTest {
             length(c, "title", c.title(), 10, 90);
             length(c, "asks", c.asks(), 15, 420);
             length(c, "why", c.why(), 40, 600);
-            length(c, "todo", c.todo(), 20, 500);
             length(c, "passes", c.passes(), 5, 250);
             length(c, "dispute", c.dispute(), 0, 600);
-            c.reasons().forEach((key, text) -> length(c, "reasons." + key, text, 10, 300));
+            c.reasons().forEach((key, r) -> {
+                length(c, "reasons." + key + ".title", r.title(), 8, 90);
+                length(c, "reasons." + key + ".says", r.says(), 10, 300);
+                length(c, "reasons." + key + ".todo", r.todo(), 20, 500);
+            });
             c.exemptions().forEach((key, text) -> length(c, "exemptions." + key, text, 10, 300));
             c.thresholds().forEach((key, t) -> length(c, "thresholds." + key + ".says", t.says(), 8, 150));
             if (c.reasons().isEmpty()) {
@@ -39,15 +45,35 @@ class TextsTest {
     @Test
     void noTextCallsAnythingSafe() {
         for (Criterion c : ProjectRules.rulebase().catalogue().criteria()) {
-            List<String> all =
-                    new ArrayList<>(List.of(c.title(), c.asks(), c.why(), c.todo(), c.passes(), c.dispute()));
-            all.addAll(c.reasons().values());
+            List<String> all = new ArrayList<>(List.of(c.title(), c.asks(), c.why(), c.passes(), c.dispute()));
+            c.reasons().values().forEach(r -> all.addAll(List.of(r.title(), r.says(), r.todo())));
             all.addAll(c.exemptions().values());
             all.stream()
                     .filter(t -> t.matches("(?is).*\\b(safe|safely|harmless|guarantee[sd]?)\\b.*"))
                     .forEach(t -> faults.add(c.id() + ": " + t));
         }
         assertThat(faults).isEmpty();
+    }
+
+    @Test
+    void everyReasonStatesItsOwnFaultAndItsOwnAdvice() {
+        for (Criterion c : ProjectRules.rulebase().catalogue().criteria()) {
+            Set<String> titles = new HashSet<>(Set.of(bare(c.title())));
+            Set<String> advice = new HashSet<>();
+            c.reasons().forEach((key, r) -> {
+                if (!titles.add(bare(r.title()))) {
+                    faults.add(c.id() + ": reasons." + key + ": another text has this title: " + r.title());
+                }
+                if (!advice.add(bare(r.todo()))) {
+                    faults.add(c.id() + ": reasons." + key + ": another reason has this advice: " + r.todo());
+                }
+            });
+        }
+        assertThat(faults).isEmpty();
+    }
+
+    private static String bare(String text) {
+        return text.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]", "");
     }
 
     @Test
