@@ -91,6 +91,20 @@ class LayersTest {
             .beFreeOfCycles();
 
     @ArchTest
+    static final ArchRule NO_CYCLES_IN_WEB = SlicesRuleDefinition.slices()
+            .matching("dev.fairlead.web.(**)")
+            .should()
+            .beFreeOfCycles();
+
+    @ArchTest
+    static final ArchRule PAGES_DO_NOT_KNOW_THE_SERVER = noClasses()
+            .that()
+            .resideInAPackage("dev.fairlead.web.*..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAPackage("dev.fairlead.web");
+
+    @ArchTest
     static final ArchRule NOTHING_WRITES_TO_THE_CONSOLE_BUT_THE_COMMAND_LINE = noClasses()
             .that()
             .resideOutsideOfPackages("dev.fairlead.cli..", "dev.fairlead.rules.build..")

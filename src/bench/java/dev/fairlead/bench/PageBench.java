@@ -62,7 +62,6 @@ public final class PageBench {
                 Checks.by(new Checker(Rulebase.load(null))),
                 Optional.empty(),
                 () -> LocalDate.of(2026, 3, 1)))) {
-            server.warmUp();
             browser(server);
         }
     }

@@ -6,7 +6,7 @@ import dev.fairlead.report.html.ReportHtml;
 import dev.fairlead.report.html.ReportPdf;
 import dev.fairlead.report.sheet.BenchSheet;
 import dev.fairlead.report.sheet.Paper;
-import dev.fairlead.web.Prints;
+import dev.fairlead.web.page.Prints;
 import java.util.List;
 
 /** Reports and sheets for the local page. */

@@ -1,9 +1,9 @@
 package dev.fairlead.cli;
 
 import dev.fairlead.check.Checker;
-import dev.fairlead.web.Checks;
-import dev.fairlead.web.Settings;
+import dev.fairlead.web.ServerSettings;
 import dev.fairlead.web.WebServer;
+import dev.fairlead.web.page.Checks;
 import java.io.IOException;
 import java.io.InputStream;
 import java.net.HttpURLConnection;
@@ -87,7 +87,7 @@ final class ServeCommand implements Callable<Integer> {
         console.err().println("Open " + server.address() + " in a browser on this machine. Stop with Ctrl-C.");
         console.flush();
         try {
-            server.warmUp();
+            checks.checker();
         } catch (RuntimeException e) {
             server.close();
             throw e;
@@ -111,7 +111,8 @@ final class ServeCommand implements Callable<Integer> {
 
     private WebServer start(Checks checks) throws IOException {
         try {
-            return WebServer.start(new Settings(folder, port, checks, Optional.of(new Printing()), LocalDate::now));
+            return WebServer.start(
+                    new ServerSettings(folder, port, checks, Optional.of(new Printing()), LocalDate::now));
         } catch (RuntimeException e) {
             for (Throwable cause = e; cause != null; cause = cause.getCause()) {
                 if (cause instanceof java.net.BindException) {

@@ -1,5 +1,7 @@
 package dev.fairlead.web;
 
+import dev.fairlead.web.page.PageError;
+import dev.fairlead.web.page.Views;
 import dev.fairlead.web.store.StaleException;
 import dev.fairlead.web.store.StoreException;
 import io.javalin.config.RoutesConfig;

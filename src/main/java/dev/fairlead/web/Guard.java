@@ -1,5 +1,6 @@
 package dev.fairlead.web;
 
+import dev.fairlead.web.page.PageError;
 import dev.fairlead.web.store.CaseFolder;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;

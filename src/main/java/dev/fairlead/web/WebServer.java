@@ -1,15 +1,16 @@
 package dev.fairlead.web;
 
 import dev.fairlead.check.Background;
-import dev.fairlead.web.edit.Desk;
+import dev.fairlead.web.edit.CaseEditor;
 import dev.fairlead.web.page.Pages;
 import dev.fairlead.web.page.Reports;
+import dev.fairlead.web.page.Site;
+import dev.fairlead.web.page.Views;
 import dev.fairlead.web.store.CaseFolder;
 import io.javalin.Javalin;
 import java.io.IOException;
 import java.net.URI;
 import java.util.Locale;
-import java.util.concurrent.atomic.AtomicReference;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 
@@ -21,25 +22,22 @@ public final class WebServer implements AutoCloseable {
     private static final Logger JAVALIN = Logger.getLogger("io.javalin");
 
     private final Javalin app;
-    private final Runnable warmUp;
 
-    private WebServer(Javalin app, Runnable warmUp) {
+    private WebServer(Javalin app) {
         this.app = app;
-        this.warmUp = warmUp;
     }
 
     /** Starts serving; returns when pages are answered. */
-    public static WebServer start(Settings settings) throws IOException {
+    public static WebServer start(ServerSettings settings) throws IOException {
         JETTY.setLevel(Level.WARNING);
         JAVALIN.setLevel(Level.OFF);
         hastenJetty();
-        Desk desk = new Desk(CaseFolder.open(settings.folder()));
+        CaseEditor editor = new CaseEditor(CaseFolder.open(settings.folder()));
         Assets assets = new Assets();
-        Views views = new Views(desk.folder().label(), assets.hash());
+        Views views = new Views(editor.folder().label(), assets.hash());
         Guard guard = new Guard();
         Site site = new Site(
-                desk, views, new Reports(settings.checks(), settings.today()), settings.prints(), settings.today());
-        AtomicReference<Runnable> warmUp = new AtomicReference<>();
+                editor, views, new Reports(settings.checks(), settings.today()), settings.prints(), settings.today());
         Javalin app = Javalin.create(config -> {
             config.startup.showJavalinBanner = false;
             config.startup.showOldJavalinVersionWarning = false;
@@ -52,11 +50,11 @@ public final class WebServer implements AutoCloseable {
             guard.install(config.routes);
             new Errors(views).install(config.routes);
             assets.install(config.routes);
-            warmUp.set(Pages.install(config.routes, site));
+            Pages.install(config.routes, site);
         });
         app.start();
         guard.port(app.port());
-        return new WebServer(app, warmUp.get());
+        return new WebServer(app);
     }
 
     /** Spares Jetty what takes long when it starts. */
@@ -66,13 +64,6 @@ public final class WebServer implements AutoCloseable {
         System.getProperties().putIfAbsent("org.eclipse.jetty.util.referencesPerCacheLine", "16");
         // Jetty looks at every locale, for which Java has to find them all
         Background.start("locales", Locale::getAvailableLocales);
-    }
-
-    /**
-     * Makes the pages quick before they are asked for; whoever asks for the list of cases at once is answered first.
-     */
-    public void warmUp() {
-        warmUp.run();
     }
 
     public int port() {

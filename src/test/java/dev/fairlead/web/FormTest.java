@@ -8,7 +8,7 @@ import dev.fairlead.measure.SampleCase;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.shape.Edit;
 import dev.fairlead.model.shape.RecordShape;
-import dev.fairlead.web.form.Section;
+import dev.fairlead.web.form.FormSection;
 import java.io.IOException;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
@@ -63,7 +63,7 @@ class FormTest {
     @Test
     void everyFactOfACaseHasItsFieldOnExactlyOnePage() throws Exception {
         Map<String, Integer> seen = new HashMap<>();
-        for (Section s : Section.ALL) {
+        for (FormSection s : FormSection.ALL) {
             Matcher m = Pattern.compile("hx-post=\"[^\"]*/form/" + s.key() + "\\?changed=([^\"]+)\"")
                     .matcher(pages.get("/cases/sample.json/form/" + s.key()).body());
             while (m.find()) {
@@ -81,7 +81,7 @@ class FormTest {
         assertThat(RecordShape.ofCase().fields().stream()
                         .map(f -> "/" + f.key())
                         .filter(r -> !r.equals("/waivers") && !r.equals("/fairlead")))
-                .allSatisfy(r -> assertThat(Section.holding(r)).isNotNull());
+                .allSatisfy(r -> assertThat(FormSection.holding(r)).isNotNull());
     }
 
     @Test

@@ -9,8 +9,8 @@ import dev.fairlead.intake.CaseTree;
 import dev.fairlead.intake.CaseWriter;
 import dev.fairlead.measure.SampleCase;
 import dev.fairlead.model.Case;
-import dev.fairlead.web.form.Section;
-import dev.fairlead.web.form.Words;
+import dev.fairlead.web.form.FormSection;
+import dev.fairlead.web.form.FormWords;
 import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.Map;
@@ -46,7 +46,7 @@ class KeyboardTest {
             tabToText(page, "Start");
             page.keyboard().press("Enter");
             page.waitForURL("**/cases/test.json/form/child");
-            for (Section s : Section.ALL) {
+            for (FormSection s : FormSection.ALL) {
                 arrive(page, s);
                 entries(page, s);
                 fill(page);
@@ -66,7 +66,7 @@ class KeyboardTest {
                 .isEqualTo(CaseWriter.json(SampleCase.full().build()));
     }
 
-    private static void arrive(Page page, Section s) {
+    private static void arrive(Page page, FormSection s) {
         try {
             page.waitForURL("**/form/" + s.key(), new Page.WaitForURLOptions().setTimeout(Browsing.PATIENCE_MS));
         } catch (com.microsoft.playwright.TimeoutError e) {
@@ -80,7 +80,7 @@ class KeyboardTest {
     /**
      * Opens as many entries of the lists of a section as the sample has: each is filled in before the next is opened.
      */
-    private void entries(Page page, Section s) {
+    private void entries(Page page, FormSection s) {
         for (String list : s.roots()) {
             for (int i = 0; i < (list.matches("/(visits|images|landmarks)") ? wanted.size(list) : 0); i++) {
                 tabToText(page, "Add an entry");
@@ -132,7 +132,10 @@ class KeyboardTest {
             }
             case "select-one" ->
                 page.keyboard()
-                        .type(pointer.startsWith("/teeth/") ? Words.of(value).substring(0, 1) : Words.of(value));
+                        .type(
+                                pointer.startsWith("/teeth/")
+                                        ? FormWords.of(value).substring(0, 1)
+                                        : FormWords.of(value));
             case "date" -> page.keyboard().type(value.substring(5, 7) + value.substring(8, 10) + value.substring(0, 4));
             default -> {
                 if (!there.equals(value)) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.fairlead.check.Checker;
 import dev.fairlead.rules.Rulebase;
+import dev.fairlead.web.page.Checks;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -75,7 +76,7 @@ class ListTest {
             return new Checker(Rulebase.load(null));
         });
         try (WebServer server = WebServer.start(
-                        new Settings(folder, 0, slow, Optional.empty(), () -> LocalDate.of(2026, 3, 1)));
+                        new ServerSettings(folder, 0, slow, Optional.empty(), () -> LocalDate.of(2026, 3, 1)));
                 Pages client = Pages.over(folder)) {
             var uri = server.address().resolve("/cases");
             assertThat(client.send(java.net.http.HttpRequest.newBuilder(uri).build())

@@ -4,6 +4,8 @@ import dev.fairlead.check.Checker;
 import dev.fairlead.intake.CaseWriter;
 import dev.fairlead.measure.SampleCase;
 import dev.fairlead.rules.Rulebase;
+import dev.fairlead.web.page.Checks;
+import dev.fairlead.web.page.Prints;
 import java.io.IOException;
 import java.net.URI;
 import java.net.URLEncoder;
@@ -58,7 +60,7 @@ final class Pages implements AutoCloseable {
 
     private Pages(Path folder, Checks checks) throws IOException {
         this.folder = folder;
-        server = WebServer.start(new Settings(folder, 0, checks, Optional.of(PRINTS), () -> TODAY));
+        server = WebServer.start(new ServerSettings(folder, 0, checks, Optional.of(PRINTS), () -> TODAY));
     }
 
     /** A server over one case of that pseudonym, whose checks fail with a message that holds it. */

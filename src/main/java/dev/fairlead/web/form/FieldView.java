@@ -116,7 +116,7 @@ public record FieldView(
     public List<String[]> options() {
         return shape.choices().stream()
                 .map(Choice::word)
-                .map(w -> new String[] {w, Words.of(w)})
+                .map(w -> new String[] {w, FormWords.of(w)})
                 .toList();
     }
 
@@ -132,7 +132,7 @@ public record FieldView(
     public String range() {
         return kind() != Kind.QUANTITY
                 ? ""
-                : Words.number(shape.about().low()) + " to "
-                        + Words.number(shape.about().high()) + (unit().isEmpty() ? "" : " " + unit());
+                : FormWords.number(shape.about().low()) + " to "
+                        + FormWords.number(shape.about().high()) + (unit().isEmpty() ? "" : " " + unit());
     }
 }

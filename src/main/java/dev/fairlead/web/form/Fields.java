@@ -7,8 +7,8 @@ import dev.fairlead.model.Measured;
 import dev.fairlead.model.shape.Edit;
 import dev.fairlead.model.shape.FieldShape;
 import dev.fairlead.model.shape.Kind;
+import dev.fairlead.web.edit.EditResult.Refused;
 import dev.fairlead.web.edit.Opened;
-import dev.fairlead.web.edit.Refused;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -42,7 +42,7 @@ public final class Fields {
         return new FieldView(
                 pointer,
                 shape,
-                Words.label(shape),
+                FormWords.label(shape),
                 state ? "" : typed,
                 state ? typed : "",
                 note(pointer, shape, no, typed),
@@ -70,11 +70,12 @@ public final class Fields {
         }
         Optional<Case> read = opened.reading().value();
         if (read.isPresent() && Edit.get(read.get(), pointer) instanceof Measured m && m.known()) {
-            String echo = Words.quantity(m, shape);
+            String echo = FormWords.quantity(m, shape);
             if (typed.contains(Typed.PLUS_MINUS)) {
                 return new FieldView.Note(
                         "echo",
-                        echo + " ± " + Words.number(m.unit().to(shape.about().unit(), m.sd()))
+                        echo + " ± "
+                                + FormWords.number(m.unit().to(shape.about().unit(), m.sd()))
                                 + ": one standard deviation, stated with this value.",
                         "Empty the second box to take the usual one, " + usual(shape) + ".");
             }
@@ -92,7 +93,7 @@ public final class Fields {
         double sd = shape.about().error().defaultSd();
         return sd == 0
                 ? "none"
-                : Words.number(sd)
+                : FormWords.number(sd)
                         + (shape.about().unit().symbol().isEmpty()
                                 ? ""
                                 : " " + shape.about().unit().symbol());
@@ -101,6 +102,7 @@ public final class Fields {
     private static FieldView.Note said(String tone, Problem p, String before) {
         String text = before + "expected " + p.expected() + ", found " + p.found()
                 + p.slip().map(s -> " – likely " + s).orElse("") + ".";
-        return new FieldView.Note(tone, Words.capital(text), p.mend().isEmpty() ? "" : Words.capital(p.mend()) + ".");
+        return new FieldView.Note(
+                tone, FormWords.capital(text), p.mend().isEmpty() ? "" : FormWords.capital(p.mend()) + ".");
     }
 }

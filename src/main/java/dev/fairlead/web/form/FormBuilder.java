@@ -30,7 +30,7 @@ public final class FormBuilder {
     }
 
     /** The blocks of a section. */
-    public List<Block> of(Section section) {
+    public List<Block> of(FormSection section) {
         List<Block> blocks = new ArrayList<>();
         List<FieldView> loose = new ArrayList<>();
         for (String root : section.roots()) {
@@ -38,9 +38,9 @@ public final class FormBuilder {
             if (shape.kind().fact() || shape.kind() == Kind.ID || shape.kind() == Kind.REQUIRED_CHOICE) {
                 loose.add(fields.at(root, shape));
             } else if (shape.element() == Contacts.class) {
-                blocks.add(contacts(Words.label(shape), root, shape.nested()));
+                blocks.add(contacts(FormWords.label(shape), root, shape.nested()));
             } else if (shape.kind() == Kind.RECORD) {
-                String title = section.roots().size() == 1 ? "" : Words.label(shape);
+                String title = section.roots().size() == 1 ? "" : FormWords.label(shape);
                 blocks.addAll(record(title, root, shape.nested()));
             } else if (shape.kind() == Kind.LIST) {
                 blocks.add(list(root, shape));
@@ -85,11 +85,11 @@ public final class FormBuilder {
                 pairs.add(
                         pair(base, isRight ? at : twin, isRight ? twin : at, isRight ? f : other, isRight ? other : f));
             } else if (f.element() == Contacts.class) {
-                nested.add(contacts(Words.label(f), at, f.nested()));
+                nested.add(contacts(FormWords.label(f), at, f.nested()));
             } else if (f.kind() == Kind.RECORD) {
-                nested.addAll(record(Words.label(f), at, f.nested()));
+                nested.addAll(record(FormWords.label(f), at, f.nested()));
             } else if (f.kind() == Kind.TOOTH_MAP) {
-                nested.addAll(new TeethBlocks(fields).incisors(Words.label(f), at, f.nested(), Set.of()));
+                nested.addAll(new TeethBlocks(fields).incisors(FormWords.label(f), at, f.nested(), Set.of()));
             } else if (f.kind() == Kind.LIST) {
                 nested.add(list(at, f));
             } else {
@@ -135,7 +135,7 @@ public final class FormBuilder {
         List<FieldView> cells = List.of(fields.at(right, rightShape), fields.at(left, leftShape));
         String label = base.isEmpty()
                 ? "Buccal segment"
-                : Words.capital(base.replaceAll("(?<=[a-z])(?=[A-Z])", " ").toLowerCase(java.util.Locale.ROOT));
+                : FormWords.capital(base.replaceAll("(?<=[a-z])(?=[A-Z])", " ").toLowerCase(java.util.Locale.ROOT));
         String help = help(rightShape.about().value(), leftShape.about().value());
         return new Block.Row(label, help, cells.get(0).unit(), cells);
     }
@@ -153,13 +153,13 @@ public final class FormBuilder {
             String at = pointer + "/" + i;
             boolean fresh = more.equals(pointer) && i == n - 1;
             entries.add(new Block.Entry(
-                    Words.label(shape).replaceAll("s$", "") + " " + (i + 1),
+                    FormWords.label(shape).replaceAll("s$", "") + " " + (i + 1),
                     at,
                     record("", at, shape.nested()),
                     n <= FEW || fresh,
                     fresh));
         }
-        return new Block.Entries(Words.label(shape), shape.about().value(), pointer, entries, pointer + "/" + n);
+        return new Block.Entries(FormWords.label(shape), shape.about().value(), pointer, entries, pointer + "/" + n);
     }
 
     /** What a key is about when it names a side; null when it names none. */

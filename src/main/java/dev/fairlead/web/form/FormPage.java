@@ -10,7 +10,7 @@ import java.util.List;
  * @param live true when each field is saved as it is left; else the whole form is sent at once
  * @param more pointer of the list that is to show one more entry; empty for none
  */
-public record FormPage(String base, Section section, List<Block> blocks, boolean again, boolean live, String more) {
+public record FormPage(String base, FormSection section, List<Block> blocks, boolean again, boolean live, String more) {
     /** Where the section's form is sent. */
     public String action() {
         return base + "/form/" + section.key();

@@ -3,9 +3,7 @@ package dev.fairlead.web.page;
 import dev.fairlead.model.Stage;
 import dev.fairlead.rules.Catalogue;
 import dev.fairlead.rules.Criterion;
-import dev.fairlead.web.PageError;
-import dev.fairlead.web.Site;
-import dev.fairlead.web.form.Words;
+import dev.fairlead.web.form.FormWords;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.ArrayList;
@@ -35,7 +33,7 @@ public final class BookController {
         List<Chapter> chapters = new ArrayList<>();
         for (Stage s : Stage.values()) {
             chapters.add(new Chapter(
-                    Words.of(s.word()),
+                    FormWords.of(s.word()),
                     catalogue.criteria(s).stream().map(this::entry).toList()));
         }
         List<BookEntry> changed = chapters.stream()

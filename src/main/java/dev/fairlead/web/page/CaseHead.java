@@ -1,7 +1,7 @@
 package dev.fairlead.web.page;
 
 import dev.fairlead.web.edit.Opened;
-import dev.fairlead.web.form.Words;
+import dev.fairlead.web.form.FormWords;
 import java.security.SecureRandom;
 import java.util.HexFormat;
 import java.util.List;
@@ -61,7 +61,7 @@ public record CaseHead(Opened opened, String here, int undo, int redo, String wi
 
     /** The stage of care as it reads; empty when the case names none. */
     public String stage() {
-        return Words.of(opened.typed("/stage"));
+        return FormWords.of(opened.typed("/stage"));
     }
 
     /** Saving a YAML file with comments loses them: said where something can be changed. */

@@ -5,7 +5,7 @@ import dev.fairlead.findings.Counts;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Visit;
 import dev.fairlead.web.edit.Opened;
-import dev.fairlead.web.form.Words;
+import dev.fairlead.web.form.FormWords;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -28,7 +28,7 @@ public record CaseLine(
         String resident,
         String lastVisit,
         Optional<Counts> counts,
-        List<SideSpace> sides) {
+        List<SpaceCourse> sides) {
     static CaseLine uncounted(String name) {
         return nameOnly(name, false);
     }
@@ -57,7 +57,7 @@ public record CaseLine(
                 opened.typed("/resident"),
                 last,
                 checked.map(c -> c.report().counts()),
-                checked.map(SideSpace::of).orElse(List.of()));
+                checked.map(SpaceCourse::of).orElse(List.of()));
     }
 
     public String link() {
@@ -66,7 +66,7 @@ public record CaseLine(
 
     /** The stage as it reads. */
     public String stageWords() {
-        return Words.of(stage);
+        return FormWords.of(stage);
     }
 
     boolean matches(String text, String wanted) {

@@ -1,6 +1,5 @@
 package dev.fairlead.web.page;
 
-import dev.fairlead.web.Site;
 import dev.fairlead.web.store.CaseFolder;
 import dev.fairlead.web.store.StoreException;
 import java.time.Duration;
@@ -19,34 +18,14 @@ final class CaseList {
 
     private final Site site;
     private final Map<String, Kept> kept = new ConcurrentHashMap<>();
-    private volatile boolean warming;
 
     CaseList(Site site) {
         this.site = site;
     }
 
-    /**
-     * All lines, worked out before they are asked for, by a program that has just been started; {@code first} is waited
-     * for.
-     */
-    void warmUp(Runnable first, Duration within) {
-        warming = true;
-        try {
-            first.run();
-            lines(within);
-        } finally {
-            warming = false;
-        }
-    }
-
-    /** True while {@link #warmUp} is at work: whoever asks meanwhile is served sooner by not doing the same again. */
-    boolean warming() {
-        return warming;
-    }
-
     /** All lines; those that cannot be worked out within that time say only the file's name. */
     List<CaseLine> lines(Duration within) {
-        CaseFolder folder = site.desk().folder();
+        CaseFolder folder = site.editor().folder();
         long end = System.nanoTime() + within.toNanos();
         List<CaseLine> all = new ArrayList<>();
         for (String name : folder.names()) {
@@ -72,7 +51,7 @@ final class CaseList {
     private CaseLine line(String name, String stamp) {
         CaseLine line;
         try {
-            line = site.desk()
+            line = site.editor()
                     .open(name)
                     .map(o -> CaseLine.of(o, site.reports().checked(o)))
                     .orElse(CaseLine.unreadable(name));

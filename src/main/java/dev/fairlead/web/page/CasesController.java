@@ -3,10 +3,8 @@ package dev.fairlead.web.page;
 import dev.fairlead.intake.CaseTree;
 import dev.fairlead.intake.Format;
 import dev.fairlead.model.Stage;
-import dev.fairlead.web.PageError;
-import dev.fairlead.web.Site;
 import dev.fairlead.web.edit.Opened;
-import dev.fairlead.web.form.Section;
+import dev.fairlead.web.form.FormSection;
 import dev.fairlead.web.store.CaseFolder;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -31,9 +29,9 @@ final class CasesController extends Controller {
 
     private final CaseList cases;
 
-    CasesController(Site site, CaseList cases) {
+    CasesController(Site site) {
         super(site);
-        this.cases = cases;
+        cases = new CaseList(site);
     }
 
     void install(RoutesConfig routes) {
@@ -43,7 +41,7 @@ final class CasesController extends Controller {
         routes.get(
                 "/cases/{name}",
                 ctx -> ctx.redirect(Urls.of(opened(ctx).name()) + "/form/"
-                        + Section.ALL.get(0).key()));
+                        + FormSection.ALL.get(0).key()));
         routes.get("/cases/{name}/download", this::download);
     }
 
@@ -54,8 +52,7 @@ final class CasesController extends Controller {
             // whoever asks for the lines alone has a page to look at meanwhile
             site.reports().checks().checker();
         }
-        List<CaseLine> all =
-                cases.lines(ctx.queryParam("more") != null ? PATIENCE : cases.warming() ? Duration.ZERO : PROMPT);
+        List<CaseLine> all = cases.lines(ctx.queryParam("more") != null ? PATIENCE : PROMPT);
         List<CaseLine> found = all.stream().filter(l -> l.matches(text, stage)).toList();
         boolean more = all.stream().anyMatch(l -> !l.counted());
         Map<String, Object> model =
@@ -98,8 +95,8 @@ final class CasesController extends Controller {
                                     + p.mend());
                 });
         String name = id + ".json";
-        site.desk().folder().create(name, tree.text(Format.JSON));
-        ctx.redirect(Urls.of(name) + "/form/" + Section.ALL.get(0).key(), HttpStatus.SEE_OTHER);
+        site.editor().folder().create(name, tree.text(Format.JSON));
+        ctx.redirect(Urls.of(name) + "/form/" + FormSection.ALL.get(0).key(), HttpStatus.SEE_OTHER);
     }
 
     private void bringIn(Context ctx) throws IOException {
@@ -129,8 +126,8 @@ final class CasesController extends Controller {
                             Map.of("name", name, "problems", read.reading().problems()));
             return;
         }
-        site.desk().folder().create(name, new String(bytes, StandardCharsets.UTF_8));
-        ctx.redirect(Urls.of(name) + "/form/" + Section.ALL.get(0).key(), HttpStatus.SEE_OTHER);
+        site.editor().folder().create(name, new String(bytes, StandardCharsets.UTF_8));
+        ctx.redirect(Urls.of(name) + "/form/" + FormSection.ALL.get(0).key(), HttpStatus.SEE_OTHER);
     }
 
     private void download(Context ctx) {

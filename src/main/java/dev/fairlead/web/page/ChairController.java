@@ -2,9 +2,8 @@ package dev.fairlead.web.page;
 
 import dev.fairlead.findings.Finding;
 import dev.fairlead.model.Stage;
-import dev.fairlead.web.Site;
+import dev.fairlead.web.edit.EditResult;
 import dev.fairlead.web.edit.Opened;
-import dev.fairlead.web.edit.Outcome;
 import dev.fairlead.web.form.FieldView;
 import dev.fairlead.web.form.Fields;
 import dev.fairlead.web.form.Typed;
@@ -53,8 +52,8 @@ final class ChairController extends Controller {
         Opened opened = editable(ctx);
         Checklist checklist = checklist(ctx, opened);
         int q = number(ctx.queryParam("q"), checklist);
-        Outcome outcome =
-                site.desk().change(opened.name(), version(ctx), window(ctx), Typed.of(ctx.formParamMap(), ""));
+        EditResult outcome =
+                site.editor().change(opened.name(), version(ctx), window(ctx), Typed.of(ctx.formParamMap(), ""));
         if (!outcome.clashes().isEmpty()) {
             page(
                     ctx.status(409),
@@ -127,7 +126,7 @@ final class ChairController extends Controller {
     }
 
     private Fields fields(Opened opened) {
-        return new Fields(opened, site.desk().refused(opened.name()), p -> List.of());
+        return new Fields(opened, site.editor().refused(opened.name()), p -> List.of());
     }
 
     private Checklist checklist(Context ctx, Opened opened) {

@@ -2,7 +2,7 @@ package dev.fairlead.web.page;
 
 import dev.fairlead.findings.Finding;
 import dev.fairlead.web.form.FieldView;
-import dev.fairlead.web.form.Words;
+import dev.fairlead.web.form.FormWords;
 import java.util.List;
 
 /**
@@ -44,7 +44,7 @@ public record ChairPage(
         if (role.value().isEmpty()) {
             return "Nobody has signed for these answers yet.";
         }
-        return "Answered by " + Words.of(role.value()).toLowerCase(java.util.Locale.ROOT)
+        return "Answered by " + FormWords.of(role.value()).toLowerCase(java.util.Locale.ROOT)
                 + (initials.value().isEmpty() ? "" : " " + initials.value())
                 + (date.value().isEmpty() ? "" : " on " + date.value())
                 + (time.value().isEmpty() ? "" : " at " + time.value()) + ".";

@@ -1,7 +1,5 @@
 package dev.fairlead.web.page;
 
-import dev.fairlead.web.PageError;
-import dev.fairlead.web.Site;
 import dev.fairlead.web.edit.Opened;
 import io.javalin.http.Context;
 import java.util.HashMap;
@@ -58,7 +56,7 @@ abstract class Controller {
     }
 
     CaseHead head(Context ctx, Opened opened, String here) {
-        return CaseHead.of(opened, here, site.desk().folder().steps(opened.name()), window(ctx));
+        return CaseHead.of(opened, here, site.editor().folder().steps(opened.name()), window(ctx));
     }
 
     /** A page of a case: its head and findings, and {@code more}. */

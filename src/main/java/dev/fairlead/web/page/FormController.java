@@ -1,14 +1,12 @@
 package dev.fairlead.web.page;
 
-import dev.fairlead.web.PageError;
-import dev.fairlead.web.Site;
+import dev.fairlead.web.edit.EditResult;
+import dev.fairlead.web.edit.EditResult.Refused;
 import dev.fairlead.web.edit.Opened;
-import dev.fairlead.web.edit.Outcome;
-import dev.fairlead.web.edit.Refused;
 import dev.fairlead.web.form.Fields;
 import dev.fairlead.web.form.FormBuilder;
 import dev.fairlead.web.form.FormPage;
-import dev.fairlead.web.form.Section;
+import dev.fairlead.web.form.FormSection;
 import dev.fairlead.web.form.Typed;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -52,7 +50,7 @@ final class FormController extends Controller {
     }
 
     private void show(Context ctx, Opened opened, Map<String, Object> more) {
-        Section section = section(ctx);
+        FormSection section = section(ctx);
         Panel panel = site.reports().whole(opened);
         Map<String, Object> model = new HashMap<>(more);
         model.put("page", form(ctx, opened, section, panel));
@@ -63,8 +61,8 @@ final class FormController extends Controller {
     private void save(Context ctx) {
         Opened opened = editable(ctx);
         String changed = query(ctx, "changed");
-        Outcome outcome =
-                site.desk().change(opened.name(), version(ctx), window(ctx), Typed.of(ctx.formParamMap(), changed));
+        EditResult outcome =
+                site.editor().change(opened.name(), version(ctx), window(ctx), Typed.of(ctx.formParamMap(), changed));
         if (partial(ctx) && !changed.isEmpty()) {
             saved(ctx, changed, outcome);
         } else if (!outcome.clashes().isEmpty()) {
@@ -91,15 +89,15 @@ final class FormController extends Controller {
 
     /** Back to the section, or on to the next one when that was asked for. */
     private String next(Context ctx, String name) {
-        Section section = section(ctx);
-        Section to = ctx.formParam("go-on") != null && section.next() != null ? section.next() : section;
+        FormSection section = section(ctx);
+        FormSection to = ctx.formParam("go-on") != null && section.next() != null ? section.next() : section;
         return Urls.of(name) + "/form/" + to.key() + (query(ctx, "again").isEmpty() ? "" : "?again=yes");
     }
 
-    private void saved(Context ctx, String changed, Outcome outcome) {
+    private void saved(Context ctx, String changed, EditResult outcome) {
         Opened now = outcome.now();
         Panel panel = site.reports().panel(now).opening(ctx.formParam("open"));
-        Map<String, Refused> refused = site.desk().refused(now.name());
+        Map<String, Refused> refused = site.editor().refused(now.name());
         Map<String, Object> model = new HashMap<>();
         model.put("field", new Fields(now, refused, p -> List.of()).at(changed));
         model.put("clash", outcome.clashes().stream().findFirst().orElse(null));
@@ -114,7 +112,7 @@ final class FormController extends Controller {
         Opened opened = editable(ctx);
         Map<String, String> typed = Typed.of(ctx.formParamMap(), query(ctx, "changed"));
         Panel panel = site.reports()
-                .preview(opened, site.desk().preview(opened, typed))
+                .preview(opened, site.editor().preview(opened, typed))
                 .opening(ctx.formParam("open"));
         if (panel.report().isEmpty()) {
             // a value half typed says nothing; the findings stay as they are
@@ -133,10 +131,10 @@ final class FormController extends Controller {
                         .filter(v -> name.startsWith("/") && v.startsWith(HERE))
                         .findFirst()
                         .ifPresent(v -> chosen.put(name, v.substring(HERE.length()))));
-        site.desk().choose(opened.name(), version(ctx), window(ctx), chosen);
-        Section back = Section.of(query(ctx, "back"));
+        site.editor().choose(opened.name(), version(ctx), window(ctx), chosen);
+        FormSection back = FormSection.of(query(ctx, "back"));
         ctx.redirect(
-                Urls.of(opened.name()) + "/form/" + (back == null ? Section.ALL.get(0) : back).key(),
+                Urls.of(opened.name()) + "/form/" + (back == null ? FormSection.ALL.get(0) : back).key(),
                 io.javalin.http.HttpStatus.SEE_OTHER);
     }
 
@@ -147,12 +145,12 @@ final class FormController extends Controller {
             throw new PageError(
                     400, "That entry cannot be taken out", "Load the page again and use the button beside the entry.");
         }
-        site.desk().rework(opened.name(), version(ctx), tree -> tree.remove(entry));
+        site.editor().rework(opened.name(), version(ctx), tree -> tree.remove(entry));
         ctx.redirect(back(ctx, opened.name(), entry), io.javalin.http.HttpStatus.SEE_OTHER);
     }
 
     private static String back(Context ctx, String name, String entry) {
-        Section section = Section.holding(entry);
+        FormSection section = FormSection.holding(entry);
         boolean visits = "visits".equals(ctx.queryParam("to"));
         return Urls.of(name) + (visits ? "/visits" : section == null ? "/findings" : "/form/" + section.key());
     }
@@ -160,19 +158,19 @@ final class FormController extends Controller {
     private void step(Context ctx, boolean back) {
         Opened opened = editable(ctx);
         if (back) {
-            site.desk().undo(opened.name(), version(ctx));
+            site.editor().undo(opened.name(), version(ctx));
         } else {
-            site.desk().redo(opened.name(), version(ctx));
+            site.editor().redo(opened.name(), version(ctx));
         }
         String to = query(ctx, "to");
-        String where = Section.of(to) != null
+        String where = FormSection.of(to) != null
                 ? "/form/" + to
                 : to.equals("visits") || to.equals("chair") || to.equals("findings") ? "/" + to : "/form/child";
         ctx.redirect(Urls.of(opened.name()) + where, io.javalin.http.HttpStatus.SEE_OTHER);
     }
 
-    private FormPage form(Context ctx, Opened opened, Section section, Panel panel) {
-        Fields fields = new Fields(opened, site.desk().refused(opened.name()), panel.uses()::of);
+    private FormPage form(Context ctx, Opened opened, FormSection section, Panel panel) {
+        Fields fields = new Fields(opened, site.editor().refused(opened.name()), panel.uses()::of);
         String more = query(ctx, "more");
         return new FormPage(
                 Urls.of(opened.name()),
@@ -183,8 +181,8 @@ final class FormController extends Controller {
                 more);
     }
 
-    private static Section section(Context ctx) {
-        Section section = Section.of(ctx.pathParam("section"));
+    private static FormSection section(Context ctx) {
+        FormSection section = FormSection.of(ctx.pathParam("section"));
         if (section == null) {
             throw new PageError(
                     404, "The form has no such section", "Go to the list of cases and open the case from there.");

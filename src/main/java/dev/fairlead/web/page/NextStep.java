@@ -16,7 +16,7 @@ import java.util.List;
  * @param mark outcome by which it is shown; empty for an ordinary step
  */
 public record NextStep(String mark, String step, String reason) {
-    static NextStep of(Checked checked, List<SideSpace> sides) {
+    static NextStep of(Checked checked, List<SpaceCourse> sides) {
         NextStep step = step(checked, sides);
         long cautions = checked.report().counts().caution();
         // what looks done may still have something open
@@ -29,7 +29,7 @@ public record NextStep(String mark, String step, String reason) {
                                 + (cautions == 1 ? " One caution is open." : " " + cautions + " cautions are open."));
     }
 
-    private static NextStep step(Checked checked, List<SideSpace> sides) {
+    private static NextStep step(Checked checked, List<SpaceCourse> sides) {
         Case c = checked.subject();
         Report report = checked.report();
         List<Finding> stops = report.findings().all().stream()
@@ -53,9 +53,9 @@ public record NextStep(String mark, String step, String reason) {
                     "The case stands before the first activation; " + open
                             + " criteria are not assessed for want of facts.");
         }
-        List<SideSpace> lacking =
+        List<SpaceCourse> lacking =
                 sides.stream().filter(s -> s.known() && s.lacking() > 0).toList();
-        if (sides.stream().allMatch(SideSpace::known) && lacking.isEmpty()) {
+        if (sides.stream().allMatch(SpaceCourse::known) && lacking.isEmpty()) {
             return c.holding().cemented().known()
                     ? new NextStep(
                             "pass",
@@ -75,14 +75,14 @@ public record NextStep(String mark, String step, String reason) {
         return activation(c, lacking);
     }
 
-    private static NextStep activation(Case c, List<SideSpace> lacking) {
+    private static NextStep activation(Case c, List<SpaceCourse> lacking) {
         String where = lacking.size() == 2
                 ? "both sides"
                 : "the " + lacking.get(0).side().word();
         String reason = String.join(
                 ", ",
                 lacking.stream()
-                        .map(s -> SideSpace.mm(s.lacking()) + " mm are lacking on the "
+                        .map(s -> SpaceCourse.mm(s.lacking()) + " mm are lacking on the "
                                 + s.side().word())
                         .toList());
         LocalDate last = c.visits().stream()
@@ -95,13 +95,13 @@ public record NextStep(String mark, String step, String reason) {
             return new NextStep(
                     "",
                     "Plan the next activation for " + where + ".",
-                    dev.fairlead.web.form.Words.capital(reason) + ".");
+                    dev.fairlead.web.form.FormWords.capital(reason) + ".");
         }
         LocalDate next = last.plusWeeks(Math.round(c.plan().intervalWeeks().value()));
         return new NextStep(
                 "",
                 "See the child for the next activation of " + where + " from " + next + ".",
-                dev.fairlead.web.form.Words.capital(reason) + "; the last visit was on " + last
+                dev.fairlead.web.form.FormWords.capital(reason) + "; the last visit was on " + last
                         + " and the plan leaves "
                         + Math.round(c.plan().intervalWeeks().value()) + " weeks between activations.");
     }

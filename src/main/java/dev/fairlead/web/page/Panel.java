@@ -10,7 +10,7 @@ import dev.fairlead.intake.Problem;
 import dev.fairlead.measure.Working;
 import dev.fairlead.rules.Status;
 import dev.fairlead.web.form.FieldView;
-import dev.fairlead.web.form.Section;
+import dev.fairlead.web.form.FormSection;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -125,7 +125,7 @@ public record Panel(
 
     /** The outcome of a finding as it reads. */
     public static String word(Finding f) {
-        return dev.fairlead.web.form.Words.of(mark(f));
+        return dev.fairlead.web.form.FormWords.of(mark(f));
     }
 
     /** The worked numbers that a finding holds against its limits. */
@@ -144,7 +144,7 @@ public record Panel(
 
     /** Where the field of a fact stands; empty when it stands on no page of the form. */
     public String link(String pointer) {
-        Section section = Section.holding(pointer);
+        FormSection section = FormSection.holding(pointer);
         return section == null ? "" : base + "/form/" + section.key() + "#" + FieldView.id(pointer);
     }
 
@@ -152,13 +152,13 @@ public record Panel(
     public List<Missing> rests(Finding f) {
         return uses.by(f.id()).stream()
                 .filter(p -> f.missing().stream().noneMatch(m -> m.pointer().equals(p)))
-                .map(p -> new Missing(p, Places.words(p)))
+                .map(p -> new Missing(p, FactWords.words(p)))
                 .toList();
     }
 
     /** True when a finding rests on a fact of that section, or waits for one. */
-    boolean concerns(Finding f, Section section) {
+    boolean concerns(Finding f, FormSection section) {
         return Stream.concat(uses.by(f.id()).stream(), f.missing().stream().map(Missing::pointer))
-                .anyMatch(p -> section.equals(Section.holding(p)));
+                .anyMatch(p -> section.equals(FormSection.holding(p)));
     }
 }

@@ -1,13 +1,11 @@
 package dev.fairlead.web.page;
 
-import dev.fairlead.web.PageError;
-import dev.fairlead.web.Site;
+import dev.fairlead.web.edit.EditResult;
 import dev.fairlead.web.edit.Opened;
-import dev.fairlead.web.edit.Outcome;
 import dev.fairlead.web.form.FieldView;
-import dev.fairlead.web.form.Section;
+import dev.fairlead.web.form.FormSection;
 import dev.fairlead.web.form.Typed;
-import dev.fairlead.web.plan.Answer;
+import dev.fairlead.web.plan.PlanSearch;
 import dev.fairlead.web.plan.Plans;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -27,7 +25,7 @@ final class PlanController extends Controller {
 
     PlanController(Site site) {
         super(site);
-        plans = new Plans(site.reports().checks(), site.today());
+        plans = new Plans(site.reports().checks()::checker, site.today());
     }
 
     void install(RoutesConfig routes) {
@@ -48,7 +46,7 @@ final class PlanController extends Controller {
         if (!id.isEmpty() && panel.finding(id).isEmpty()) {
             throw PageError.noFinding();
         }
-        Answer answer = plans.of(opened, PROMPT);
+        PlanSearch answer = plans.of(opened, PROMPT);
         Map<String, Object> model = new HashMap<>(Map.of(
                 "answer",
                 id.isEmpty() ? answer : answer.about(id),
@@ -73,9 +71,9 @@ final class PlanController extends Controller {
             throw new PageError(
                     400, "No value was sent", "Go back to what would clear the warning, and take it over from there.");
         }
-        Outcome outcome = site.desk().change(opened.name(), version(ctx), window(ctx), typed);
+        EditResult outcome = site.editor().change(opened.name(), version(ctx), window(ctx), typed);
         String first = typed.keySet().iterator().next();
-        Section section = Section.holding(first);
+        FormSection section = FormSection.holding(first);
         if (!outcome.clashes().isEmpty()) {
             page(
                     ctx.status(409),

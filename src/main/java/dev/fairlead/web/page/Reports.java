@@ -3,7 +3,6 @@ package dev.fairlead.web.page;
 import dev.fairlead.check.Checked;
 import dev.fairlead.findings.Report;
 import dev.fairlead.intake.Reading;
-import dev.fairlead.web.Checks;
 import dev.fairlead.web.edit.Opened;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;

@@ -1,8 +1,11 @@
 package dev.fairlead.web.page;
 
 import dev.fairlead.findings.Finding;
+import dev.fairlead.intake.CasePaths;
+import dev.fairlead.intake.CaseTree;
+import dev.fairlead.model.shape.RecordShape;
 import dev.fairlead.web.edit.Opened;
-import dev.fairlead.web.form.Section;
+import dev.fairlead.web.form.FormSection;
 import java.util.List;
 
 /**
@@ -12,11 +15,11 @@ import java.util.List;
  * @param mark heaviest open outcome among the findings that rest on its facts: {@code stop}, {@code caution},
  *     {@code not-assessed} or empty
  */
-public record SectionNav(Section section, String link, boolean here, int filled, String mark) {
+public record SectionNav(FormSection section, String link, boolean here, int filled, String mark) {
     private static final List<String> ORDER = List.of("stop", "caution");
 
-    static List<SectionNav> of(Opened opened, Panel panel, Section here) {
-        return Section.ALL.stream()
+    static List<SectionNav> of(Opened opened, Panel panel, FormSection here) {
+        return FormSection.ALL.stream()
                 .map(s -> new SectionNav(
                         s,
                         Urls.of(opened.name()) + "/form/" + s.key(),
@@ -26,13 +29,13 @@ public record SectionNav(Section section, String link, boolean here, int filled,
                 .toList();
     }
 
-    private static int filled(Opened opened, Section s) {
+    private static int filled(Opened opened, FormSection s) {
         return opened.tree()
-                .map(t -> s.roots().stream().mapToInt(r -> Filled.count(t, r)).sum())
+                .map(t -> s.roots().stream().mapToInt(r -> count(t, r)).sum())
                 .orElse(0);
     }
 
-    private static String mark(Panel panel, Section s) {
+    private static String mark(Panel panel, FormSection s) {
         List<String> marks = panel.report()
                 .map(r -> r.findings().all().stream()
                         .filter(Finding::open)
@@ -41,5 +44,30 @@ public record SectionNav(Section section, String link, boolean here, int filled,
                         .toList())
                 .orElse(List.of());
         return ORDER.stream().filter(marks::contains).findFirst().orElse("");
+    }
+
+    /** Counts the values that stand in a part of a case. */
+    private static int count(CaseTree tree, String pointer) {
+        int size = tree.size(pointer);
+        boolean fact = CasePaths.field(pointer).map(f -> f.kind().fact()).orElse(false);
+        if (size == 0 || fact) {
+            return tree.get(pointer).isPresent() ? 1 : 0;
+        }
+        int all = 0;
+        List<String> keys = tree.keys(pointer);
+        if (keys.isEmpty()) {
+            // entries of a list, or readings of one quantity
+            if (tree.keys(pointer + "/0").isEmpty()) {
+                return 1;
+            }
+            for (int i = 0; i < size; i++) {
+                all += count(tree, pointer + "/" + i);
+            }
+            return all;
+        }
+        for (String key : keys) {
+            all += count(tree, pointer + "/" + RecordShape.escape(key));
+        }
+        return all;
     }
 }

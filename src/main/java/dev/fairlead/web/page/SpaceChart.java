@@ -17,7 +17,7 @@ import java.util.stream.Stream;
  * @param targetY height of the target line; negative when there is none
  */
 public record SpaceChart(
-        SideSpace space,
+        SpaceCourse space,
         List<Tick> down,
         List<Tick> across,
         List<Dot> dots,
@@ -51,9 +51,9 @@ public record SpaceChart(
     }
 
     /** The charts of both sides to one scale. */
-    static List<SpaceChart> of(List<SideSpace> sides) {
+    static List<SpaceChart> of(List<SpaceCourse> sides) {
         List<Double> values = new ArrayList<>();
-        for (SideSpace s : sides) {
+        for (SpaceCourse s : sides) {
             s.points().stream().filter(p -> p.day() != null).forEach(p -> values.add(p.mm()));
             s.ahead().forEach(a -> values.addAll(List.of(a.low(), a.high())));
             if (s.target().known()) {
@@ -66,12 +66,12 @@ public record SpaceChart(
     }
 
     /** The chart of a side; only measurements with a day can be drawn. */
-    private static SpaceChart of(SideSpace s, double low, double high) {
-        List<SideSpace.Point> dated =
+    private static SpaceChart of(SpaceCourse s, double low, double high) {
+        List<SpaceCourse.Point> dated =
                 s.points().stream().filter(p -> p.day() != null).toList();
         List<LocalDate> days = Stream.concat(
-                        dated.stream().map(SideSpace.Point::day),
-                        s.ahead().stream().map(SideSpace.Ahead::day))
+                        dated.stream().map(SpaceCourse.Point::day),
+                        s.ahead().stream().map(SpaceCourse.Ahead::day))
                 .sorted()
                 .toList();
         if (days.isEmpty()) {
@@ -85,7 +85,7 @@ public record SpaceChart(
             down.add(new Tick(scale.y(v), String.valueOf(Math.round(v))));
         }
         List<Dot> dots = dated.stream()
-                .map(p -> new Dot(scale.x(p.day()), scale.y(p.mm()), p.day() + ": " + SideSpace.mm(p.mm()) + " mm"))
+                .map(p -> new Dot(scale.x(p.day()), scale.y(p.mm()), p.day() + ": " + SpaceCourse.mm(p.mm()) + " mm"))
                 .toList();
         String band = Stream.concat(
                         s.ahead().stream().map(a -> point(scale.x(a.day()), scale.y(a.high()))),
@@ -118,8 +118,8 @@ public record SpaceChart(
         return ticks;
     }
 
-    private static List<SideSpace.Ahead> reversed(List<SideSpace.Ahead> ahead) {
-        List<SideSpace.Ahead> all = new ArrayList<>(ahead);
+    private static List<SpaceCourse.Ahead> reversed(List<SpaceCourse.Ahead> ahead) {
+        List<SpaceCourse.Ahead> all = new ArrayList<>(ahead);
         java.util.Collections.reverse(all);
         return all;
     }
@@ -144,7 +144,7 @@ public record SpaceChart(
     /** The chart in words. */
     public String words() {
         String target = space.target().known()
-                ? "The target is " + SideSpace.mm(space.target().value()) + " mm. "
+                ? "The target is " + SpaceCourse.mm(space.target().value()) + " mm. "
                 : "The target is not known. ";
         return target + "Measured: " + dots.stream().map(Dot::text).collect(Collectors.joining("; ")) + ".";
     }

@@ -2,14 +2,13 @@ package dev.fairlead.web.page;
 
 import dev.fairlead.check.Checked;
 import dev.fairlead.intake.CasePaths;
-import dev.fairlead.web.Site;
+import dev.fairlead.web.edit.EditResult;
 import dev.fairlead.web.edit.Opened;
-import dev.fairlead.web.edit.Outcome;
 import dev.fairlead.web.form.Block;
 import dev.fairlead.web.form.Fields;
 import dev.fairlead.web.form.FormBuilder;
 import dev.fairlead.web.form.FormPage;
-import dev.fairlead.web.form.Section;
+import dev.fairlead.web.form.FormSection;
 import dev.fairlead.web.form.Typed;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -32,7 +31,7 @@ final class VisitsController extends Controller {
     private void show(Context ctx, Opened opened, String said) {
         Map<String, Object> model = new HashMap<>();
         Checked checked = site.reports().checked(opened).orElse(null);
-        List<SideSpace> sides = checked == null ? List.of() : SideSpace.of(checked);
+        List<SpaceCourse> sides = checked == null ? List.of() : SpaceCourse.of(checked);
         model.put("said", said);
         model.put("sides", sides);
         model.put("charts", SpaceChart.of(sides));
@@ -41,7 +40,7 @@ final class VisitsController extends Controller {
                 checked == null
                         ? new NextStep("stop", "Mend the case first.", "It cannot be read as it stands.")
                         : NextStep.of(checked, sides));
-        model.put("outlook", checked == null ? List.of() : Outlook.of(checked));
+        model.put("outlook", checked == null ? List.of() : ForecastNote.of(checked));
         model.put("visits", checked == null ? List.of() : checked.subject().visits());
         model.put("fresh", fresh(opened));
         model.put("today", site.today().get().toString());
@@ -50,13 +49,13 @@ final class VisitsController extends Controller {
 
     private FormPage fresh(Opened opened) {
         int n = opened.tree().map(t -> t.size("/visits")).orElse(0);
-        Fields fields = new Fields(opened, site.desk().refused(opened.name()), p -> List.of());
+        Fields fields = new Fields(opened, site.editor().refused(opened.name()), p -> List.of());
         List<Block> blocks = new FormBuilder(fields, "")
                 .record(
                         "",
                         "/visits/" + n,
                         CasePaths.field("/visits").orElseThrow().nested());
-        return new FormPage(Urls.of(opened.name()), Section.of("visits"), blocks, false, false, "/visits/" + n);
+        return new FormPage(Urls.of(opened.name()), FormSection.of("visits"), blocks, false, false, "/visits/" + n);
     }
 
     private void log(Context ctx) {
@@ -68,7 +67,7 @@ final class VisitsController extends Controller {
             show(ctx.status(422), opened, "Nothing was logged: fill in at least one thing that was done or seen.");
             return;
         }
-        Outcome outcome = site.desk().change(opened.name(), version(ctx), window(ctx), typed);
+        EditResult outcome = site.editor().change(opened.name(), version(ctx), window(ctx), typed);
         if (!outcome.clashes().isEmpty()) {
             page(
                     ctx.status(409),

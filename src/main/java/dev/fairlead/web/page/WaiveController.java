@@ -7,8 +7,6 @@ import dev.fairlead.intake.Problem;
 import dev.fairlead.intake.Reading;
 import dev.fairlead.model.Choices.Role;
 import dev.fairlead.rules.Status;
-import dev.fairlead.web.PageError;
-import dev.fairlead.web.Site;
 import dev.fairlead.web.edit.Opened;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -117,7 +115,7 @@ public final class WaiveController extends Controller {
             show(ctx.status(422), opened, complaints, typed);
             return;
         }
-        site.desk().rework(opened.name(), version(ctx), t -> write(t, n, finding.id(), typed));
+        site.editor().rework(opened.name(), version(ctx), t -> write(t, n, finding.id(), typed));
         ctx.redirect(Urls.of(opened.name()) + "/findings#" + finding.id(), HttpStatus.SEE_OTHER);
     }
 
@@ -133,7 +131,7 @@ public final class WaiveController extends Controller {
                 .flatMap(r -> r.findings().waiverNotes().stream()
                         .filter(w -> w.pointer().equals(at))
                         .findFirst())
-                .map(w -> dev.fairlead.web.form.Words.capital(w.text()) + ".")
+                .map(w -> dev.fairlead.web.form.FormWords.capital(w.text()) + ".")
                 .orElse("");
     }
 
@@ -157,7 +155,7 @@ public final class WaiveController extends Controller {
                         "Expected " + p.expected() + ", found " + p.found() + "."
                                 + (p.mend().isEmpty()
                                         ? ""
-                                        : " " + dev.fairlead.web.form.Words.capital(p.mend()) + "."));
+                                        : " " + dev.fairlead.web.form.FormWords.capital(p.mend()) + "."));
             }
         }
         if (all.isEmpty() && !reading.read()) {
@@ -176,7 +174,7 @@ public final class WaiveController extends Controller {
                     .stream()
                     .filter(w -> w.pointer().equals(at))
                     .findFirst()
-                    .ifPresent(w -> all.put(about(w), dev.fairlead.web.form.Words.capital(w.text()) + "."));
+                    .ifPresent(w -> all.put(about(w), dev.fairlead.web.form.FormWords.capital(w.text()) + "."));
         }
         return all;
     }

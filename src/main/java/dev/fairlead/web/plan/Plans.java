@@ -10,7 +10,6 @@ import dev.fairlead.check.whatif.Suggestion;
 import dev.fairlead.check.whatif.WhatIf;
 import dev.fairlead.measure.part.Parts;
 import dev.fairlead.model.Case;
-import dev.fairlead.web.Checks;
 import dev.fairlead.web.edit.Opened;
 import java.time.Duration;
 import java.time.LocalDate;
@@ -36,29 +35,29 @@ public final class Plans {
     private static final long MOST_SECONDS = 90;
     private static final int KEPT = 32;
 
-    private record Asked(String name, String version, LocalDate day) {}
+    private record Key(String name, String version, LocalDate day) {}
 
-    private record Running(CompletableFuture<Answer> answer, Patience patience) {}
+    private record Running(CompletableFuture<PlanSearch> answer, TimeLimit patience) {}
 
-    private final Checks checks;
+    private final Supplier<Checker> base;
     private final Supplier<LocalDate> today;
     private final long mostSeconds;
     private final ThreadPoolExecutor one;
-    private final Map<Asked, Running> asked = new LinkedHashMap<>(KEPT, 0.75f, true) {
+    private final Map<Key, Running> asked = new LinkedHashMap<>(KEPT, 0.75f, true) {
         private static final long serialVersionUID = 1;
 
         @Override
-        protected boolean removeEldestEntry(Map.Entry<Asked, Running> eldest) {
+        protected boolean removeEldestEntry(Map.Entry<Key, Running> eldest) {
             return size() > KEPT && eldest.getValue().answer().isDone();
         }
     };
 
-    public Plans(Checks checks, Supplier<LocalDate> today) {
-        this(checks, today, MOST_SECONDS);
+    public Plans(Supplier<Checker> checker, Supplier<LocalDate> today) {
+        this(checker, today, MOST_SECONDS);
     }
 
-    Plans(Checks checks, Supplier<LocalDate> today, long mostSeconds) {
-        this.checks = checks;
+    Plans(Supplier<Checker> checker, Supplier<LocalDate> today, long mostSeconds) {
+        base = checker;
         this.today = today;
         this.mostSeconds = mostSeconds;
         one = new ThreadPoolExecutor(1, 1, 20, TimeUnit.SECONDS, new LinkedBlockingQueue<>(), task -> {
@@ -71,22 +70,22 @@ public final class Plans {
     }
 
     /** What would clear the open warnings of a case that was read, as far as it is known after {@code patience}. */
-    public Answer of(Opened opened, Duration patience) {
-        CompletableFuture<Answer> answer = ask(opened).answer();
+    public PlanSearch of(Opened opened, Duration patience) {
+        CompletableFuture<PlanSearch> answer = ask(opened).answer();
         try {
             return answer.get(patience.toMillis(), TimeUnit.MILLISECONDS);
         } catch (TimeoutException e) {
-            return Answer.SEARCHING;
+            return PlanSearch.SEARCHING;
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
-            return Answer.SEARCHING;
+            return PlanSearch.SEARCHING;
         } catch (java.util.concurrent.ExecutionException e) {
             throw new CompletionException(e.getCause());
         }
     }
 
     private synchronized Running ask(Opened opened) {
-        Asked key = new Asked(opened.name(), opened.file().version(), today.get());
+        Key key = new Key(opened.name(), opened.file().version(), today.get());
         Running known = asked.get(key);
         if (known != null) {
             return known;
@@ -100,39 +99,39 @@ public final class Plans {
             }
             return old;
         });
-        Running fresh = new Running(new CompletableFuture<>(), new Patience(mostSeconds));
+        Running fresh = new Running(new CompletableFuture<>(), new TimeLimit(mostSeconds));
         asked.put(key, fresh);
         Case c = opened.reading().value().orElseThrow();
         one.execute(() -> run(fresh, c, key));
         return fresh;
     }
 
-    private void run(Running to, Case c, Asked key) {
+    private void run(Running to, Case c, Key key) {
         try {
             to.patience().start();
             to.answer().complete(search(c, key, to.patience().limit(Parts.full())));
         } catch (CancellationException e) {
-            to.answer().complete(Answer.ENDED);
+            to.answer().complete(PlanSearch.ENDED);
         } catch (RuntimeException | Error e) {
             to.answer().completeExceptionally(e);
         }
     }
 
-    private Answer search(Case c, Asked key, Parts parts) {
-        Checker checker = new Checker(checks.checker().rulebase(), parts);
+    private PlanSearch search(Case c, Key key, Parts parts) {
+        Checker checker = new Checker(base.get().rulebase(), parts);
         CheckOptions plain = CheckOptions.USUAL.with(Doubting.NONE);
         CheckOptions options = c.date().known() ? plain : plain.on(key.day());
         WhatIf found = new Search(checker.rulebase(), parts).of(c, key.version(), options);
-        List<Answer.Warning> warnings = found.outlooks().stream()
-                .map(o -> new Answer.Warning(
+        List<PlanSearch.Warning> warnings = found.outlooks().stream()
+                .map(o -> new PlanSearch.Warning(
                         o,
                         Stream.of(o.single(), o.set())
                                 .flatMap(Optional::stream)
                                 .map(s -> offer(s, c, key.version(), checker, options))
                                 .toList()))
                 .toList();
-        return new Answer(
-                Answer.State.DONE,
+        return new PlanSearch(
+                PlanSearch.State.DONE,
                 Optional.of(found),
                 warnings,
                 found.together().map(s -> offer(s, c, key.version(), checker, options)));

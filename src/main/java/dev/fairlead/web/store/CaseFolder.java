@@ -41,12 +41,12 @@ public final class CaseFolder {
                 : folder.getFileName().toString();
     }
 
-    /** Names of all case files, sorted. */
+    /** FileNames of all case files, sorted. */
     public List<String> names() {
         try (Stream<Path> files = Files.list(folder)) {
             return files.filter(p -> Files.isRegularFile(p, LinkOption.NOFOLLOW_LINKS))
                     .map(p -> p.getFileName().toString())
-                    .filter(Names::isCase)
+                    .filter(FileNames::isCase)
                     .sorted()
                     .toList();
         } catch (IOException e) {
@@ -57,7 +57,7 @@ public final class CaseFolder {
     /** The file of that name; empty when there is none. */
     public Optional<Stored> read(String name) {
         try {
-            Optional<Path> file = Names.existing(folder, name);
+            Optional<Path> file = FileNames.existing(folder, name);
             if (file.isEmpty()) {
                 return Optional.empty();
             }
@@ -75,7 +75,7 @@ public final class CaseFolder {
     /** A mark that changes when the file of that name does; empty when there is none. */
     public Optional<String> stamp(String name) {
         try {
-            Optional<Path> file = Names.existing(folder, name);
+            Optional<Path> file = FileNames.existing(folder, name);
             if (file.isEmpty()) {
                 return Optional.empty();
             }
@@ -151,9 +151,9 @@ public final class CaseFolder {
 
     /** Makes a new file; throws when there is one of that name, however it is spelled. */
     public Stored create(String name, String text) {
-        Path file = Names.fresh(folder, name);
+        Path file = FileNames.fresh(folder, name);
         byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
-        try (Turn turn = turn()) {
+        try (FolderLock turn = turn()) {
             if (names().stream().anyMatch(n -> n.toLowerCase(Locale.ROOT).equals(name.toLowerCase(Locale.ROOT)))) {
                 throw new StoreException("There is a case file called " + name + " already", "Choose another name.");
             }
@@ -165,8 +165,8 @@ public final class CaseFolder {
     }
 
     private Stored replaced(String name, String base, Content content, After after) {
-        try (Turn turn = turn()) {
-            Path file = Names.existing(folder, name)
+        try (FolderLock turn = turn()) {
+            Path file = FileNames.existing(folder, name)
                     .orElseThrow(() -> new StoreException(
                             name + " is no longer in the folder",
                             "Somebody moved or removed the file. Put it back, or go to the list of cases."));
@@ -194,8 +194,8 @@ public final class CaseFolder {
         return Files.createDirectories(folder.resolve(HISTORY));
     }
 
-    private Turn turn() throws IOException {
-        return Turn.take(historyRoot().resolve("lock"));
+    private FolderLock turn() throws IOException {
+        return FolderLock.take(historyRoot().resolve("lock"));
     }
 
     private static StoreException failed(String what, IOException e) {

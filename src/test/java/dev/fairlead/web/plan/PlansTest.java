@@ -13,8 +13,8 @@ import dev.fairlead.measure.SampleCase;
 import dev.fairlead.measure.part.Parts;
 import dev.fairlead.model.Stage;
 import dev.fairlead.rules.Rulebase;
-import dev.fairlead.web.Checks;
 import dev.fairlead.web.edit.Opened;
+import dev.fairlead.web.page.Checks;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.time.LocalDate;
@@ -42,8 +42,8 @@ class PlansTest {
     void theAnswerIsThatOfTheSearchWithNumbersBeforeAndAfter() {
         Opened opened =
                 at(Stage.INDICATION, "/bite/overjet", "1.5", "/plan/advanceLeft", "2", "/plan/advanceRight", "2");
-        Answer answer = new Plans(CHECKS, () -> TODAY).of(opened, LONG);
-        assertThat(answer.state()).isEqualTo(Answer.State.DONE);
+        PlanSearch answer = new Plans(CHECKS::checker, () -> TODAY).of(opened, LONG);
+        assertThat(answer.state()).isEqualTo(PlanSearch.State.DONE);
         WhatIf same = new Search(RULES, Parts.full())
                 .of(
                         opened.reading().value().orElseThrow(),
@@ -51,7 +51,7 @@ class PlansTest {
                         CheckOptions.USUAL.with(Doubting.NONE));
         assertThat(answer.found().orElseThrow().tried()).isEqualTo(same.tried());
         assertThat(answer.warnings())
-                .extracting(Answer.Warning::outlook)
+                .extracting(PlanSearch.Warning::outlook)
                 .usingRecursiveComparison()
                 .isEqualTo(same.outlooks());
         Offer offer = answer.about("overjet-after").warnings().get(0).offers().get(0);
@@ -71,21 +71,23 @@ class PlansTest {
     @Test
     void aPageIsNotKeptWaitingAndALongSearchIsEnded() {
         Opened opened = at(Stage.INDICATION, "/bite/overjet", "1.5");
-        Plans plans = new Plans(CHECKS, () -> TODAY, 0);
-        assertThat(plans.of(opened, LONG).state()).as("no time at all").isEqualTo(Answer.State.ENDED);
-        assertThat(new Plans(CHECKS, () -> TODAY).of(opened, Duration.ZERO).state())
-                .isEqualTo(Answer.State.SEARCHING);
+        Plans plans = new Plans(CHECKS::checker, () -> TODAY, 0);
+        assertThat(plans.of(opened, LONG).state()).as("no time at all").isEqualTo(PlanSearch.State.ENDED);
+        assertThat(new Plans(CHECKS::checker, () -> TODAY)
+                        .of(opened, Duration.ZERO)
+                        .state())
+                .isEqualTo(PlanSearch.State.SEARCHING);
     }
 
     @Test
     void aSearchForAnEarlierVersionGivesWayToThePresentOne() {
-        Plans plans = new Plans(CHECKS, () -> TODAY);
+        Plans plans = new Plans(CHECKS::checker, () -> TODAY);
         Opened old = at(Stage.ACTIVATION, "/plan/standOff", "3");
         Opened present = at(Stage.INDICATION, "/bite/overjet", "1.5");
         assertThat(plans.of(old, Duration.ZERO).searching()).isTrue();
-        assertThat(plans.of(present, LONG).state()).isEqualTo(Answer.State.DONE);
+        assertThat(plans.of(present, LONG).state()).isEqualTo(PlanSearch.State.DONE);
         assertThat(plans.of(old, LONG).state())
                 .as("asked for again it is searched again")
-                .isEqualTo(Answer.State.DONE);
+                .isEqualTo(PlanSearch.State.DONE);
     }
 }

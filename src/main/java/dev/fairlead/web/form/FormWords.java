@@ -9,7 +9,7 @@ import java.math.RoundingMode;
 import java.util.Map;
 
 /** How words and numbers of a case read on a page. */
-public final class Words {
+public final class FormWords {
     private static final Map<String, String> READS = Map.ofEntries(
             Map.entry("class-i", "Class I"),
             Map.entry("class-ii", "Class II"),
@@ -30,7 +30,7 @@ public final class Words {
     private static final Map<String, String> KEYS =
             Map.of("id", "Pseudonym", "left", "Left", "right", "Right", "fma", "FMA");
 
-    private Words() {}
+    private FormWords() {}
 
     /** A word of a closed list as it reads. */
     public static String of(String word) {

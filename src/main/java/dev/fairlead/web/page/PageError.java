@@ -1,4 +1,4 @@
-package dev.fairlead.web;
+package dev.fairlead.web.page;
 
 /** A request that cannot be answered, told as a page that says what to do. */
 public final class PageError extends RuntimeException {

@@ -1,5 +1,6 @@
 package dev.fairlead.web.edit;
 
+import dev.fairlead.web.edit.EditResult.Refused;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -11,7 +12,7 @@ import java.util.concurrent.ConcurrentHashMap;
  * What the program remembers while it runs: values that were refused, which window wrote which value, versions lately
  * read.
  */
-final class Memory {
+final class EditMemory {
     private static final int VERSIONS = 64;
 
     private final Map<String, Map<String, Refused>> refused = new ConcurrentHashMap<>();

@@ -3,6 +3,8 @@ package dev.fairlead.web.edit;
 import dev.fairlead.intake.CaseTree;
 import dev.fairlead.intake.Problem;
 import dev.fairlead.intake.Reading;
+import dev.fairlead.web.edit.EditResult.Clash;
+import dev.fairlead.web.edit.EditResult.Refused;
 import dev.fairlead.web.store.CaseFolder;
 import dev.fairlead.web.store.StaleException;
 import dev.fairlead.web.store.Stored;
@@ -19,13 +21,13 @@ import java.util.stream.Collectors;
  * value that another window changed since this one was loaded is not overwritten but handed back for a person to
  * choose.
  */
-public final class Desk {
+public final class CaseEditor {
     private static final int TRIES = 5;
 
     private final CaseFolder folder;
-    private final Memory memory = new Memory();
+    private final EditMemory memory = new EditMemory();
 
-    public Desk(CaseFolder folder) {
+    public CaseEditor(CaseFolder folder) {
         this.folder = folder;
     }
 
@@ -50,7 +52,7 @@ public final class Desk {
      * @param window a token of the window, empty when it has none
      * @param typed what was typed, by pointer; blank text takes the value out
      */
-    public Outcome change(String name, String base, String window, Map<String, String> typed) {
+    public EditResult change(String name, String base, String window, Map<String, String> typed) {
         for (int i = 1; ; i++) {
             Opened present = open(name).orElseThrow();
             try {
@@ -63,7 +65,7 @@ public final class Desk {
         }
     }
 
-    private Outcome change(Opened present, Optional<Opened> base, String window, Map<String, String> typed) {
+    private EditResult change(Opened present, Optional<Opened> base, String window, Map<String, String> typed) {
         String name = present.name();
         CaseTree tree = present.tree().orElseThrow();
         Reading reading = present.reading();
@@ -117,11 +119,11 @@ public final class Desk {
         boolean others = base.isEmpty()
                 || !base.get().file().version().equals(present.file().version())
                         && !memory.own(name, present.file().version(), window);
-        return new Outcome(now, List.copyOf(taken), refused, List.copyOf(clashes), others);
+        return new EditResult(now, List.copyOf(taken), refused, List.copyOf(clashes), others);
     }
 
     /** Writes the values that a person chose after a clash, whatever stands there. */
-    public Outcome choose(String name, String seen, String window, Map<String, String> chosen) {
+    public EditResult choose(String name, String seen, String window, Map<String, String> chosen) {
         chosen.keySet().forEach(p -> memory.wrote(name, p, window));
         return change(name, seen, window, chosen);
     }
@@ -180,7 +182,7 @@ public final class Desk {
     }
 
     private static Optional<Problem> freshError(Reading before, Reading after) {
-        var known = before.errors().stream().map(Desk::what).collect(Collectors.toSet());
+        var known = before.errors().stream().map(CaseEditor::what).collect(Collectors.toSet());
         return after.errors().stream().filter(p -> !known.contains(what(p))).findFirst();
     }
 

@@ -1,4 +1,4 @@
-package dev.fairlead.web;
+package dev.fairlead.web.page;
 
 /**
  * What stands around every page.
@@ -8,4 +8,4 @@ package dev.fairlead.web;
  * @param folder name of the folder of cases
  * @param assets hash of styles and scripts, so that a browser never mixes old and new
  */
-public record Frame(String title, String where, String folder, String assets) {}
+public record PageFrame(String title, String where, String folder, String assets) {}

@@ -1,5 +1,7 @@
 package dev.fairlead.web;
 
+import dev.fairlead.web.page.Checks;
+import dev.fairlead.web.page.Prints;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Optional;
@@ -14,4 +16,5 @@ import java.util.function.Supplier;
  * @param prints how reports and sheets are made; empty when this program has no part for that
  * @param today the day that visits and waivers are given by default, and for which cases are judged that name no day
  */
-public record Settings(Path folder, int port, Checks checks, Optional<Prints> prints, Supplier<LocalDate> today) {}
+public record ServerSettings(
+        Path folder, int port, Checks checks, Optional<Prints> prints, Supplier<LocalDate> today) {}

@@ -3,13 +3,13 @@ package dev.fairlead.web.page;
 import dev.fairlead.intake.CasePaths;
 import dev.fairlead.model.shape.FieldShape;
 import dev.fairlead.model.shape.Kind;
-import dev.fairlead.web.form.Words;
+import dev.fairlead.web.form.FormWords;
 import java.util.ArrayList;
 import java.util.List;
 
 /** Places in a case in words, short enough for a link. */
-public final class Places {
-    private Places() {}
+public final class FactWords {
+    private FactWords() {}
 
     /** The fact at a pointer in words: {@code /teeth/31/width} is "tooth 31, width". */
     public static String words(String pointer) {
@@ -35,7 +35,7 @@ public final class Places {
                             ? part
                             : f.kind() == Kind.ANSWER
                                     ? f.label()
-                                    : Words.label(f).toLowerCase(java.util.Locale.ROOT));
+                                    : FormWords.label(f).toLowerCase(java.util.Locale.ROOT));
             element = f != null && (f.kind() == Kind.LIST || f.kind() == Kind.TOOTH_MAP);
         }
         return String.join(", ", words);

@@ -1,16 +1,17 @@
 package dev.fairlead.web.page;
 
 import dev.fairlead.findings.Finding;
-import dev.fairlead.web.PageError;
-import dev.fairlead.web.Site;
+import dev.fairlead.report.picture.Drawing;
+import dev.fairlead.report.picture.Pictures;
 import dev.fairlead.web.edit.Opened;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.util.List;
 import java.util.Map;
 
-/** All findings of a case on one page, and the worked numbers. */
-final class FindingsController extends Controller {
-    FindingsController(Site site) {
+/** Pages of a case that are read: findings, worked numbers, pictures. */
+final class ReadingController extends Controller {
+    ReadingController(Site site) {
         super(site);
     }
 
@@ -18,6 +19,15 @@ final class FindingsController extends Controller {
         routes.get("/cases/{name}/findings", this::findings);
         routes.get("/cases/{name}/findings/{id}", this::finding);
         routes.get("/cases/{name}/numbers", this::numbers);
+        routes.get("/cases/{name}/pictures", this::pictures);
+    }
+
+    private void pictures(Context ctx) {
+        Opened opened = opened(ctx);
+        List<Drawing> pictures = site.reports().sure(opened).map(Pictures::of).orElse(List.of()).stream()
+                .filter(d -> !d.idle())
+                .toList();
+        page(ctx, opened, "web/pictures.jte", "pictures", "Pictures", Map.of("pictures", pictures));
     }
 
     private void findings(Context ctx) {
@@ -49,7 +59,7 @@ final class FindingsController extends Controller {
                 "Worked numbers",
                 Map.of(
                         "cited",
-                        Numbers.cited(
+                        WorkedNumbers.cited(
                                 site.reports().panel(opened),
                                 site.reports().checks().catalogue().sources())));
     }

@@ -18,7 +18,7 @@ import java.util.List;
  * @param points what was measured, in order of time
  * @param ahead what is to be expected from now on; empty while it cannot be worked out
  */
-public record SideSpace(Side side, Measured target, List<Point> points, List<Ahead> ahead) {
+public record SpaceCourse(Side side, Measured target, List<Point> points, List<Ahead> ahead) {
     /** Space to be expected on a day, with the band that holds it in about nine cases of ten, mm. */
     public record Ahead(LocalDate day, double mm, double low, double high) {}
 
@@ -26,11 +26,11 @@ public record SideSpace(Side side, Measured target, List<Point> points, List<Ahe
     public record Point(LocalDate day, double mm) {}
 
     /** Right then left, as they are seen. */
-    static List<SideSpace> of(Checked checked) {
+    static List<SpaceCourse> of(Checked checked) {
         return List.of(of(checked, Side.RIGHT), of(checked, Side.LEFT));
     }
 
-    private static SideSpace of(Checked checked, Side side) {
+    private static SpaceCourse of(Checked checked, Side side) {
         Case c = checked.subject();
         Measured target = checked.report().workings().stream()
                 .filter(w -> w.id().equals("space.required." + side.word()))
@@ -61,7 +61,7 @@ public record SideSpace(Side side, Measured target, List<Point> points, List<Ahe
         List<Ahead> ahead = over
                 ? List.of()
                 : checked.worked().forecast().map(f -> ahead(f.side(side))).orElse(List.of());
-        return new SideSpace(side, target, points, ahead);
+        return new SpaceCourse(side, target, points, ahead);
     }
 
     /** What the forecast draws from the present on; one point alone is no course. */

@@ -13,9 +13,9 @@ import java.util.Optional;
  * @param warnings each open warning with what would clear it
  * @param together one plan for all that can be cleared without harm; empty when there is none
  */
-public record Answer(State state, Optional<WhatIf> found, List<Warning> warnings, Optional<Offer> together) {
-    static final Answer SEARCHING = new Answer(State.SEARCHING, Optional.empty(), List.of(), Optional.empty());
-    static final Answer ENDED = new Answer(State.ENDED, Optional.empty(), List.of(), Optional.empty());
+public record PlanSearch(State state, Optional<WhatIf> found, List<Warning> warnings, Optional<Offer> together) {
+    static final PlanSearch SEARCHING = new PlanSearch(State.SEARCHING, Optional.empty(), List.of(), Optional.empty());
+    static final PlanSearch ENDED = new PlanSearch(State.ENDED, Optional.empty(), List.of(), Optional.empty());
 
     /** Under way, done, or ended because it took too long. */
     public enum State {
@@ -32,13 +32,13 @@ public record Answer(State state, Optional<WhatIf> found, List<Warning> warnings
      */
     public record Warning(Outlook outlook, List<Offer> offers) {}
 
-    public Answer {
+    public PlanSearch {
         warnings = List.copyOf(warnings);
     }
 
     /** The same for one warning alone; its list is empty when that criterion does not warn. */
-    public Answer about(String criterion) {
-        return new Answer(
+    public PlanSearch about(String criterion) {
+        return new PlanSearch(
                 state,
                 found,
                 warnings.stream()

@@ -15,18 +15,18 @@ import java.util.Optional;
  *
  * @param mark outcome by whose colour and shape it is shown; empty for an ordinary one
  */
-public record Outlook(String mark, String text) {
+public record ForecastNote(String mark, String text) {
     /**
      * How long the plan still takes, whether that is in time, and how this child answers; nothing once the space is
      * being held.
      */
-    static List<Outlook> of(Checked checked) {
+    static List<ForecastNote> of(Checked checked) {
         Forecast f = checked.worked().forecast().orElse(null);
         if (f == null || checked.subject().stage().hasReached(Stage.HOLDING)) {
             return List.of();
         }
-        List<Outlook> all = new ArrayList<>();
-        f.planned().ifPresent(r -> all.add(new Outlook("", route(r))));
+        List<ForecastNote> all = new ArrayList<>();
+        f.planned().ifPresent(r -> all.add(new ForecastNote("", route(r))));
         fit(f).ifPresent(all::add);
         f.sides().forEach(s -> response(s.side().word(), s.response(), all));
         return all;
@@ -47,37 +47,37 @@ public record Outlook(String mark, String text) {
         return s.early().equals(s.late()) ? "" : " (" + s.early() + " to " + s.late() + " in nine children of ten)";
     }
 
-    private static Optional<Outlook> fit(Forecast f) {
+    private static Optional<ForecastNote> fit(Forecast f) {
         String gone = f.gone()
                 .map(g -> " The chance that one goes before the plan is done is " + Math.round(100 * g) + " %.")
                 .orElse("");
         return switch (f.fit()) {
             case FITS ->
-                Optional.of(new Outlook(
+                Optional.of(new ForecastNote(
                         "", "The second primary molars are expected to stand until the plan is done." + gone));
             case TIGHT ->
-                Optional.of(new Outlook(
+                Optional.of(new ForecastNote(
                         "caution",
                         "It is tight: the second primary molars are expected to stand until the plan is done, but the ranges overlap."
                                 + gone));
             case LATE ->
-                Optional.of(new Outlook(
+                Optional.of(new ForecastNote(
                         "caution",
                         "It is late: a second primary molar is expected to go before the plan is done, and with it the leeway."
                                 + gone));
             case SHED ->
                 Optional.of(
-                        new Outlook(
+                        new ForecastNote(
                                 "caution",
                                 "A second primary molar is gone already: its leeway is being lost, or held by something else."));
             case UNKNOWN -> Optional.empty();
         };
     }
 
-    private static void response(String side, OwnResponse r, List<Outlook> to) {
+    private static void response(String side, OwnResponse r, List<ForecastNote> to) {
         if (r.outOfBand()) {
             to.add(
-                    new Outlook(
+                    new ForecastNote(
                             "caution",
                             "The " + side + " side runs down "
                                     + Math.round(100

@@ -1,4 +1,4 @@
-package dev.fairlead.web;
+package dev.fairlead.web.page;
 
 import dev.fairlead.check.CheckOptions;
 import dev.fairlead.check.Checked;

@@ -13,19 +13,19 @@ import java.util.concurrent.locks.ReentrantLock;
  * The turn to write in a folder: one thread of one program at a time. A file lock is held by the whole program, so
  * threads of one program wait for each other first.
  */
-final class Turn implements AutoCloseable {
+final class FolderLock implements AutoCloseable {
     private static final Map<Path, ReentrantLock> WITHIN = new ConcurrentHashMap<>();
 
     private final ReentrantLock within;
     private final FileChannel channel;
 
-    private Turn(ReentrantLock within, FileChannel channel) {
+    private FolderLock(ReentrantLock within, FileChannel channel) {
         this.within = within;
         this.channel = channel;
     }
 
     /** Waits for the turn. */
-    static Turn take(Path lockFile) throws IOException {
+    static FolderLock take(Path lockFile) throws IOException {
         ReentrantLock within = WITHIN.computeIfAbsent(lockFile, p -> new ReentrantLock());
         within.lock();
         FileChannel channel = null;
@@ -35,7 +35,7 @@ final class Turn implements AutoCloseable {
             if (!held.isValid()) {
                 throw new IOException("the lock of the folder was lost");
             }
-            return new Turn(within, channel);
+            return new FolderLock(within, channel);
         } catch (IOException | RuntimeException e) {
             within.unlock();
             if (channel != null) {

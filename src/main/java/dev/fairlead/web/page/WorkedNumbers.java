@@ -12,12 +12,12 @@ import java.util.List;
 import java.util.Map;
 
 /** The worked numbers of a case under their headings. */
-public final class Numbers {
+public final class WorkedNumbers {
     private static final MathContext DIGITS = new MathContext(4);
 
-    private Numbers() {}
+    private WorkedNumbers() {}
 
-    /** Numbers under one heading. */
+    /** WorkedNumbers under one heading. */
     public record Group(String title, List<Working> workings) {}
 
     /** All groups in the order in which they were worked out. */

@@ -6,13 +6,13 @@ import java.util.concurrent.CancellationException;
 import java.util.concurrent.TimeUnit;
 
 /** How long a search may take. Whatever is tried is measured anew, so a search ends at the next plan that it tries. */
-final class Patience {
+final class TimeLimit {
     private final long most;
     private volatile long end = Long.MAX_VALUE;
     private volatile boolean over;
 
     /** {@code seconds} from {@link #start}. */
-    Patience(long seconds) {
+    TimeLimit(long seconds) {
         most = TimeUnit.SECONDS.toNanos(seconds);
     }
 

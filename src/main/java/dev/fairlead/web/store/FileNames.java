@@ -9,10 +9,10 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 
 /** Which names a case file may have, and where it then is; nothing outside the folder can be named. */
-final class Names {
+final class FileNames {
     private static final Pattern NEW = Pattern.compile("[A-Za-z0-9][A-Za-z0-9._-]{0,79}");
 
-    private Names() {}
+    private FileNames() {}
 
     static boolean isCase(String name) {
         String lower = name.toLowerCase(Locale.ROOT);

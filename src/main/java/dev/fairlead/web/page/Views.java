@@ -1,4 +1,4 @@
-package dev.fairlead.web;
+package dev.fairlead.web.page;
 
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
@@ -15,7 +15,7 @@ public final class Views {
     private final String folder;
     private final String assets;
 
-    Views(String folder, String assets) {
+    public Views(String folder, String assets) {
         this.folder = folder;
         this.assets = assets;
     }
@@ -23,7 +23,7 @@ public final class Views {
     /** A whole page; {@code where} names the current entry of the main navigation. */
     public void page(Context ctx, String template, String title, String where, Map<String, Object> model) {
         Map<String, Object> all = new HashMap<>(model);
-        all.put("frame", new Frame(title, where, folder, assets));
+        all.put("frame", new PageFrame(title, where, folder, assets));
         part(ctx, template, all);
     }
 
