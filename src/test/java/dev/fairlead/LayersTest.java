@@ -56,7 +56,7 @@ class LayersTest {
             .whereLayer("web")
             .mayOnlyAccessLayers("model", "intake", "facts", "measure", "rules", "findings", "check", "report")
             .whereLayer("audit")
-            .mayOnlyAccessLayers("model", "intake", "facts", "measure", "rules", "findings", "check", "report")
+            .mayOnlyAccessLayers("model", "intake", "facts", "measure", "rules", "findings", "check")
             .whereLayer("cli")
             .mayNotBeAccessedByAnyLayer()
             .withOptionalLayers(true);
@@ -69,20 +69,30 @@ class LayersTest {
             .dependOnClassesThat()
             .resideInAnyPackage("org.drools..", "org.kie..");
 
-    /**
-     * Drawings and line breaks are one kit for reports of one case and of many; nothing else of a case's report is an
-     * audit's business.
-     */
+    /** What reports of one case and of many share lies apart; nothing of a case's report is an audit's business. */
     @ArchTest
-    static final ArchRule AUDITS_SHARE_THE_DRAWING_KIT_ONLY = noClasses()
+    static final ArchRule AUDITS_DO_WITHOUT_REPORTS_OF_A_CASE = noClasses()
             .that()
             .resideInAPackage("dev.fairlead.audit..")
             .should()
+            .dependOnClassesThat()
+            .resideInAPackage("dev.fairlead.report..");
+
+    @ArchTest
+    static final ArchRule DRAWINGS_KNOW_NOTHING_OF_CASES = noClasses()
+            .that()
+            .resideInAPackage("dev.fairlead.drawing..")
+            .should()
             .dependOnClassesThat(com.tngtech.archunit.base.DescribedPredicate.describe(
-                    "are of a report but not its kit",
-                    c -> c.getPackageName().startsWith("dev.fairlead.report")
-                            && !c.getPackageName().equals("dev.fairlead.report.picture")
-                            && !c.getName().equals("dev.fairlead.report.text.Wrap")));
+                    "are of the program but no drawing",
+                    c -> c.getPackageName().startsWith("dev.fairlead")
+                            && !c.getPackageName().equals("dev.fairlead.drawing")));
+
+    @ArchTest
+    static final ArchRule NO_CYCLES_IN_REPORT = SlicesRuleDefinition.slices()
+            .matching("dev.fairlead.report.(**)")
+            .should()
+            .beFreeOfCycles();
 
     @ArchTest
     static final ArchRule NO_CYCLES_IN_AUDIT = SlicesRuleDefinition.slices()

@@ -74,7 +74,7 @@ record Named(String name, Reading reading, byte[] bytes) {
     void refuse(Console console) {
         int n = reading.errors().size();
         console.err().println(name + ": refused, " + n + (n == 1 ? " problem:" : " problems:"));
-        reading.problems().forEach(p -> console.err().print(dev.fairlead.report.text.Wrap.hanging("  ", p.toString())));
+        reading.problems().forEach(p -> console.err().print(dev.fairlead.drawing.Wrap.hanging("  ", p.toString())));
     }
 
     /** SHA-256 of its bytes. */

@@ -1,9 +1,9 @@
 package dev.fairlead.cli;
 
 import dev.fairlead.check.Checked;
-import dev.fairlead.report.html.Refused;
 import dev.fairlead.report.html.ReportHtml;
 import dev.fairlead.report.html.ReportPdf;
+import dev.fairlead.report.html.UnreadCase;
 import dev.fairlead.report.json.ReportJson;
 import dev.fairlead.report.text.ReportText;
 import java.io.IOException;
@@ -25,7 +25,7 @@ final class Output {
     private final Optional<Path> file;
     private final boolean folder;
     private final List<Checked> kept = new ArrayList<>();
-    private final List<Refused> refused = new ArrayList<>();
+    private final List<UnreadCase> refused = new ArrayList<>();
     private final Set<String> taken = new HashSet<>();
     private final StringBuilder text = new StringBuilder();
 
@@ -50,7 +50,7 @@ final class Output {
     }
 
     void refused(Named named) {
-        refused.add(new Refused(
+        refused.add(new UnreadCase(
                 named.name(),
                 named.reading().errors().stream().map(Object::toString).toList()));
     }

@@ -1,6 +1,6 @@
 package dev.fairlead.cli;
 
-import dev.fairlead.report.text.Wrap;
+import dev.fairlead.drawing.Wrap;
 import java.io.PrintWriter;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;

@@ -5,7 +5,7 @@ import dev.fairlead.check.Checker;
 import dev.fairlead.check.Doubting;
 import dev.fairlead.check.whatif.Difference;
 import dev.fairlead.check.whatif.Search;
-import dev.fairlead.check.whatif.Settings;
+import dev.fairlead.check.whatif.TypedChanges;
 import dev.fairlead.check.whatif.WhatIf;
 import dev.fairlead.measure.part.Parts;
 import dev.fairlead.model.Case;
@@ -88,12 +88,12 @@ final class WhatIfCommand implements Callable<Integer> {
             return ExitCode.CLEAN;
         }
         try {
-            Difference d = Settings.difference(c, named.hash(), sets, new Checker(rulebase), options);
+            Difference d = TypedChanges.difference(c, named.hash(), sets, new Checker(rulebase), options);
             console.out().print(form == PlainForm.json ? WhatIfJson.of(d).toPrettyString() + "\n" : WhatIfText.of(d));
             return ExitCode.CLEAN;
-        } catch (Settings.Refused e) {
+        } catch (TypedChanges.Refused e) {
             console.err().println("Nothing was tried:");
-            e.problems().forEach(p -> console.err().print(dev.fairlead.report.text.Wrap.hanging("  ", p)));
+            e.problems().forEach(p -> console.err().print(dev.fairlead.drawing.Wrap.hanging("  ", p)));
             return ExitCode.USAGE;
         }
     }

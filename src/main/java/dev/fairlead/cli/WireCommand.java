@@ -1,12 +1,12 @@
 package dev.fairlead.cli;
 
+import dev.fairlead.drawing.Picture;
 import dev.fairlead.intake.Quantities;
 import dev.fairlead.measure.wire.WireForces;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Unit;
 import dev.fairlead.report.picture.FoldPicture;
 import dev.fairlead.report.picture.LoadPicture;
-import dev.fairlead.report.picture.Picture;
 import dev.fairlead.report.picture.WirePicture;
 import dev.fairlead.report.wire.WireJson;
 import dev.fairlead.report.wire.WireReport;

@@ -87,7 +87,7 @@ class PlanTest {
                 "share of the stand-off that is run down between visits, left")) {
             assertThat(text.replaceAll("\\s+", " ")).contains(part);
         }
-        assertThat(text.lines()).allMatch(l -> dev.fairlead.report.text.Wrap.columns(l) <= 80);
+        assertThat(text.lines()).allMatch(l -> dev.fairlead.drawing.Wrap.columns(l) <= 80);
         assertThat(report.workings().stream().map(Working::group).distinct().count())
                 .isEqualTo(text.lines().filter(l -> l.matches("[A-Z][A-Z ]+")).count());
     }

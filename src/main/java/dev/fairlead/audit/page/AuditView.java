@@ -5,8 +5,8 @@ import dev.fairlead.audit.agree.Detection;
 import dev.fairlead.audit.summary.CriterionCount;
 import dev.fairlead.audit.summary.Heading;
 import dev.fairlead.audit.summary.Summary;
+import dev.fairlead.drawing.Picture;
 import dev.fairlead.model.Stage;
-import dev.fairlead.report.picture.Picture;
 import java.util.List;
 import java.util.Optional;
 

@@ -2,7 +2,7 @@ package dev.fairlead.audit.page;
 
 import dev.fairlead.audit.statistics.Rate;
 import dev.fairlead.audit.summary.StageCount;
-import dev.fairlead.report.picture.Svg;
+import dev.fairlead.drawing.Svg;
 
 /**
  * Small drawings within a line of text; the numbers beside them say the same, so they are left out for readers who do

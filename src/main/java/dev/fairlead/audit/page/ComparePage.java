@@ -2,7 +2,7 @@ package dev.fairlead.audit.page;
 
 import dev.fairlead.audit.compare.RulesComparison;
 import dev.fairlead.audit.compare.Sweep;
-import dev.fairlead.report.picture.Picture;
+import dev.fairlead.drawing.Picture;
 import gg.jte.output.StringOutput;
 import java.util.List;
 import java.util.Map;

@@ -1,9 +1,9 @@
 package dev.fairlead.audit.page;
 
-import dev.fairlead.report.picture.Ink;
-import dev.fairlead.report.picture.Svg;
-import dev.fairlead.report.picture.Svg.Anchor;
-import dev.fairlead.report.picture.Svg.At;
+import dev.fairlead.drawing.Ink;
+import dev.fairlead.drawing.Svg;
+import dev.fairlead.drawing.Svg.Anchor;
+import dev.fairlead.drawing.Svg.At;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleFunction;

@@ -4,7 +4,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import dev.fairlead.audit.agree.Agreement;
 import dev.fairlead.audit.statistics.Kappa;
-import dev.fairlead.report.text.Wrap;
+import dev.fairlead.drawing.Wrap;
 import java.util.Locale;
 
 /** Agreement with a reviewer as text for 80 columns and as JSON. */

@@ -5,7 +5,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import dev.fairlead.audit.compare.RulesComparison;
 import dev.fairlead.audit.compare.Sweep;
-import dev.fairlead.report.text.Wrap;
+import dev.fairlead.drawing.Wrap;
 import dev.fairlead.rules.Threshold;
 import java.util.Locale;
 import java.util.Map;

@@ -4,7 +4,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import dev.fairlead.audit.agree.Detection;
 import dev.fairlead.audit.statistics.Rate;
-import dev.fairlead.report.text.Wrap;
+import dev.fairlead.drawing.Wrap;
 import java.util.Locale;
 
 /** What an audit found of what was planted, as text for 80 columns and as JSON. */

@@ -7,10 +7,10 @@ import dev.fairlead.audit.summary.NamedCount;
 import dev.fairlead.audit.summary.StageCount;
 import dev.fairlead.audit.summary.Summary;
 import dev.fairlead.audit.summary.Trouble;
+import dev.fairlead.drawing.Wrap;
 import dev.fairlead.findings.Report;
 import dev.fairlead.findings.Words;
 import dev.fairlead.model.Stage;
-import dev.fairlead.report.text.Wrap;
 import java.util.List;
 import java.util.Locale;
 

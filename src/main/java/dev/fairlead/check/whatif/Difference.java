@@ -21,7 +21,7 @@ import java.util.stream.Collectors;
  */
 public record Difference(
         List<Given> sets,
-        List<Estimate> estimates,
+        List<GaugeEstimate> estimates,
         Checked before,
         Checked after,
         List<NumberChange> numbers,
@@ -56,7 +56,7 @@ public record Difference(
         findings = List.copyOf(findings);
     }
 
-    static Difference of(List<Given> sets, List<Estimate> estimates, Checked before, Checked after) {
+    static Difference of(List<Given> sets, List<GaugeEstimate> estimates, Checked before, Checked after) {
         return new Difference(sets, estimates, before, after, numbers(before, after), findings(before, after));
     }
 

@@ -69,15 +69,15 @@ public final class Search {
             touched.put(v, all);
         }
         Predicate<String> plan = PlanVariables.isPlan(c, day, reached);
-        List<Outlook> outlooks = new ArrayList<>();
+        List<Remedy> outlooks = new ArrayList<>();
         List<Tried> best = new ArrayList<>();
         for (Finding f : open) {
             outlooks.add(outlook(f, trials, variables, singles, touched, best, plan));
         }
-        return new WhatIf(checked, outlooks, new Together(trials).of(best), trials.count());
+        return new WhatIf(checked, outlooks, new CombinedPlan(trials).of(best), trials.count());
     }
 
-    private Outlook outlook(
+    private Remedy outlook(
             Finding f,
             Trials trials,
             List<Variable> variables,
@@ -99,7 +99,7 @@ public final class Search {
         }
         if (clean != null) {
             best.add(clean);
-            return new Outlook(f, Optional.of(trials.suggestion(clean)), Optional.empty(), rests(f, plan), true);
+            return new Remedy(f, Optional.of(trials.suggestion(clean)), Optional.empty(), rests(f, plan), true);
         }
         BitSet matters = new BitSet();
         matters.set(criterion);
@@ -113,7 +113,7 @@ public final class Search {
         Sets sets = new Sets(trials, criterion, MOST_SETS);
         Optional<Tried> found = reachable ? sets.smallest(relevant, MOST_TOGETHER) : Optional.empty();
         found.ifPresent(best::add);
-        return new Outlook(
+        return new Remedy(
                 f,
                 Optional.ofNullable(any).map(trials::suggestion),
                 found.map(trials::suggestion),

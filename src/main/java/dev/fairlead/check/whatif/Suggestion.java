@@ -18,7 +18,7 @@ import java.util.List;
  */
 public record Suggestion(
         List<Change> changes,
-        List<Estimate> estimates,
+        List<GaugeEstimate> estimates,
         int steps,
         List<String> clears,
         List<String> worsens,
@@ -37,6 +37,6 @@ public record Suggestion(
         for (Change change : changes) {
             changed = change.in(changed);
         }
-        return Estimate.in(changed, estimates);
+        return GaugeEstimate.in(changed, estimates);
     }
 }

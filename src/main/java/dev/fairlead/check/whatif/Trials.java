@@ -112,7 +112,7 @@ final class Trials {
     Suggestion suggestion(Tried t) {
         return new Suggestion(
                 t.settings().stream().flatMap(s -> s.changes().stream()).toList(),
-                Estimate.of(c, changed(t.settings()), parts.force()),
+                GaugeEstimate.of(c, changed(t.settings()), parts.force()),
                 t.steps(),
                 cleared(t),
                 worsened(t),
@@ -141,7 +141,7 @@ final class Trials {
 
     private Case apply(List<Setting> settings) {
         Case variant = changed(settings);
-        return Estimate.in(variant, Estimate.of(c, variant, parts.force()));
+        return GaugeEstimate.in(variant, GaugeEstimate.of(c, variant, parts.force()));
     }
 
     private Case changed(List<Setting> settings) {

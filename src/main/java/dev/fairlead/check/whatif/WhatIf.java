@@ -13,7 +13,7 @@ import java.util.Optional;
  *     only one warning
  * @param tried other plans that were measured and judged
  */
-public record WhatIf(Checked checked, List<Outlook> outlooks, Optional<Suggestion> together, int tried) {
+public record WhatIf(Checked checked, List<Remedy> outlooks, Optional<Suggestion> together, int tried) {
     public WhatIf {
         outlooks = List.copyOf(outlooks);
     }

@@ -81,10 +81,10 @@ public final class CaseView {
 
     /** What the counts come to, in a sentence or two. */
     public String verdict() {
-        return Verdict.of(report());
+        return Headline.of(report());
     }
 
-    public List<KeyNumber> keyNumbers() {
+    public List<KeyNumbers.KeyNumber> keyNumbers() {
         return KeyNumbers.of(checked);
     }
 

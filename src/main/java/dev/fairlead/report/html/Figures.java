@@ -1,10 +1,10 @@
 package dev.fairlead.report.html;
 
 import dev.fairlead.check.Checked;
+import dev.fairlead.drawing.Picture;
+import dev.fairlead.drawing.Svg;
 import dev.fairlead.report.picture.Drawing;
-import dev.fairlead.report.picture.Picture;
 import dev.fairlead.report.picture.Pictures;
-import dev.fairlead.report.picture.Svg;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;

@@ -17,7 +17,15 @@ import java.util.List;
 import java.util.Optional;
 
 /** The numbers that a presentation opens with. */
-final class KeyNumbers {
+public final class KeyNumbers {
+    /**
+     * One of them.
+     *
+     * @param values with error and unit, or "unknown"; one for each side where sides differ
+     * @param remark what it stands beside; may be empty
+     */
+    public record KeyNumber(String label, List<String> values, String remark) {}
+
     private final Checked checked;
     private final List<KeyNumber> all = new ArrayList<>();
 

@@ -7,11 +7,11 @@ import java.util.List;
 /** A file of reports as the templates see it. */
 public final class Page {
     private final List<CaseView> cases = new ArrayList<>();
-    private final List<Refused> refused;
+    private final List<UnreadCase> refused;
     private final boolean paper;
 
     /** {@code paper} is true for the pages that become a PDF. */
-    Page(List<Checked> checked, List<Refused> refused, boolean all, boolean paper) {
+    Page(List<Checked> checked, List<UnreadCase> refused, boolean all, boolean paper) {
         boolean several = checked.size() + refused.size() > 1;
         for (int i = 0; i < checked.size(); i++) {
             cases.add(new CaseView(checked.get(i), several ? "c" + (i + 1) + "-" : "", all, paper));
@@ -24,7 +24,7 @@ public final class Page {
         return cases;
     }
 
-    public List<Refused> refused() {
+    public List<UnreadCase> refused() {
         return refused;
     }
 

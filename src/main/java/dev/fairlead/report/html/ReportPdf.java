@@ -19,12 +19,12 @@ public final class ReportPdf {
     }
 
     /** Several cases in one file, behind a list of contents. */
-    public static byte[] of(List<Checked> cases, List<Refused> refused, boolean all) {
+    public static byte[] of(List<Checked> cases, List<UnreadCase> refused, boolean all) {
         return PdfWriter.pdf(pages(cases, refused, all));
     }
 
     /** What is laid out: XHTML with a style sheet for paper. */
-    static String pages(List<Checked> cases, List<Refused> refused, boolean all) {
+    static String pages(List<Checked> cases, List<UnreadCase> refused, boolean all) {
         return Templates.render("report/paper.jte", new Page(cases, refused, all, true));
     }
 }

@@ -4,8 +4,8 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import dev.fairlead.check.whatif.Difference;
-import dev.fairlead.check.whatif.Estimate;
-import dev.fairlead.check.whatif.Outlook;
+import dev.fairlead.check.whatif.GaugeEstimate;
+import dev.fairlead.check.whatif.Remedy;
 import dev.fairlead.check.whatif.Suggestion;
 import dev.fairlead.check.whatif.WhatIf;
 import dev.fairlead.findings.Finding;
@@ -25,7 +25,7 @@ public final class WhatIfJson {
     public static ObjectNode of(WhatIf w) {
         ObjectNode out = head(w.checked().report());
         ArrayNode warnings = out.putArray("warnings");
-        for (Outlook o : w.outlooks()) {
+        for (Remedy o : w.outlooks()) {
             ObjectNode one = warnings.addObject()
                     .put("id", o.finding().id())
                     .put("weight", o.finding().weight().word())
@@ -103,9 +103,9 @@ public final class WhatIfJson {
         return out;
     }
 
-    private static void estimates(ObjectNode out, List<Estimate> all) {
+    private static void estimates(ObjectNode out, List<GaugeEstimate> all) {
         ArrayNode list = out.putArray("gaugeEstimates");
-        for (Estimate e : all) {
+        for (GaugeEstimate e : all) {
             ObjectNode one = list.addObject().put("visit", e.visit());
             one.set("read", value(e.read()));
             one.set("instead", value(e.instead()));

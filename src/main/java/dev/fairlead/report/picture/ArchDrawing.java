@@ -1,5 +1,9 @@
 package dev.fairlead.report.picture;
 
+import dev.fairlead.drawing.Ink;
+import dev.fairlead.drawing.Svg;
+import dev.fairlead.drawing.Svg.Anchor;
+import dev.fairlead.drawing.Svg.At;
 import dev.fairlead.findings.Numbers;
 import dev.fairlead.measure.mechanics.ArchPath;
 import dev.fairlead.measure.wire.SideMarks;
@@ -8,8 +12,6 @@ import dev.fairlead.model.Case;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Side;
 import dev.fairlead.model.Tooth;
-import dev.fairlead.report.picture.Svg.Anchor;
-import dev.fairlead.report.picture.Svg.At;
 import java.util.ArrayList;
 import java.util.List;
 

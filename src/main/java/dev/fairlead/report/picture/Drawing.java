@@ -1,5 +1,6 @@
 package dev.fairlead.report.picture;
 
+import dev.fairlead.drawing.Picture;
 import dev.fairlead.findings.Missing;
 import dev.fairlead.model.Knowable;
 import java.util.ArrayList;

@@ -1,5 +1,9 @@
 package dev.fairlead.report.picture;
 
+import dev.fairlead.drawing.Ink;
+import dev.fairlead.drawing.Svg;
+import dev.fairlead.drawing.Svg.Anchor;
+import dev.fairlead.drawing.Svg.At;
 import dev.fairlead.findings.Numbers;
 import dev.fairlead.measure.mechanics.FoldKinematics;
 import dev.fairlead.measure.mechanics.FoldSpec;
@@ -7,8 +11,6 @@ import dev.fairlead.measure.wire.FoldOpening;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Side;
-import dev.fairlead.report.picture.Svg.Anchor;
-import dev.fairlead.report.picture.Svg.At;
 import java.util.List;
 
 /** One fold enlarged, seen from the cheek, closed and opened for the wanted stand-off, with its sizes. */

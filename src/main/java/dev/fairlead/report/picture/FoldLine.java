@@ -1,8 +1,8 @@
 package dev.fairlead.report.picture;
 
+import dev.fairlead.drawing.Svg.At;
 import dev.fairlead.measure.mechanics.FoldKinematics;
 import dev.fairlead.measure.mechanics.FoldSpec;
-import dev.fairlead.report.picture.Svg.At;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -1,5 +1,7 @@
 package dev.fairlead.report.picture;
 
+import dev.fairlead.drawing.Ink;
+import dev.fairlead.drawing.Svg;
 import dev.fairlead.model.Limit;
 import java.util.ArrayList;
 import java.util.List;
@@ -68,7 +70,7 @@ final class IncisorAxis {
     void limit(Ink ink, double dash, Svg.Anchor anchor, Limit limit) {
         svg.line(ink, 1.6, dash, List.of(at(limit.value(), 0.45 * REACH), at(limit.value(), REACH)));
         Svg.At tip = at(limit.value(), REACH + 4);
-        svg.text(ink, 12, anchor, tip.x(), tip.y(), Position.degrees(limit.value()));
+        svg.text(ink, 12, anchor, tip.x(), tip.y(), IncisorChange.degrees(limit.value()));
     }
 
     void tooth(double degrees, boolean after) {

@@ -1,13 +1,16 @@
 package dev.fairlead.report.picture;
 
+import dev.fairlead.drawing.Ink;
+import dev.fairlead.drawing.Picture;
+import dev.fairlead.drawing.Svg;
+import dev.fairlead.drawing.Svg.Anchor;
+import dev.fairlead.drawing.Svg.At;
 import dev.fairlead.findings.Numbers;
 import dev.fairlead.measure.mechanics.ForceBand;
 import dev.fairlead.measure.mechanics.LoadDeflection;
 import dev.fairlead.measure.wire.WireForces;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Unit;
-import dev.fairlead.report.picture.Svg.Anchor;
-import dev.fairlead.report.picture.Svg.At;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

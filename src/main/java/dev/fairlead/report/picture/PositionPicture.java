@@ -1,6 +1,9 @@
 package dev.fairlead.report.picture;
 
 import dev.fairlead.check.Checked;
+import dev.fairlead.drawing.Ink;
+import dev.fairlead.drawing.Picture;
+import dev.fairlead.drawing.Svg;
 import dev.fairlead.findings.Numbers;
 import dev.fairlead.measure.Front;
 import dev.fairlead.measure.arch.PositionResult.Shift;
@@ -30,16 +33,16 @@ public final class PositionPicture {
                 .map(Front::position)
                 .map(p -> p.angles())
                 .orElse(List.of());
-        List<Position> all = Position.of(checked, shifts);
-        List<Position> shown = all.stream().filter(Position::drawable).toList();
+        List<IncisorChange> all = IncisorChange.of(checked, shifts);
+        List<IncisorChange> shown = all.stream().filter(IncisorChange::drawable).toList();
         Knowable[] wanted = shifts.stream()
                 .flatMap(s -> java.util.stream.Stream.of(s.before(), s.after()))
                 .toArray(Knowable[]::new);
         return shown.isEmpty() ? Drawing.without(TITLE, wanted) : Drawing.of(picture(shown), wanted);
     }
 
-    private static Picture picture(List<Position> shown) {
-        Position lead = shown.get(0);
+    private static Picture picture(List<IncisorChange> shown) {
+        IncisorChange lead = shown.get(0);
         boolean axis = lead.shift().name().startsWith("lower incisor to mandibular")
                 && lead.shift().before().known();
         double from = axis ? AXIS : 0;
@@ -58,10 +61,10 @@ public final class PositionPicture {
                 words,
                 svg.done(),
                 List.of("What", "Before", "Predicted after", "Measured at the end", "Norm", "Limit in force"),
-                shown.stream().map(Position::row).toList());
+                shown.stream().map(IncisorChange::row).toList());
     }
 
-    private static void axis(Svg svg, Position lead) {
+    private static void axis(Svg svg, IncisorChange lead) {
         IncisorAxis axis = new IncisorAxis(svg, WIDTH / 2 + 34, AXIS - 40);
         axis.norm(lead.normLow(), lead.normHigh());
         axis.tooth(lead.shift().before().value(), false);
@@ -102,7 +105,7 @@ public final class PositionPicture {
                 .text(Ink.SOFT, 12, Svg.Anchor.start, LEFT + 332, y, "stop");
     }
 
-    private static void row(Svg svg, Position p, double y) {
+    private static void row(Svg svg, IncisorChange p, double y) {
         double[] ends = p.axis();
         java.util.function.DoubleUnaryOperator at = v -> LEFT + (RIGHT - LEFT) * (v - ends[0]) / (ends[1] - ends[0]);
         svg.text(Ink.INK, 13, Svg.Anchor.start, LEFT, y + 14, p.title());
@@ -142,7 +145,7 @@ public final class PositionPicture {
         values(svg, p, y + 30);
     }
 
-    private static void values(Svg svg, Position p, double y) {
+    private static void values(Svg svg, IncisorChange p, double y) {
         svg.text(
                 Ink.SOFT,
                 12,
@@ -162,9 +165,9 @@ public final class PositionPicture {
         return Numbers.plain(v, v == Math.rint(v) ? 0 : Numbers.decimals(limit.unit()));
     }
 
-    private static String words(List<Position> shown) {
+    private static String words(List<IncisorChange> shown) {
         List<String> parts = new ArrayList<>();
-        for (Position p : shown) {
+        for (IncisorChange p : shown) {
             parts.add(p.title() + ": " + p.change() + ", norm " + p.norm() + ", limit " + p.limits() + ".");
         }
         return String.join(" ", parts);

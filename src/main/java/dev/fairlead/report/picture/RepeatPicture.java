@@ -1,5 +1,8 @@
 package dev.fairlead.report.picture;
 
+import dev.fairlead.drawing.Ink;
+import dev.fairlead.drawing.Picture;
+import dev.fairlead.drawing.Svg;
 import dev.fairlead.findings.Numbers;
 import dev.fairlead.findings.RepeatAdvice;
 import java.util.ArrayList;

@@ -1,6 +1,9 @@
 package dev.fairlead.report.picture;
 
 import dev.fairlead.check.Checked;
+import dev.fairlead.drawing.Ink;
+import dev.fairlead.drawing.Picture;
+import dev.fairlead.drawing.Svg;
 import dev.fairlead.findings.Numbers;
 import dev.fairlead.measure.Front;
 import dev.fairlead.measure.arch.PositionResult;

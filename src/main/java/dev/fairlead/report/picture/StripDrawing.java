@@ -1,10 +1,12 @@
 package dev.fairlead.report.picture;
 
+import dev.fairlead.drawing.Ink;
+import dev.fairlead.drawing.Svg;
+import dev.fairlead.drawing.Svg.Anchor;
 import dev.fairlead.findings.Numbers;
 import dev.fairlead.measure.wire.SideMarks;
 import dev.fairlead.measure.wire.WireGeometry;
 import dev.fairlead.model.Measured;
-import dev.fairlead.report.picture.Svg.Anchor;
 import java.util.List;
 
 /** The straight blank with its marks, in units of mm, to lay the wire on: the patient's right on the left. */

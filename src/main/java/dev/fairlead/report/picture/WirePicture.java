@@ -1,5 +1,7 @@
 package dev.fairlead.report.picture;
 
+import dev.fairlead.drawing.Picture;
+import dev.fairlead.drawing.Svg;
 import dev.fairlead.findings.Numbers;
 import dev.fairlead.measure.wire.SideMarks;
 import dev.fairlead.measure.wire.WireGeometry;

@@ -1,9 +1,9 @@
 package dev.fairlead.report.sheet;
 
-import dev.fairlead.report.picture.Ink;
-import dev.fairlead.report.picture.Svg;
-import dev.fairlead.report.picture.Svg.Anchor;
-import dev.fairlead.report.picture.Svg.At;
+import dev.fairlead.drawing.Ink;
+import dev.fairlead.drawing.Svg;
+import dev.fairlead.drawing.Svg.Anchor;
+import dev.fairlead.drawing.Svg.At;
 import java.util.List;
 
 /** A rule of 100 mm that shows whether a sheet was printed true to size; in units of mm. */

@@ -1,12 +1,12 @@
 package dev.fairlead.report.sheet;
 
+import dev.fairlead.drawing.Svg;
 import dev.fairlead.findings.Missing;
 import dev.fairlead.findings.Report;
 import dev.fairlead.model.Side;
 import dev.fairlead.model.Stage;
 import dev.fairlead.report.pdf.PdfWriter;
 import dev.fairlead.report.picture.FoldDrawing;
-import dev.fairlead.report.picture.Svg;
 import dev.fairlead.rules.Catalogue;
 import java.io.IOException;
 import java.io.InputStream;

@@ -1,12 +1,12 @@
 package dev.fairlead.report.sheet;
 
+import dev.fairlead.drawing.Ink;
+import dev.fairlead.drawing.Svg;
+import dev.fairlead.drawing.Svg.Anchor;
 import dev.fairlead.model.Side;
 import dev.fairlead.report.picture.ArchDrawing;
 import dev.fairlead.report.picture.FoldDrawing;
-import dev.fairlead.report.picture.Ink;
 import dev.fairlead.report.picture.StripDrawing;
-import dev.fairlead.report.picture.Svg;
-import dev.fairlead.report.picture.Svg.Anchor;
 
 /** The drawings of a sheet on one page, true to size. */
 final class SheetSvg {

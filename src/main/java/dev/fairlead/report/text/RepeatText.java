@@ -1,5 +1,6 @@
 package dev.fairlead.report.text;
 
+import dev.fairlead.drawing.Wrap;
 import dev.fairlead.findings.AssumedError;
 import dev.fairlead.findings.Certainty;
 import dev.fairlead.findings.Numbers;

@@ -1,5 +1,6 @@
 package dev.fairlead.report.text;
 
+import dev.fairlead.drawing.Wrap;
 import dev.fairlead.findings.AppliedWaiver;
 import dev.fairlead.findings.Counts;
 import dev.fairlead.findings.Finding;

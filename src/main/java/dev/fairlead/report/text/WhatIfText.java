@@ -3,10 +3,11 @@ package dev.fairlead.report.text;
 import dev.fairlead.check.whatif.Change;
 import dev.fairlead.check.whatif.Difference;
 import dev.fairlead.check.whatif.Difference.FindingChange;
-import dev.fairlead.check.whatif.Estimate;
-import dev.fairlead.check.whatif.Outlook;
+import dev.fairlead.check.whatif.GaugeEstimate;
+import dev.fairlead.check.whatif.Remedy;
 import dev.fairlead.check.whatif.Suggestion;
 import dev.fairlead.check.whatif.WhatIf;
+import dev.fairlead.drawing.Wrap;
 import dev.fairlead.findings.Finding;
 import dev.fairlead.findings.Numbers;
 import dev.fairlead.findings.Report;
@@ -60,7 +61,7 @@ public final class WhatIfText {
                 .toString();
     }
 
-    private static void outlook(Outlook o, StringBuilder out) {
+    private static void outlook(Remedy o, StringBuilder out) {
         Finding f = o.finding();
         out.append('\n')
                 .append(f.weight() == Weight.STOP ? "STOP     " : "CAUTION  ")
@@ -143,7 +144,7 @@ public final class WhatIfText {
                 .toString();
     }
 
-    private static String estimate(Estimate e) {
+    private static String estimate(GaugeEstimate e) {
         String read = "gauge, visit " + e.visit() + ": " + Numbers.text(e.read())
                 + " was read on the wire as it was tied in then";
         return e.instead().known()

@@ -1,5 +1,6 @@
 package dev.fairlead.report.text;
 
+import dev.fairlead.drawing.Wrap;
 import dev.fairlead.findings.Missing;
 import dev.fairlead.findings.Numbers;
 import dev.fairlead.measure.Working;

@@ -1,7 +1,7 @@
 package dev.fairlead.report.wire;
 
+import dev.fairlead.drawing.Wrap;
 import dev.fairlead.findings.Missing;
-import dev.fairlead.report.text.Wrap;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

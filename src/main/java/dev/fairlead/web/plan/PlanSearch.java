@@ -1,6 +1,6 @@
 package dev.fairlead.web.plan;
 
-import dev.fairlead.check.whatif.Outlook;
+import dev.fairlead.check.whatif.Remedy;
 import dev.fairlead.check.whatif.WhatIf;
 import java.util.List;
 import java.util.Optional;
@@ -30,7 +30,7 @@ public record PlanSearch(State state, Optional<WhatIf> found, List<Warning> warn
      * @param offers the smallest single change, and the smallest set without harm to others where the single one does
      *     harm
      */
-    public record Warning(Outlook outlook, List<Offer> offers) {}
+    public record Warning(Remedy outlook, List<Offer> offers) {}
 
     public PlanSearch {
         warnings = List.copyOf(warnings);

@@ -5,8 +5,8 @@ import dev.fairlead.check.Checker;
 import dev.fairlead.check.Doubting;
 import dev.fairlead.check.whatif.Difference;
 import dev.fairlead.check.whatif.Search;
-import dev.fairlead.check.whatif.Settings;
 import dev.fairlead.check.whatif.Suggestion;
+import dev.fairlead.check.whatif.TypedChanges;
 import dev.fairlead.check.whatif.WhatIf;
 import dev.fairlead.measure.part.Parts;
 import dev.fairlead.model.Case;
@@ -142,9 +142,9 @@ public final class Plans {
                 .map(x -> x.pointer() + "=" + Offer.typed(x))
                 .toList();
         try {
-            Difference d = Settings.difference(c, version, typed, checker, options);
+            Difference d = TypedChanges.difference(c, version, typed, checker, options);
             return new Offer(s, d);
-        } catch (Settings.Refused e) {
+        } catch (TypedChanges.Refused e) {
             throw new IllegalStateException("a suggestion can be typed: " + e.getMessage(), e);
         }
     }

@@ -31,7 +31,7 @@ class SearchTest {
         return SEARCH.of(b.build(), "0", BARE);
     }
 
-    private static Outlook outlook(WhatIf w, String criterion) {
+    private static Remedy outlook(WhatIf w, String criterion) {
         return w.outlooks().stream()
                 .filter(o -> o.finding().id().equals(criterion))
                 .findFirst()
@@ -138,7 +138,7 @@ class SearchTest {
     @Test
     void bothFoldsNeedASet() {
         CaseBuilder b = at(Stage.BENCH).set("/bench/left/outOfSquare", 8).set("/bench/right/outOfSquare", 7);
-        Outlook o = outlook(search(b), "bends-square");
+        Remedy o = outlook(search(b), "bends-square");
         assertThat(o.single()).isEmpty();
         Suggestion s = o.set().orElseThrow();
         assertThat(s.changes())
@@ -188,7 +188,7 @@ class SearchTest {
         WhatIf w = search(b);
         assertThat(w.outlooks()).hasSizeGreaterThan(2);
         Case c = b.build();
-        for (Outlook o : w.outlooks()) {
+        for (Remedy o : w.outlooks()) {
             o.best().ifPresent(s -> holds(c, o.finding().id(), s));
             o.single()
                     .ifPresent(
@@ -203,7 +203,7 @@ class SearchTest {
 
     @Test
     void whatNoPlanClearsIsSaidWithItsReason() {
-        Outlook o = outlook(
+        Remedy o = outlook(
                 search(at(Stage.INDICATION).set("/headFilm/incisorMandibular", 103)), "incisor-inclination-before");
         assertThat(o.best()).isEmpty();
         assertThat(o.searched()).isTrue();

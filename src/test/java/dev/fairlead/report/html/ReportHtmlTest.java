@@ -178,7 +178,7 @@ class ReportHtmlTest {
     @Test
     void severalCasesShareOneFileWithoutSharingNames() throws IOException {
         List<Checked> two = List.of(Demo.checked("lapwing-16"), Demo.checked("knot-08"));
-        Refused refused = new Refused("gull <13>.yaml", List.of("line 3: nothing of it can be read"));
+        UnreadCase refused = new UnreadCase("gull <13>.yaml", List.of("line 3: nothing of it can be read"));
         Document d = parsed(ReportHtml.of(two, List.of(refused), false));
         assertThat(ids(d)).doesNotHaveDuplicates();
         Element contents = all(d, "nav").get(0);

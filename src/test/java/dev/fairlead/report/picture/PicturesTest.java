@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import dev.fairlead.check.Checked;
 import dev.fairlead.check.Checker;
+import dev.fairlead.drawing.Picture;
 import dev.fairlead.measure.space.SideSpace;
 import dev.fairlead.model.Side;
 import dev.fairlead.report.Demo;

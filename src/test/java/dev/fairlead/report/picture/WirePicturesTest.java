@@ -2,6 +2,7 @@ package dev.fairlead.report.picture;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.fairlead.drawing.Picture;
 import dev.fairlead.intake.CaseReader;
 import dev.fairlead.intake.Format;
 import dev.fairlead.model.Case;

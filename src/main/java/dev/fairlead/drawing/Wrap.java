@@ -1,4 +1,4 @@
-package dev.fairlead.report.text;
+package dev.fairlead.drawing;
 
 import java.util.StringTokenizer;
 

@@ -1,4 +1,4 @@
-package dev.fairlead.report.picture;
+package dev.fairlead.drawing;
 
 /**
  * What a stroke or a text stands for, with its colour on paper; a style sheet may overrule it by class (dark pages do).

@@ -13,9 +13,9 @@ import java.util.Optional;
  * @param rests what the warning rests on that no plan can change, in words
  * @param searched false when the search was ended before all sets were tried
  */
-public record Outlook(
+public record Remedy(
         Finding finding, Optional<Suggestion> single, Optional<Suggestion> set, List<String> rests, boolean searched) {
-    public Outlook {
+    public Remedy {
         rests = List.copyOf(rests);
     }
 

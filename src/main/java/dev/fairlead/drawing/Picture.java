@@ -1,4 +1,4 @@
-package dev.fairlead.report.picture;
+package dev.fairlead.drawing;
 
 import java.util.List;
 

@@ -7,10 +7,10 @@ import java.util.Optional;
 import java.util.TreeSet;
 
 /** Puts the best change for each warning into one plan, and takes out again what it can do without. */
-final class Together {
+final class CombinedPlan {
     private final Trials trials;
 
-    Together(Trials trials) {
+    CombinedPlan(Trials trials) {
         this.trials = trials;
     }
 

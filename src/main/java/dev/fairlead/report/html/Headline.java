@@ -9,8 +9,8 @@ import java.util.List;
 import java.util.function.Predicate;
 
 /** What the counts of a report come to, in words that promise nothing. */
-final class Verdict {
-    private Verdict() {}
+final class Headline {
+    private Headline() {}
 
     static String of(Report report) {
         Counts n = report.counts();

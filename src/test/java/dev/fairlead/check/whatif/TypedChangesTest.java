@@ -8,12 +8,12 @@ import dev.fairlead.check.CheckOptions;
 import dev.fairlead.check.Checker;
 import dev.fairlead.check.Doubting;
 import dev.fairlead.check.whatif.Difference.Kind;
+import dev.fairlead.drawing.Wrap;
 import dev.fairlead.intake.CaseReader;
 import dev.fairlead.intake.Format;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.shape.Edit;
 import dev.fairlead.report.text.WhatIfText;
-import dev.fairlead.report.text.Wrap;
 import dev.fairlead.rules.Rulebase;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -22,16 +22,16 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** Values that a person tries on a demo case: what changes and what is refused. */
-class SettingsTest {
+class TypedChangesTest {
     private static final Checker CHECKER = new Checker(Rulebase.fromFolder(Path.of("rules")));
     private static final CheckOptions OPTIONS = CheckOptions.USUAL.with(Doubting.NONE);
 
-    private static Difference of(String... sets) throws Settings.Refused, IOException {
+    private static Difference of(String... sets) throws TypedChanges.Refused, IOException {
         Path file = Path.of("cases/whimbrel-06-class-iii-tendency.yaml");
         Case c = CaseReader.read(Files.readAllBytes(file), file.toString(), Format.BY_NAME)
                 .value()
                 .orElseThrow();
-        return Settings.difference(c, "0", List.of(sets), CHECKER, OPTIONS);
+        return TypedChanges.difference(c, "0", List.of(sets), CHECKER, OPTIONS);
     }
 
     /** An overjet of 1.5 mm less 2.5 mm of advance is -1 mm; less 0.5 mm it is 1 mm, which is what is asked for. */
@@ -83,7 +83,7 @@ class SettingsTest {
     @Test
     void whatCannotBeTriedIsRefusedWithTheNearestName() {
         assertThatThrownBy(() -> of("plan.standof=2"))
-                .isInstanceOf(Settings.Refused.class)
+                .isInstanceOf(TypedChanges.Refused.class)
                 .hasMessageContaining("/plan/standOff?");
         assertThatThrownBy(() -> of("plans/standOff=2")).hasMessageContaining("/plan/standOff?");
         assertThatThrownBy(() -> of("plan=2")).hasMessageContaining("advanceLeft");
@@ -102,8 +102,8 @@ class SettingsTest {
                 .orElseThrow();
     }
 
-    private static Difference of(Case c, String... sets) throws Settings.Refused {
-        return Settings.difference(c, "0", List.of(sets), CHECKER, OPTIONS);
+    private static Difference of(Case c, String... sets) throws TypedChanges.Refused {
+        return TypedChanges.difference(c, "0", List.of(sets), CHECKER, OPTIONS);
     }
 
     /** The search may take another wire until it goes in; from then on its size is a fact. */

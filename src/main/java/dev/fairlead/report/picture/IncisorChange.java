@@ -17,7 +17,7 @@ import java.util.stream.Stream;
  * @param caution the limit that asks for care; where {@link #lower} a value below it does
  * @param stop the limit from which a clinician decides first
  */
-record Position(Shift shift, Measured end, Optional<Limit> caution, Optional<Limit> stop, boolean lower) {
+record IncisorChange(Shift shift, Measured end, Optional<Limit> caution, Optional<Limit> stop, boolean lower) {
     private static final List<String> CRITERIA = List.of(
             "incisor-inclination-after",
             "incisor-inclination-after",
@@ -26,11 +26,11 @@ record Position(Shift shift, Measured end, Optional<Limit> caution, Optional<Lim
             "overbite-after");
 
     /** All that the report knows, in the order of the analysis. */
-    static List<Position> of(Checked checked, List<Shift> shifts) {
+    static List<IncisorChange> of(Checked checked, List<Shift> shifts) {
         return java.util.stream.IntStream.range(0, shifts.size())
                 .mapToObj(i -> {
                     String criterion = CRITERIA.get(i);
-                    return new Position(
+                    return new IncisorChange(
                             shifts.get(i),
                             i == 0 ? checked.subject().holding().incisorMandibular() : Measured.notApplicable(),
                             limit(checked, criterion, "caution")

@@ -16,24 +16,24 @@ import java.util.List;
  * @param read what the gauge showed, gf
  * @param instead what is reckoned with, gf; unknown where the beam model cannot tell
  */
-public record Estimate(int visit, Measured read, Measured instead) {
+public record GaugeEstimate(int visit, Measured read, Measured instead) {
     /** Those of a case that differs from the one of which the gauges were read. */
-    static List<Estimate> of(Case read, Case other, ForcePart force) {
-        List<Estimate> all = new ArrayList<>();
+    static List<GaugeEstimate> of(Case read, Case other, ForcePart force) {
+        List<GaugeEstimate> all = new ArrayList<>();
         for (int i = 0; i < Math.min(read.visits().size(), other.visits().size()); i++) {
             Measured there = other.visits().get(i).gauge();
             Measured instead = GaugeReading.carried(read, other, i, force);
             if (!instead.equals(there)) {
-                all.add(new Estimate(i + 1, there, instead));
+                all.add(new GaugeEstimate(i + 1, there, instead));
             }
         }
         return all;
     }
 
     /** The case with the estimates in place of the readings. */
-    static Case in(Case c, List<Estimate> all) {
+    static Case in(Case c, List<GaugeEstimate> all) {
         Case changed = c;
-        for (Estimate e : all) {
+        for (GaugeEstimate e : all) {
             changed = Edit.set(changed, "/visits/" + (e.visit() - 1) + "/gauge", e.instead());
         }
         return changed;

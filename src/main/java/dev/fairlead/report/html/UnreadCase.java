@@ -8,8 +8,8 @@ import java.util.List;
  * @param name the file as it was named
  * @param problems why, a sentence each
  */
-public record Refused(String name, List<String> problems) {
-    public Refused {
+public record UnreadCase(String name, List<String> problems) {
+    public UnreadCase {
         problems = List.copyOf(problems);
     }
 }

@@ -14,7 +14,7 @@ import java.util.List;
 import java.util.function.Predicate;
 
 /** Values that a person wants to try, as typed: {@code path=value}. */
-public final class Settings {
+public final class TypedChanges {
     /** What was typed cannot be tried; each problem says why and what was probably meant. */
     public static final class Refused extends Exception {
         private static final long serialVersionUID = 1L;
@@ -30,7 +30,7 @@ public final class Settings {
         }
     }
 
-    private Settings() {}
+    private TypedChanges() {}
 
     /**
      * Sets the values and checks the case before and after. The text of a value is read as it would be in a case file.
@@ -60,7 +60,7 @@ public final class Settings {
         }
         Reading reading = tree.read("the case as changed");
         if (!reading.read()) {
-            throw new Refused(reading.errors().stream().map(Settings::text).toList());
+            throw new Refused(reading.errors().stream().map(TypedChanges::text).toList());
         }
         Case changed = reading.value().get();
         Predicate<String> plan = PlanVariables.isPlan(
@@ -73,12 +73,13 @@ public final class Settings {
                         Change.text(changed, p.pointer()),
                         plan.test(p.pointer())))
                 .toList();
-        List<Estimate> estimates = Estimate.of(c, changed, checker.parts().force());
+        List<GaugeEstimate> estimates =
+                GaugeEstimate.of(c, changed, checker.parts().force());
         return Difference.of(
                 given,
                 estimates,
                 checker.check(c, hash, options),
-                checker.check(Estimate.in(changed, estimates), hash, options));
+                checker.check(GaugeEstimate.in(changed, estimates), hash, options));
     }
 
     private static void set(Case c, CaseTree tree, TypedPath path, String value, List<String> problems) {

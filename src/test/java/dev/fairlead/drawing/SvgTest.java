@@ -1,4 +1,4 @@
-package dev.fairlead.report.picture;
+package dev.fairlead.drawing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
