@@ -3,10 +3,10 @@ package dev.fairlead;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.fairlead.intake.CaseReader;
-import dev.fairlead.intake.CaseWriter;
-import dev.fairlead.intake.Format;
-import dev.fairlead.intake.Problem;
-import dev.fairlead.intake.Reading;
+import dev.fairlead.intake.CaseReading;
+import dev.fairlead.intake.text.CaseFormat;
+import dev.fairlead.intake.text.Problem;
+import dev.fairlead.intake.write.CaseWriter;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Knowable;
 import dev.fairlead.model.Side;
@@ -51,11 +51,12 @@ class DemoCasesTest {
     @ParameterizedTest
     @MethodSource("readable")
     void isReadWithoutAnyDoubtUnderThePseudonymOfItsFile(Path file) throws IOException {
-        Reading reading = CaseReader.read(file);
+        CaseReading reading = CaseReader.read(file);
         assertThat(reading.problems()).isEmpty();
         Case c = reading.value().orElseThrow();
         assertThat(name(file)).startsWith(c.id() + "-");
-        Reading again = CaseReader.read(CaseWriter.json(c).getBytes(StandardCharsets.UTF_8), "again", Format.JSON);
+        CaseReading again =
+                CaseReader.read(CaseWriter.json(c).getBytes(StandardCharsets.UTF_8), "again", CaseFormat.JSON);
         assertThat(again.value().filter(c::equals)).isPresent();
     }
 
@@ -124,7 +125,7 @@ class DemoCasesTest {
                 "/patientName"
             })
     void aFileFullOfSlipsIsRefusedWithEachNamedAtItsPlace(String place) throws IOException {
-        Reading reading = CaseReader.read(CASES.resolve("gull-13-full-of-slips.yaml"));
+        CaseReading reading = CaseReader.read(CASES.resolve("gull-13-full-of-slips.yaml"));
         assertThat(reading.read()).isFalse();
         assertThat(reading.errors()).hasSizeGreaterThan(20).allMatch(p -> p.line() > 4);
         assertThat(reading.errors()).anyMatch(p -> p.pointer().endsWith(place));
@@ -133,7 +134,7 @@ class DemoCasesTest {
 
     @Test
     void valuesThatCannotStandBesideEachOtherAreRefused() throws IOException {
-        Reading reading = CaseReader.read(CASES.resolve("gull-20-dates-and-sides.yaml"));
+        CaseReading reading = CaseReader.read(CASES.resolve("gull-20-dates-and-sides.yaml"));
         assertThat(reading.read()).isFalse();
         assertThat(reading.problems())
                 .extracting(Problem::pointer)

@@ -13,7 +13,7 @@ import dev.fairlead.check.CheckOptions;
 import dev.fairlead.check.Checker;
 import dev.fairlead.facts.CaseFact;
 import dev.fairlead.intake.CaseReader;
-import dev.fairlead.intake.Format;
+import dev.fairlead.intake.text.CaseFormat;
 import dev.fairlead.model.Case;
 import dev.fairlead.rules.Hash;
 import dev.fairlead.rules.Rulebase;
@@ -58,10 +58,10 @@ public final class AuditStages {
         var catalogue = checker.rulebase().catalogue();
         RowMaker maker = new RowMaker(checker, BARE);
         List<Item> items = lines.stream()
-                .map(l -> new Item("cases.ndjson:1", new Item.Text(l, Format.JSON), 0))
+                .map(l -> new Item("cases.ndjson:1", new Item.Text(l, CaseFormat.JSON), 0))
                 .toList();
         List<Case> cases = lines.stream()
-                .map(l -> CaseReader.readExact(l, "", Format.JSON).value().orElseThrow())
+                .map(l -> CaseReader.readExact(l, "", CaseFormat.JSON).value().orElseThrow())
                 .toList();
         List<List<CaseFact>> facts =
                 cases.stream().map(c -> checker.facts(c, BARE)).toList();
@@ -75,7 +75,7 @@ public final class AuditStages {
         for (int round = 1; round <= rounds; round++) {
             StringBuilder out = new StringBuilder("round " + round + ", us and KB a case:");
             time(out, only, "hash", lines.size(), i -> Hash.of(lines.get(i)));
-            time(out, only, "read", lines.size(), i -> CaseReader.readExact(lines.get(i), "", Format.JSON));
+            time(out, only, "read", lines.size(), i -> CaseReader.readExact(lines.get(i), "", CaseFormat.JSON));
             time(out, only, "measure", lines.size(), i -> checker.facts(cases.get(i), BARE));
             time(
                     out,

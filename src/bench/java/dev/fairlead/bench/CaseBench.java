@@ -7,7 +7,7 @@ import dev.fairlead.check.Doubting;
 import dev.fairlead.check.whatif.Search;
 import dev.fairlead.check.whatif.WhatIf;
 import dev.fairlead.intake.CaseReader;
-import dev.fairlead.intake.Format;
+import dev.fairlead.intake.text.CaseFormat;
 import dev.fairlead.measure.Measures;
 import dev.fairlead.measure.Workbook;
 import dev.fairlead.measure.Worked;
@@ -46,7 +46,7 @@ public class CaseBench {
     @Setup
     public void read() throws IOException {
         Path file = Path.of("cases", name);
-        subject = CaseReader.read(Files.readAllBytes(file), name, Format.BY_NAME)
+        subject = CaseReader.read(Files.readAllBytes(file), name, CaseFormat.BY_NAME)
                 .value()
                 .orElseThrow();
         Rulebase rules = Rulebase.fromFolder(Path.of("rules"));

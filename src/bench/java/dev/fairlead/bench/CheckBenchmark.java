@@ -5,9 +5,9 @@ import dev.fairlead.audit.cohort.PlantedCase;
 import dev.fairlead.check.CheckOptions;
 import dev.fairlead.check.Checker;
 import dev.fairlead.intake.CaseReader;
-import dev.fairlead.intake.CaseWriter;
-import dev.fairlead.intake.Format;
-import dev.fairlead.intake.Reading;
+import dev.fairlead.intake.CaseReading;
+import dev.fairlead.intake.text.CaseFormat;
+import dev.fairlead.intake.write.CaseWriter;
 import dev.fairlead.measure.Measures;
 import dev.fairlead.measure.Workbook;
 import dev.fairlead.measure.Worked;
@@ -58,8 +58,8 @@ public class CheckBenchmark {
     }
 
     @Benchmark
-    public Reading read(RulesBenchmark.At at) {
-        return CaseReader.read(at.of(json), "case.json", Format.JSON);
+    public CaseReading read(RulesBenchmark.At at) {
+        return CaseReader.read(at.of(json), "case.json", CaseFormat.JSON);
     }
 
     @Benchmark
@@ -80,6 +80,9 @@ public class CheckBenchmark {
     @Benchmark
     public Judgement fromJsonWithoutBeamModel(RulesBenchmark.At at) {
         return plain.judge(
-                CaseReader.read(at.of(json), "case.json", Format.JSON).value().orElseThrow(), BARE);
+                CaseReader.read(at.of(json), "case.json", CaseFormat.JSON)
+                        .value()
+                        .orElseThrow(),
+                BARE);
     }
 }

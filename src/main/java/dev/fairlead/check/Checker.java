@@ -6,7 +6,7 @@ import dev.fairlead.findings.InputNote;
 import dev.fairlead.findings.Report;
 import dev.fairlead.findings.RulebaseUsed;
 import dev.fairlead.findings.Subject;
-import dev.fairlead.intake.Problem;
+import dev.fairlead.intake.text.Problem;
 import dev.fairlead.measure.Measures;
 import dev.fairlead.measure.Workbook;
 import dev.fairlead.measure.Worked;

@@ -7,7 +7,7 @@ import dev.fairlead.check.CheckOptions;
 import dev.fairlead.check.Checked;
 import dev.fairlead.check.Checker;
 import dev.fairlead.check.Doubting;
-import dev.fairlead.intake.Reading;
+import dev.fairlead.intake.CaseReading;
 import dev.fairlead.report.html.ReportHtml;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -25,7 +25,7 @@ final class CasePages {
                 new CheckOptions(options.date(), options.stage(), true, Doubting.FIRST_ORDER, options.forces());
         for (Look l : summary.looks()) {
             try {
-                Reading reading = l.item().read(l.item().text());
+                CaseReading reading = l.item().read(l.item().text());
                 Checked checked =
                         checker.check(reading.value().orElseThrow(), l.row().hash(), reading.problems(), full);
                 Files.writeString(folder.resolve(l.row().id() + ".html"), ReportHtml.of(checked));

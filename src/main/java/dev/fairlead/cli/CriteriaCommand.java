@@ -1,6 +1,6 @@
 package dev.fairlead.cli;
 
-import dev.fairlead.intake.Nearest;
+import dev.fairlead.intake.spelling.Nearest;
 import dev.fairlead.report.text.CriterionText;
 import dev.fairlead.rules.Catalogue;
 import dev.fairlead.rules.Criterion;

@@ -1,10 +1,10 @@
 package dev.fairlead.cli;
 
 import dev.fairlead.intake.CaseReader;
-import dev.fairlead.intake.Format;
-import dev.fairlead.intake.Problem;
-import dev.fairlead.intake.Reading;
-import dev.fairlead.intake.Severity;
+import dev.fairlead.intake.CaseReading;
+import dev.fairlead.intake.text.CaseFormat;
+import dev.fairlead.intake.text.Problem;
+import dev.fairlead.intake.text.Severity;
 import dev.fairlead.rules.Hash;
 import java.io.FileInputStream;
 import java.io.FileNotFoundException;
@@ -23,7 +23,7 @@ import java.util.Optional;
  *
  * @param bytes what was read; empty where nothing could be
  */
-record Named(String name, Reading reading, byte[] bytes) {
+record Named(String name, CaseReading reading, byte[] bytes) {
     /** More than the reader takes, so that it can say that the input is too large. */
     private static final int MOST_BYTES = 4 << 20;
 
@@ -32,7 +32,7 @@ record Named(String name, Reading reading, byte[] bytes) {
         try (InputStream in = name.equals("-") ? System.in : open(name)) {
             byte[] bytes = in.readNBytes(MOST_BYTES);
             String shown = name.equals("-") ? "standard input" : name;
-            return new Named(shown, CaseReader.read(bytes, shown, Format.BY_NAME), bytes);
+            return new Named(shown, CaseReader.read(bytes, shown, CaseFormat.BY_NAME), bytes);
         } catch (NoSuchFileException e) {
             boolean pattern = name.indexOf('*') >= 0 || name.indexOf('?') >= 0;
             return unreadable(
@@ -67,7 +67,7 @@ record Named(String name, Reading reading, byte[] bytes) {
     /** One file that cannot be read leaves the others to be checked. */
     private static Named unreadable(String name, String found, String mend) {
         Problem problem = new Problem(Severity.ERROR, "", 0, 0, "a file with a case", found, Optional.empty(), mend);
-        return new Named(name, new Reading(name, Optional.empty(), List.of(problem)), new byte[0]);
+        return new Named(name, new CaseReading(name, Optional.empty(), List.of(problem)), new byte[0]);
     }
 
     /** Says on {@code console} why the case was refused. */

@@ -1,7 +1,7 @@
 package dev.fairlead.cli;
 
 import dev.fairlead.audit.source.TableTemplate;
-import dev.fairlead.intake.BlankCase;
+import dev.fairlead.intake.write.BlankCase;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;

@@ -1,7 +1,7 @@
 package dev.fairlead.cli;
 
 import dev.fairlead.drawing.Picture;
-import dev.fairlead.intake.Quantities;
+import dev.fairlead.intake.spelling.Quantities;
 import dev.fairlead.measure.wire.WireForces;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Unit;

@@ -4,6 +4,16 @@ import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
+import dev.fairlead.intake.bind.Binder;
+import dev.fairlead.intake.bind.Input;
+import dev.fairlead.intake.crosscheck.CrossChecks;
+import dev.fairlead.intake.text.CaseFormat;
+import dev.fairlead.intake.text.CaseParsers;
+import dev.fairlead.intake.text.Decoding;
+import dev.fairlead.intake.text.Problem;
+import dev.fairlead.intake.text.Problems;
+import dev.fairlead.intake.text.Severity;
+import dev.fairlead.intake.text.Syntax;
 import dev.fairlead.model.Case;
 import java.io.IOException;
 import java.io.InputStream;
@@ -19,20 +29,21 @@ public final class CaseReader {
     private CaseReader() {}
 
     /** Reads a file; its name's ending tells the format. A file that is too large is not read whole. */
-    public static Reading read(Path file) throws IOException {
+    public static CaseReading read(Path file) throws IOException {
         try (InputStream in = Files.newInputStream(file)) {
             Path name = file.getFileName();
             return read(
-                    in.readNBytes(Parsers.MOST_BYTES + 1),
+                    in.readNBytes(CaseParsers.MOST_BYTES + 1),
                     name == null ? file.toString() : name.toString(),
-                    Format.BY_NAME);
+                    CaseFormat.BY_NAME);
         }
     }
 
     /**
-     * Reads the bytes of a file; {@code name} is only for messages and, with {@link Format#BY_NAME}, for the format.
+     * Reads the bytes of a file; {@code name} is only for messages and, with {@link CaseFormat#BY_NAME}, for the
+     * format.
      */
-    public static Reading read(byte[] bytes, String name, Format format) {
+    public static CaseReading read(byte[] bytes, String name, CaseFormat format) {
         return read(bytes, name, format, true);
     }
 
@@ -40,29 +51,29 @@ public final class CaseReader {
      * The same without errors of measurement, which no verdict rests on: all quantities are taken as exact. For audits
      * of many cases, where following the errors would cost more than everything else.
      */
-    public static Reading readExact(byte[] bytes, String name, Format format) {
+    public static CaseReading readExact(byte[] bytes, String name, CaseFormat format) {
         return read(bytes, name, format, false);
     }
 
-    private static Reading read(byte[] bytes, String name, Format format, boolean errors) {
+    private static CaseReading read(byte[] bytes, String name, CaseFormat format, boolean errors) {
         Problems problems = new Problems();
         String text = Decoding.text(bytes, problems);
         if (text == null) {
-            return new Reading(name, Optional.empty(), problems.located("", Format.JSON));
+            return new CaseReading(name, Optional.empty(), problems.located("", CaseFormat.JSON));
         }
-        Format actual = format.resolve(name, text);
-        Case clean = actual == Format.JSON ? clean(bytes, errors) : null;
+        CaseFormat actual = format.resolve(name, text);
+        Case clean = actual == CaseFormat.JSON ? clean(bytes, errors) : null;
         if (clean != null) {
-            return new Reading(name, Optional.of(clean), List.of());
+            return new CaseReading(name, Optional.of(clean), List.of());
         }
         Case read = parse(text, actual, problems, errors);
         if (read != null) {
             CrossChecks.run(read, problems);
         }
         if (!problems.any()) {
-            return new Reading(name, Optional.of(read), List.of());
+            return new CaseReading(name, Optional.of(read), List.of());
         }
-        return new Reading(
+        return new CaseReading(
                 name, problems.errors() ? Optional.empty() : Optional.ofNullable(read), problems.located(text, actual));
     }
 
@@ -72,8 +83,8 @@ public final class CaseReader {
      */
     private static Case clean(byte[] bytes, boolean errors) {
         Problems none = Problems.none();
-        try (JsonParser parser = Parsers.open(bytes)) {
-            Case read = whole(new Input(parser, Format.JSON, "", none, errors));
+        try (JsonParser parser = CaseParsers.open(bytes)) {
+            Case read = whole(new Input(parser, CaseFormat.JSON, "", none, errors));
             if (read != null) {
                 CrossChecks.run(read, none);
             }
@@ -83,8 +94,8 @@ public final class CaseReader {
         }
     }
 
-    private static Case parse(String text, Format format, Problems problems, boolean errors) {
-        try (JsonParser parser = Parsers.open(text, format, problems)) {
+    private static Case parse(String text, CaseFormat format, Problems problems, boolean errors) {
+        try (JsonParser parser = CaseParsers.open(text, format, problems)) {
             return whole(new Input(parser, format, text, problems, errors));
         } catch (JsonProcessingException e) {
             JsonLocation at = e.getLocation();
@@ -116,7 +127,7 @@ public final class CaseReader {
             in.error(
                     "",
                     "the end of the file",
-                    in.format == Format.YAML ? "a second document or more text" : "more text behind the case",
+                    in.format == CaseFormat.YAML ? "a second document or more text" : "more text behind the case",
                     "two cases in one file",
                     "put each case in a file of its own");
         }

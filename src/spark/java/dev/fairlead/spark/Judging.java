@@ -7,7 +7,7 @@ import dev.fairlead.audit.write.FindingRows;
 import dev.fairlead.check.CheckOptions;
 import dev.fairlead.check.Checker;
 import dev.fairlead.check.Doubting;
-import dev.fairlead.intake.Format;
+import dev.fairlead.intake.text.CaseFormat;
 import dev.fairlead.rules.Rulebase;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -54,7 +54,7 @@ final class Judging implements MapPartitionsFunction<Row, Row> {
             String file = in.getString(1) == null ? "" : in.getString(1);
             Item item = new Item(
                     file.substring(file.lastIndexOf('/') + 1),
-                    new Item.Text(in.getString(0).getBytes(StandardCharsets.UTF_8), Format.JSON),
+                    new Item.Text(in.getString(0).getBytes(StandardCharsets.UTF_8), CaseFormat.JSON),
                     0);
             CaseRow row = maker.row(item);
             List<Row> findings = new ArrayList<>();

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import dev.fairlead.findings.Report;
 import dev.fairlead.intake.CaseReader;
-import dev.fairlead.intake.Format;
+import dev.fairlead.intake.text.CaseFormat;
 import dev.fairlead.measure.Working;
 import dev.fairlead.report.json.ReportJson;
 import dev.fairlead.report.text.ReportText;
@@ -27,7 +27,7 @@ class PlanTest {
     private static Checked check(CheckOptions options) throws IOException {
         Path file = Path.of("cases/oystercatcher-04-sided-plan.yaml");
         return checker.check(
-                CaseReader.read(Files.readAllBytes(file), file.toString(), Format.BY_NAME)
+                CaseReader.read(Files.readAllBytes(file), file.toString(), CaseFormat.BY_NAME)
                         .value()
                         .orElseThrow(),
                 "0",

@@ -3,6 +3,10 @@ package dev.fairlead.intake;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 
+import dev.fairlead.intake.text.CaseFormat;
+import dev.fairlead.intake.text.Problem;
+import dev.fairlead.intake.text.Problems;
+import dev.fairlead.intake.text.Severity;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -44,7 +48,7 @@ class AllProblemsTest {
 
     @Test
     void everySlipOfAFileIsToldAtOnce() {
-        Reading r = CaseReader.read(YAML.getBytes(StandardCharsets.UTF_8), "x.yaml", Format.BY_NAME);
+        CaseReading r = CaseReader.read(YAML.getBytes(StandardCharsets.UTF_8), "x.yaml", CaseFormat.BY_NAME);
         assertThat(r.value()).isEmpty();
         assertThat(r.problems())
                 .extracting(
@@ -108,7 +112,7 @@ class AllProblemsTest {
                  "plan": {"advanceRight": {"value": 2, "unit": "kg"}, "standOff": {"value": 1, "value": 2}},
                  "visits": [{"activated": 2}, 7]}
                 """;
-        Reading r = CaseReader.read(json.getBytes(StandardCharsets.UTF_8), "x.json", Format.BY_NAME);
+        CaseReading r = CaseReader.read(json.getBytes(StandardCharsets.UTF_8), "x.json", CaseFormat.BY_NAME);
         assertThat(r.value()).isEmpty();
         assertThat(r.problems())
                 .extracting(Problem::pointer, Problem::line, Problem::column)
@@ -133,7 +137,7 @@ class AllProblemsTest {
     @Test
     void aLongListOfProblemsIsCutAndCounted() {
         String json = "{\"fairlead\":1,\"id\":\"a\",\"stage\":\"records\"," + "\"x\":1,".repeat(249) + "\"y\":1}";
-        List<Problem> problems = CaseReader.read(json.getBytes(StandardCharsets.UTF_8), "x.json", Format.JSON)
+        List<Problem> problems = CaseReader.read(json.getBytes(StandardCharsets.UTF_8), "x.json", CaseFormat.JSON)
                 .problems();
         assertThat(problems).hasSize(Problems.MOST + 1);
         assertThat(problems.get(Problems.MOST).found()).startsWith("150 more problems");

@@ -2,6 +2,8 @@ package dev.fairlead.intake;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.fairlead.intake.text.CaseFormat;
+import dev.fairlead.intake.text.Problem;
 import dev.fairlead.model.Answer;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Measured;
@@ -16,20 +18,20 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class CaseReaderTest {
-    private static Reading json(String part) {
+    private static CaseReading json(String part) {
         return CaseReader.read(
                 ("{\"fairlead\":1,\"id\":\"a\",\"stage\":\"records\"" + (part.isEmpty() ? "" : ",") + part + "}")
                         .getBytes(StandardCharsets.UTF_8),
                 "x",
-                Format.JSON);
+                CaseFormat.JSON);
     }
 
-    private static Reading yaml(String part) {
+    private static CaseReading yaml(String part) {
         return CaseReader.read(
-                ("fairlead: 1\nid: a\nstage: records\n" + part).getBytes(StandardCharsets.UTF_8), "x", Format.YAML);
+                ("fairlead: 1\nid: a\nstage: records\n" + part).getBytes(StandardCharsets.UTF_8), "x", CaseFormat.YAML);
     }
 
-    private static Case good(Reading r) {
+    private static Case good(CaseReading r) {
         assertThat(r.problems()).isEmpty();
         return r.value().orElseThrow();
     }
@@ -125,21 +127,21 @@ class CaseReaderTest {
                 "{value: &a 5}"
             })
     void yamlsOtherNumbersTagsAndAnchorsAreRefused(String width) {
-        Reading r = yaml("plan:\n  standOff: " + width + "\n");
+        CaseReading r = yaml("plan:\n  standOff: " + width + "\n");
         assertThat(r.read()).isFalse();
         assertThat(r.errors().get(0).line()).isEqualTo(5);
     }
 
     @Test
     void aliasesAndMergesAreRefusedWhereTheyStand() {
-        Reading r = yaml("child: &c {age: 9}\nplan: *c\nmouth: {<<: *c}\n");
+        CaseReading r = yaml("child: &c {age: 9}\nplan: *c\nmouth: {<<: *c}\n");
         assertThat(r.errors()).extracting(Problem::line).contains(4, 5, 6);
         assertThat(r.errors()).extracting(Problem::found).contains("an alias").containsOnlyOnce("an anchor");
     }
 
     @Test
     void anAnchorIsFoundBehindCharactersOutsideTheBasicPlane() {
-        Reading r = yaml(
+        CaseReading r = yaml(
                 "waivers:\n- {reason: '\uD83D\uDE00\uD83D\uDE00 & more'}\nplan: {standOff: &a 2, advanceLeft: 3}\n");
         assertThat(r.errors()).extracting(Problem::pointer).containsExactly("/plan/standOff");
         assertThat(r.errors().get(0).line()).isEqualTo(6);
@@ -154,7 +156,7 @@ class CaseReaderTest {
     @Test
     void textBehindTheCaseIsRefused() {
         byte[] two = "{\"fairlead\":1,\"id\":\"a\",\"stage\":\"records\"} {}".getBytes(StandardCharsets.UTF_8);
-        assertThat(CaseReader.read(two, "x.json", Format.BY_NAME).errors())
+        assertThat(CaseReader.read(two, "x.json", CaseFormat.BY_NAME).errors())
                 .extracting(Problem::expected)
                 .containsExactly("the end of the file");
     }
@@ -162,16 +164,16 @@ class CaseReaderTest {
     @Test
     void aByteOrderMarkIsTakenAndOtherEncodingsAreNamed() {
         String text = "\uFEFF{\"fairlead\":1,\"id\":\"a\",\"stage\":\"records\"}";
-        assertThat(CaseReader.read(text.getBytes(StandardCharsets.UTF_8), "x.json", Format.BY_NAME)
+        assertThat(CaseReader.read(text.getBytes(StandardCharsets.UTF_8), "x.json", CaseFormat.BY_NAME)
                         .problems())
                 .isEmpty();
-        assertThat(CaseReader.read(text.getBytes(StandardCharsets.UTF_16LE), "x.json", Format.BY_NAME)
+        assertThat(CaseReader.read(text.getBytes(StandardCharsets.UTF_16LE), "x.json", CaseFormat.BY_NAME)
                         .errors()
                         .get(0)
                         .found())
                 .contains("UTF-16");
-        Reading latin =
-                CaseReader.read("{\n\"id\":\"ä\"}".getBytes(Charset.forName("windows-1252")), "x.json", Format.BY_NAME);
+        CaseReading latin = CaseReader.read(
+                "{\n\"id\":\"ä\"}".getBytes(Charset.forName("windows-1252")), "x.json", CaseFormat.BY_NAME);
         assertThat(latin.errors().get(0).mend()).isEqualTo("save the file as UTF-8");
         assertThat(latin.errors().get(0).line()).isEqualTo(2);
         assertThat(latin.errors().get(0).column()).isEqualTo(7);
@@ -195,29 +197,29 @@ class CaseReaderTest {
                 "\u0000"
             })
     void whatIsNoCaseAtAllIsRefusedWithAPlace(String text) {
-        Reading r = CaseReader.read(text.getBytes(StandardCharsets.UTF_8), "x", Format.BY_NAME);
+        CaseReading r = CaseReader.read(text.getBytes(StandardCharsets.UTF_8), "x", CaseFormat.BY_NAME);
         assertThat(r.read()).isFalse();
         assertThat(r.errors()).isNotEmpty().allSatisfy(p -> assertThat(p.line()).isPositive());
     }
 
     @Test
     void aDecimalCommaInJsonIsNamed() {
-        Reading r = json("\"plan\":{\"standOff\": 1,5}");
+        CaseReading r = json("\"plan\":{\"standOff\": 1,5}");
         assertThat(r.errors().get(0).slip().orElseThrow()).startsWith("a decimal comma");
         assertThat(r.errors().get(0).line()).isEqualTo(1);
     }
 
     @Test
     void slipsOfYamlAreNamed() {
-        Reading comma = yaml("bite: {overjet: 5,0, overbite: 3}\n");
+        CaseReading comma = yaml("bite: {overjet: 5,0, overbite: 3}\n");
         assertThat(comma.errors()).extracting(Problem::pointer).containsExactly("/bite/0");
         assertThat(comma.errors().get(0).slip().orElseThrow()).startsWith("a decimal comma");
-        Reading tab = yaml("bite:\n\toverjet: 5\n");
+        CaseReading tab = yaml("bite:\n\toverjet: 5\n");
         assertThat(tab.errors().get(0).found()).isEqualTo("a tab");
         assertThat(tab.errors().get(0).line()).isEqualTo(5);
-        Reading open = yaml("bite: {overjet: 5\nmouth: {plaqueScore: 5 %}\n");
+        CaseReading open = yaml("bite: {overjet: 5\nmouth: {plaqueScore: 5 %}\n");
         assertThat(open.errors().get(1).slip().orElseThrow()).contains("not closed");
-        Reading colon = yaml("waivers:\n- reason: one: two\n");
+        CaseReading colon = yaml("waivers:\n- reason: one: two\n");
         assertThat(colon.errors().get(0).found()).isEqualTo("a colon where none can stand");
         assertThat(colon.errors().get(0).slip().orElseThrow()).contains("quotation marks");
         for (String error : new String[] {"± 0.5", "+/- 0.5 mm", "+- 0.5"}) {
@@ -285,7 +287,7 @@ class CaseReaderTest {
 
     @Test
     void newtonsForGramsForceAndSharesForPerCentAreDoubted() {
-        Reading r = json("\"visits\":[{\"gauge\":1.2}],\"mouth\":{\"plaqueScore\":0.3}");
+        CaseReading r = json("\"visits\":[{\"gauge\":1.2}],\"mouth\":{\"plaqueScore\":0.3}");
         assertThat(r.read()).isTrue();
         assertThat(r.doubts()).extracting(Problem::pointer).containsExactly("/visits/0/gauge", "/mouth/plaqueScore");
         assertThat(good(json("\"visits\":[{\"gauge\":\"1.2 gf\"}],\"mouth\":{\"plaqueScore\":\"0.3 %\"}"))

@@ -2,6 +2,11 @@ package dev.fairlead.intake;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.fairlead.intake.landmarks.LandmarkCsv;
+import dev.fairlead.intake.text.CaseFormat;
+import dev.fairlead.intake.text.UnreadableTextException;
+import dev.fairlead.intake.tree.CaseTree;
+import dev.fairlead.intake.write.CaseWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Random;
@@ -59,7 +64,7 @@ class FuzzTest {
 
     @ParameterizedTest
     @CsvSource({"JSON,1", "JSON,2", "YAML,3", "YAML,4"})
-    void damagedTextIsReadWholeOrRefused(Format format, long seed) throws UnreadableTextException {
+    void damagedTextIsReadWholeOrRefused(CaseFormat format, long seed) throws UnreadableTextException {
         Random random = new Random(seed);
         RandomCases cases = new RandomCases(seed, 0.4);
         for (int i = 0; i < 8; i++) {
@@ -95,12 +100,13 @@ class FuzzTest {
         return s.toString();
     }
 
-    private static void check(byte[] bytes, Format format) {
-        Reading r = CaseReader.read(bytes, "x", format);
+    private static void check(byte[] bytes, CaseFormat format) {
+        CaseReading r = CaseReader.read(bytes, "x", format);
         assertThat(r.value().isPresent()).isEqualTo(r.errors().isEmpty());
         assertThat(r.problems()).allSatisfy(p -> assertThat(p.expected()).isNotBlank());
         r.value().ifPresent(c -> {
-            Reading again = CaseReader.read(CaseWriter.json(c).getBytes(StandardCharsets.UTF_8), "x", Format.JSON);
+            CaseReading again =
+                    CaseReader.read(CaseWriter.json(c).getBytes(StandardCharsets.UTF_8), "x", CaseFormat.JSON);
             assertThat(again.value()).contains(c);
         });
         assertThat(LandmarkCsv.read(bytes, "x").problems()).isNotEmpty();

@@ -4,6 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import com.fasterxml.jackson.core.JsonParser;
+import dev.fairlead.intake.bind.Decimals;
+import dev.fairlead.intake.spelling.Dates;
+import dev.fairlead.intake.text.CaseFormat;
+import dev.fairlead.intake.text.CaseParsers;
 import dev.fairlead.model.Case;
 import java.io.IOException;
 import java.math.BigDecimal;
@@ -16,7 +20,7 @@ import org.junit.jupiter.api.Test;
 /** The quick ways of reading read what the Java library reads. */
 class QuickReadingTest {
     private static double read(String number) throws IOException {
-        try (JsonParser p = Parsers.open(number.getBytes(StandardCharsets.UTF_8))) {
+        try (JsonParser p = CaseParsers.open(number.getBytes(StandardCharsets.UTF_8))) {
             p.nextToken();
             return Decimals.read(p);
         }
@@ -79,8 +83,8 @@ class QuickReadingTest {
     private static Case read(String fields, boolean errors) {
         byte[] json = ("{" + fields + ",\"teeth\":{\"31\":{\"width\":5.4}}}").getBytes(StandardCharsets.UTF_8);
         return (errors
-                        ? CaseReader.read(json, "c.json", Format.JSON)
-                        : CaseReader.readExact(json, "c.json", Format.JSON))
+                        ? CaseReader.read(json, "c.json", CaseFormat.JSON)
+                        : CaseReader.readExact(json, "c.json", CaseFormat.JSON))
                 .value()
                 .orElseThrow();
     }

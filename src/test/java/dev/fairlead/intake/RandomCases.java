@@ -1,5 +1,6 @@
 package dev.fairlead.intake;
 
+import dev.fairlead.intake.bind.QuantityParts;
 import dev.fairlead.model.Answer;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Fact;
@@ -23,7 +24,7 @@ import java.util.stream.IntStream;
  * Cases made at random from what the records say of themselves: any mix of known, unknown and inapplicable facts within
  * their ranges.
  */
-final class RandomCases {
+public final class RandomCases {
     private static final List<Tooth> TEETH =
             IntStream.range(11, 86).filter(Tooth::exists).mapToObj(Tooth::of).toList();
     private final Random random;
@@ -31,12 +32,12 @@ final class RandomCases {
     private LocalDate clock = LocalDate.of(2026, 1, 5);
 
     /** {@code told} is the share of facts that are known. */
-    RandomCases(long seed, double told) {
+    public RandomCases(long seed, double told) {
         random = new Random(seed);
         this.told = told;
     }
 
-    Case next() {
+    public Case next() {
         clock = LocalDate.of(2026, 1, 5);
         return (Case) record(RecordShape.ofCase(), "");
     }

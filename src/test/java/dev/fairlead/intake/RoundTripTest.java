@@ -2,13 +2,18 @@ package dev.fairlead.intake;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.fairlead.intake.text.CaseFormat;
+import dev.fairlead.intake.text.Problem;
+import dev.fairlead.intake.text.UnreadableTextException;
+import dev.fairlead.intake.tree.CaseTree;
+import dev.fairlead.intake.write.CaseWriter;
 import dev.fairlead.model.Case;
 import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class RoundTripTest {
-    private static Reading read(String text, Format format) {
+    private static CaseReading read(String text, CaseFormat format) {
         return CaseReader.read(text.getBytes(StandardCharsets.UTF_8), "x", format);
     }
 
@@ -19,16 +24,16 @@ class RoundTripTest {
         for (int i = 0; i < 15; i++) {
             Case c = cases.next();
             String json = CaseWriter.json(c);
-            Reading back = read(json, Format.JSON);
+            CaseReading back = read(json, CaseFormat.JSON);
             assertThat(back.errors()).as(json).isEmpty();
             assertThat(back.value()).contains(c);
             assertThat(CaseWriter.json(back.value().orElseThrow())).isEqualTo(json);
-            String yaml = CaseTree.of(c).text(Format.YAML);
-            Reading fromYaml = read(yaml, Format.YAML);
+            String yaml = CaseTree.of(c).text(CaseFormat.YAML);
+            CaseReading fromYaml = read(yaml, CaseFormat.YAML);
             assertThat(fromYaml.errors()).as(yaml).isEmpty();
             assertThat(fromYaml.value()).contains(c);
-            assertThat(CaseTree.parse(yaml, Format.YAML).text(Format.JSON))
-                    .isEqualTo(CaseTree.of(c).text(Format.JSON));
+            assertThat(CaseTree.parse(yaml, CaseFormat.YAML).text(CaseFormat.JSON))
+                    .isEqualTo(CaseTree.of(c).text(CaseFormat.JSON));
             assertThat(fromYaml.doubts())
                     .extracting(Problem::pointer)
                     .isEqualTo(back.doubts().stream().map(Problem::pointer).toList());

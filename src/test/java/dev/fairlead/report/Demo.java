@@ -4,8 +4,8 @@ import dev.fairlead.check.CheckOptions;
 import dev.fairlead.check.Checked;
 import dev.fairlead.check.Checker;
 import dev.fairlead.intake.CaseReader;
-import dev.fairlead.intake.Format;
-import dev.fairlead.intake.Reading;
+import dev.fairlead.intake.CaseReading;
+import dev.fairlead.intake.text.CaseFormat;
 import dev.fairlead.rules.Rulebase;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -65,7 +65,7 @@ public final class Demo {
     }
 
     public static Checked checked(Checker checker, String content, String name) {
-        Reading reading = CaseReader.read(content.getBytes(StandardCharsets.UTF_8), name, Format.BY_NAME);
+        CaseReading reading = CaseReader.read(content.getBytes(StandardCharsets.UTF_8), name, CaseFormat.BY_NAME);
         return checker.check(
                 reading.value()
                         .orElseThrow(() ->

@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
-import dev.fairlead.intake.CaseTree;
-import dev.fairlead.intake.Format;
+import dev.fairlead.intake.text.CaseFormat;
+import dev.fairlead.intake.tree.CaseTree;
 import dev.fairlead.measure.SampleCase;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -61,7 +61,7 @@ class AxeTest {
             early.set("/bite/overjet", "1");
             early.set("/mouth/activeGingivitis", "unknown");
             early.set("/space/left", "21.4 ± 0.5");
-            Files.writeString(folder.resolve("early.json"), early.text(Format.JSON));
+            Files.writeString(folder.resolve("early.json"), early.text(CaseFormat.JSON));
             // other plans are searched before they are looked at
             while (pages.get("/cases/early.json/whatif").body().contains("plans searching")) {
                 Thread.onSpinWait();

@@ -11,8 +11,8 @@ import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import dev.fairlead.intake.CaseReader;
-import dev.fairlead.intake.CaseTree;
-import dev.fairlead.intake.Format;
+import dev.fairlead.intake.text.CaseFormat;
+import dev.fairlead.intake.tree.CaseTree;
 import dev.fairlead.model.Case;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -246,7 +246,7 @@ class BrowserTest {
         // a plan is open to change before it is carried out
         CaseTree early = CaseTree.of(read());
         early.set("/stage", "indication");
-        Files.writeString(folder.resolve(name), early.text(Format.JSON));
+        Files.writeString(folder.resolve(name), early.text(CaseFormat.JSON));
         try (BrowserContext c = browsing.desktop()) {
             Page page = browsing.open(c, pages, base + "/form/mouth");
             page.locator("#f_bite_overjet").fill("1.5");

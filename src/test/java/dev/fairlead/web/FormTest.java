@@ -2,8 +2,8 @@ package dev.fairlead.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import dev.fairlead.intake.CasePaths;
 import dev.fairlead.intake.CaseReader;
+import dev.fairlead.intake.tree.CasePaths;
 import dev.fairlead.measure.SampleCase;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.shape.Edit;

@@ -3,7 +3,8 @@ package dev.fairlead.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.fairlead.intake.CaseReader;
-import dev.fairlead.intake.CaseWriter;
+import dev.fairlead.intake.text.CaseFormat;
+import dev.fairlead.intake.write.CaseWriter;
 import dev.fairlead.measure.SampleCase;
 import dev.fairlead.web.store.CaseFolder;
 import dev.fairlead.web.store.Stored;
@@ -267,10 +268,7 @@ class KilledTest {
         Stored undone = folder.undo(
                         "k.json", folder.read("k.json").orElseThrow().version())
                 .orElseThrow();
-        assertThat(CaseReader.read(
-                                undone.text().getBytes(StandardCharsets.UTF_8),
-                                "k.json",
-                                dev.fairlead.intake.Format.JSON)
+        assertThat(CaseReader.read(undone.text().getBytes(StandardCharsets.UTF_8), "k.json", CaseFormat.JSON)
                         .read())
                 .isTrue();
     }

@@ -1,7 +1,7 @@
 package dev.fairlead.web;
 
 import dev.fairlead.check.Checker;
-import dev.fairlead.intake.CaseWriter;
+import dev.fairlead.intake.write.CaseWriter;
 import dev.fairlead.measure.SampleCase;
 import dev.fairlead.rules.Rulebase;
 import dev.fairlead.web.page.Checks;

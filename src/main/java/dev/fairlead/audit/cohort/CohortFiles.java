@@ -1,6 +1,6 @@
 package dev.fairlead.audit.cohort;
 
-import dev.fairlead.intake.CaseWriter;
+import dev.fairlead.intake.write.CaseWriter;
 import java.io.IOException;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;

@@ -2,7 +2,7 @@ package dev.fairlead.audit.compare;
 
 import dev.fairlead.audit.source.Item;
 import dev.fairlead.audit.source.TableException;
-import dev.fairlead.intake.Reading;
+import dev.fairlead.intake.CaseReading;
 import dev.fairlead.model.Case;
 import java.util.function.Function;
 
@@ -15,7 +15,7 @@ final class Reader {
 
     static <T> Got<T> with(Item item, Function<Case, T> work) {
         try {
-            Reading reading = item.read(item.text());
+            CaseReading reading = item.read(item.text());
             if (!reading.read()) {
                 return new Got<>(
                         item.source(), "", null, reading.errors().get(0).toString());

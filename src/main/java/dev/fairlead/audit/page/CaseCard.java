@@ -6,7 +6,7 @@ import dev.fairlead.check.CheckOptions;
 import dev.fairlead.check.Checker;
 import dev.fairlead.findings.Finding;
 import dev.fairlead.findings.WaiverNote;
-import dev.fairlead.intake.Reading;
+import dev.fairlead.intake.CaseReading;
 import dev.fairlead.rules.Status;
 import java.util.List;
 
@@ -21,7 +21,7 @@ public record CaseCard(Look look, List<Finding> findings, List<String> passes, L
     static CaseCard of(Look look, Checker checker, CheckOptions options) {
         try {
             byte[] text = look.item().text();
-            Reading reading = look.item().read(text);
+            CaseReading reading = look.item().read(text);
             List<Finding> all = checker.check(
                             reading.value().orElseThrow(), look.row().hash(), options)
                     .report()

@@ -5,8 +5,8 @@ import dev.fairlead.audit.source.TableException;
 import dev.fairlead.check.CheckOptions;
 import dev.fairlead.check.Checker;
 import dev.fairlead.findings.Waived;
-import dev.fairlead.intake.Problem;
-import dev.fairlead.intake.Reading;
+import dev.fairlead.intake.CaseReading;
+import dev.fairlead.intake.text.Problem;
 import dev.fairlead.model.Case;
 import dev.fairlead.rules.Criterion;
 import dev.fairlead.rules.Ending;
@@ -49,7 +49,7 @@ public final class RowMaker {
         try {
             byte[] text = item.text();
             hash = Hash.of(text);
-            Reading reading = item.readExact(text);
+            CaseReading reading = item.readExact(text);
             return reading.read()
                     ? judged(item.source(), hash, reading)
                     : CaseRow.not(CaseRow.Kind.UNREADABLE, item.source(), hash, problems(item, reading));
@@ -60,7 +60,7 @@ public final class RowMaker {
         }
     }
 
-    private CaseRow judged(String source, String hash, Reading reading) {
+    private CaseRow judged(String source, String hash, CaseReading reading) {
         Case c = reading.value().orElseThrow();
         Optional<LocalDate> day = options.date().or(() -> c.date().value());
         Endings judged = checker.endings(c, options);
@@ -115,7 +115,7 @@ public final class RowMaker {
         return Waived.of(byId, checker.rulebase().catalogue(), c.waivers(), day);
     }
 
-    private static String problems(Item item, Reading reading) {
+    private static String problems(Item item, CaseReading reading) {
         List<String> told = new ArrayList<>();
         for (Problem p : reading.errors()) {
             String text = p.toString();

@@ -1,7 +1,7 @@
 package dev.fairlead.audit.source;
 
 import dev.fairlead.audit.cohort.CohortFiles;
-import dev.fairlead.intake.Format;
+import dev.fairlead.intake.text.CaseFormat;
 import java.io.BufferedInputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -78,7 +78,7 @@ final class Archive {
                 case CSV -> CsvTable.read(in, name, reached, mapping, sink);
                 case CASE ->
                     sink.accept(new Item(
-                            name, new Item.Text(in.readNBytes(Lines.MOST_BYTES + 1), Format.BY_NAME), reached));
+                            name, new Item.Text(in.readNBytes(Lines.MOST_BYTES + 1), CaseFormat.BY_NAME), reached));
                 default ->
                     sink.accept(new Item(
                             name,

@@ -1,8 +1,8 @@
 package dev.fairlead.audit.source;
 
-import dev.fairlead.intake.CasePaths;
-import dev.fairlead.intake.CaseTree;
-import dev.fairlead.intake.Format;
+import dev.fairlead.intake.text.CaseFormat;
+import dev.fairlead.intake.tree.CasePaths;
+import dev.fairlead.intake.tree.CaseTree;
 import dev.fairlead.model.shape.FieldShape;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -86,7 +86,7 @@ final class Columns {
                 put(tree, c.pointer(), mapping.word(c.heading(), cell.strip()), c.heading());
             }
         }
-        return tree.text(Format.JSON).getBytes(StandardCharsets.UTF_8);
+        return tree.text(CaseFormat.JSON).getBytes(StandardCharsets.UTF_8);
     }
 
     private static void put(CaseTree tree, String pointer, String text, String heading) throws TableException {

@@ -1,8 +1,8 @@
 package dev.fairlead.audit.source;
 
 import dev.fairlead.intake.CaseReader;
-import dev.fairlead.intake.Format;
-import dev.fairlead.intake.Reading;
+import dev.fairlead.intake.CaseReading;
+import dev.fairlead.intake.text.CaseFormat;
 
 /**
  * One case as it stands in what is audited, not read yet.
@@ -16,7 +16,7 @@ public record Item(String source, Content content, long reached) {
     public sealed interface Content permits Text, Row, Trouble {}
 
     /** The text of a case. */
-    public record Text(byte[] bytes, Format format) implements Content {}
+    public record Text(byte[] bytes, CaseFormat format) implements Content {}
 
     /** A row of a table; text is made of it only by the thread that reads it. */
     public record Row(RowCase row) implements Content {}
@@ -41,17 +41,17 @@ public record Item(String source, Content content, long reached) {
     }
 
     /** Reads the case from its text. */
-    public Reading read(byte[] text) {
+    public CaseReading read(byte[] text) {
         return CaseReader.read(text, source, format());
     }
 
     /** Reads the case for its verdicts alone, without errors of measurement. */
-    public Reading readExact(byte[] text) {
+    public CaseReading readExact(byte[] text) {
         return CaseReader.readExact(text, source, format());
     }
 
-    private Format format() {
-        return content instanceof Text t ? t.format() : Format.JSON;
+    private CaseFormat format() {
+        return content instanceof Text t ? t.format() : CaseFormat.JSON;
     }
 
     /** True when lines and columns of problems are those of a file that people can open. */

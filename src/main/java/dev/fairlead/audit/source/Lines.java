@@ -1,6 +1,6 @@
 package dev.fairlead.audit.source;
 
-import dev.fairlead.intake.Format;
+import dev.fairlead.intake.text.CaseFormat;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.Arrays;
@@ -74,7 +74,7 @@ final class Lines {
                     new Item.Trouble("the line is longer than " + MOST_BYTES + " bytes, and no case is"),
                     before + read));
         } else if (!blank()) {
-            sink.accept(new Item(where, new Item.Text(Arrays.copyOf(line, length), Format.JSON), before + read));
+            sink.accept(new Item(where, new Item.Text(Arrays.copyOf(line, length), CaseFormat.JSON), before + read));
         }
         length = 0;
         tooLong = false;

@@ -1,7 +1,7 @@
 package dev.fairlead.audit.source;
 
 import dev.fairlead.audit.cohort.CohortFiles;
-import dev.fairlead.intake.Format;
+import dev.fairlead.intake.text.CaseFormat;
 import java.io.BufferedInputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -140,7 +140,7 @@ public final class Sources {
             case XLSX -> XlsxTable.read(file, source, before, mapping, sink);
             default -> {
                 byte[] bytes = in.readNBytes(Lines.MOST_BYTES + 1);
-                sink.accept(new Item(source, new Item.Text(bytes, Format.BY_NAME), before + bytes.length));
+                sink.accept(new Item(source, new Item.Text(bytes, CaseFormat.BY_NAME), before + bytes.length));
             }
         }
     }

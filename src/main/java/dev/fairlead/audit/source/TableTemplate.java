@@ -4,10 +4,10 @@ import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import dev.fairlead.intake.BlankCase;
-import dev.fairlead.intake.CaseTree;
-import dev.fairlead.intake.Format;
-import dev.fairlead.intake.UnreadableTextException;
+import dev.fairlead.intake.text.CaseFormat;
+import dev.fairlead.intake.text.UnreadableTextException;
+import dev.fairlead.intake.tree.CaseTree;
+import dev.fairlead.intake.write.BlankCase;
 import dev.fairlead.model.shape.FieldShape;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -90,7 +90,7 @@ public final class TableTemplate {
 
     private static List<String> example() {
         try {
-            CaseTree tree = CaseTree.parse(BlankCase.minimal(), Format.YAML);
+            CaseTree tree = CaseTree.parse(BlankCase.minimal(), CaseFormat.YAML);
             List<String> row = new ArrayList<>();
             for (String heading : TableFields.headings().keySet()) {
                 row.add(tree.get(TableFields.pointer(heading)).orElse(""));

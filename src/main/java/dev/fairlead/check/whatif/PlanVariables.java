@@ -1,6 +1,6 @@
 package dev.fairlead.check.whatif;
 
-import dev.fairlead.intake.CasePaths;
+import dev.fairlead.intake.tree.CasePaths;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Choices.Pattern;
 import dev.fairlead.model.Choices.Sides;

@@ -3,10 +3,10 @@ package dev.fairlead.check.whatif;
 import dev.fairlead.check.CheckOptions;
 import dev.fairlead.check.Checker;
 import dev.fairlead.findings.Words;
-import dev.fairlead.intake.CaseTree;
-import dev.fairlead.intake.Problem;
-import dev.fairlead.intake.Reading;
-import dev.fairlead.intake.TypedPath;
+import dev.fairlead.intake.CaseReading;
+import dev.fairlead.intake.text.Problem;
+import dev.fairlead.intake.tree.CaseTree;
+import dev.fairlead.intake.tree.TypedPath;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.shape.Edit;
 import java.util.ArrayList;
@@ -58,7 +58,7 @@ public final class TypedChanges {
         if (!problems.isEmpty()) {
             throw new Refused(problems);
         }
-        Reading reading = tree.read("the case as changed");
+        CaseReading reading = tree.read("the case as changed");
         if (!reading.read()) {
             throw new Refused(reading.errors().stream().map(TypedChanges::text).toList());
         }

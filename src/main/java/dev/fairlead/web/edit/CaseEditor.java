@@ -1,8 +1,8 @@
 package dev.fairlead.web.edit;
 
-import dev.fairlead.intake.CaseTree;
-import dev.fairlead.intake.Problem;
-import dev.fairlead.intake.Reading;
+import dev.fairlead.intake.tree.CaseTree;
+import dev.fairlead.intake.text.Problem;
+import dev.fairlead.intake.CaseReading;
 import dev.fairlead.web.edit.EditResult.Clash;
 import dev.fairlead.web.edit.EditResult.Refused;
 import dev.fairlead.web.store.CaseFolder;
@@ -68,7 +68,7 @@ public final class CaseEditor {
     private EditResult change(Opened present, Optional<Opened> base, String window, Map<String, String> typed) {
         String name = present.name();
         CaseTree tree = present.tree().orElseThrow();
-        Reading reading = present.reading();
+        CaseReading reading = present.reading();
         List<String> taken = new ArrayList<>();
         List<Clash> clashes = new ArrayList<>();
         Map<String, Refused> refused = new LinkedHashMap<>();
@@ -97,7 +97,7 @@ public final class CaseEditor {
             }
             CaseTree tried = tree.copy();
             tried.set(pointer, here);
-            Reading read = tried.read(name);
+            CaseReading read = tried.read(name);
             Optional<Problem> fresh = freshError(reading, read);
             if (fresh.isPresent()) {
                 refused.put(pointer, new Refused(here, fresh.get()));
@@ -143,7 +143,7 @@ public final class CaseEditor {
     }
 
     /** The case as it would read with other values, for looking only; nothing is written. */
-    public Reading preview(Opened present, Map<String, String> typed) {
+    public CaseReading preview(Opened present, Map<String, String> typed) {
         CaseTree tree = present.tree().orElseThrow().copy();
         typed.forEach(tree::set);
         return tree.read(present.name());
@@ -181,7 +181,7 @@ public final class CaseEditor {
         return memory.version(name, base).or(() -> folder.version(name, base).map(this::opened));
     }
 
-    private static Optional<Problem> freshError(Reading before, Reading after) {
+    private static Optional<Problem> freshError(CaseReading before, CaseReading after) {
         var known = before.errors().stream().map(CaseEditor::what).collect(Collectors.toSet());
         return after.errors().stream().filter(p -> !known.contains(what(p))).findFirst();
     }

@@ -1,6 +1,6 @@
 package dev.fairlead.web.edit;
 
-import dev.fairlead.intake.Problem;
+import dev.fairlead.intake.text.Problem;
 import java.util.List;
 import java.util.Map;
 

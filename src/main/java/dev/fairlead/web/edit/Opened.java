@@ -1,11 +1,11 @@
 package dev.fairlead.web.edit;
 
 import dev.fairlead.intake.CaseReader;
-import dev.fairlead.intake.CaseTree;
-import dev.fairlead.intake.Format;
-import dev.fairlead.intake.Problem;
-import dev.fairlead.intake.Reading;
-import dev.fairlead.intake.UnreadableTextException;
+import dev.fairlead.intake.CaseReading;
+import dev.fairlead.intake.text.CaseFormat;
+import dev.fairlead.intake.text.Problem;
+import dev.fairlead.intake.text.UnreadableTextException;
+import dev.fairlead.intake.tree.CaseTree;
 import dev.fairlead.web.store.Stored;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -16,13 +16,14 @@ import java.util.Optional;
  *
  * @param tree its values as they were typed; empty when the text is neither JSON nor YAML
  */
-public record Opened(Stored file, Optional<CaseTree> tree, Reading reading) {
+public record Opened(Stored file, Optional<CaseTree> tree, CaseReading reading) {
     static Opened of(Stored file) {
-        Reading reading = CaseReader.read(file.text().getBytes(StandardCharsets.UTF_8), file.name(), Format.BY_NAME);
+        CaseReading reading =
+                CaseReader.read(file.text().getBytes(StandardCharsets.UTF_8), file.name(), CaseFormat.BY_NAME);
         try {
             return new Opened(
                     file,
-                    Optional.of(CaseTree.parse(file.text(), Format.BY_NAME.resolve(file.name(), file.text()))),
+                    Optional.of(CaseTree.parse(file.text(), CaseFormat.BY_NAME.resolve(file.name(), file.text()))),
                     reading);
         } catch (UnreadableTextException e) {
             return new Opened(file, Optional.empty(), reading);
@@ -56,7 +57,7 @@ public record Opened(Stored file, Optional<CaseTree> tree, Reading reading) {
         return id.isEmpty() ? file.name() : id;
     }
 
-    Format format() {
-        return file.yaml() ? Format.YAML : Format.BY_NAME.resolve(file.name(), file.text());
+    CaseFormat format() {
+        return file.yaml() ? CaseFormat.YAML : CaseFormat.BY_NAME.resolve(file.name(), file.text());
     }
 }

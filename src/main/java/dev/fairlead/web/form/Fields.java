@@ -1,7 +1,7 @@
 package dev.fairlead.web.form;
 
-import dev.fairlead.intake.CasePaths;
-import dev.fairlead.intake.Problem;
+import dev.fairlead.intake.text.Problem;
+import dev.fairlead.intake.tree.CasePaths;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.shape.Edit;

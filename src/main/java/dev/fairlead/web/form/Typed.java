@@ -1,6 +1,6 @@
 package dev.fairlead.web.form;
 
-import dev.fairlead.intake.CasePaths;
+import dev.fairlead.intake.tree.CasePaths;
 import dev.fairlead.model.shape.FieldShape;
 import dev.fairlead.model.shape.Kind;
 import java.util.LinkedHashMap;

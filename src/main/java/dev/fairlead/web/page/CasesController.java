@@ -1,7 +1,7 @@
 package dev.fairlead.web.page;
 
-import dev.fairlead.intake.CaseTree;
-import dev.fairlead.intake.Format;
+import dev.fairlead.intake.tree.CaseTree;
+import dev.fairlead.intake.text.CaseFormat;
 import dev.fairlead.model.Stage;
 import dev.fairlead.web.edit.Opened;
 import dev.fairlead.web.form.FormSection;
@@ -95,7 +95,7 @@ final class CasesController extends Controller {
                                     + p.mend());
                 });
         String name = id + ".json";
-        site.editor().folder().create(name, tree.text(Format.JSON));
+        site.editor().folder().create(name, tree.text(CaseFormat.JSON));
         ctx.redirect(Urls.of(name) + "/form/" + FormSection.ALL.get(0).key(), HttpStatus.SEE_OTHER);
     }
 

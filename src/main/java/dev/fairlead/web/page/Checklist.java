@@ -1,6 +1,6 @@
 package dev.fairlead.web.page;
 
-import dev.fairlead.intake.CasePaths;
+import dev.fairlead.intake.tree.CasePaths;
 import dev.fairlead.model.Stage;
 import dev.fairlead.model.shape.FieldShape;
 import dev.fairlead.model.shape.Kind;

@@ -4,7 +4,7 @@ import dev.fairlead.check.CheckOptions;
 import dev.fairlead.check.Checked;
 import dev.fairlead.check.Checker;
 import dev.fairlead.check.Doubting;
-import dev.fairlead.intake.Reading;
+import dev.fairlead.intake.CaseReading;
 import dev.fairlead.model.Case;
 import dev.fairlead.rules.Catalogue;
 import dev.fairlead.rules.Rulebase;
@@ -65,7 +65,7 @@ public final class Checks {
      *
      * @param chances whether chances of another outcome are worked out too, which takes many times as long as all else
      */
-    public Checked check(Reading reading, String version, LocalDate today, boolean chances) {
+    public Checked check(CaseReading reading, String version, LocalDate today, boolean chances) {
         Case c = reading.value().orElseThrow();
         CheckOptions usual = chances ? CheckOptions.USUAL : CheckOptions.USUAL.with(Doubting.NONE);
         CheckOptions options = c.date().known() ? usual : usual.on(today);

@@ -6,7 +6,7 @@ import dev.fairlead.findings.Missing;
 import dev.fairlead.findings.RepeatAdvice;
 import dev.fairlead.findings.Report;
 import dev.fairlead.findings.Weight;
-import dev.fairlead.intake.Problem;
+import dev.fairlead.intake.text.Problem;
 import dev.fairlead.measure.Working;
 import dev.fairlead.rules.Status;
 import dev.fairlead.web.form.FieldView;

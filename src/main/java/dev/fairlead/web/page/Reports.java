@@ -2,7 +2,7 @@ package dev.fairlead.web.page;
 
 import dev.fairlead.check.Checked;
 import dev.fairlead.findings.Report;
-import dev.fairlead.intake.Reading;
+import dev.fairlead.intake.CaseReading;
 import dev.fairlead.web.edit.Opened;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
@@ -48,7 +48,7 @@ public final class Reports {
     }
 
     /** The findings of a case as it would stand. */
-    public Panel preview(Opened opened, Reading reading) {
+    public Panel preview(Opened opened, CaseReading reading) {
         Optional<Report> report = reading.read()
                 ? Optional.of(checks.check(reading, "", today.get(), false).report())
                 : Optional.empty();

@@ -1,8 +1,8 @@
 package dev.fairlead.web.page;
 
 import dev.fairlead.findings.Finding;
-import dev.fairlead.intake.CasePaths;
-import dev.fairlead.intake.CaseTree;
+import dev.fairlead.intake.tree.CasePaths;
+import dev.fairlead.intake.tree.CaseTree;
 import dev.fairlead.model.shape.RecordShape;
 import dev.fairlead.web.edit.Opened;
 import dev.fairlead.web.form.FormSection;

@@ -1,7 +1,7 @@
 package dev.fairlead.web.page;
 
 import dev.fairlead.check.Checked;
-import dev.fairlead.intake.CasePaths;
+import dev.fairlead.intake.tree.CasePaths;
 import dev.fairlead.web.edit.EditResult;
 import dev.fairlead.web.edit.Opened;
 import dev.fairlead.web.form.Block;

@@ -2,9 +2,9 @@ package dev.fairlead.web.page;
 
 import dev.fairlead.findings.Finding;
 import dev.fairlead.findings.WaiverNote;
-import dev.fairlead.intake.CaseTree;
-import dev.fairlead.intake.Problem;
-import dev.fairlead.intake.Reading;
+import dev.fairlead.intake.CaseReading;
+import dev.fairlead.intake.text.Problem;
+import dev.fairlead.intake.tree.CaseTree;
 import dev.fairlead.model.Choices.Role;
 import dev.fairlead.rules.Status;
 import dev.fairlead.web.edit.Opened;
@@ -139,7 +139,7 @@ public final class WaiveController extends Controller {
      * Why the waiver would not be read or would not hold, by the field that it is about, or by no field; nothing when
      * it would.
      */
-    private Map<String, String> complaints(Reading reading, int n, Map<String, String> typed) {
+    private Map<String, String> complaints(CaseReading reading, int n, Map<String, String> typed) {
         Map<String, String> all = new LinkedHashMap<>();
         typed.forEach((key, value) -> {
             if (value.isEmpty()) {

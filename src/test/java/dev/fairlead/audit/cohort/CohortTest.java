@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.fairlead.intake.CaseReader;
-import dev.fairlead.intake.CaseWriter;
-import dev.fairlead.intake.Format;
-import dev.fairlead.intake.Reading;
+import dev.fairlead.intake.CaseReading;
+import dev.fairlead.intake.text.CaseFormat;
+import dev.fairlead.intake.write.CaseWriter;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Knowable;
 import dev.fairlead.model.Side;
@@ -58,10 +58,10 @@ class CohortTest {
     @Test
     void everyCaseIsReadBackAsItWasWritten() {
         Cohort.generate(300, SEED).forEach(c -> {
-            Reading back = CaseReader.read(
+            CaseReading back = CaseReader.read(
                     CaseWriter.json(c.made()).getBytes(StandardCharsets.UTF_8),
                     c.made().id(),
-                    Format.JSON);
+                    CaseFormat.JSON);
             assertThat(back.problems()).as(c.made().id()).isEmpty();
             assertThat(back.value().filter(c.made()::equals)).as(c.made().id()).isPresent();
         });

@@ -11,7 +11,7 @@ import dev.fairlead.check.CheckOptions;
 import dev.fairlead.check.Checked;
 import dev.fairlead.check.Checker;
 import dev.fairlead.findings.Finding;
-import dev.fairlead.intake.Reading;
+import dev.fairlead.intake.CaseReading;
 import dev.fairlead.rules.Rulebase;
 import dev.fairlead.rules.Status;
 import java.io.IOException;
@@ -77,7 +77,7 @@ class AuditTest {
                             if (d.row().judged()) {
                                 rows.add(d.row());
                                 byte[] text = text(d.item());
-                                Reading r = d.item().read(text);
+                                CaseReading r = d.item().read(text);
                                 Checked checked = CHECKER.check(
                                         r.value().orElseThrow(), "", CheckOptions.USUAL.withoutWorkings());
                                 List<Finding> all = checked.report().findings().all();

@@ -9,8 +9,8 @@ import dev.fairlead.check.Checked;
 import dev.fairlead.check.Checker;
 import dev.fairlead.findings.Finding;
 import dev.fairlead.intake.CaseReader;
-import dev.fairlead.intake.CaseWriter;
-import dev.fairlead.intake.Format;
+import dev.fairlead.intake.text.CaseFormat;
+import dev.fairlead.intake.write.CaseWriter;
 import dev.fairlead.rules.CriterionResult;
 import dev.fairlead.rules.Ending;
 import dev.fairlead.rules.Rulebase;
@@ -44,9 +44,9 @@ class RowMakerTest {
             boolean own = planted.made().waivers().isEmpty() && !json.contains("\"waivers\"");
             byte[] text =
                     (own ? json.substring(0, json.length() - 1) + WAIVERS : json).getBytes(StandardCharsets.UTF_8);
-            CaseRow row = maker.row(new Item("c:1", new Item.Text(text, Format.JSON), 0));
+            CaseRow row = maker.row(new Item("c:1", new Item.Text(text, CaseFormat.JSON), 0));
             Checked full = CHECKER.check(
-                    CaseReader.read(text, "c", Format.JSON).value().orElseThrow(), row.hash(), OPTIONS);
+                    CaseReader.read(text, "c", CaseFormat.JSON).value().orElseThrow(), row.hash(), OPTIONS);
             int judged = 0;
             for (CriterionResult r : full.judgement().results()) {
                 String id = r.criterion().id();

@@ -1,6 +1,6 @@
 package dev.fairlead.audit.source;
 
-import dev.fairlead.intake.Reading;
+import dev.fairlead.intake.CaseReading;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -23,7 +23,7 @@ final class Collected {
     /** The pseudonym of the case, or the reason why there is none. */
     static String told(Item item) {
         try {
-            Reading r = item.read(item.text());
+            CaseReading r = item.read(item.text());
             return r.read() ? r.value().orElseThrow().id() : r.errors().get(0).toString();
         } catch (TableException e) {
             return e.getMessage();

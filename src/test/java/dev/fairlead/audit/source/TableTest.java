@@ -3,9 +3,9 @@ package dev.fairlead.audit.source;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import dev.fairlead.intake.BlankCase;
 import dev.fairlead.intake.CaseReader;
-import dev.fairlead.intake.Format;
+import dev.fairlead.intake.text.CaseFormat;
+import dev.fairlead.intake.write.BlankCase;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Side;
 import java.io.IOException;
@@ -38,7 +38,7 @@ class TableTest {
 
     @Test
     void theTemplatesExampleIsTheExampleCaseInBothForms() throws IOException, TableException {
-        Case expected = CaseReader.read(BlankCase.minimal().getBytes(StandardCharsets.UTF_8), "x", Format.YAML)
+        Case expected = CaseReader.read(BlankCase.minimal().getBytes(StandardCharsets.UTF_8), "x", CaseFormat.YAML)
                 .value()
                 .orElseThrow();
         assertThat(only(Collected.items(csv(TableTemplate.csv())))).isEqualTo(expected);

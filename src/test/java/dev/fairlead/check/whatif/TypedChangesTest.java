@@ -10,7 +10,7 @@ import dev.fairlead.check.Doubting;
 import dev.fairlead.check.whatif.Difference.Kind;
 import dev.fairlead.drawing.Wrap;
 import dev.fairlead.intake.CaseReader;
-import dev.fairlead.intake.Format;
+import dev.fairlead.intake.text.CaseFormat;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.shape.Edit;
 import dev.fairlead.report.text.WhatIfText;
@@ -28,7 +28,7 @@ class TypedChangesTest {
 
     private static Difference of(String... sets) throws TypedChanges.Refused, IOException {
         Path file = Path.of("cases/whimbrel-06-class-iii-tendency.yaml");
-        Case c = CaseReader.read(Files.readAllBytes(file), file.toString(), Format.BY_NAME)
+        Case c = CaseReader.read(Files.readAllBytes(file), file.toString(), CaseFormat.BY_NAME)
                 .value()
                 .orElseThrow();
         return TypedChanges.difference(c, "0", List.of(sets), CHECKER, OPTIONS);
@@ -97,7 +97,7 @@ class TypedChangesTest {
 
     private static Case read(String name) throws IOException {
         Path file = Path.of("cases", name);
-        return CaseReader.read(Files.readAllBytes(file), name, Format.BY_NAME)
+        return CaseReader.read(Files.readAllBytes(file), name, CaseFormat.BY_NAME)
                 .value()
                 .orElseThrow();
     }

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import dev.fairlead.facts.VisitSeen;
 import dev.fairlead.intake.CaseReader;
-import dev.fairlead.intake.Format;
+import dev.fairlead.intake.text.CaseFormat;
 import dev.fairlead.measure.CaseBuilder;
 import dev.fairlead.measure.Measures;
 import dev.fairlead.measure.Workbook;
@@ -156,7 +156,7 @@ class WireForcesTest {
     @Test
     void forceRisesEvenlyWithTheStandOff() throws IOException {
         Path file = Path.of("cases/heron-07-clean.yaml");
-        Case c = CaseReader.read(Files.readAllBytes(file), file.toString(), Format.BY_NAME)
+        Case c = CaseReader.read(Files.readAllBytes(file), file.toString(), CaseFormat.BY_NAME)
                 .value()
                 .orElseThrow();
         double[] low = new double[7];

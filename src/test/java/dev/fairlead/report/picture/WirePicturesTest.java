@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.fairlead.drawing.Picture;
 import dev.fairlead.intake.CaseReader;
-import dev.fairlead.intake.Format;
+import dev.fairlead.intake.text.CaseFormat;
 import dev.fairlead.model.Case;
 import java.io.IOException;
 import java.io.StringReader;
@@ -20,7 +20,7 @@ import org.xml.sax.InputSource;
 class WirePicturesTest {
     private static Case read(String name) throws IOException {
         Path file = Path.of("cases", name + ".yaml");
-        return CaseReader.read(Files.readAllBytes(file), file.toString(), Format.BY_NAME)
+        return CaseReader.read(Files.readAllBytes(file), file.toString(), CaseFormat.BY_NAME)
                 .value()
                 .orElseThrow();
     }

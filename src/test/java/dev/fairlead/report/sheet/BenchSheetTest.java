@@ -8,7 +8,7 @@ import dev.fairlead.check.CheckOptions;
 import dev.fairlead.check.Checked;
 import dev.fairlead.check.Checker;
 import dev.fairlead.intake.CaseReader;
-import dev.fairlead.intake.Format;
+import dev.fairlead.intake.text.CaseFormat;
 import dev.fairlead.measure.mechanics.ArchPath;
 import dev.fairlead.measure.wire.WireGeometry;
 import dev.fairlead.model.Case;
@@ -48,7 +48,7 @@ class BenchSheetTest {
 
     static Checked checked(String name) throws IOException {
         Path file = Path.of("cases").resolve(name + ".yaml");
-        return check(CaseReader.read(Files.readAllBytes(file), file.toString(), Format.BY_NAME)
+        return check(CaseReader.read(Files.readAllBytes(file), file.toString(), CaseFormat.BY_NAME)
                 .value()
                 .orElseThrow());
     }

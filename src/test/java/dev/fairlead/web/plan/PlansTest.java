@@ -7,8 +7,8 @@ import dev.fairlead.check.Checker;
 import dev.fairlead.check.Doubting;
 import dev.fairlead.check.whatif.Search;
 import dev.fairlead.check.whatif.WhatIf;
-import dev.fairlead.intake.CaseTree;
-import dev.fairlead.intake.Format;
+import dev.fairlead.intake.text.CaseFormat;
+import dev.fairlead.intake.tree.CaseTree;
 import dev.fairlead.measure.SampleCase;
 import dev.fairlead.measure.part.Parts;
 import dev.fairlead.model.Stage;
@@ -35,7 +35,7 @@ class PlansTest {
         for (int i = 0; i < typed.length; i += 2) {
             tree.set(typed[i], typed[i + 1]);
         }
-        return Opened.of("a.json", tree.text(Format.JSON).getBytes(StandardCharsets.UTF_8));
+        return Opened.of("a.json", tree.text(CaseFormat.JSON).getBytes(StandardCharsets.UTF_8));
     }
 
     @Test

@@ -1,9 +1,0 @@
-package dev.fairlead.intake;
-
-/** How much a problem of the input weighs. */
-public enum Severity {
-    /** The case cannot be read as it stands. */
-    ERROR,
-    /** The case is read, and a person should look again. */
-    DOUBT
-}

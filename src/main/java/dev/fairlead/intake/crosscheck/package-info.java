@@ -1,0 +1,2 @@
+/** Looks over a case that was read for facts that contradict each other in ways that a slip of the pen explains. */
+package dev.fairlead.intake.crosscheck;

@@ -1,0 +1,2 @@
+/** Landmarks from a table of points. */
+package dev.fairlead.intake.landmarks;

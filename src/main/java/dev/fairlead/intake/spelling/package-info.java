@@ -1,0 +1,5 @@
+/**
+ * What a person wrote and what was meant: quantities, units, dates, words, likely slips, and what may tell who the
+ * patient is.
+ */
+package dev.fairlead.intake.spelling;

@@ -1,0 +1,2 @@
+/** The text of a case file as tokens, with limits, and what is wrong with it as problems with line and column. */
+package dev.fairlead.intake.text;

@@ -1,0 +1,67 @@
+package dev.fairlead.intake.write;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.fairlead.intake.CaseReader;
+import dev.fairlead.intake.CaseReading;
+import dev.fairlead.intake.text.CaseFormat;
+import dev.fairlead.intake.text.UnreadableTextException;
+import dev.fairlead.intake.tree.CaseTree;
+import dev.fairlead.model.Case;
+import dev.fairlead.model.shape.FieldShape;
+import dev.fairlead.model.shape.Kind;
+import dev.fairlead.model.shape.RecordShape;
+import java.nio.charset.StandardCharsets;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+
+class BlankCaseTest {
+    private static Case read(String text) {
+        CaseReading r = CaseReader.read(text.getBytes(StandardCharsets.UTF_8), "x.yaml", CaseFormat.BY_NAME);
+        assertThat(r.problems()).isEmpty();
+        return r.value().orElseThrow();
+    }
+
+    @Test
+    void theBlankCaseReadsWithoutProblemsAndNothingIsKnownInIt() throws UnreadableTextException {
+        String json = CaseWriter.json(read(BlankCase.text()));
+        assertThat(CaseTree.parse(json, CaseFormat.JSON).keys(""))
+                .containsExactly("fairlead", "id", "stage", "teeth", "hardware");
+        assertThat(json).doesNotContain("width").doesNotContain("slot");
+    }
+
+    @Test
+    void everyFieldOfEveryRecordIsExplained() {
+        explained(RecordShape.ofCase(), BlankCase.text());
+    }
+
+    private static void explained(RecordShape shape, String text) {
+        for (FieldShape f : shape.fields()) {
+            assertThat(text).contains("# " + f.about().value());
+            if (f.kind() == Kind.RECORD || f.kind() == Kind.LIST || f.kind() == Kind.TOOTH_MAP) {
+                explained(f.nested(), text);
+            }
+        }
+    }
+
+    @Test
+    void theExampleEntriesOfListsCanBeUncommented() {
+        String blank = BlankCase.text();
+        String text = blank.substring(blank.indexOf("\n\n"))
+                .lines()
+                .map(l -> l.matches("[a-z]+: \\[]") ? l.replace(" []", "") : l.startsWith("#   ") ? l.substring(2) : l)
+                .collect(Collectors.joining("\n"));
+        Case c = read(text);
+        assertThat(c.visits()).hasSize(1);
+        assertThat(c.landmarks()).hasSize(1);
+        assertThat(c.images()).hasSize(1);
+        assertThat(c.waivers()).hasSize(1);
+    }
+
+    @Test
+    void theMinimalCaseHoldsWhatItSays() {
+        Case c = read(BlankCase.minimal());
+        assertThat(c.tooth(dev.fairlead.model.Tooth.of(32)).width().value()).isEqualTo(5.8928);
+        assertThat(c.space().left().known()).isTrue();
+    }
+}
