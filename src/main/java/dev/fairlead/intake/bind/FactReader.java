@@ -1,8 +1,8 @@
 package dev.fairlead.intake.bind;
 
 import com.fasterxml.jackson.core.JsonToken;
-import dev.fairlead.intake.spelling.Dates;
 import dev.fairlead.intake.spelling.CaseWords;
+import dev.fairlead.intake.spelling.Dates;
 import dev.fairlead.intake.spelling.Nearest;
 import dev.fairlead.intake.spelling.Privacy;
 import dev.fairlead.model.Answer;

@@ -1,8 +1,8 @@
 package dev.fairlead.web.edit;
 
-import dev.fairlead.intake.tree.CaseTree;
-import dev.fairlead.intake.text.Problem;
 import dev.fairlead.intake.CaseReading;
+import dev.fairlead.intake.text.Problem;
+import dev.fairlead.intake.tree.CaseTree;
 import dev.fairlead.web.edit.EditResult.Clash;
 import dev.fairlead.web.edit.EditResult.Refused;
 import dev.fairlead.web.store.CaseFolder;

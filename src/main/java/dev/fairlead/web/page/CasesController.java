@@ -1,7 +1,7 @@
 package dev.fairlead.web.page;
 
-import dev.fairlead.intake.tree.CaseTree;
 import dev.fairlead.intake.text.CaseFormat;
+import dev.fairlead.intake.tree.CaseTree;
 import dev.fairlead.model.Stage;
 import dev.fairlead.web.edit.Opened;
 import dev.fairlead.web.form.FormSection;
