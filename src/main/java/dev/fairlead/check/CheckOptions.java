@@ -1,5 +1,7 @@
 package dev.fairlead.check;
 
+import dev.fairlead.findings.Reach;
+import dev.fairlead.model.Case;
 import dev.fairlead.model.Stage;
 import java.time.LocalDate;
 import java.util.Optional;
@@ -7,8 +9,8 @@ import java.util.Optional;
 /**
  * How a case is to be checked.
  *
- * @param date the day for which it is judged; empty for the day that the case names
- * @param stage judge as if the case stood at this stage; empty for the stage that it names
+ * @param date the day for which it is judged; empty for the latest that the case records
+ * @param stage the last stage to judge; empty for the furthest that the case names or holds facts of
  * @param workings whether the report carries the worked numbers
  * @param doubting how chances of another outcome are worked out
  * @param forces whether the beam model of the wire is solved, from activation on
@@ -23,6 +25,11 @@ public record CheckOptions(
     /** The case's own day and stage, with worked numbers and with chances by first-order propagation. */
     public static final CheckOptions USUAL =
             new CheckOptions(Optional.empty(), Optional.empty(), true, Doubting.FIRST_ORDER, true);
+
+    /** How far a case is judged by these options, and for which day. */
+    public Reach reach(Case c) {
+        return Reach.of(c, stage, date);
+    }
 
     public CheckOptions on(LocalDate day) {
         return new CheckOptions(Optional.of(day), stage, workings, doubting, forces);

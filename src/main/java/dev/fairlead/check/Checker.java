@@ -3,6 +3,7 @@ package dev.fairlead.check;
 import dev.fairlead.facts.CaseFact;
 import dev.fairlead.findings.Findings;
 import dev.fairlead.findings.InputNote;
+import dev.fairlead.findings.Reach;
 import dev.fairlead.findings.Report;
 import dev.fairlead.findings.RulebaseUsed;
 import dev.fairlead.findings.Subject;
@@ -13,14 +14,16 @@ import dev.fairlead.measure.Worked;
 import dev.fairlead.measure.part.Parts;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Stage;
+import dev.fairlead.rules.CriterionResult;
 import dev.fairlead.rules.Endings;
 import dev.fairlead.rules.Judge;
 import dev.fairlead.rules.Judgement;
 import dev.fairlead.rules.Rulebase;
-import java.time.LocalDate;
+import dev.fairlead.rules.Status;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.function.Supplier;
 
 /** Checks cases by one rulebase: measures, judges, and puts the outcome into words. Safe to share between threads. */
@@ -78,8 +81,8 @@ public final class Checker {
 
     /** Checks a case; {@code doubts} are what its reading left open. */
     public Checked check(Case c, String hash, List<Problem> doubts, CheckOptions options) {
-        Stage reached = options.stage().orElse(c.stage());
-        Parts needed = parts(reached, options);
+        Reach reach = options.reach(c);
+        Parts needed = parts(reach.cut() ? reach.full() : reach.judged(), options);
         if (options.doubting().wanted()) {
             // one case alone: its forces are worked out beside the rest; of many, each has a thread already
             Background.start("forces", () -> {
@@ -87,21 +90,18 @@ public final class Checker {
                 return null;
             });
         }
-        Worked worked = Measures.of(c, options.date(), options.workings() ? Workbook.kept() : Workbook.none(), needed);
+        Worked worked = Measures.of(c, reach.day(), options.workings() ? Workbook.kept() : Workbook.none(), needed);
         Ready with = ready();
         Supplier<Doubt> doubt = options.doubting().wanted()
                 ? Background.start("doubts", () -> doubts().of(c, worked.facts(), options))
                 : null;
-        Judgement judgement = with.judge().judge(worked.facts(), reached);
-        Optional<LocalDate> day =
-                options.date().isPresent() ? options.date() : c.date().value();
-        Findings findings = Findings.of(judgement, with.rulebase().catalogue(), c.waivers(), day);
-        List<Stage> stages = List.of(Stage.values()).subList(0, reached.ordinal() + 1);
+        Judgement judgement = with.judge().judge(worked.facts(), reach.judged());
+        Findings findings = Findings.of(judgement, with.rulebase().catalogue(), c.waivers(), reach.day());
         Report report = Report.of(
                 Version.ofProgram(),
                 with.used(),
-                new Subject(c.id(), hash, day),
-                stages,
+                new Subject(c.id(), hash, reach, beyond(reach, with, worked)),
+                reach.stages(),
                 findings,
                 notes(doubts),
                 judgement.errors(),
@@ -126,23 +126,40 @@ public final class Checker {
 
     /** The bare verdicts on a case, without words and workings: for audits of many cases. */
     public Judgement judge(Case c, CheckOptions options) {
-        return ready().judge().judge(facts(c, options), options.stage().orElse(c.stage()));
+        return ready().judge().judge(facts(c, options), options.reach(c).judged());
     }
 
     /** How each criterion ends, and no more: for audits of many cases. */
     public Endings endings(Case c, CheckOptions options) {
-        return ready().judge().endings(facts(c, options), options.stage().orElse(c.stage()));
+        return ready().judge().endings(facts(c, options), options.reach(c).judged());
     }
 
     /** What the rules look at, for those who judge one case by several rulebases. */
     public List<CaseFact> facts(Case c, CheckOptions options) {
-        Parts needed = parts(options.stage().orElse(c.stage()), options);
-        return Measures.of(c, options.date(), Workbook.none(), needed).facts();
+        Reach reach = options.reach(c);
+        return Measures.of(c, reach.day(), Workbook.none(), parts(reach.judged(), options))
+                .facts();
     }
 
     /** Forces are judged from activation on; before, the beam model would work for nothing. */
     private Parts parts(Stage reached, CheckOptions options) {
         return options.forces() && reached.hasReached(Stage.ACTIVATION) ? parts : parts.withoutForces();
+    }
+
+    /** How many warnings stand in stages that were left out; empty when none was. */
+    private static OptionalInt beyond(Reach reach, Ready with, Worked worked) {
+        if (!reach.cut()) {
+            return OptionalInt.empty();
+        }
+        int warnings = 0;
+        for (CriterionResult r :
+                with.judge().judge(worked.facts(), reach.full()).results()) {
+            warnings += r.status() == Status.WARN
+                            && !reach.judged().hasReached(r.criterion().stage())
+                    ? 1
+                    : 0;
+        }
+        return OptionalInt.of(warnings);
     }
 
     private static List<InputNote> notes(List<Problem> problems) {

@@ -48,23 +48,25 @@ public final class Doubts {
 
     /** As the options say; at least by first-order propagation. */
     public Doubt of(Case c, CheckOptions options) {
-        Stage reached = options.stage().orElse(c.stage());
+        Stage reached = options.reach(c).judged();
         return of(
                 c,
-                Measures.of(c, options.date(), Workbook.none(), parts(reached)).facts(),
+                Measures.of(c, options.reach(c).day(), Workbook.none(), parts(reached))
+                        .facts(),
                 options);
     }
 
     /** The same where the facts of the case are already known. */
     Doubt of(Case c, List<CaseFact> facts, CheckOptions options) {
-        Stage reached = options.stage().orElse(c.stage());
+        Stage reached = options.reach(c).judged();
         Doubting how = options.doubting();
         return doubt(
                 facts,
                 reached,
                 !how.simulates()
                         ? Optional.empty()
-                        : Optional.of(Simulation.of(c, outcomes(c, options.date(), reached), how.draws(), how.seed())));
+                        : Optional.of(Simulation.of(
+                                c, outcomes(c, options.reach(c).day(), reached), how.draws(), how.seed())));
     }
 
     /**

@@ -16,10 +16,8 @@ public record Case(
         String id,
 
         @Field(
-                value =
-                        "The stage of care that the case has reached; criteria of this and of earlier stages are judged.",
-                required = true)
-        Stage stage,
+                "The stage of care that the case has reached. Facts that are recorded of a later stage are judged all the same.")
+        Fact<Stage> stage,
 
         @Field("The day for which the case is judged, when no other is given at the command line.")
         Fact<LocalDate> date,

@@ -68,7 +68,6 @@ public final class RandomCases {
             case QUANTITY -> quantity(f.about(), pointer);
             case ANSWER -> Answer.of(random.nextBoolean());
             case CHOICE -> Fact.of(f.choices().get(random.nextInt(f.choices().size())));
-            case REQUIRED_CHOICE -> f.choices().get(random.nextInt(f.choices().size()));
             case DATE ->
                 Fact.of(
                         pointer.equals("/date")

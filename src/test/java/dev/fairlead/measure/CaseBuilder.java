@@ -88,9 +88,10 @@ public final class CaseBuilder {
                 return 1;
             case ID:
                 return v == null ? "test" : v;
-            case REQUIRED_CHOICE:
-                return v == null ? Stage.HOLDING : v;
             default:
+                if (at.equals("/stage") && v == null) {
+                    return Fact.of(Stage.HOLDING);
+                }
                 return v == null ? RecordShape.blankOf(f, at) : fact(f, at, v);
         }
     }

@@ -44,13 +44,13 @@ class ForgottenFactTest {
 
     private void pairsOf(int index) {
         Case whole = Cohort.one(SEED, index).made();
-        Ending[] before = endings(whole, whole.stage());
+        Ending[] before = endings(whole, whole.stage().get());
         List<String> known = new ArrayList<>(Edit.factPointers(whole));
         known.removeIf(p -> !(Edit.get(whole, p) instanceof Knowable k && k.known()));
         Collections.shuffle(known, new Random(SEED + index));
         for (int i = 0; i < FORGOTTEN; i++) {
             String pointer = known.get(i % known.size());
-            Ending[] after = endings(Edit.forget(whole, pointer), whole.stage());
+            Ending[] after = endings(Edit.forget(whole, pointer), whole.stage().get());
             pairs.incrementAndGet();
             for (int c = 0; c < before.length; c++) {
                 if (before[c] != after[c] && !allowed(before[c], after[c])) {

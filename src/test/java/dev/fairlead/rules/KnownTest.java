@@ -63,9 +63,10 @@ class KnownTest {
         Judge judge = rulebase.judge();
         Cohort.generate(600, SEED).forEach(planted -> {
             List<CaseFact> facts = facts(planted.made());
-            assertThat(JudgementText.of(judge.judge(facts, planted.made().stage())))
+            assertThat(JudgementText.of(
+                            judge.judge(facts, planted.made().stage().get())))
                     .isEqualTo(JudgementText.of(
-                            judge.byEngine(facts, planted.made().stage())));
+                            judge.byEngine(facts, planted.made().stage().get())));
         });
     }
 

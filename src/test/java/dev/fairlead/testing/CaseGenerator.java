@@ -66,7 +66,6 @@ public final class CaseGenerator {
             case TOOTH -> Fact.of(TEETH.get(random.nextInt(TEETH.size())));
             case FORMAT -> 1;
             case ID -> "any-" + random.nextInt(100_000);
-            case REQUIRED_CHOICE -> f.choices().get(random.nextInt(f.choices().size()));
             case RECORD -> record(f.nested(), pointer);
             case LIST -> list(f, pointer);
             case TOOTH_MAP -> teeth(f, pointer);

@@ -25,7 +25,7 @@ final class CourseFaults {
                     .when(c -> c.visits().size() > 1)
                     .at(0.04),
             visit("sides-balanced", Fault.STEEL, "one side never activated", CourseFaults::leftOnly)
-                    .when(c -> cumulative(c) > 2.2 && c.stage() == Stage.ACTIVATION)
+                    .when(c -> cumulative(c) > 2.2 && c.stage().is(Stage.ACTIVATION))
                     .at(0.1),
             visit("total-force-band", "gauge", "gauge far above the tipping range", w ->
                             new Object[] {w.last() + "/gauge", w.draws().whole(290, 460)})

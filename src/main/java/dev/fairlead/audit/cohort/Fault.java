@@ -1,10 +1,12 @@
 package dev.fairlead.audit.cohort;
 
+import dev.fairlead.findings.Reach;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Stage;
 import dev.fairlead.model.shape.Edit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
 
@@ -80,7 +82,12 @@ public record Fault(
 
     /** True when the fault can be planted in this case. */
     public boolean fits(Case c) {
-        return c.stage().hasReached(stage) && fits.test(c);
+        return reached(c).hasReached(stage) && fits.test(c);
+    }
+
+    /** How far a case is judged, which may be further than the stage that it names. */
+    static Stage reached(Case c) {
+        return Reach.of(c, Optional.empty(), Optional.empty()).judged();
     }
 
     Case in(Case c, Draws draws) {
@@ -98,7 +105,7 @@ public record Fault(
                 Planted.Kind.WARNS,
                 says,
                 follows.stream()
-                        .filter(f -> c.stage().hasReached(f.stage()))
+                        .filter(f -> reached(c).hasReached(f.stage()))
                         .map(Follower::criterion)
                         .toList());
     }

@@ -46,7 +46,7 @@ public record Gap(
 
     /** True when the gap can be made in this case. */
     public boolean fits(Case c) {
-        return c.stage().hasReached(stage) && fits.test(c);
+        return Fault.reached(c).hasReached(stage) && fits.test(c);
     }
 
     Case in(Case c) {
@@ -64,7 +64,7 @@ public record Gap(
                 Planted.Kind.NOT_ASSESSED,
                 "left out: " + String.join(", ", pointers),
                 follows.stream()
-                        .filter(f -> c.stage().hasReached(f.stage()))
+                        .filter(f -> Fault.reached(c).hasReached(f.stage()))
                         .map(Fault.Follower::criterion)
                         .toList());
     }

@@ -26,7 +26,7 @@ final class Gaps {
             Gap.of(RECORDS, "tooth-widths-plausible", "/teeth/41/width")
                     .also(RECORDS, "antimeres-agree", "measurements-repeated", "ratio-of-widths")
                     .also(INDICATION, "advancement-needed", "shortage-within-reach", "prediction-agrees")
-                    .when(c -> !c.stage().hasReached(HOLDING)),
+                    .when(c -> !Fault.reached(c).hasReached(HOLDING)),
             Gap.of(RECORDS, "records-fresh", "/films/models"),
             Gap.of(INDICATION, "incisor-inclination-after", "/plan/advanceLeft")
                     .also(

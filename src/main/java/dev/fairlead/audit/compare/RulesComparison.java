@@ -111,7 +111,7 @@ public final class RulesComparison {
 
     private Two both(Case c, CheckOptions options) {
         List<CaseFact> facts = checker.facts(c, options);
-        Stage reached = options.stage().orElse(c.stage());
+        Stage reached = options.reach(c).judged();
         return new Two(a.endings(facts, reached), b.endings(facts, reached));
     }
 

@@ -97,7 +97,7 @@ public final class Sweep {
 
     private Ending[][] endings(Case c, CheckOptions options) {
         List<CaseFact> facts = checker.facts(c, options);
-        Stage reached = options.stage().orElse(c.stage());
+        Stage reached = options.reach(c).judged();
         return judges.stream().map(j -> j.endings(facts, reached, wanted)).toArray(Ending[][]::new);
     }
 

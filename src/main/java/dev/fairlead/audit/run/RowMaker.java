@@ -4,6 +4,7 @@ import dev.fairlead.audit.source.Item;
 import dev.fairlead.audit.source.TableException;
 import dev.fairlead.check.CheckOptions;
 import dev.fairlead.check.Checker;
+import dev.fairlead.findings.Reach;
 import dev.fairlead.findings.Waived;
 import dev.fairlead.intake.CaseReading;
 import dev.fairlead.intake.text.Problem;
@@ -62,7 +63,8 @@ public final class RowMaker {
 
     private CaseRow judged(String source, String hash, CaseReading reading) {
         Case c = reading.value().orElseThrow();
-        Optional<LocalDate> day = options.date().or(() -> c.date().value());
+        Reach reach = options.reach(c);
+        Optional<LocalDate> day = reach.day();
         Endings judged = checker.endings(c, options);
         byte[] endings = new byte[ids.length];
         Map<String, List<String>> missing = new LinkedHashMap<>();
@@ -80,7 +82,7 @@ public final class RowMaker {
                 "",
                 c.id(),
                 hash,
-                options.stage().orElse(c.stage()),
+                reach.judged(),
                 c.resident().value().orElse(""),
                 day.map(Object::toString).orElse(""),
                 endings,

@@ -58,7 +58,6 @@ public final class TableFields {
         return field.isPresent()
                         && (field.get().kind().fact()
                                 || field.get().kind() == Kind.ID
-                                || field.get().kind() == Kind.REQUIRED_CHOICE
                                 || field.get().kind() == Kind.FORMAT)
                 ? pointer
                 : null;
@@ -126,7 +125,7 @@ public final class TableFields {
                                         : f.about().unit().symbol())
                                 + "; two readings as 5.4; 5.5";
                     case ANSWER -> "yes or no";
-                    case CHOICE, REQUIRED_CHOICE -> String.join(", ", f.words());
+                    case CHOICE -> String.join(", ", f.words());
                     case DATE -> "day, such as 2026-03-09";
                     case TOOTH -> "tooth number";
                     default -> "text";

@@ -48,15 +48,14 @@ public final class Search {
     /** What could clear the open warnings of a case that was read from content with that hash. */
     public WhatIf of(Case c, String hash, CheckOptions options) {
         Checked checked = checker.check(c, hash, options.with(Doubting.NONE));
-        Stage reached = options.stage().orElse(c.stage());
-        Optional<LocalDate> day =
-                options.date().isPresent() ? options.date() : c.date().value();
+        Stage reached = options.reach(c).judged();
+        Optional<LocalDate> day = options.reach(c).day();
         List<Finding> open =
                 checked.report().findings().all().stream().filter(Finding::open).toList();
         if (open.isEmpty()) {
             return new WhatIf(checked, List.of(), Optional.empty(), 0);
         }
-        Trials trials = new Trials(c, options.date(), reached, parts, rulebase, judge);
+        Trials trials = new Trials(c, day, reached, parts, rulebase, judge);
         List<Variable> variables = PlanVariables.of(c, day, reached);
         Map<Variable, List<Tried>> singles = new HashMap<>();
         Map<Variable, BitSet> touched = new HashMap<>();

@@ -63,8 +63,8 @@ public final class TypedChanges {
             throw new Refused(reading.errors().stream().map(TypedChanges::text).toList());
         }
         Case changed = reading.value().get();
-        Predicate<String> plan = PlanVariables.isPlan(
-                c, options.date().or(() -> c.date().value()), options.stage().orElse(c.stage()));
+        Predicate<String> plan =
+                PlanVariables.isPlan(c, options.reach(c).day(), options.reach(c).judged());
         List<Difference.Given> given = paths.stream()
                 .map(p -> new Difference.Given(
                         p.pointer(),

@@ -60,7 +60,7 @@ public final class FactReader {
         }
         return switch (f.kind()) {
             case ANSWER -> answer(pointer, blank);
-            case CHOICE, REQUIRED_CHOICE -> choice(f, pointer, blank);
+            case CHOICE -> choice(f, pointer, blank);
             case DATE -> date(pointer, blank);
             case TEXT, ID -> text(f, pointer, blank);
             case TOOTH -> tooth(pointer, blank);

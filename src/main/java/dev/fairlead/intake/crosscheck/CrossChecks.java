@@ -23,7 +23,6 @@ public final class CrossChecks {
         NumberingTrap.check(c, to);
         SideSwaps.check(c, to);
         VisitSlips.check(c, to);
-        StageReached.check(c, to);
         OddValues.check(c, to);
     }
 

@@ -71,7 +71,7 @@ public final class BlankCase {
 
     private static void record(StringBuilder out, RecordShape shape, String indent) {
         for (FieldShape f : shape.fields()) {
-            if (shape.type() == Case.class && f.kind() != Kind.ID && f.kind() != Kind.REQUIRED_CHOICE) {
+            if (shape.type() == Case.class && f.kind() != Kind.ID) {
                 out.append('\n');
             }
             out.append(indent)
@@ -147,7 +147,6 @@ public final class BlankCase {
         return switch (f.kind()) {
             case FORMAT -> Integer.toString(CaseWords.FORMAT);
             case ID -> "my-case-1";
-            case REQUIRED_CHOICE -> f.words().get(0);
             default -> CaseWords.UNKNOWN;
         };
     }
@@ -170,8 +169,7 @@ public final class BlankCase {
                 s.append(']');
             }
             case ANSWER -> s.append(" [yes or no]");
-            case CHOICE, REQUIRED_CHOICE ->
-                s.append(" [").append(String.join(", ", f.words())).append(']');
+            case CHOICE -> s.append(" [").append(String.join(", ", f.words())).append(']');
             case DATE -> s.append(" [date]");
             case TOOTH -> s.append(" [tooth number]");
             default -> s.append("");

@@ -27,7 +27,7 @@ public record FieldShape(String key, Kind kind, Field about, Class<?> element, i
 
     /** The values of a choice in their order; empty for other kinds. */
     public List<Choice> choices() {
-        if (kind != Kind.CHOICE && kind != Kind.REQUIRED_CHOICE) {
+        if (kind != Kind.CHOICE) {
             return List.of();
         }
         return java.util.Arrays.stream(element.getEnumConstants())

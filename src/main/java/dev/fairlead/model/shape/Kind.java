@@ -18,8 +18,6 @@ public enum Kind {
     FORMAT,
     /** A bare {@code String} that must be there. */
     ID,
-    /** A bare enum that must be there. */
-    REQUIRED_CHOICE,
     /** A nested record. */
     RECORD,
     /** A list of records. */

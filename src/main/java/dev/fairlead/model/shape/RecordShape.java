@@ -110,7 +110,7 @@ public final class RecordShape {
             case LIST -> List.of();
             case TOOTH_MAP -> Map.of();
             case FORMAT -> 0;
-            case ID, REQUIRED_CHOICE -> null;
+            case ID -> null;
         };
     }
 

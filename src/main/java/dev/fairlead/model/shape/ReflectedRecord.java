@@ -101,9 +101,6 @@ final class ReflectedRecord implements RecordCode {
             kind = Kind.FORMAT;
         } else if (raw == String.class) {
             kind = Kind.ID;
-        } else if (Choice.class.isAssignableFrom(raw)) {
-            kind = Kind.REQUIRED_CHOICE;
-            element = raw;
         } else if (raw.isRecord()) {
             kind = Kind.RECORD;
             element = raw;

@@ -71,7 +71,6 @@ public final class Values {
             case TOOTH -> value instanceof Integer i ? Fact.of(Tooth.of(i)) : factOf(Tooth.class, value);
             case FORMAT -> value instanceof Integer ? value : null;
             case ID -> value instanceof String ? value : null;
-            case REQUIRED_CHOICE -> choice(field, value);
             case RECORD -> field.element().isInstance(value) ? value : null;
             case LIST -> value instanceof List<?> l && l.stream().allMatch(field.element()::isInstance) ? value : null;
             case TOOTH_MAP ->

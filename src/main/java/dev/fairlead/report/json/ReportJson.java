@@ -53,6 +53,10 @@ public final class ReportJson {
                 .put("id", r.subject().id())
                 .put("hash", r.subject().hash());
         r.subject().date().ifPresent(d -> subject.put("date", d.toString()));
+        r.subject().reach().stated().ifPresent(s -> subject.put("stage", s.word()));
+        subject.put("recorded", r.subject().reach().recorded().word());
+        subject.put("judged", r.subject().reach().judged().word());
+        subject.put("note", r.subject().note());
         ArrayNode stages = out.putArray("stages");
         r.stages().forEach(s -> stages.add(s.word()));
         out.set("counts", counts(r.counts()));

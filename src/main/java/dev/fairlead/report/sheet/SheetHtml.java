@@ -85,7 +85,7 @@ final class SheetHtml {
                 .open("p", "class", "who")
                 .element("b", "Case " + c.subject.id())
                 .empty("br")
-                .text("stage " + c.subject.stage().word())
+                .text("stage " + c.subject.stage().value().map(s -> s.word()).orElse("not named"))
                 .empty("br")
                 .text(c.checked.report().subject().date().map(d -> "as of " + d).orElse("no day given"))
                 .close()

@@ -72,6 +72,9 @@ public final class ReportText {
                                 ? ", no day given"
                                 : " for " + report.subject().date().get())
                         + "."));
+        if (!report.subject().note().isEmpty()) {
+            out.append(Wrap.hanging("", report.subject().note()));
+        }
         out.append(Wrap.hanging(
                 "",
                 "Fairlead " + report.tool() + ", rulebase " + report.rulebase().version() + " "

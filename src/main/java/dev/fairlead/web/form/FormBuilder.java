@@ -35,7 +35,7 @@ public final class FormBuilder {
         List<FieldView> loose = new ArrayList<>();
         for (String root : section.roots()) {
             FieldShape shape = CasePaths.field(root).orElseThrow();
-            if (shape.kind().fact() || shape.kind() == Kind.ID || shape.kind() == Kind.REQUIRED_CHOICE) {
+            if (shape.kind().fact() || shape.kind() == Kind.ID) {
                 loose.add(fields.at(root, shape));
             } else if (shape.element() == Contacts.class) {
                 blocks.add(contacts(FormWords.label(shape), root, shape.nested()));

@@ -94,8 +94,10 @@ final class ChairController extends Controller {
                         .filter(f -> f.stage() == stage && f.open())
                         .toList())
                 .orElse(List.of());
-        boolean judged =
-                opened.reading().value().map(c -> c.stage().hasReached(stage)).orElse(false);
+        boolean judged = site.reports()
+                .report(opened)
+                .map(r -> r.stages().contains(stage))
+                .orElse(false);
         return new ChairPage(
                 Urls.of(opened.name()),
                 checklist.part(),

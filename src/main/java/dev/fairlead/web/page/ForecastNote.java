@@ -22,7 +22,7 @@ public record ForecastNote(String mark, String text) {
      */
     static List<ForecastNote> of(Checked checked) {
         Forecast f = checked.worked().forecast().orElse(null);
-        if (f == null || checked.subject().stage().hasReached(Stage.HOLDING)) {
+        if (f == null || checked.report().stages().contains(Stage.HOLDING)) {
             return List.of();
         }
         List<ForecastNote> all = new ArrayList<>();

@@ -43,7 +43,7 @@ public record NextStep(String mark, String step, String reason) {
                     (stops.size() == 1 ? "One stop is open: " : stops.size() + " stops are open, first: ")
                             + first.title() + " – " + first.seen());
         }
-        if (!c.stage().hasReached(Stage.ACTIVATION)) {
+        if (!report.stages().contains(Stage.ACTIVATION)) {
             long open = report.counts().notAssessed();
             return new NextStep(
                     "",

@@ -70,7 +70,7 @@ class CohortTest {
     @Test
     void allStagesResidentsAndMonthsOfTwoYearsAreThere() {
         List<Case> cases = Cohort.generate(3000, SEED).map(PlantedCase::made).toList();
-        assertThat(cases.stream().map(Case::stage).collect(Collectors.toSet()))
+        assertThat(cases.stream().map(c -> c.stage().get()).collect(Collectors.toSet()))
                 .containsExactlyInAnyOrder(Stage.values());
         assertThat(cases.stream().map(c -> c.resident().get()).distinct().count())
                 .isEqualTo(24);
@@ -91,7 +91,8 @@ class CohortTest {
                     int changed = changed(Cohort.clean(SEED, i), found.get().made());
                     assertThat(changed).as(f.criterion()).isBetween(1, 12);
                     assertThat(found.get().warns()).contains(f.criterion());
-                    assertThat(found.get().made().stage().hasReached(f.stage())).isTrue();
+                    assertThat(Fault.reached(found.get().made()).hasReached(f.stage()))
+                            .isTrue();
                 }
             }
             assertThat(found).as(f.criterion() + " fits no case").isPresent();
@@ -178,7 +179,7 @@ class CohortTest {
                     c.films().models().get(),
                     c.plan().start().get()));
             c.visits().forEach(v -> dates.add(v.date().get()));
-            if (c.stage() == Stage.HOLDING) {
+            if (c.stage().is(Stage.HOLDING)) {
                 dates.addAll(List.of(
                         c.holding().impression().get(),
                         c.holding().cemented().get(),

@@ -2,6 +2,7 @@ package dev.fairlead.audit.cohort;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.fairlead.check.CheckOptions;
 import dev.fairlead.measure.Measures;
 import dev.fairlead.measure.Workbook;
 import dev.fairlead.measure.part.Parts;
@@ -74,7 +75,7 @@ class TruthTest {
                                     Workbook.none(),
                                     Parts.full().withoutForces())
                             .facts(),
-                    c.made().stage());
+                    CheckOptions.USUAL.reach(c.made()).judged());
             Set<String> warns = new TreeSet<>(c.warns());
             Set<String> open = new TreeSet<>(c.notAssessed());
             for (int i = 0; i < ends.length; i++) {
@@ -126,7 +127,8 @@ class TruthTest {
 
     private static Map<Status, Set<String>> ends(Case c) {
         Judgement judgement = JUDGE.judge(
-                Measures.of(c, Optional.empty(), Workbook.none(), Parts.full()).facts(), c.stage());
+                Measures.of(c, Optional.empty(), Workbook.none(), Parts.full()).facts(),
+                CheckOptions.USUAL.reach(c).judged());
         assertThat(judgement.errors()).isEmpty();
         Map<Status, Set<String>> ends = new TreeMap<>();
         for (CriterionResult r : judgement.results()) {

@@ -56,7 +56,7 @@ class TableTest {
                  "constants": {"plan.intervalWeeks": "5"}, "words": {"Where": {"2": "indication"}}, "ignore": ["Remarks"]}""");
         Case c = only(
                 Collected.items(Mapping.read(file), csv("Code;Where;OJ;Remarks;V1 left\nm-1;2;3,5;anything;1,8\n")));
-        assertThat(c.stage().word()).isEqualTo("indication");
+        assertThat(c.stage().get().word()).isEqualTo("indication");
         assertThat(c.bite().overjet().value()).isEqualTo(3.5);
         assertThat(c.visits().get(0).side(Side.LEFT).standOff().value()).isEqualTo(1.8);
         assertThat(c.plan().intervalWeeks().value()).isEqualTo(5);

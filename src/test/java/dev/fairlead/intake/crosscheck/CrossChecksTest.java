@@ -22,11 +22,6 @@ class CrossChecksTest {
                 ("fairlead: 1\nid: a\nstage: holding\n" + part).getBytes(StandardCharsets.UTF_8), "x", CaseFormat.YAML);
     }
 
-    private static CaseReading early(String part) {
-        return CaseReader.read(
-                ("fairlead: 1\nid: a\nstage: records\n" + part).getBytes(StandardCharsets.UTF_8), "x", CaseFormat.YAML);
-    }
-
     /** ISO 3950:2016: quadrants 1-4 with teeth 1-8, quadrants 5-8 with teeth 1-5; nothing else. */
     @Test
     void onlyTheFiftyTwoNumbersOfIso3950AreTeeth() {
@@ -153,20 +148,6 @@ class CrossChecksTest {
                         .doubts())
                 .extracting(Problem::pointer)
                 .containsExactly("/landmarks");
-    }
-
-    @Test
-    void factsOfALaterStageAreDoubtedForNothingJudgesThem() {
-        CaseReading visits = early("visits:\n- {date: 2026-05-01, blanching: yes}\n");
-        assertThat(visits.read()).isTrue();
-        assertThat(visits.doubts()).extracting(Problem::pointer).containsExactly("/stage");
-        assertThat(visits.doubts().get(0).expected()).startsWith("activation");
-        assertThat(early("holding: {cemented: 2026-09-01}\n").doubts())
-                .extracting(Problem::pointer)
-                .containsExactly("/stage");
-        assertThat(read("visits:\n- {date: 2026-05-01}\nholding: {cemented: 2026-09-01}\n")
-                        .problems())
-                .isEmpty();
     }
 
     @Test

@@ -26,7 +26,7 @@ class BlankCaseTest {
     void theBlankCaseReadsWithoutProblemsAndNothingIsKnownInIt() throws UnreadableTextException {
         String json = CaseWriter.json(read(BlankCase.text()));
         assertThat(CaseTree.parse(json, CaseFormat.JSON).keys(""))
-                .containsExactly("fairlead", "id", "stage", "teeth", "hardware");
+                .containsExactly("fairlead", "id", "teeth", "hardware");
         assertThat(json).doesNotContain("width").doesNotContain("slot");
     }
 

@@ -117,7 +117,6 @@ final class CaseSchemaGenerator {
         switch (f.kind()) {
             case FORMAT -> node.put("const", CaseWords.FORMAT);
             case ID -> node.put("type", "string").put("pattern", "^(?:" + a.pattern() + ")$");
-            case REQUIRED_CHOICE -> node.set("enum", JSON.valueToTree(f.words()));
             case ANSWER ->
                 words(node.putArray("enum").add(true).add(false).add("yes").add("no"), a);
             case CHOICE -> {

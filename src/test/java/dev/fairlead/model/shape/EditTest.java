@@ -63,7 +63,7 @@ class EditTest {
         assertThat(c.films().models().get()).isEqualTo("2026-03-01");
         assertThat(c.plan().start().get()).isEqualTo("2026-04-01");
         assertThat(c.resident().get()).isEqualTo("r07");
-        assertThat(c.stage()).isEqualTo(Stage.BENCH);
+        assertThat(c.stage().get()).isEqualTo(Stage.BENCH);
         assertThat(c.contacts().c4342().value()).isEqualTo(1.2);
         assertThat(c.bite().molarLeft().applies()).isFalse();
         assertThat(c.headFilm().tippingRadius().applies()).isFalse();
@@ -126,7 +126,7 @@ class EditTest {
                         "/visits/0/right/space",
                         "/holding/contacts/32-33",
                         "/hardware/contactsNow/42-41")
-                .doesNotContain("/id", "/stage", "/fairlead", "/bite");
+                .doesNotContain("/id", "/fairlead", "/bite");
         for (String p : pointers) {
             Knowable fact = (Knowable) Edit.get(c, p);
             assertThat(Edit.set(c, p, fact)).isEqualTo(c);
@@ -158,7 +158,6 @@ class EditTest {
                 .hasMessageContaining("/child/sex");
         assertThatThrownBy(() -> Edit.set(EMPTY, "/bite/overjet", null)).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> Edit.forget(EMPTY, "/id")).isInstanceOf(IllegalArgumentException.class);
-        assertThatThrownBy(() -> Edit.forget(EMPTY, "/stage")).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> Edit.forget(EMPTY, "/fairlead")).isInstanceOf(IllegalArgumentException.class);
     }
 }
