@@ -1,0 +1,115 @@
+package dev.fairlead.audit.statistics;
+
+/**
+ * How many of a group's cases warn when chance alone deals the warnings of each stage to its cases: hypergeometric
+ * within a stage, summed over stages exactly (Mehta, Patel & Gray 1985, doi 10.1080/01621459.1985.10478212, from
+ * memory).
+ */
+public final class ExactStrata {
+    /** Terms below are dropped: smaller than the last digit of a sum of one. */
+    private static final double LEAST = Math.exp(-37);
+
+    private static volatile double[] logFactorials = {0, 0};
+
+    private final int first;
+    private final double[] tail;
+
+    private ExactStrata(int first, double[] tail) {
+        this.first = first;
+        this.tail = tail;
+    }
+
+    /**
+     * The chances of a group.
+     *
+     * @param own cases of the group by stage
+     * @param all cases of everybody by stage
+     * @param warned warnings of everybody by stage
+     */
+    public static ExactStrata of(int[] own, int[] all, int[] warned) {
+        int first = 0;
+        double[] sum = {1};
+        for (int s = 0; s < own.length; s++) {
+            if (own[s] > 0 && warned[s] > 0) {
+                int low = Math.max(0, own[s] + warned[s] - all[s]);
+                int high = Math.min(own[s], warned[s]);
+                double[] term = new double[high - low + 1];
+                double total = choose(all[s], own[s]);
+                for (int k = low; k <= high; k++) {
+                    double p = Math.exp(choose(warned[s], k) + choose(all[s] - warned[s], own[s] - k) - total);
+                    term[k - low] = p < LEAST ? 0 : p;
+                }
+                sum = convolved(sum, term);
+                first += low;
+            }
+        }
+        double[] tail = new double[sum.length + 1];
+        for (int k = sum.length - 1; k >= 0; k--) {
+            tail[k] = tail[k + 1] + sum[k];
+        }
+        return new ExactStrata(first, tail);
+    }
+
+    private static double[] convolved(double[] a, double[] b) {
+        double[] c = new double[a.length + b.length - 1];
+        for (int i = 0; i < a.length; i++) {
+            if (a[i] > 0) {
+                for (int j = 0; j < b.length; j++) {
+                    c[i + j] += a[i] * b[j];
+                }
+            }
+        }
+        return c;
+    }
+
+    private static double choose(int n, int k) {
+        double[] f = factorials(n);
+        return f[n] - f[k] - f[n - k];
+    }
+
+    private static double[] factorials(int n) {
+        double[] f = logFactorials;
+        if (f.length <= n) {
+            double[] more = java.util.Arrays.copyOf(f, Math.max(n + 1, 2 * f.length));
+            for (int i = f.length; i < more.length; i++) {
+                more[i] = more[i - 1] + Math.log(i);
+            }
+            logFactorials = more;
+            f = more;
+        }
+        return f;
+    }
+
+    /** Chance of so many warnings or more. */
+    public double p(int warned) {
+        int k = warned - first;
+        return k <= 0 ? 1 : k >= tail.length ? 0 : Math.min(1, tail[k]);
+    }
+
+    /** The largest chance at or below {@code t} that any count has; 0 where none is so rare. */
+    double attainable(double t) {
+        if (t >= 1) {
+            return 1;
+        }
+        int low = 0;
+        int high = tail.length - 1;
+        while (low < high) {
+            int middle = (low + high) >>> 1;
+            if (tail[middle] <= t) {
+                high = middle;
+            } else {
+                low = middle + 1;
+            }
+        }
+        return tail[low];
+    }
+
+    /** The least count whose chance is at or below {@code t}; above every possible count where none is. */
+    public int least(double t) {
+        int k = 0;
+        while (k < tail.length - 1 && tail[k] > t) {
+            k++;
+        }
+        return first + k;
+    }
+}
