@@ -66,7 +66,7 @@ public final class AuditStages {
         List<List<CaseFact>> facts =
                 cases.stream().map(c -> checker.facts(c, BARE)).toList();
         List<CaseRow> rows = items.stream().map(maker::row).toList();
-        Tally tally = new Tally(catalogue, 200);
+        Tally tally = new Tally(checker, 200);
         RowSink json = new LineSink(catalogue, Writer.nullWriter());
         RowSink csv = new CsvSink(catalogue, Writer.nullWriter());
         RowSink parquet = new ParquetSink(catalogue, OutputStream.nullOutputStream(), "bench");

@@ -12,10 +12,10 @@ import dev.fairlead.findings.RulebaseUsed;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -115,9 +115,6 @@ final class AuditCommand implements Callable<Integer> {
         }
         Checker checker = new Checker(rules.load());
         Sources sources = source.sources(paths);
-        AuditExtras extras =
-                AuditExtras.read(truth, verdicts, checker.rulebase().catalogue());
-        Tally tally = new Tally(checker.rulebase().catalogue(), looks);
         Optional<Path> journal =
                 resume ? Optional.of(output.resolveSibling(output.getFileName() + ".journal")) : Optional.empty();
         Heading heading = new Heading(
@@ -128,35 +125,62 @@ final class AuditCommand implements Callable<Integer> {
                 checking.forces(),
                 paths.stream().map(Path::toString).toList(),
                 sources.passedOver());
-        Summary summary;
         try (AuditOutput to = new AuditOutput(console, form, output);
                 Progress bar = source.progress(console, "Auditing", sources.size())) {
-            List<RowSink> sinks = new ArrayList<>(to.sinks(checker, heading));
+            Pass[] pass = new Pass[1];
             new Audit(checker, source.settings(checking.options(), journal))
                     .run(
                             sources,
-                            done -> {
-                                tally.add(done);
-                                extras.add(done);
-                                try {
-                                    for (RowSink s : sinks) {
-                                        s.row(done.row());
-                                    }
-                                } catch (IOException e) {
-                                    throw new UncheckedIOException(e);
-                                }
+                            () -> {
+                                pass[0] = new Pass(checker, to, heading);
+                                return pass[0];
                             },
                             bar);
-            summary = tally.summary();
-            for (RowSink s : sinks) {
-                s.end(heading, summary);
-            }
+            Summary summary = pass[0].summary(heading);
             String links = pages == null ? "" : CasePages.write(pages, output, summary, checker, checking.options());
-            to.summary(checker, checking.options(), heading, summary, extras, links);
+            to.summary(checker, checking.options(), heading, summary, pass[0].extras, links);
+            return code(summary);
         } catch (UncheckedIOException e) {
             throw e.getCause();
         }
-        return code(summary);
+    }
+
+    /** One run through all cases; the last one counts. */
+    private final class Pass implements Consumer<Audit.Done> {
+        private final Tally tally;
+        private final AuditExtras extras;
+        private final List<RowSink> sinks;
+
+        Pass(Checker checker, AuditOutput to, Heading heading) {
+            try {
+                tally = new Tally(checker, looks);
+                extras = AuditExtras.read(truth, verdicts, checker.rulebase().catalogue());
+                sinks = to.sinks(checker, heading);
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+        }
+
+        @Override
+        public void accept(Audit.Done done) {
+            tally.add(done);
+            extras.add(done);
+            try {
+                for (RowSink s : sinks) {
+                    s.row(done.row());
+                }
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+        }
+
+        Summary summary(Heading heading) throws IOException {
+            Summary summary = tally.summary();
+            for (RowSink s : sinks) {
+                s.end(heading, summary);
+            }
+            return summary;
+        }
     }
 
     private int code(Summary s) {

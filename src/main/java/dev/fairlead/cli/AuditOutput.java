@@ -15,7 +15,6 @@ import dev.fairlead.audit.write.XlsxSink;
 import dev.fairlead.check.CheckOptions;
 import dev.fairlead.check.Checker;
 import java.io.BufferedOutputStream;
-import java.io.FilterOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.Writer;
@@ -29,32 +28,34 @@ import java.util.List;
 final class AuditOutput implements AutoCloseable {
     private final AuditForm form;
     private final Path file;
-    private final Path part;
-    private final OutputStream out;
+    private final Console console;
+    /** Where rows are written until all are there: a later pass begins anew. */
+    private Path part;
+
+    private OutputStream out;
     private RowSink sink;
     private boolean whole;
 
-    AuditOutput(Console console, AuditForm form, Path file) throws IOException {
+    AuditOutput(Console console, AuditForm form, Path file) {
+        this.console = console;
         this.form = form;
         this.file = file;
-        this.part = file == null ? null : file.resolveSibling(file.getFileName() + ".part");
-        this.out = file == null
-                ? new FilterOutputStream(console.out()) {
-                    @Override
-                    public void write(byte[] b, int from, int n) {
-                        console.out().write(b, from, n);
-                    }
-
-                    @Override
-                    public void close() {
-                        console.out().flush();
-                    }
-                }
-                : Files.newOutputStream(part);
     }
 
-    /** What takes rows one by one, for forms that have them. */
+    /** What takes rows one by one, for forms that have them; what an earlier pass wrote is thrown away. */
     List<RowSink> sinks(Checker checker, Heading heading) throws IOException {
+        if (sink != null) {
+            sink.close();
+        }
+        if (out != null) {
+            out.close();
+        }
+        if (part == null) {
+            part = file == null
+                    ? Files.createTempFile("fairlead-audit", ".part")
+                    : file.resolveSibling(file.getFileName() + ".part");
+        }
+        out = Files.newOutputStream(part);
         var catalogue = checker.rulebase().catalogue();
         sink = switch (form) {
             case ndjson -> new LineSink(catalogue, writer());
@@ -94,14 +95,23 @@ final class AuditOutput implements AutoCloseable {
 
     @Override
     public void close() throws IOException {
-        if (sink != null) {
-            sink.close();
-        }
-        out.close();
-        if (part != null && whole) {
-            Files.move(part, file, StandardCopyOption.REPLACE_EXISTING);
-        } else if (part != null) {
-            Files.deleteIfExists(part);
+        try {
+            if (sink != null) {
+                sink.close();
+            }
+            if (out != null) {
+                out.close();
+            }
+            if (whole && file == null) {
+                Files.copy(part, console.out());
+                console.out().flush();
+            } else if (whole) {
+                Files.move(part, file, StandardCopyOption.REPLACE_EXISTING);
+            }
+        } finally {
+            if (part != null) {
+                Files.deleteIfExists(part);
+            }
         }
     }
 }

@@ -72,7 +72,7 @@ class SparkAuditTest {
         }
         Summary one = oneProcess(lines, folder.resolve("one.parquet"), CheckOptions.USUAL.withoutForces());
         assertThat(one.judged()).isEqualTo(CASES);
-        assertThat(one.duplicates().count()).isEqualTo(2);
+        assertThat(one.earlier().count()).isEqualTo(2);
         oneProcess(some, folder.resolve("few.parquet"), CheckOptions.USUAL);
         // small splits, so that a case and its duplicate stand in different ones
         try (SparkSession spark = SparkSession.builder()
@@ -89,7 +89,7 @@ class SparkAuditTest {
             SparkAudit.run(spark, SparkOptions.of("--in", lines.toString(), "--out", out.toString(), "--forces", "no"));
             Dataset<Row> theirs = same(spark, folder.resolve("one.parquet"), out);
             assertThat(theirs.count()).isGreaterThan(30L * CASES);
-            assertThat(theirs.filter("note = 'duplicate'")
+            assertThat(theirs.filter("note = 'earlier-state'")
                             .select("case")
                             .distinct()
                             .as(Encoders.STRING())
@@ -146,7 +146,7 @@ class SparkAuditTest {
 
     private static Summary oneProcess(Path lines, Path parquet, CheckOptions options) throws IOException {
         Checker checker = new Checker(Rulebase.builtIn());
-        Tally tally = new Tally(checker.rulebase().catalogue(), 0);
+        Tally tally = new Tally(checker, 0);
         Heading heading = new Heading(
                 "test", RulebaseUsed.of(checker.rulebase()), "", "", options.forces(), List.of(), List.of());
         try (ParquetSink sink =

@@ -76,7 +76,7 @@ public final class Agreement {
     /** Takes a row; cases of which the reviewer says nothing count nowhere. */
     public void add(CaseRow row) {
         Map<String, Word> verdicts =
-                row.judged() && !row.duplicate() ? reviewer.byCase().get(row.id()) : null;
+                row.judged() && !row.superseded() ? reviewer.byCase().get(row.id()) : null;
         if (verdicts == null) {
             return;
         }

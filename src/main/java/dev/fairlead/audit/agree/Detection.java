@@ -111,7 +111,7 @@ public final class Detection {
 
     /** Takes a row. */
     public void add(CaseRow row) {
-        if (!row.judged() || row.duplicate()) {
+        if (!row.judged() || row.superseded()) {
             return;
         }
         Known truth = truths.get(row.id());

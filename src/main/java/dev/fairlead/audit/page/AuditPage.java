@@ -4,6 +4,7 @@ import dev.fairlead.audit.agree.Agreement;
 import dev.fairlead.audit.agree.Detection;
 import dev.fairlead.audit.summary.CriterionCount;
 import dev.fairlead.audit.summary.Heading;
+import dev.fairlead.audit.summary.Signal;
 import dev.fairlead.audit.summary.Summary;
 import dev.fairlead.check.CheckOptions;
 import dev.fairlead.check.Checker;
@@ -56,7 +57,7 @@ public final class AuditPage {
             criteria.add(new AuditView.CriterionView(
                     c,
                     Asks.of(catalogue.criterion(c.id()), catalogue),
-                    enough && s.named().size() > 1 ? Optional.of(FunnelChart.of(s, c, i)) : Optional.empty(),
+                    enough && s.named().size() > 1 ? Optional.of(ResidentChart.shares(s, c, i)) : Optional.empty(),
                     enough && s.periods().size() > 1 ? Optional.of(PeriodChart.of(s, c, i)) : Optional.empty()));
         }
         boolean warned = s.criteria().stream().anyMatch(c -> c.warn() > 0);
@@ -66,7 +67,20 @@ public final class AuditPage {
                 s,
                 criteria,
                 cases,
-                warned && s.named().size() > 1 ? Optional.of(FunnelChart.overall(s)) : Optional.empty(),
+                warned && s.named().size() > 1
+                        ? Optional.of(ResidentChart.ratios(
+                                s,
+                                Signal.Family.BURDEN,
+                                "residents-burden",
+                                "Warnings of each resident against the others"))
+                        : Optional.empty(),
+                !s.missing().isEmpty() && s.named().size() > 1
+                        ? Optional.of(ResidentChart.ratios(
+                                s,
+                                Signal.Family.MISSING,
+                                "residents-missing",
+                                "Missing facts of each resident against the others"))
+                        : Optional.empty(),
                 warned && s.periods().size() > 1 ? Optional.of(PeriodChart.overall(s)) : Optional.empty(),
                 agreement,
                 detection,

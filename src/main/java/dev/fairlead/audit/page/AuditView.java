@@ -2,18 +2,23 @@ package dev.fairlead.audit.page;
 
 import dev.fairlead.audit.agree.Agreement;
 import dev.fairlead.audit.agree.Detection;
+import dev.fairlead.audit.run.CaseRow;
 import dev.fairlead.audit.summary.CriterionCount;
+import dev.fairlead.audit.summary.Group;
 import dev.fairlead.audit.summary.Heading;
+import dev.fairlead.audit.summary.Look;
 import dev.fairlead.audit.summary.Summary;
-import dev.fairlead.drawing.Picture;
+import dev.fairlead.audit.summary.Trends;
 import dev.fairlead.model.Stage;
+import dev.fairlead.report.picture.Picture;
 import java.util.List;
 import java.util.Optional;
 
 /**
  * All that the page shows.
  *
- * @param funnel residents over all criteria; empty with fewer than two
+ * @param burden residents over all criteria; empty with fewer than two
+ * @param gaps residents by missing facts; empty likewise
  * @param periods time over all criteria; empty with fewer than two periods
  * @param agreement with a reviewer, when one was given
  * @param detection of planted faults, when a truth was given
@@ -24,7 +29,8 @@ public record AuditView(
         Summary summary,
         List<CriterionView> criteria,
         List<CaseCard> cases,
-        Optional<Picture> funnel,
+        Optional<Picture> burden,
+        Optional<Picture> gaps,
         Optional<Picture> periods,
         Optional<Agreement.Result> agreement,
         Optional<Detection.Result> detection,
@@ -87,6 +93,48 @@ public record AuditView(
                 .distinct()
                 .sorted()
                 .toList();
+    }
+
+    /** Cases that need a look first, closed ones aside. */
+    public List<Look> urgent() {
+        return summary.looks().stream()
+                .filter(l -> l.row().course() != CaseRow.Course.CLOSED && l.stops() + l.cautions() > 0)
+                .limit(10)
+                .toList();
+    }
+
+    /** Trends that can be told. */
+    public List<Trends.Line> trends() {
+        return summary.trends().lines().stream().filter(l -> !l.tooFew()).toList();
+    }
+
+    public long trendsTooFew() {
+        return summary.trends().lines().size() - trends().size();
+    }
+
+    /** Warnings of a resident at a step, and how many its overall rates lead to expect. */
+    public record Cell(int warned, double expected, int judged) {}
+
+    /** Resident by step: a row for each resident, a cell for each stage. */
+    public List<Cell> steps(Group g) {
+        double[] rates = summary.rates();
+        int[] judged = g.judged();
+        int[] warned = g.warned();
+        List<Cell> row = new java.util.ArrayList<>();
+        for (Stage stage : Stage.values()) {
+            int w = 0;
+            int j = 0;
+            double e = 0;
+            for (int i = 0; i < judged.length; i++) {
+                if (summary.criteria().get(i).stage() == stage) {
+                    w += warned[i];
+                    j += judged[i];
+                    e += judged[i] * rates[i];
+                }
+            }
+            row.add(new Cell(w, e, j));
+        }
+        return row;
     }
 
     /** A count with its noun. */

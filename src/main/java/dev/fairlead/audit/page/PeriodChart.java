@@ -1,8 +1,7 @@
 package dev.fairlead.audit.page;
 
-import dev.fairlead.audit.statistics.Band;
 import dev.fairlead.audit.statistics.ControlChart;
-import dev.fairlead.audit.statistics.Funnel;
+import dev.fairlead.audit.statistics.ControlChart.Band;
 import dev.fairlead.audit.summary.CriterionCount;
 import dev.fairlead.audit.summary.Group;
 import dev.fairlead.audit.summary.Summary;
@@ -27,6 +26,7 @@ final class PeriodChart {
     /** All criteria together: warnings over those to be expected. */
     static Picture overall(Summary s) {
         double[] rates = s.rates();
+        double spread = s.trends().spread();
         List<Dot> dots = new ArrayList<>();
         List<List<String>> rows = new ArrayList<>();
         for (Group g : s.periods()) {
@@ -35,18 +35,18 @@ final class PeriodChart {
                 Dot d = new Dot(
                         g.name(),
                         g.warnings() / expected,
-                        Funnel.ratio(expected, Funnel.OUTER),
+                        ControlChart.ratio(expected, spread),
                         expected < Summary.FEW);
                 dots.add(d);
                 rows.add(List.of(
                         g.name(),
                         Integer.toString(g.cases()),
                         Integer.toString(g.warnings()),
-                        FunnelChart.num(expected),
-                        FunnelChart.num(d.y()),
-                        FunnelChart.num(d.limits().low()) + " to "
-                                + FunnelChart.num(d.limits().high()),
-                        note(d)));
+                        ResidentChart.num(expected),
+                        ResidentChart.num(d.y()),
+                        ResidentChart.num(d.limits().low()) + " to "
+                                + ResidentChart.num(d.limits().high()),
+                        note(d, g)));
             }
         }
         return picture(
@@ -54,9 +54,9 @@ final class PeriodChart {
                 "Warnings of each period against those to be expected",
                 dots,
                 1,
-                FunnelChart::num,
+                ResidentChart::num,
                 "warnings / expected",
-                List.of("period", "cases", "warnings", "expected", "ratio", "99.8 % limits", ""),
+                List.of("period", "cases", "warnings", "expected", "ratio", "3-sigma limits", ""),
                 rows);
     }
 
@@ -76,7 +76,7 @@ final class PeriodChart {
                         Percent.of(d.y()),
                         Percent.of(d.limits().low()) + " to "
                                 + Percent.of(d.limits().high()),
-                        note(d)));
+                        note(d, g)));
             }
         }
         return picture(
@@ -140,7 +140,8 @@ final class PeriodChart {
         return new Picture(id, title, says, plot.svg.done(), head, rows);
     }
 
-    private static String note(Dot d) {
-        return d.few() ? "few" : d.out() ? "outside" : "";
+    private static String note(Dot d, Group g) {
+        String of = d.few() ? "few" : d.out() ? "outside" : "";
+        return of.isEmpty() ? g.note() : g.note().isEmpty() ? of : of + ", " + g.note();
     }
 }

@@ -11,10 +11,12 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.BitSet;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.LongConsumer;
+import java.util.function.Supplier;
 
 /** An audit: every case of some sources judged once, rows handed on in order. */
 public final class Audit {
@@ -56,9 +58,24 @@ public final class Audit {
         this.maker = maker;
     }
 
-    /** Runs to the end on this thread and its helpers; {@code reached} is told the bytes that are done. */
-    public void run(Sources sources, Consumer<Done> rows, LongConsumer reached) throws IOException {
-        Seen seen = new Seen();
+    /**
+     * Runs to the end on this thread and its helpers; {@code reached} is told the bytes that are done. Of several
+     * states of one pseudonym the latest counts. Which are earlier is known at the end only: where there are any, all
+     * is run again, and {@code start} is asked for another taker of rows, from the first on.
+     */
+    public void run(Sources sources, Supplier<Consumer<Done>> start, LongConsumer reached) throws IOException {
+        BitSet earlier = pass(sources, new BitSet(), start.get(), reached);
+        if (!earlier.isEmpty()) {
+            pass(sources, earlier, start.get(), reached);
+        }
+        if (settings.journal().isPresent()) {
+            Files.deleteIfExists(settings.journal().get());
+        }
+    }
+
+    /** Runs once; returns the numbers of rows of which there is a later state. */
+    private BitSet pass(Sources sources, BitSet earlier, Consumer<Done> rows, LongConsumer reached) throws IOException {
+        History history = new History();
         try (Journal journal = settings.journal().isEmpty()
                 ? null
                 : Journal.open(
@@ -71,19 +88,16 @@ public final class Audit {
                                 if (journal != null) {
                                     keep(journal, made);
                                 }
-                                CaseRow row = made.row().judged()
-                                                && !seen.first(made.row().id())
-                                        ? made.row().again()
-                                        : made.row();
-                                rows.accept(new Done(row, made.task().item()));
+                                int number = history.next(made.row());
+                                rows.accept(new Done(
+                                        earlier.get(number) ? made.row().earlier() : made.row(),
+                                        made.task().item()));
                                 reached.accept(made.task().item().reached());
                             });
         } catch (Pool.Stopped e) {
             throw new IllegalStateException("the audit had to stop: " + e.getCause(), e.getCause());
         }
-        if (settings.journal().isPresent()) {
-            Files.deleteIfExists(settings.journal().get());
-        }
+        return history.earlier();
     }
 
     private static void keep(Journal journal, Made made) {

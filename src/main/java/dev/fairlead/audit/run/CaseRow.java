@@ -22,7 +22,9 @@ import java.util.Map;
  * @param notes waivers that do not hold
  * @param errors failures of our own
  * @param doubts what reading the case left open
- * @param duplicate an earlier case of this audit has the same pseudonym
+ * @param recorded last day of which the case tells; empty when it names none
+ * @param course how far treatment is
+ * @param superseded the same audit has a later state of the same pseudonym, which counts instead
  */
 public record CaseRow(
         String source,
@@ -39,13 +41,24 @@ public record CaseRow(
         List<Note> notes,
         List<String> errors,
         int doubts,
-        boolean duplicate) {
+        String recorded,
+        Course course,
+        boolean superseded) {
     /** Whether a case was judged. */
     public enum Kind {
         JUDGED,
         UNREADABLE,
         TOO_LONG,
         FAILED
+    }
+
+    /** How far treatment is, by what is recorded. */
+    public enum Course {
+        BEFORE_WIRE,
+        WIRE_IN,
+        HOLDING,
+        /** Brackets and wire are off. */
+        CLOSED
     }
 
     /** A waiver that does not hold: the criterion that it names, the kind of fault, and a sentence. */
@@ -68,6 +81,8 @@ public record CaseRow(
                 List.of(),
                 List.of(),
                 0,
+                "",
+                Course.BEFORE_WIRE,
                 false);
     }
 
@@ -75,10 +90,11 @@ public record CaseRow(
         return kind == Kind.JUDGED;
     }
 
-    CaseRow again() {
+    /** The same as an earlier state of a case of which there is a later one. */
+    CaseRow earlier() {
         return new CaseRow(
                 source, kind, reason, id, hash, stage, resident, day, endings, waived, missing, notes, errors, doubts,
-                true);
+                recorded, course, true);
     }
 
     /** How many criteria ended so. */

@@ -58,8 +58,11 @@ public final class RowJson {
         g.writeStringField("stage", row.stage().word());
         text(g, "resident", row.resident());
         text(g, "day", row.day());
-        if (row.duplicate()) {
-            g.writeBooleanField("duplicate", true);
+        text(g, "recorded", row.recorded());
+        g.writeStringField(
+                "course", row.course().name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'));
+        if (row.superseded()) {
+            g.writeBooleanField("superseded", true);
         }
         for (Ending e : Ending.values()) {
             List<String> so = new ArrayList<>();
@@ -150,7 +153,12 @@ public final class RowJson {
                 notes,
                 list(n.path("errors")),
                 n.path("doubts").asInt(),
-                n.path("duplicate").asBoolean());
+                n.path("recorded").asText(),
+                CaseRow.Course.valueOf(n.path("course")
+                        .asText("before-wire")
+                        .toUpperCase(java.util.Locale.ROOT)
+                        .replace('-', '_')),
+                n.path("superseded").asBoolean());
     }
 
     private static String key(Ending e) {

@@ -93,6 +93,8 @@ public final class RowMaker {
                         n -> new CaseRow.Note(n.criterion(), n.kind().word(), n.text())),
                 each(judged.errors(), Object::toString),
                 reading.problems().size(),
+                Timeline.recorded(c),
+                Timeline.course(c),
                 false);
     }
 

@@ -36,6 +36,16 @@ public record ClusteredRate(long count, long of, long cases, double effect, doub
             }
         }
 
+        /** The cases of another as well. */
+        public void add(Sums other) {
+            cases += other.cases;
+            count += other.count;
+            of += other.of;
+            gg += other.gg;
+            gm += other.gm;
+            mm += other.mm;
+        }
+
         public ClusteredRate rate() {
             if (cases == 0) {
                 return new ClusteredRate(0, 0, 0, 1, 0, 1);

@@ -86,9 +86,18 @@ public record Ratio(double value, double low, double high, double error, double 
         return Double.isNaN(value);
     }
 
-    /** The smallest ratio that a test at {@code alpha}, one-sided, sees in four of five such groups. */
-    public double detectable(double alpha) {
+    /** The smallest ratio that a one-sided test at {@code alpha} sees in four of five groups of such an error. */
+    public static double detectable(double error, double alpha) {
         return Math.exp((new NormalDistribution().inverseCumulativeProbability(1 - alpha) + POWER_80) * error);
+    }
+
+    /** One-sided p of a ratio above one where groups differ by a variance {@code between} all the same. */
+    public double exceeds(double between) {
+        return none()
+                ? 1
+                : 1
+                        - new NormalDistribution()
+                                .cumulativeProbability(Math.log(value) / Math.sqrt(error * error + between));
     }
 
     /**

@@ -138,6 +138,12 @@ public record Trend(double level, double slope, double error, double spread, int
         return new Trend(level, slope, error, spread, cases, (1.0 + reached) / (StageShuffle.SHUFFLES + 1.0));
     }
 
+    /** The same with p from the fit, for many cases. */
+    public Trend byFit() {
+        double beyond = new TDistribution(Math.max(1, cases - 2)).cumulativeProbability(-Math.abs(slope / error));
+        return new Trend(level, slope, error, spread, cases, 2 * beyond);
+    }
+
     /** By what observed over expected is multiplied in a year. */
     public double ratio() {
         return Math.exp(slope);

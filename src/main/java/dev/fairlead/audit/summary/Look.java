@@ -6,8 +6,8 @@ import dev.fairlead.audit.source.Item;
 import dev.fairlead.rules.Ending;
 
 /**
- * A case among those that need a look first: most stops without a waiver, then cautions, then what is not assessed,
- * then order of the source.
+ * A case among those that need a look first: stops without a waiver before cautions, and children with a wire in the
+ * mouth before those who wait for one or hold; closed cases last.
  *
  * @param stops warnings of weight stop that no waiver answers for
  */
@@ -28,9 +28,19 @@ public record Look(CaseRow row, Item item, int stops, int cautions, int open, lo
     /** The one that needs a look sooner comes first. */
     @Override
     public int compareTo(Look o) {
-        int by = Integer.compare(o.stops, stops);
+        int by = Integer.compare(urgency(), o.urgency());
+        by = by != 0 ? by : Integer.compare(o.stops, stops);
         by = by != 0 ? by : Integer.compare(o.cautions, cautions);
         by = by != 0 ? by : Integer.compare(o.open, open);
         return by != 0 ? by : Long.compare(number, o.number);
+    }
+
+    /** A stop with a wire in the mouth, then a stop before, then one while holding; what is closed comes last. */
+    private int urgency() {
+        if (row.course() == CaseRow.Course.CLOSED) {
+            return 10;
+        }
+        int course = row.course() == CaseRow.Course.WIRE_IN ? 0 : row.course() == CaseRow.Course.BEFORE_WIRE ? 1 : 2;
+        return (stops > 0 ? 0 : cautions > 0 ? 3 : 6) + course;
     }
 }

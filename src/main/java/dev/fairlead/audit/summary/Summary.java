@@ -1,7 +1,7 @@
 package dev.fairlead.audit.summary;
 
-import dev.fairlead.audit.statistics.Discoveries;
-import java.util.ArrayList;
+import dev.fairlead.audit.statistics.ClusteredRate;
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -9,30 +9,33 @@ import java.util.List;
  *
  * @param judged cases that were judged and counted
  * @param withDoubts of these, cases whose reading left a doubt
+ * @param unnamed cases that name no resident
  * @param criteria one for each criterion, in catalogue order
  * @param residents by code, in order of the codes; the empty code stands for cases that name none
  * @param periods by time
- * @param missing facts that criteria wait for, most frequent first; entries of lists taken together as {@code *}
+ * @param missing facts that are missing, most frequent first
  * @param notes waivers that do not hold, by kind
  * @param looks cases that need a look first
+ * @param earlier states of cases of which a later one counts
  */
 public record Summary(
         long judged,
         long withDoubts,
+        long unnamed,
         List<StageCount> stages,
         List<CriterionCount> criteria,
         List<Group> residents,
         List<Group> periods,
-        List<NamedCount> missing,
+        List<Gap> missing,
         List<Notes> notes,
         List<Look> looks,
         Trouble unread,
         Trouble tooLong,
         Trouble failed,
-        Trouble duplicates,
-        Trouble errors) {
-    /** Expected share of false alarms among what is pointed out. */
-    public static final double FALSE_ALARMS = 0.05;
+        Trouble earlier,
+        Trouble errors,
+        Comparisons comparisons,
+        Trends trends) {
     /** Groups from which fewer warnings are expected are too small to say anything about. */
     public static final double FEW = 5;
 
@@ -40,15 +43,6 @@ public record Summary(
     public record Notes(String kind, List<NamedCount> criteria) {
         public long count() {
             return criteria.stream().mapToLong(NamedCount::count).sum();
-        }
-    }
-
-    /**
-     * A resident and criterion, or a resident overall ({@code criterion} empty), that chance alone does not explain.
-     */
-    public record Signal(String group, String criterion, int warned, double expected, int judged) {
-        public boolean more() {
-            return warned > expected;
         }
     }
 
@@ -66,41 +60,27 @@ public record Summary(
 
     /** Groups that stand for a code. */
     public List<Group> named() {
-        return residents.stream()
-                .filter(g -> !g.name().isEmpty() && !g.name().equals(Tally.OTHERS))
-                .toList();
+        return residents.stream().filter(g -> named(g.name())).toList();
     }
 
-    /**
-     * What stands out among residents, over all criteria together and one by one, with false alarms held to
-     * {@link #FALSE_ALARMS}; in order of codes.
-     */
-    public List<Signal> signals() {
-        List<Signal> all = new ArrayList<>();
-        List<Double> p = new ArrayList<>();
-        double[] rates = rates();
-        for (Group g : named()) {
-            all.add(new Signal(
-                    g.name(),
-                    "",
-                    g.warnings(),
-                    g.expected(rates),
-                    java.util.Arrays.stream(g.judged()).sum()));
-            p.add(Discoveries.ofCount(g.warnings(), g.expected(rates)));
-            for (int i = 0; i < rates.length; i++) {
-                all.add(new Signal(
-                        g.name(), criteria.get(i).id(), g.warned()[i], g.judged()[i] * rates[i], g.judged()[i]));
-                p.add(Discoveries.ofShare(g.warned()[i], g.judged()[i], rates[i]));
-            }
-        }
-        boolean[] found =
-                Discoveries.at(FALSE_ALARMS, p.stream().mapToDouble(x -> x).toArray());
-        List<Signal> out = new ArrayList<>();
-        for (int i = 0; i < found.length; i++) {
-            if (found[i] && named().size() > 1) {
-                out.add(all.get(i));
-            }
-        }
-        return out;
+    static boolean named(String resident) {
+        return !resident.isEmpty() && !resident.equals(Tally.OTHERS);
+    }
+
+    /** Facts given among those asked, over all cases. */
+    public ClusteredRate completeness() {
+        ClusteredRate.Sums all = new ClusteredRate.Sums();
+        residents.forEach(g -> g.addTo(all));
+        return all.rate();
+    }
+
+    /** Criteria that warn most often: which steps need teaching. */
+    public List<CriterionCount> teaching(int most) {
+        return criteria.stream()
+                .filter(c -> c.warn() > 0)
+                .sorted(Comparator.comparingLong((CriterionCount c) -> -c.warn())
+                        .thenComparing(CriterionCount::id))
+                .limit(most)
+                .toList();
     }
 }

@@ -2,22 +2,22 @@ package dev.fairlead.audit.summary;
 
 import dev.fairlead.audit.run.Audit;
 import dev.fairlead.audit.run.CaseRow;
+import dev.fairlead.audit.statistics.Rate;
+import dev.fairlead.check.Checker;
 import dev.fairlead.model.Stage;
-import dev.fairlead.rules.Catalogue;
 import dev.fairlead.rules.Criterion;
 import dev.fairlead.rules.Ending;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.EnumMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.PriorityQueue;
-import java.util.Set;
 import java.util.TreeMap;
-import java.util.regex.Pattern;
 
-/** Counts rows as they come, in memory that does not grow with their number; not safe between threads. */
+/** Counts rows as they come, keeping some 60 bytes of each; not safe between threads. */
 public final class Tally {
     /**
      * Residents, missing facts and the like beyond this are counted under one name: somebody numbers cases where codes
@@ -26,9 +26,6 @@ public final class Tally {
     private static final int MOST_NAMES = 5_000;
 
     private static final int MOST_TOLD = 200;
-    private static final List<String> LISTS = List.of("/visits/", "/images/", "/landmarks/", "/waivers/");
-    private static final Pattern ENTRY = Pattern.compile("^/(visits|images|landmarks|waivers)/\\d+");
-    private static final Ending[] ENDINGS = Ending.values();
     static final String OTHERS = "(others)";
 
     private final List<Criterion> criteria;
@@ -37,22 +34,29 @@ public final class Tally {
     private final long[][] endings;
     private final long[] waived;
     private final Map<Stage, StageCount.Counter> stages = new EnumMap<>(Stage.class);
-    private final Map<String, Group> residents = new TreeMap<>();
+    private final AskedFacts facts;
+    private final CaseStore store;
+    private final Map<String, Integer> residentNumbers = new TreeMap<>();
+    private final List<Group> residents = new ArrayList<>();
     private final Map<String, Group> months = new TreeMap<>();
-    private final Map<String, long[]> missing = new TreeMap<>();
     private final Map<String, Map<String, long[]>> notes = new TreeMap<>();
     private final PriorityQueue<Look> first = new PriorityQueue<>(Collections.reverseOrder());
     private final Trouble.Counter unread = new Trouble.Counter(MOST_TOLD);
     private final Trouble.Counter tooLong = new Trouble.Counter(MOST_TOLD);
     private final Trouble.Counter failed = new Trouble.Counter(MOST_TOLD);
-    private final Trouble.Counter duplicates = new Trouble.Counter(MOST_TOLD);
+    private final Trouble.Counter earlier = new Trouble.Counter(MOST_TOLD);
     private final Trouble.Counter errors = new Trouble.Counter(MOST_TOLD);
     private long judged;
     private long doubts;
+    private long unnamed;
+    private LocalDate firstDay;
+    private LocalDate lastDay;
 
     /** {@code looks} is how many cases are kept that need a look first. */
-    public Tally(Catalogue catalogue, int looks) {
-        this.criteria = catalogue.criteria();
+    public Tally(Checker checker, int looks) {
+        this.criteria = checker.rulebase().catalogue().criteria();
+        this.facts = new AskedFacts(checker);
+        this.store = new CaseStore(criteria.size());
         this.ids = criteria.stream().map(Criterion::id).toList();
         this.looks = looks;
         this.endings = new long[criteria.size()][Ending.values().length];
@@ -62,7 +66,7 @@ public final class Tally {
         }
     }
 
-    /** Counts a row. A later case of a pseudonym that was met before is told, and counted nowhere else. */
+    /** Counts a row. An earlier state of a case is told, and counted nowhere else. */
     public void add(Audit.Done done) {
         CaseRow row = done.row();
         switch (row.kind()) {
@@ -70,8 +74,8 @@ public final class Tally {
             case TOO_LONG -> tooLong.add(row.source(), row.reason());
             case FAILED -> failed.add(row.source(), row.reason());
             case JUDGED -> {
-                if (row.duplicate()) {
-                    duplicates.add(row.source(), row.id());
+                if (row.superseded()) {
+                    earlier.add(row.source(), row.id());
                 } else {
                     judged(done);
                 }
@@ -81,30 +85,28 @@ public final class Tally {
 
     private void judged(Audit.Done done) {
         CaseRow row = done.row();
-        Group resident = group(residents, row.resident());
-        Group month = group(months, row.day().length() >= 7 ? row.day().substring(0, 7) : "");
         for (int i = 0; i < row.endings().length; i++) {
             int e = row.endings()[i];
             if (e >= 0) {
                 endings[i][e]++;
-                resident.count(i, ENDINGS[e]);
-                month.count(i, ENDINGS[e]);
             }
         }
         row.waived().forEach(id -> waived[ids.indexOf(id)]++);
-        Set<String> waitedFor = new HashSet<>();
-        for (List<String> pointers : row.missing().values()) {
-            for (String p : pointers) {
-                if (waitedFor.add(p)) {
-                    count(missing, general(p));
-                }
-            }
-        }
         row.notes().forEach(n -> count(notes.computeIfAbsent(n.kind(), k -> new TreeMap<>()), n.criterion()));
         row.errors().forEach(e -> errors.add(row.source(), e));
         doubts += row.doubts() > 0 ? 1 : 0;
+        unnamed += row.resident().isEmpty() ? 1 : 0;
         Look look = Look.of(done, ids, judged++);
         stages.get(row.stage()).add(look);
+        long[] missing = facts.missing(row);
+        long[] asked = facts.asked(row);
+        int nMissing = bits(missing);
+        int nAsked = Math.max(nMissing, bits(asked));
+        int number = number(row.resident());
+        int stage = row.stage().ordinal();
+        residents.get(number).add(stage, row.endings(), look.stops() > 0, asked, missing, nAsked, nMissing);
+        month(row).add(stage, row.endings(), look.stops() > 0, asked, missing, nAsked, nMissing);
+        store.add(row, number, nMissing, nAsked);
         if (looks > 0 && (first.size() < looks || look.compareTo(first.peek()) < 0)) {
             first.add(look);
             if (first.size() > looks) {
@@ -113,12 +115,35 @@ public final class Tally {
         }
     }
 
-    private Group group(Map<String, Group> groups, String name) {
-        String known = groups.containsKey(name) || groups.size() < MOST_NAMES ? name : OTHERS;
-        Group g = groups.computeIfAbsent(known, n -> Group.of(n, criteria.size()));
-        Group counted = new Group(g.name(), g.cases() + 1, g.judged(), g.warned());
-        groups.put(known, counted);
-        return counted;
+    private static int bits(long[] words) {
+        int n = 0;
+        for (long w : words) {
+            n += Long.bitCount(w);
+        }
+        return n;
+    }
+
+    private int number(String resident) {
+        String known = residentNumbers.containsKey(resident) || residents.size() < MOST_NAMES ? resident : OTHERS;
+        Integer number = residentNumbers.get(known);
+        if (number == null) {
+            number = residents.size();
+            residents.add(new Group(known, criteria.size()));
+            residentNumbers.put(known, number);
+        }
+        return number;
+    }
+
+    private Group month(CaseRow row) {
+        String name = "";
+        if (row.day().length() >= 10) {
+            name = row.day().substring(0, 7);
+            LocalDate day = LocalDate.parse(row.day());
+            firstDay = firstDay == null || day.isBefore(firstDay) ? day : firstDay;
+            lastDay = lastDay == null || day.isAfter(lastDay) ? day : lastDay;
+        }
+        String known = months.containsKey(name) || months.size() < MOST_NAMES ? name : OTHERS;
+        return months.computeIfAbsent(known, k -> new Group(k, criteria.size()));
     }
 
     private static void count(Map<String, long[]> counts, String name) {
@@ -126,14 +151,23 @@ public final class Tally {
                         counts.containsKey(name) || counts.size() < MOST_NAMES ? name : OTHERS, n -> new long[1])[0]++;
     }
 
-    /** A pointer with entries of lists made alike. */
-    static String general(String pointer) {
-        for (String list : LISTS) {
-            if (pointer.startsWith(list)) {
-                return ENTRY.matcher(pointer).replaceFirst("/$1/*");
+    /** Facts that are missing anywhere, most frequent first. */
+    private List<Gap> gaps() {
+        List<Gap> gaps = new ArrayList<>();
+        List<String> names = facts.names();
+        for (int f = 0; f < names.size(); f++) {
+            int missing = 0;
+            int asked = 0;
+            for (Group g : residents) {
+                missing += g.missing(f);
+                asked += g.asked(f);
+            }
+            if (missing > 0) {
+                gaps.add(new Gap(names.get(f), f, new Rate(missing, Math.max(missing, asked))));
             }
         }
-        return pointer;
+        gaps.sort(Comparator.comparingLong((Gap g) -> -g.rate().count()).thenComparing(Gap::pointer));
+        return gaps;
     }
 
     /** What was counted so far. */
@@ -146,14 +180,19 @@ public final class Tally {
         }
         List<StageCount> byStage = new ArrayList<>();
         stages.forEach((s, c) -> byStage.add(c.count(s)));
+        List<Integer> named = residentNumbers.entrySet().stream()
+                .filter(r -> Summary.named(r.getKey()))
+                .map(Map.Entry::getValue)
+                .toList();
         return new Summary(
                 judged,
                 doubts,
+                unnamed,
                 byStage,
                 counts,
-                List.copyOf(residents.values()),
-                Periods.of(months, criteria.size()),
-                NamedCount.most(missing),
+                residentNumbers.values().stream().map(residents::get).toList(),
+                Periods.of(months, criteria.size(), firstDay, lastDay),
+                gaps(),
                 notes.entrySet().stream()
                         .map(n -> new Summary.Notes(n.getKey(), NamedCount.most(n.getValue())))
                         .toList(),
@@ -161,7 +200,13 @@ public final class Tally {
                 unread.all(),
                 tooLong.all(),
                 failed.all(),
-                duplicates.all(),
-                errors.all());
+                earlier.all(),
+                errors.all(),
+                Comparisons.of(store, residents, named, ids, facts.names()),
+                Trends.of(
+                        store,
+                        residents,
+                        named,
+                        criteria.stream().map(Criterion::stage).toList()));
     }
 }

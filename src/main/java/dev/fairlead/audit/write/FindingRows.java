@@ -26,8 +26,8 @@ public final class FindingRows {
             "missing",
             "note");
 
-    /** What the last column says of a case whose pseudonym an earlier case of the same audit has. */
-    public static final String DUPLICATE = "duplicate";
+    /** What the last column says of a state of a case of which the same audit has a later one. */
+    public static final String EARLIER = "earlier-state";
 
     /**
      * How many columns tell the case, and how many behind them the criterion and how it ends; the others differ from
@@ -99,7 +99,7 @@ public final class FindingRows {
         return new String[] {
             row.waived().contains(ids[criterion]) ? "yes" : "no",
             missing.isEmpty() ? "" : String.join(" ", missing),
-            row.duplicate() ? DUPLICATE : ""
+            row.superseded() ? EARLIER : ""
         };
     }
 

@@ -16,7 +16,7 @@ import java.util.List;
 
 /** An audit's summary as JSON, for programs. */
 public final class SummaryJson {
-    public static final int FORMAT = 1;
+    public static final int FORMAT = 2;
     private static final JsonMapper JSON = JsonMapper.builder()
             .defaultPrettyPrinter(new DefaultPrettyPrinter()
                     .withObjectIndenter(new DefaultIndenter("  ", "\n"))
@@ -44,7 +44,7 @@ public final class SummaryJson {
         rules.set("changed", JSON.valueToTree(h.rulebase().changed()));
         root.put("day", h.day()).put("stage", h.stage()).put("forces", h.forces());
         root.set("paths", JSON.valueToTree(h.paths()));
-        root.put("judged", s.judged()).put("withDoubts", s.withDoubts());
+        root.put("judged", s.judged()).put("withDoubts", s.withDoubts()).put("withoutResident", s.unnamed());
         ArrayNode stages = root.putArray("stages");
         s.stages()
                 .forEach(c -> stages.addObject()
@@ -70,18 +70,14 @@ public final class SummaryJson {
             rate(o.putObject("notAssessedRate"), c.openRate());
         }
         double[] rates = s.rates();
-        groups(root.putArray("residents"), s.residents(), rates);
         groups(root.putArray("periods"), s.periods(), rates);
-        ArrayNode signals = root.putArray("beyondChance");
-        s.signals()
-                .forEach(g -> signals.addObject()
-                        .put("resident", g.group())
-                        .put("criterion", g.criterion())
-                        .put("warned", g.warned())
-                        .put("expected", g.expected())
-                        .put("judged", g.judged()));
+        ComparisonsJson.put(root, s);
         ArrayNode missing = root.putArray("missing");
-        s.missing().forEach(n -> missing.addObject().put("pointer", n.name()).put("cases", n.count()));
+        s.missing()
+                .forEach(n -> missing.addObject()
+                        .put("pointer", n.pointer())
+                        .put("cases", n.rate().count())
+                        .put("asked", n.rate().of()));
         ArrayNode notes = root.putArray("waiversThatDoNotHold");
         s.notes()
                 .forEach(n -> n.criteria()
@@ -96,13 +92,20 @@ public final class SummaryJson {
                         .put("source", l.row().source())
                         .put("stage", l.row().stage().word())
                         .put("resident", l.row().resident())
+                        .put(
+                                "course",
+                                l.row()
+                                        .course()
+                                        .name()
+                                        .toLowerCase(java.util.Locale.ROOT)
+                                        .replace('_', '-'))
                         .put("stops", l.stops())
                         .put("cautions", l.cautions())
                         .put("notAssessed", l.open()));
         trouble(root, "unreadable", s.unread());
         trouble(root, "tooLong", s.tooLong());
         trouble(root, "failed", s.failed());
-        trouble(root, "duplicates", s.duplicates());
+        trouble(root, "earlierStates", s.earlier());
         trouble(root, "errors", s.errors());
         root.put("caution", Report.CAUTION);
         return root;
@@ -122,7 +125,8 @@ public final class SummaryJson {
                     .put("cases", g.cases())
                     .put("judged", java.util.Arrays.stream(g.judged()).sum())
                     .put("warned", g.warnings())
-                    .put("expected", g.expected(rates));
+                    .put("expected", g.expected(rates))
+                    .put("note", g.note());
         }
     }
 

@@ -1,11 +1,17 @@
 package dev.fairlead.audit.write;
 
+import dev.fairlead.audit.run.CaseRow;
+import dev.fairlead.audit.statistics.ClusteredRate;
+import dev.fairlead.audit.summary.Comparisons;
 import dev.fairlead.audit.summary.CriterionCount;
+import dev.fairlead.audit.summary.Gap;
+import dev.fairlead.audit.summary.Group;
 import dev.fairlead.audit.summary.Heading;
 import dev.fairlead.audit.summary.Look;
-import dev.fairlead.audit.summary.NamedCount;
+import dev.fairlead.audit.summary.Signal;
 import dev.fairlead.audit.summary.StageCount;
 import dev.fairlead.audit.summary.Summary;
+import dev.fairlead.audit.summary.Trends;
 import dev.fairlead.audit.summary.Trouble;
 import dev.fairlead.drawing.Wrap;
 import dev.fairlead.findings.Report;
@@ -29,7 +35,7 @@ public final class SummaryText {
                         + part(s.unread().count(), " unreadable")
                         + part(s.tooLong().count(), " given up for time")
                         + part(s.failed().count(), " failed")
-                        + part(s.duplicates().count(), " left out because an earlier case has the same pseudonym")
+                        + part(s.earlier().count(), " earlier states passed over for later ones")
                         + "."));
         out.append(Wrap.hanging("", "Of " + String.join(", ", h.paths()) + "."));
         out.append(Wrap.hanging(
@@ -43,15 +49,18 @@ public final class SummaryText {
                         + (h.stage().isEmpty() ? "" : ", judged as of stage " + h.stage()) + "."
                         + (h.forces() ? "" : " " + Heading.NO_FORCES)));
         stages(s, out);
-        criteria(s, out);
-        signals(s, out);
-        missing(s, out);
-        waivers(s, out);
+        teaching(s, out);
         looks(s, out);
+        residents(s, out);
+        signals(s, out);
+        trends(s, out);
+        missing(s, out);
+        criteria(s, out);
+        waivers(s, out);
         trouble("NOT READ", s.unread(), out);
         trouble("GIVEN UP FOR TIME", s.tooLong(), out);
         trouble("FAILED (errors of the program)", s.failed(), out);
-        trouble("LEFT OUT (pseudonym met before)", s.duplicates(), out);
+        trouble("EARLIER STATES (a later one of the same case counts)", s.earlier(), out);
         trouble("ERRORS OF THE PROGRAM IN SINGLE CRITERIA (these were not judged)", s.errors(), out);
         if (!h.passedOver().isEmpty()) {
             out.append('\n')
@@ -122,34 +131,132 @@ public final class SummaryText {
                 "", "Rate: warnings among cases judged, with Wilson's interval; open: cases where a fact is missing."));
     }
 
-    private static void signals(Summary s, StringBuilder out) {
-        if (s.named().size() < 2) {
+    private static void teaching(Summary s, StringBuilder out) {
+        List<CriterionCount> first = s.teaching(MOST);
+        if (first.isEmpty()) {
             return;
         }
-        out.append("\nRESIDENTS THAT CHANCE ALONE DOES NOT EXPLAIN\n");
-        for (Summary.Signal g : s.signals()) {
-            out.append(Wrap.hanging(
-                    "  " + g.group() + "  ",
-                    (g.criterion().isEmpty() ? "all criteria" : g.criterion()) + ": " + g.warned() + " warnings where "
-                            + String.format(Locale.ROOT, "%.1f", g.expected()) + " were to be expected of " + g.judged()
-                            + " judged"));
+        out.append("\nWHERE TEACHING HELPS MOST              WARN   JUDGED   RATE  95 % INTERVAL   STOP\n");
+        for (CriterionCount c : first) {
+            out.append(String.format(
+                    Locale.ROOT,
+                    "  %-34s %6d %8d %6s  %12s %6d%n",
+                    c.id(),
+                    c.warn(),
+                    c.judged(),
+                    Percent.of(c.warnRate().share()),
+                    Percent.interval(c.warnRate()),
+                    c.stop()));
+        }
+    }
+
+    private static void residents(Summary s, StringBuilder out) {
+        if (s.named().isEmpty()) {
+            return;
+        }
+        out.append("\nRESIDENT   CASES STOP WARN EXPECTED  TIMES OTHERS    FACTS GIVEN\n");
+        for (Comparisons.Line l : s.comparisons().lines()) {
+            String name = l.group().name();
+            ClusteredRate given = l.group().completeness();
+            out.append(String.format(
+                    Locale.ROOT,
+                    "%-10s %5d %4d %4d %8.1f  %-15s %s%s%n",
+                    name.length() > 10 ? name + "\n" + " ".repeat(10) : name,
+                    l.group().cases(),
+                    l.group().withStop(),
+                    Math.round(l.warnings()),
+                    l.expected(),
+                    l.burden().none()
+                            ? "–"
+                            : String.format(
+                                    Locale.ROOT,
+                                    "%.1f (%.1f–%.1f)",
+                                    l.burden().value(),
+                                    l.burden().low(),
+                                    l.burden().high()),
+                    Percent.clustered(given),
+                    l.few() ? " few" : ""));
         }
         out.append(Wrap.hanging(
                 "",
-                (s.signals().isEmpty() ? "None among " : "Of ") + s.named().size() + " residents and "
-                        + s.criteria().size() + " criteria each; exact tests, false alarms held to "
-                        + Math.round(100 * Summary.FALSE_ALARMS) + " % of what is named (Benjamini & Hochberg 1995)."));
+                "In order of codes; nobody is ranked. Expected: what the overall rates give for the criteria judged in"
+                        + " these cases, stage by stage. Stop: cases with an open stop. Few: under "
+                        + Comparisons.FEWEST_CASES + " cases, not compared."
+                        + (s.unnamed() == 0
+                                ? ""
+                                : " " + s.unnamed() + (s.unnamed() == 1 ? " case names" : " cases name")
+                                        + " no resident.")));
+    }
+
+    private static void signals(Summary s, StringBuilder out) {
+        Comparisons c = s.comparisons();
+        if (c.compared() < 1) {
+            return;
+        }
+        list("STANDS OUT", c.out(), out);
+        if (c.out().isEmpty()) {
+            out.append("\nNOTHING STANDS OUT\n");
+        }
+        out.append(Wrap.hanging("", SignalWords.CHANCE + " " + SignalWords.detectable(c)));
+        list("TO WATCH (about one entry of each kind is chance)", c.watch(), out);
+    }
+
+    private static void list(String head, List<Signal> signals, StringBuilder out) {
+        if (signals.isEmpty()) {
+            return;
+        }
+        out.append('\n').append(head).append('\n');
+        for (Signal g : signals.subList(0, Math.min(2 * MOST, signals.size()))) {
+            out.append(Wrap.hanging(
+                    "  " + g.resident() + "  ", SignalWords.what(g) + ": " + SignalWords.figures(g) + "."));
+        }
+        if (signals.size() > 2 * MOST) {
+            out.append("  and ").append(signals.size() - 2 * MOST).append(" more\n");
+        }
+    }
+
+    private static void trends(Summary s, StringBuilder out) {
+        List<Trends.Line> told =
+                s.trends().lines().stream().filter(l -> !l.tooFew()).toList();
+        if (told.isEmpty()) {
+            return;
+        }
+        out.append("\nIS IT GETTING BETTER (warnings over expected, by time)\n");
+        told.forEach(l -> out.append(String.format(
+                Locale.ROOT, "  %-14s %s%n", l.of() == Trends.Of.ALL ? "all" : l.name(), SignalWords.trend(l))));
+        long few = s.trends().lines().size() - told.size();
+        if (few > 0) {
+            out.append(
+                    Wrap.hanging("  ", few + " more steps or residents: too few cases, warnings or months to tell."));
+        }
     }
 
     private static void missing(Summary s, StringBuilder out) {
         if (s.missing().isEmpty()) {
             return;
         }
-        out.append("\nMOST FREQUENT MISSING FACTS\n");
-        for (NamedCount n : s.missing().subList(0, Math.min(MOST, s.missing().size()))) {
-            out.append(
-                    Wrap.hanging(String.format(Locale.ROOT, "  %6d  ", n.count()), words(n.name()) + "  " + n.name()));
+        out.append("\nWHAT IS MISSING, AND WITH WHOM\n")
+                .append(Wrap.hanging("  ", Percent.clustered(s.completeness()) + " of the facts asked are given."));
+        for (Gap n : s.missing().subList(0, Math.min(MOST, s.missing().size()))) {
+            String with = with(s, n);
+            out.append(Wrap.hanging(
+                    String.format(
+                            Locale.ROOT,
+                            "  %6d of %-6d ",
+                            n.rate().count(),
+                            n.rate().of()),
+                    words(n.pointer()) + "  " + n.pointer() + (with.isEmpty() ? "" : "; most with " + with)));
         }
+    }
+
+    /** Residents in whose cases a fact is missing most, with counts; empty where none is named. */
+    public static String with(Summary s, Gap gap) {
+        return s.named().stream()
+                .filter(g -> g.missing(gap.fact()) > 0)
+                .sorted(java.util.Comparator.comparingInt((Group g) -> -g.missing(gap.fact())))
+                .limit(3)
+                .map(g -> g.name() + " " + g.missing(gap.fact()) + " of " + g.asked(gap.fact()))
+                .collect(java.util.stream.Collectors.joining(", "));
     }
 
     /** What a pointer with {@code *} for entries means. */
@@ -189,12 +296,13 @@ public final class SummaryText {
         if (looks.isEmpty()) {
             return;
         }
-        out.append("\nCASES THAT NEED A LOOK FIRST\n");
+        out.append("\nWHO FIRST\n");
         for (Look l : looks) {
             out.append(Wrap.hanging(
                     String.format(Locale.ROOT, "  %-14s ", l.row().id()),
                     l.stops() + " stop, " + l.cautions() + " caution, " + l.open() + " open; "
                             + l.row().stage().word()
+                            + (l.row().course() == CaseRow.Course.WIRE_IN ? ", wire in" : "")
                             + (l.row().resident().isEmpty()
                                     ? ""
                                     : ", " + l.row().resident()) + "  "

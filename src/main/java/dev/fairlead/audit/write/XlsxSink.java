@@ -92,7 +92,7 @@ public final class XlsxSink implements RowSink {
         cases.value(
                 caseRow,
                 CASE_HEAD.size() - 1,
-                Cells.safe(row.judged() ? row.duplicate() ? "left out: pseudonym met before" : "" : row.reason()));
+                Cells.safe(row.judged() ? row.superseded() ? "earlier state of a case" : "" : row.reason()));
         if (++caseRow % FLUSH == 0) {
             cases.flush();
         }

@@ -54,6 +54,8 @@ class AgreeTest {
                 List.of(),
                 List.of(),
                 0,
+                "",
+                CaseRow.Course.BEFORE_WIRE,
                 false);
     }
 
@@ -135,7 +137,7 @@ class AgreeTest {
         }
         Detection detection = Detection.read(beside, CATALOGUE);
         new Audit(new Checker(Rulebase.builtIn()), Audit.Settings.USUAL)
-                .run(new Sources(List.of(lines), Mapping.NONE), d -> detection.add(d.row()), n -> {});
+                .run(new Sources(List.of(lines), Mapping.NONE), () -> d -> detection.add(d.row()), n -> {});
         Detection.Result r = detection.result();
         assertThat(r.cases()).isEqualTo(150);
         long planted = r.lines().stream().mapToLong(l -> l.sensitivity().of()).sum();
@@ -157,7 +159,7 @@ class AgreeTest {
         Audit.Settings settings =
                 new Audit.Settings(CheckOptions.USUAL.withoutForces(), 2, Duration.ofSeconds(30), Optional.empty());
         new Audit(new Checker(Rulebase.builtIn()), settings)
-                .run(new Sources(List.of(lines), Mapping.NONE), d -> detection.add(d.row()), n -> {});
+                .run(new Sources(List.of(lines), Mapping.NONE), () -> d -> detection.add(d.row()), n -> {});
         Detection.Result r = detection.result();
         assertThat(r.misses()).isEmpty();
         assertThat(r.lines().stream().filter(l -> l.leftOut() > 0))

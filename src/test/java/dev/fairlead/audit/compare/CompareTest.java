@@ -44,9 +44,9 @@ class CompareTest {
 
     /** Warnings of the criterion by an audit with that value of the threshold. */
     private static long warnings(double value) throws IOException {
-        Tally tally = new Tally(RULES.catalogue(), 0);
+        Tally tally = new Tally(new Checker(RULES), 0);
         new Audit(new Checker(RULES.withThreshold(NAME, value)), Audit.Settings.USUAL)
-                .run(sources(), tally::add, n -> {});
+                .run(sources(), () -> tally::add, n -> {});
         return tally.summary().criteria().stream()
                 .filter(c -> c.id().equals("overjet-after"))
                 .findFirst()

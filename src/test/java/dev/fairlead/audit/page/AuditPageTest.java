@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.fairlead.audit.cohort.CohortFiles;
 import dev.fairlead.audit.run.Audit;
+import dev.fairlead.audit.run.CaseRow;
 import dev.fairlead.audit.source.Mapping;
 import dev.fairlead.audit.source.Sources;
 import dev.fairlead.audit.summary.Heading;
@@ -39,8 +40,9 @@ class AuditPageTest {
             cases.write("{\"</script><script>alert(1)</script>\": 1}\n");
         }
         Checker checker = new Checker(Rulebase.builtIn());
-        Tally tally = new Tally(checker.rulebase().catalogue(), 20);
-        new Audit(checker, Audit.Settings.USUAL).run(new Sources(List.of(lines), Mapping.NONE), tally::add, n -> {});
+        Tally tally = new Tally(checker, 20);
+        new Audit(checker, Audit.Settings.USUAL)
+                .run(new Sources(List.of(lines), Mapping.NONE), () -> tally::add, n -> {});
         summary = tally.summary();
         page = AuditPage.of(
                 checker,
@@ -79,10 +81,10 @@ class AuditPageTest {
     void countsChartsAndCasesStandThere() {
         assertThat(page)
                 .contains("120 cases judged")
-                .contains("funnel-all-title")
+                .contains("residents-burden-title")
                 .contains("period-all-title")
-                .contains("Spiegelhalter 2005")
-                .contains("Nobody is ranked");
+                .contains("Holm 1979")
+                .contains("nobody is ranked");
         assertThat(Pattern.compile("<details class=\"case ")
                         .matcher(page)
                         .results()
@@ -99,11 +101,13 @@ class AuditPageTest {
     }
 
     @Test
-    void looksAreInOrderOfWeightAndWithinItOfTheSource() {
+    void aWireInTheMouthAndAStopComesFirstAndClosedCasesLast() {
         assertThat(summary.looks()).isSorted().hasSize(20);
-        assertThat(summary.looks().get(0).stops())
-                .isEqualTo(
-                        summary.looks().stream().mapToInt(l -> l.stops()).max().orElseThrow());
+        assertThat(summary.looks().get(0)).satisfies(l -> {
+            assertThat(l.stops()).isPositive();
+            assertThat(l.row().course()).isEqualTo(CaseRow.Course.WIRE_IN);
+        });
+        assertThat(page).contains("Who first").contains("Where teaching helps most").contains("What is missing");
     }
 
     @Test

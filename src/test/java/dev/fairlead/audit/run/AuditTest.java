@@ -55,7 +55,13 @@ class AuditTest {
         List<Path> paths = new ArrayList<>(List.of(lines));
         paths.addAll(List.of(more));
         List<String> rows = new ArrayList<>();
-        audit.run(new Sources(paths, Mapping.NONE), d -> rows.add(JSON.line(d.row())), n -> {});
+        audit.run(
+                new Sources(paths, Mapping.NONE),
+                () -> {
+                    rows.clear();
+                    return d -> rows.add(JSON.line(d.row()));
+                },
+                n -> {});
         return rows;
     }
 
@@ -73,7 +79,7 @@ class AuditTest {
         new Audit(CHECKER, settings(2, Optional.empty()))
                 .run(
                         new Sources(List.of(lines, demo), Mapping.NONE),
-                        d -> {
+                        () -> d -> {
                             if (d.row().judged()) {
                                 rows.add(d.row());
                                 byte[] text = text(d.item());
@@ -130,17 +136,26 @@ class AuditTest {
         }
     }
 
+    /** The same pseudonym three times: the latest day counts, wherever it stands in the sources. */
     @Test
-    void aLaterCaseOfTheSamePseudonymIsMarked() throws IOException {
-        Path again = Files.writeString(
-                folder.resolve("again.ndjson"), Files.readAllLines(lines).get(5) + "\n");
-        assertThat(run(new Audit(CHECKER, settings(2, Optional.empty())), again))
-                .satisfies(rows -> {
-                    assertThat(rows)
-                            .filteredOn(r -> r.contains("\"duplicate\":true"))
-                            .hasSize(1);
-                    assertThat(rows.get(rows.size() - 1)).contains("\"duplicate\":true");
-                });
+    void ofSeveralStatesOfACaseTheLatestCounts() throws IOException {
+        String state = "{\"fairlead\":1,\"id\":\"many\",\"stage\":\"%s\",\"date\":\"%s\"}\n";
+        Path states = Files.writeString(
+                folder.resolve("states.ndjson"),
+                String.format(state, "readiness", "2026-03-01")
+                        + String.format(state, "bench", "2026-05-01")
+                        + String.format(state, "records", "2026-01-01"));
+        List<String> rows = run(new Audit(CHECKER, settings(2, Optional.empty())), states);
+        assertThat(rows).hasSize(CASES + 4);
+        assertThat(rows)
+                .filteredOn(r -> r.contains("\"case\":\"many\""))
+                .satisfiesExactly(
+                        first -> assertThat(first).contains("\"superseded\":true"),
+                        second -> assertThat(second)
+                                .contains("\"stage\":\"bench\"")
+                                .doesNotContain("superseded"),
+                        third -> assertThat(third).contains("\"superseded\":true"));
+        assertThat(rows).filteredOn(r -> r.contains("superseded")).hasSize(2);
     }
 
     @Test
@@ -177,7 +192,7 @@ class AuditTest {
         AtomicInteger taken = new AtomicInteger();
         assertThatThrownBy(() -> audit.run(
                         new Sources(List.of(lines), Mapping.NONE),
-                        d -> {
+                        () -> d -> {
                             if (taken.incrementAndGet() == 50) {
                                 throw new IllegalStateException("killed");
                             }
@@ -207,7 +222,7 @@ class AuditTest {
         AtomicInteger taken = new AtomicInteger();
         assertThatThrownBy(() -> audit.run(
                         new Sources(List.of(lines), Mapping.NONE),
-                        d -> {
+                        () -> d -> {
                             if (taken.incrementAndGet() == 20) {
                                 throw new IllegalStateException("killed");
                             }

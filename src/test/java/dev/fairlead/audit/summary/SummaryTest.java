@@ -19,7 +19,7 @@ class SummaryTest {
     private static final Catalogue CATALOGUE = Rulebase.builtIn().catalogue();
     private static final int N = CATALOGUE.criteria().size();
 
-    private final Tally tally = new Tally(CATALOGUE, 3);
+    private final Tally tally = new Tally(new dev.fairlead.check.Checker(Rulebase.builtIn()), 3);
     private int number;
 
     private void add(String resident, String day, Ending first, List<String> waived) {
@@ -43,6 +43,8 @@ class SummaryTest {
                         List.of(),
                         List.of(),
                         0,
+                        day,
+                        CaseRow.Course.HOLDING,
                         false),
                 new Item(id, new Item.Trouble(""), 0)));
     }
@@ -59,9 +61,9 @@ class SummaryTest {
             }
         }
         Summary s = tally.summary();
-        assertThat(s.signals()).extracting(Summary.Signal::group).containsOnly("r4");
-        assertThat(s.signals())
-                .extracting(Summary.Signal::criterion)
+        assertThat(s.comparisons().out()).extracting(Signal::resident).containsOnly("r4");
+        assertThat(s.comparisons().out())
+                .extracting(Signal::item)
                 .contains("", CATALOGUE.criteria().get(0).id());
         assertThat(s.criteria().get(0).warnRate().share()).isCloseTo((9 * 3 + 25) / 500.0, within(1e-12));
         assertThat(s.residents().get(0).expected(s.rates())).isCloseTo(5.2, within(1e-9));
@@ -74,7 +76,7 @@ class SummaryTest {
                 add("r" + r, "2026-01-01", i < 2 + r % 4 ? Ending.CAUTION : Ending.PASS, List.of());
             }
         }
-        assertThat(tally.summary().signals()).isEmpty();
+        assertThat(tally.summary().comparisons().out()).isEmpty();
     }
 
     @Test
@@ -94,16 +96,21 @@ class SummaryTest {
         add("r1", "2026-01-31", Ending.PASS, List.of());
         add("r1", "2026-03-01", Ending.PASS, List.of());
         add("r1", "", Ending.PASS, List.of());
-        assertThat(tally.summary().periods()).extracting(Group::name).containsExactly("2026-01", "2026-03");
+        assertThat(tally.summary().periods()).extracting(Group::name).containsExactly("2026-01", "2026-02", "2026-03");
         add("r1", "2028-12-01", Ending.PASS, List.of());
-        assertThat(tally.summary().periods()).extracting(Group::name).containsExactly("2026 Q1", "2028 Q4");
+        assertThat(tally.summary().periods())
+                .extracting(Group::name)
+                .hasSize(12)
+                .startsWith("2026 Q1", "2026 Q2")
+                .endsWith("2028 Q4");
+        assertThat(tally.summary().periods()).extracting(Group::note).startsWith("partial", "empty");
         assertThat(tally.summary().periods().get(0).cases()).isEqualTo(2);
     }
 
     @Test
     void entriesOfListsAreTakenTogether() {
-        assertThat(Tally.general("/visits/3/left/standOff")).isEqualTo("/visits/*/left/standOff");
-        assertThat(Tally.general("/teeth/41/width")).isEqualTo("/teeth/41/width");
+        assertThat(AskedFacts.general("/visits/3/left/standOff")).isEqualTo("/visits/*/left/standOff");
+        assertThat(AskedFacts.general("/teeth/41/width")).isEqualTo("/teeth/41/width");
         assertThat(dev.fairlead.audit.write.SummaryText.words("/visits/*/left/standOff"))
                 .contains("stand off")
                 .doesNotContain("1");

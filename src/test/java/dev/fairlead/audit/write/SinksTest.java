@@ -47,7 +47,7 @@ class SinksTest {
 
     @BeforeAll
     static void audit() throws IOException {
-        Tally tally = new Tally(CATALOGUE, 5);
+        Tally tally = new Tally(new Checker(Rulebase.builtIn()), 5);
         new Audit(CHECKER, Audit.Settings.USUAL)
                 .run(
                         new Sources(
@@ -57,7 +57,7 @@ class SinksTest {
                                         Path.of("cases/knot-08-half-missing.yaml"),
                                         Path.of("cases/gull-13-full-of-slips.yaml")),
                                 Mapping.NONE),
-                        d -> {
+                        () -> d -> {
                             ROWS.add(d.row());
                             tally.add(d);
                         },

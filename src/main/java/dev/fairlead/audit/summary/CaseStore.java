@@ -1,0 +1,117 @@
+package dev.fairlead.audit.summary;
+
+import dev.fairlead.audit.run.CaseRow;
+import dev.fairlead.rules.Ending;
+import java.time.LocalDate;
+import java.util.Arrays;
+
+/**
+ * The few facts of each case that comparisons need, some 60 bytes a case: which criteria were judged, warned and were a
+ * stop, stage, resident, day, and how many facts were asked and missing.
+ */
+final class CaseStore {
+    /** Stands for a case without a day. */
+    static final int NO_DAY = Integer.MIN_VALUE;
+
+    private static final int KINDS = 3;
+    private static final int JUDGED = 0;
+    private static final int WARNED = 1;
+    private static final int STOPPED = 2;
+
+    private final int criteria;
+    private final int words;
+    private long[] bits = new long[0];
+    private byte[] stage = new byte[0];
+    private int[] resident = new int[0];
+    private int[] day = new int[0];
+    private short[] missing = new short[0];
+    private short[] asked = new short[0];
+    private int size;
+
+    CaseStore(int criteria) {
+        this.criteria = criteria;
+        this.words = (criteria + 63) / 64;
+    }
+
+    void add(CaseRow row, int residentNumber, int missingFacts, int askedFacts) {
+        if (size == stage.length) {
+            int more = Math.max(64, 2 * size);
+            bits = Arrays.copyOf(bits, more * KINDS * words);
+            stage = Arrays.copyOf(stage, more);
+            resident = Arrays.copyOf(resident, more);
+            day = Arrays.copyOf(day, more);
+            missing = Arrays.copyOf(missing, more);
+            asked = Arrays.copyOf(asked, more);
+        }
+        byte[] endings = row.endings();
+        for (int c = 0; c < endings.length; c++) {
+            int e = endings[c];
+            boolean stop = e == Ending.STOP.ordinal();
+            boolean warned = stop || e == Ending.CAUTION.ordinal();
+            if (warned || e == Ending.PASS.ordinal()) {
+                set(JUDGED, c);
+            }
+            if (warned) {
+                set(WARNED, c);
+            }
+            if (stop) {
+                set(STOPPED, c);
+            }
+        }
+        stage[size] = (byte) row.stage().ordinal();
+        resident[size] = residentNumber;
+        day[size] =
+                row.day().isEmpty() ? NO_DAY : (int) LocalDate.parse(row.day()).toEpochDay();
+        missing[size] = (short) missingFacts;
+        asked[size] = (short) askedFacts;
+        size++;
+    }
+
+    private void set(int kind, int criterion) {
+        bits[(size * KINDS + kind) * words + (criterion >> 6)] |= 1L << criterion;
+    }
+
+    private boolean is(int kind, int i, int criterion) {
+        return (bits[(i * KINDS + kind) * words + (criterion >> 6)] >>> criterion & 1) != 0;
+    }
+
+    int size() {
+        return size;
+    }
+
+    int criteria() {
+        return criteria;
+    }
+
+    boolean judged(int i, int criterion) {
+        return is(JUDGED, i, criterion);
+    }
+
+    boolean warned(int i, int criterion) {
+        return is(WARNED, i, criterion);
+    }
+
+    boolean stopped(int i, int criterion) {
+        return is(STOPPED, i, criterion);
+    }
+
+    int stage(int i) {
+        return stage[i];
+    }
+
+    int resident(int i) {
+        return resident[i];
+    }
+
+    int day(int i) {
+        return day[i];
+    }
+
+    int missing(int i) {
+        return missing[i];
+    }
+
+    int asked(int i) {
+        return asked[i];
+    }
+}

@@ -1,0 +1,76 @@
+package dev.fairlead.audit.summary;
+
+import dev.fairlead.model.Stage;
+import java.util.function.IntPredicate;
+
+/**
+ * What each case shows and what would be expected of it if all were alike: the overall rates of the criteria that were
+ * judged in it, made to add up to what was seen at each stage.
+ *
+ * @param observed by case
+ * @param expected by case
+ */
+record Expectation(double[] observed, double[] expected) {
+    /** Warnings of the criteria that are meant. */
+    static Expectation warnings(CaseStore s, IntPredicate meant) {
+        return of(s, meant, false);
+    }
+
+    /** Stops. */
+    static Expectation stops(CaseStore s) {
+        return of(s, c -> true, true);
+    }
+
+    private static Expectation of(CaseStore s, IntPredicate meant, boolean stops) {
+        int[] judged = new int[s.criteria()];
+        int[] hits = new int[s.criteria()];
+        for (int i = 0; i < s.size(); i++) {
+            for (int c = 0; c < s.criteria(); c++) {
+                if (s.judged(i, c)) {
+                    judged[c]++;
+                    hits[c] += stops ? s.stopped(i, c) ? 1 : 0 : s.warned(i, c) ? 1 : 0;
+                }
+            }
+        }
+        double[] rate = new double[s.criteria()];
+        for (int c = 0; c < rate.length; c++) {
+            rate[c] = meant.test(c) && judged[c] > 0 ? (double) hits[c] / judged[c] : 0;
+        }
+        double[] observed = new double[s.size()];
+        double[] expected = new double[s.size()];
+        for (int i = 0; i < s.size(); i++) {
+            for (int c = 0; c < rate.length; c++) {
+                if (rate[c] > 0 && s.judged(i, c)) {
+                    expected[i] += rate[c];
+                    observed[i] += stops ? s.stopped(i, c) ? 1 : 0 : s.warned(i, c) ? 1 : 0;
+                }
+            }
+        }
+        return new Expectation(observed, expected).levelled(s);
+    }
+
+    /** Missing facts among those asked. */
+    static Expectation missing(CaseStore s) {
+        double[] observed = new double[s.size()];
+        double[] expected = new double[s.size()];
+        for (int i = 0; i < s.size(); i++) {
+            observed[i] = s.missing(i);
+            expected[i] = s.asked(i);
+        }
+        return new Expectation(observed, expected).levelled(s);
+    }
+
+    private Expectation levelled(CaseStore s) {
+        double[] o = new double[Stage.values().length];
+        double[] e = new double[o.length];
+        for (int i = 0; i < s.size(); i++) {
+            o[s.stage(i)] += observed[i];
+            e[s.stage(i)] += expected[i];
+        }
+        for (int i = 0; i < s.size(); i++) {
+            int at = s.stage(i);
+            expected[i] = e[at] > 0 ? expected[i] * o[at] / e[at] : 0;
+        }
+        return this;
+    }
+}
