@@ -107,7 +107,10 @@ class AuditPageTest {
             assertThat(l.stops()).isPositive();
             assertThat(l.row().course()).isEqualTo(CaseRow.Course.WIRE_IN);
         });
-        assertThat(page).contains("Who first").contains("Where teaching helps most").contains("What is missing");
+        assertThat(page)
+                .contains("Who first")
+                .contains("Where teaching helps most")
+                .contains("What is missing");
     }
 
     @Test
