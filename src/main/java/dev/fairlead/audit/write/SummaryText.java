@@ -136,11 +136,11 @@ public final class SummaryText {
         if (first.isEmpty()) {
             return;
         }
-        out.append("\nWHERE TEACHING HELPS MOST              WARN   JUDGED   RATE  95 % INTERVAL   STOP\n");
+        out.append("\nWHERE TEACHING HELPS MOST            WARN  JUDGED    RATE 95 % INTERVAL  STOP\n");
         for (CriterionCount c : first) {
             out.append(String.format(
                     Locale.ROOT,
-                    "  %-34s %6d %8d %6s  %12s %6d%n",
+                    "  %-34s %5d %7d %7s %13s %5d%n",
                     c.id(),
                     c.warn(),
                     c.judged(),
