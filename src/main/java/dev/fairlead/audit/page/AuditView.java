@@ -9,8 +9,8 @@ import dev.fairlead.audit.summary.Heading;
 import dev.fairlead.audit.summary.Look;
 import dev.fairlead.audit.summary.Summary;
 import dev.fairlead.audit.summary.Trends;
+import dev.fairlead.drawing.Picture;
 import dev.fairlead.model.Stage;
-import dev.fairlead.report.picture.Picture;
 import java.util.List;
 import java.util.Optional;
 

@@ -4,7 +4,7 @@ import dev.fairlead.audit.run.CaseRow;
 import dev.fairlead.check.CheckOptions;
 import dev.fairlead.check.Checker;
 import dev.fairlead.intake.CaseReader;
-import dev.fairlead.intake.Format;
+import dev.fairlead.intake.text.CaseFormat;
 import dev.fairlead.model.Case;
 import dev.fairlead.rules.Criterion;
 import dev.fairlead.rules.Ending;
@@ -45,7 +45,7 @@ final class AskedFacts {
         }
         asked = new long[all.size()][4];
         for (String text : EMPTY_CASES) {
-            Case c = CaseReader.read(text.getBytes(StandardCharsets.UTF_8), "empty", Format.JSON)
+            Case c = CaseReader.read(text.getBytes(StandardCharsets.UTF_8), "empty", CaseFormat.JSON)
                     .value()
                     .orElseThrow();
             Endings e = checker.endings(c, CheckOptions.USUAL.withoutForces());
