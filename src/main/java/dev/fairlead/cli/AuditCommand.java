@@ -1,17 +1,23 @@
 package dev.fairlead.cli;
 
 import dev.fairlead.audit.run.Audit;
+import dev.fairlead.audit.source.MappingProposal;
 import dev.fairlead.audit.source.Sources;
+import dev.fairlead.audit.source.TableException;
 import dev.fairlead.audit.summary.Heading;
 import dev.fairlead.audit.summary.Summary;
 import dev.fairlead.audit.summary.Tally;
+import dev.fairlead.audit.write.ProblemSink;
 import dev.fairlead.audit.write.RowSink;
 import dev.fairlead.check.Checker;
 import dev.fairlead.check.Version;
 import dev.fairlead.findings.RulebaseUsed;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -74,6 +80,20 @@ final class AuditCommand implements Callable<Integer> {
     private Path pages;
 
     @Option(
+            names = "--problems",
+            paramLabel = "FILE",
+            description =
+                    "Also write every case that was not judged and every cell that was lost into this table (CSV).")
+    private Path problems;
+
+    @Option(
+            names = "--propose-mapping",
+            paramLabel = "FILE",
+            description =
+                    "Judge nothing: write a mapping for the headings of the table that is named, to be read and corrected.")
+    private Path proposal;
+
+    @Option(
             names = "--truth",
             paramLabel = "FILE",
             description = "What was planted in invented cases: tells how well each criterion finds it.")
@@ -109,6 +129,9 @@ final class AuditCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
+        if (proposal != null) {
+            return propose();
+        }
         if (output == null && (resume || form.binary())) {
             throw new Main.Stop(
                     ExitCode.USAGE, (resume ? "--resume" : "--format " + form) + " needs an output file: -o FILE.");
@@ -155,7 +178,10 @@ final class AuditCommand implements Callable<Integer> {
             try {
                 tally = new Tally(checker, looks);
                 extras = AuditExtras.read(truth, verdicts, checker.rulebase().catalogue());
-                sinks = to.sinks(checker, heading);
+                sinks = new ArrayList<>(to.sinks(checker, heading));
+                if (problems != null) {
+                    sinks.add(new ProblemSink(Files.newBufferedWriter(problems, StandardCharsets.UTF_8)));
+                }
             } catch (IOException e) {
                 throw new UncheckedIOException(e);
             }
@@ -178,8 +204,27 @@ final class AuditCommand implements Callable<Integer> {
             Summary summary = tally.summary();
             for (RowSink s : sinks) {
                 s.end(heading, summary);
+                if (s instanceof ProblemSink) {
+                    s.close();
+                }
             }
             return summary;
+        }
+    }
+
+    private int propose() throws IOException {
+        try {
+            MappingProposal p = MappingProposal.of(paths.get(0), source.tables());
+            WholeFile.write(proposal, p.json().getBytes(StandardCharsets.UTF_8));
+            p.matched().forEach((heading, field) -> console.err().println("  " + heading + "  ->  " + field));
+            if (!p.unmatched().isEmpty()) {
+                console.err().println("No field found, so ignored: " + String.join(", ", p.unmatched()));
+            }
+            p.unsure().forEach(u -> console.err().println("To be settled: " + u));
+            console.err().println("Wrote " + proposal + ": read it, correct it, then audit with --mapping " + proposal);
+            return ExitCode.CLEAN;
+        } catch (TableException e) {
+            throw new Main.Stop(ExitCode.USAGE, paths.get(0) + ": " + e.getMessage());
         }
     }
 

@@ -25,7 +25,7 @@ final class CasePages {
                 new CheckOptions(options.date(), options.stage(), true, Doubting.FIRST_ORDER, options.forces());
         for (Look l : summary.looks()) {
             try {
-                CaseReading reading = l.item().read(l.item().text());
+                CaseReading reading = l.item().read(false).reading();
                 Checked checked =
                         checker.check(reading.value().orElseThrow(), l.row().hash(), reading.problems(), full);
                 Files.writeString(folder.resolve(l.row().id() + ".html"), ReportHtml.of(checked));

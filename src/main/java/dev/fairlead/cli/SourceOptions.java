@@ -4,6 +4,7 @@ import dev.fairlead.audit.run.Audit;
 import dev.fairlead.audit.source.Mapping;
 import dev.fairlead.audit.source.Sources;
 import dev.fairlead.audit.source.TableException;
+import dev.fairlead.audit.source.TableOptions;
 import dev.fairlead.check.CheckOptions;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -21,6 +22,25 @@ final class SourceOptions {
                     "How columns of tables become fields of a case (JSON; `start --table -o FILE.json` writes one to begin with). Without it headings are the fields themselves.")
     private Path mapping;
 
+    @Option(
+            names = "--sheet",
+            paramLabel = "NAME",
+            defaultValue = "",
+            description = "The sheet of a workbook; else the first with a heading of fields.")
+    private String sheet;
+
+    @Option(
+            names = "--header-row",
+            paramLabel = "N",
+            defaultValue = "0",
+            description = "The row of a table that names the fields, from 1; else found below a title or cover.")
+    private int headingRow;
+
+    @Option(
+            names = "--strict",
+            description = "A cell that cannot be read refuses its case; else the case counts without that fact.")
+    private boolean strict;
+
     @Option(names = "--threads", paramLabel = "N", description = "Cases judged at once; else one a core.")
     private Integer threads;
 
@@ -36,10 +56,16 @@ final class SourceOptions {
 
     Sources sources(List<Path> paths) throws IOException {
         try {
-            return new Sources(paths, mapping == null ? Mapping.NONE : Mapping.read(mapping));
+            return new Sources(paths, tables());
         } catch (TableException e) {
             throw new Main.Stop(ExitCode.USAGE, e.getMessage());
         }
+    }
+
+    /** How tables are read. */
+    TableOptions tables() throws TableException {
+        return new TableOptions(
+                mapping == null ? Mapping.NONE : Mapping.read(mapping), sheet, Math.max(0, headingRow), strict);
     }
 
     Audit.Settings settings(CheckOptions check, Optional<Path> journal) {

@@ -15,7 +15,7 @@ final class Reader {
 
     static <T> Got<T> with(Item item, Function<Case, T> work) {
         try {
-            CaseReading reading = item.read(item.text());
+            CaseReading reading = item.read(false).reading();
             if (!reading.read()) {
                 return new Got<>(
                         item.source(), "", null, reading.errors().get(0).toString());

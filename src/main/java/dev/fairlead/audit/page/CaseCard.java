@@ -20,8 +20,7 @@ public record CaseCard(Look look, List<Finding> findings, List<String> passes, L
     /** Checks the case once more, with words. */
     static CaseCard of(Look look, Checker checker, CheckOptions options) {
         try {
-            byte[] text = look.item().text();
-            CaseReading reading = look.item().read(text);
+            CaseReading reading = look.item().read(false).reading();
             List<Finding> all = checker.check(
                             reading.value().orElseThrow(), look.row().hash(), options)
                     .report()
@@ -60,6 +59,16 @@ public record CaseCard(Look look, List<Finding> findings, List<String> passes, L
     /** What does not pass, for the filter of the page. */
     public String criteria() {
         return String.join(" ", findings.stream().map(Finding::id).toList());
+    }
+
+    /** Titles of what warns and is not waived, heaviest first: what a printed list has to tell. */
+    public String wrong() {
+        return String.join(
+                "; ",
+                findings.stream()
+                        .filter(f -> f.warns() && f.waiver().isEmpty())
+                        .map(Finding::title)
+                        .toList());
     }
 
     /** The class of a finding. */

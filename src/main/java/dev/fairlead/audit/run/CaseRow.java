@@ -22,6 +22,7 @@ import java.util.Map;
  * @param notes waivers that do not hold
  * @param errors failures of our own
  * @param doubts what reading the case left open
+ * @param lost facts of a table row that could not be read, with reasons
  * @param recorded last day of which the case tells; empty when it names none
  * @param course how far treatment is
  * @param superseded the same audit has a later state of the same pseudonym, which counts instead
@@ -41,6 +42,7 @@ public record CaseRow(
         List<Note> notes,
         List<String> errors,
         int doubts,
+        List<String> lost,
         String recorded,
         Course course,
         boolean superseded) {
@@ -81,6 +83,7 @@ public record CaseRow(
                 List.of(),
                 List.of(),
                 0,
+                List.of(),
                 "",
                 Course.BEFORE_WIRE,
                 false);
@@ -94,7 +97,7 @@ public record CaseRow(
     CaseRow earlier() {
         return new CaseRow(
                 source, kind, reason, id, hash, stage, resident, day, endings, waived, missing, notes, errors, doubts,
-                recorded, course, true);
+                lost, recorded, course, true);
     }
 
     /** How many criteria ended so. */

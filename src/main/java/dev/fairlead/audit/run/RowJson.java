@@ -58,6 +58,7 @@ public final class RowJson {
         g.writeStringField("stage", row.stage().word());
         text(g, "resident", row.resident());
         text(g, "day", row.day());
+        texts(g, "lost", row.lost());
         text(g, "recorded", row.recorded());
         g.writeStringField(
                 "course", row.course().name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'));
@@ -153,6 +154,7 @@ public final class RowJson {
                 notes,
                 list(n.path("errors")),
                 n.path("doubts").asInt(),
+                list(n.path("lost")),
                 n.path("recorded").asText(),
                 CaseRow.Course.valueOf(n.path("course")
                         .asText("before-wire")

@@ -48,11 +48,11 @@ public final class RowMaker {
     public CaseRow row(Item item) {
         String hash = "";
         try {
-            byte[] text = item.text();
-            hash = Hash.of(text);
-            CaseReading reading = item.readExact(text);
+            Item.Read read = item.read(true);
+            hash = Hash.of(read.text());
+            CaseReading reading = read.reading();
             return reading.read()
-                    ? judged(item.source(), hash, reading)
+                    ? judged(item.source(), hash, reading, read.lost())
                     : CaseRow.not(CaseRow.Kind.UNREADABLE, item.source(), hash, problems(item, reading));
         } catch (TableException e) {
             return CaseRow.not(CaseRow.Kind.UNREADABLE, item.source(), "", e.getMessage());
@@ -61,7 +61,7 @@ public final class RowMaker {
         }
     }
 
-    private CaseRow judged(String source, String hash, CaseReading reading) {
+    private CaseRow judged(String source, String hash, CaseReading reading, List<String> lost) {
         Case c = reading.value().orElseThrow();
         Reach reach = options.reach(c);
         Optional<LocalDate> day = reach.day();
@@ -93,6 +93,7 @@ public final class RowMaker {
                         n -> new CaseRow.Note(n.criterion(), n.kind().word(), n.text())),
                 each(judged.errors(), Object::toString),
                 reading.problems().size(),
+                lost,
                 Timeline.recorded(c),
                 Timeline.course(c),
                 false);
@@ -125,9 +126,6 @@ public final class RowMaker {
             String text = p.toString();
             told.add(item.hasLines() || p.line() == 0 ? text : text.substring(text.indexOf(' ') + 1));
         }
-        return told.get(0)
-                + (told.size() == 1
-                        ? ""
-                        : "; and " + (told.size() - 1) + (told.size() == 2 ? " more problem" : " more problems"));
+        return String.join("; ", told);
     }
 }

@@ -24,10 +24,10 @@ final class Archive {
     private static final long ALWAYS_ALLOWED = 16 << 20;
     private static final int MOST_ENTRIES = 2_000_000;
 
-    private final Mapping mapping;
+    private final TableOptions tables;
 
-    Archive(Mapping mapping) {
-        this.mapping = mapping;
+    Archive(TableOptions tables) {
+        this.tables = tables;
     }
 
     void read(Path file, String source, long before, Consumer<Item> sink) throws IOException {
@@ -75,7 +75,7 @@ final class Archive {
                         + " times its size, as an archive made to fill a machine does")) {
             switch (kind) {
                 case LINES -> new Lines(name, reached, sink).read(in);
-                case CSV -> CsvTable.read(in, name, reached, mapping, sink);
+                case CSV -> CsvTable.read(in, name, reached, tables, sink);
                 case CASE ->
                     sink.accept(new Item(
                             name, new Item.Text(in.readNBytes(Lines.MOST_BYTES + 1), CaseFormat.BY_NAME), reached));

@@ -6,22 +6,30 @@ import dev.fairlead.intake.tree.CaseTree;
 import dev.fairlead.model.shape.FieldShape;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** The columns of one table, and how a row of it becomes the text of a case. */
 final class Columns {
+    private static final Pattern ENTRY = Pattern.compile("^/(?:visits|images|landmarks|waivers)/(\\d{1,3})/");
+
     private record Column(String heading, String pointer) {}
 
     private final Map<Integer, Column> byIndex;
     private final Mapping mapping;
     private final int width;
+    private final int[] inOrder;
 
     private Columns(Map<Integer, Column> byIndex, Mapping mapping, int width) {
         this.byIndex = byIndex;
         this.mapping = mapping;
         this.width = width;
+        this.inOrder = inOrder(byIndex);
     }
 
     /**
@@ -68,8 +76,22 @@ final class Columns {
         return c == null ? null : CasePaths.field(c.pointer()).orElse(null);
     }
 
-    /** The text of the case in a row. */
-    byte[] json(List<String> cells) throws TableException {
+    /** The column of a field; -1 where there is none, or the case cannot be without it. */
+    int at(String pointer) {
+        for (int column : inOrder) {
+            if (byIndex.get(column).pointer().equals(pointer)) {
+                return field(column).kind().fact() ? column : -1;
+            }
+        }
+        return -1;
+    }
+
+    String heading(int column) {
+        return byIndex.get(column).heading();
+    }
+
+    /** The text of the case in a row, without the fields that are left out. */
+    byte[] json(List<String> cells, Set<String> leftOut) throws TableException {
         if (cells.size() > width
                 && cells.subList(width, cells.size()).stream().anyMatch(c -> c != null && !c.isBlank())) {
             throw new TableException(cells.size() + " cells under " + width
@@ -79,14 +101,28 @@ final class Columns {
         for (Map.Entry<String, String> e : mapping.constants().entrySet()) {
             put(tree, TableFields.pointer(e.getKey()), e.getValue(), e.getKey());
         }
-        for (int i = 0; i < Math.min(cells.size(), width); i++) {
+        for (int i : inOrder) {
             Column c = byIndex.get(i);
-            String cell = cells.get(i);
-            if (c != null && cell != null && !cell.isBlank()) {
-                put(tree, c.pointer(), mapping.word(c.heading(), cell.strip()), c.heading());
+            String cell = i < cells.size() ? cells.get(i) : null;
+            if (cell != null && !cell.isBlank() && !leftOut.contains(c.pointer())) {
+                put(tree, c.pointer(), mapping.word(c.heading(), cell.strip(), field(i)), c.heading());
             }
         }
         return tree.text(CaseFormat.JSON).getBytes(StandardCharsets.UTF_8);
+    }
+
+    /** Entries of lists by their numbers, whatever the order of the columns: the first visit before the second. */
+    private static int[] inOrder(Map<Integer, Column> byIndex) {
+        return byIndex.keySet().stream()
+                .sorted(Comparator.comparing((Integer i) -> entry(byIndex.get(i).pointer()))
+                        .thenComparing(Comparator.naturalOrder()))
+                .mapToInt(i -> i)
+                .toArray();
+    }
+
+    private static int entry(String pointer) {
+        Matcher m = ENTRY.matcher(pointer);
+        return m.find() ? Integer.parseInt(m.group(1)) : -1;
     }
 
     private static void put(CaseTree tree, String pointer, String text, String heading) throws TableException {

@@ -11,6 +11,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Consumer;
 
 /** Reads a table of one case a row, divided by commas, semicolons or tabs, row by row. */
@@ -27,25 +28,35 @@ final class CsvTable {
 
     private CsvTable() {}
 
-    static void read(InputStream in, String source, long before, Mapping mapping, Consumer<Item> sink)
+    static void read(InputStream in, String source, long before, TableOptions options, Consumer<Item> sink)
             throws IOException, TableException {
         long line = 1;
         long reached = before;
         try (Rows rows = new Rows(in)) {
-            List<String> heading = rows.next();
-            if (heading == null) {
-                throw new TableException("the table is empty: a first row names the fields");
+            List<List<String>> first = new ArrayList<>();
+            List<Long> lines = new ArrayList<>();
+            int heading = -1;
+            for (List<String> row = rows.next(); row != null && first.size() < Heading.SEARCHED; row = rows.next()) {
+                first.add(row);
+                lines.add(rows.line());
+                heading = Heading.find(first, options);
+                if (heading >= 0) {
+                    break;
+                }
             }
-            Columns columns = Columns.of(heading, mapping);
-            List<String> row = rows.next();
-            if (row == null) {
-                throw new TableException("the table has a heading and no rows");
+            heading = heading >= 0 ? heading : Heading.orFirst(first, options);
+            Columns columns = Columns.of(first.get(heading), options.mapping());
+            boolean any = false;
+            for (int i = heading + 1; i < first.size(); i++) {
+                any |= item(source, lines.get(i), first.get(i), columns, options, before, sink);
             }
-            for (; row != null; row = rows.next()) {
+            for (List<String> row = rows.next(); row != null; row = rows.next()) {
                 line = rows.line();
                 reached = before + rows.bytes();
-                List<String> cells = row;
-                sink.accept(new Item(source + ":" + line, new Item.Row(() -> columns.json(cells)), reached));
+                any |= item(source, line, row, columns, options, reached, sink);
+            }
+            if (!any) {
+                throw new TableException("the table has a heading and no rows");
             }
         } catch (CharConversionException e) {
             sink.accept(new Item(
@@ -63,6 +74,23 @@ final class CsvTable {
         }
     }
 
+    /** Hands on a row; false for one of separators only. */
+    private static boolean item(
+            String source,
+            long line,
+            List<String> cells,
+            Columns columns,
+            TableOptions options,
+            long reached,
+            Consumer<Item> sink) {
+        if (Heading.blank(cells)) {
+            return false;
+        }
+        sink.accept(new Item(
+                source + ":" + line, new Item.Row(new TableRow(columns, cells, Map.of(), options.strict())), reached));
+        return true;
+    }
+
     /** The rows of a table one after the other. */
     static final class Rows implements AutoCloseable {
         private final CsvParser parser;
@@ -73,10 +101,23 @@ final class CsvTable {
             marked.mark(HEADING_BYTES);
             String start = new String(marked.readNBytes(HEADING_BYTES), java.nio.charset.StandardCharsets.UTF_8);
             marked.reset();
-            String header = start.stripLeading().lines().findFirst().orElse("");
-            char separator = header.indexOf(';') >= 0 ? ';' : header.indexOf('\t') >= 0 ? '\t' : ',';
+            char separator = separator(start);
             parser = CSV.createParser(marked);
             parser.setSchema(CsvSchema.emptySchema().withColumnSeparator(separator));
+        }
+
+        /** What divides the fullest of the first lines: a title above the heading divides nothing. */
+        private static char separator(String start) {
+            String fullest = "";
+            int most = -1;
+            for (String line : start.lines().limit(Heading.SEARCHED).toList()) {
+                int n = line.replaceAll("[^;\t,]", "").length();
+                if (n > most) {
+                    most = n;
+                    fullest = line;
+                }
+            }
+            return fullest.indexOf(';') >= 0 ? ';' : fullest.indexOf('\t') >= 0 ? '\t' : ',';
         }
 
         /** The next row, or null behind the last. */

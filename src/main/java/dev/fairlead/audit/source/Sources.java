@@ -20,12 +20,17 @@ import java.util.stream.Stream;
 public final class Sources {
     private final List<Path> files = new ArrayList<>();
     private final List<String> passedOver = new ArrayList<>();
-    private final Mapping mapping;
+    private final TableOptions tables;
     private long size;
 
-    /** Looks for files below the paths; {@code mapping} is how tables are read. */
+    /** With tables read by that mapping. */
     public Sources(List<Path> paths, Mapping mapping) throws IOException {
-        this.mapping = mapping;
+        this(paths, TableOptions.of(mapping));
+    }
+
+    /** Looks for files below the paths; {@code tables} is how tables are read. */
+    public Sources(List<Path> paths, TableOptions tables) throws IOException {
+        this.tables = tables;
         for (Path p : paths) {
             if (Files.isDirectory(p)) {
                 try (Stream<Path> walk = Files.walk(p)) {
@@ -45,7 +50,8 @@ public final class Sources {
                 && (!Files.isRegularFile(file)
                         || FileNames.kind(name) == FileNames.Kind.OTHER
                         || CohortFiles.holdsTruth(name)
-                        || name.startsWith("."))) {
+                        || name.startsWith(".")
+                        || OwnOutputs.is(file))) {
             passedOver.add(FileNames.shown(file.toString()));
             return;
         }
@@ -103,7 +109,7 @@ public final class Sources {
                 length = Files.size(file);
                 if (file.getFileName() != null
                         && FileNames.kind(file.getFileName().toString()) == FileNames.Kind.ZIP) {
-                    new Archive(mapping).read(file, source, before, sink);
+                    new Archive(tables).read(file, source, before, sink);
                 } else {
                     try (InputStream in = new BufferedInputStream(Files.newInputStream(file))) {
                         one(in, file, source, before, sink);
@@ -136,8 +142,8 @@ public final class Sources {
         in.reset();
         switch (FileNames.kind(file.getFileName().toString())) {
             case LINES -> new Lines(source, before, sink).read(in);
-            case CSV -> CsvTable.read(in, source, before, mapping, sink);
-            case XLSX -> XlsxTable.read(file, source, before, mapping, sink);
+            case CSV -> CsvTable.read(in, source, before, tables, sink);
+            case XLSX -> XlsxTable.read(file, source, before, tables, sink);
             default -> {
                 byte[] bytes = in.readNBytes(Lines.MOST_BYTES + 1);
                 sink.accept(new Item(source, new Item.Text(bytes, CaseFormat.BY_NAME), before + bytes.length));

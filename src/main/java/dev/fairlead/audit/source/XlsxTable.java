@@ -9,7 +9,9 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Iterator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.dhatim.fastexcel.reader.Cell;
@@ -18,8 +20,9 @@ import org.dhatim.fastexcel.reader.ExcelReaderException;
 import org.dhatim.fastexcel.reader.ReadableWorkbook;
 import org.dhatim.fastexcel.reader.ReadingOptions;
 import org.dhatim.fastexcel.reader.Row;
+import org.dhatim.fastexcel.reader.Sheet;
 
-/** Reads a workbook's first sheet as a table of one case a row. */
+/** Reads a sheet of a workbook as a table of one case a row. */
 final class XlsxTable {
     /**
      * Days are counted from here, or from the first day of 1904 where a workbook says so (ECMA-376 part 1, 18.17.4.1;
@@ -31,28 +34,32 @@ final class XlsxTable {
 
     private XlsxTable() {}
 
-    static void read(Path file, String source, long before, Mapping mapping, Consumer<Item> sink)
+    static void read(Path file, String source, long before, TableOptions options, Consumer<Item> sink)
             throws IOException, TableException {
         XlsxGuard.check(file);
         try (ReadableWorkbook book =
-                        new ReadableWorkbook(file.toFile(), new ReadingOptions(XlsxGuard.styled(file), true));
-                Stream<Row> stream = book.getFirstSheet().openStream()) {
-            Iterator<Row> rows = stream.iterator();
-            if (!rows.hasNext()) {
-                throw new TableException("the first sheet is empty: its first row names the fields");
-            }
-            Row heading = rows.next();
-            List<String> headings = new ArrayList<>();
-            for (int i = 0; i < heading.getCellCount(); i++) {
-                Cell c = heading.getCell(i);
-                headings.add(c == null ? "" : c.getText());
-            }
-            Columns columns = Columns.of(headings, mapping);
-            while (rows.hasNext()) {
-                Row row = rows.next();
-                if (row.getFirstNonEmptyCell().isPresent()) {
-                    sink.accept(new Item(
-                            source + " row " + row.getRowNum(), content(row, columns, book.isDate1904()), before));
+                new ReadableWorkbook(file.toFile(), new ReadingOptions(XlsxGuard.styled(file), true))) {
+            Sheet sheet = sheet(book, options);
+            List<List<String>> first = first(sheet);
+            int heading = Heading.orFirst(first, options);
+            Columns columns = Columns.of(first.get(heading), options.mapping());
+            MergedCells merged = MergedCells.of(file, sheet.getIndex(), heading + 1);
+            boolean several = book.getSheets().count() > 1;
+            try (Stream<Row> stream = sheet.openStream()) {
+                Iterator<Row> rows = stream.iterator();
+                while (rows.hasNext()) {
+                    Row row = rows.next();
+                    if (row.getRowNum() > heading + 1
+                            && row.getFirstNonEmptyCell().isPresent()) {
+                        Item.Row made = row(row, columns, merged, book.isDate1904(), options.strict());
+                        if (made != null) {
+                            sink.accept(new Item(
+                                    source + (several ? " sheet " + FileNames.shown(sheet.getName()) : "") + " row "
+                                            + row.getRowNum(),
+                                    made,
+                                    before));
+                        }
+                    }
                 }
             }
         } catch (ExcelReaderException
@@ -65,23 +72,71 @@ final class XlsxTable {
         }
     }
 
-    private static Item.Content content(Row row, Columns columns, boolean first1904) {
-        try {
-            List<String> cells = new ArrayList<>();
-            for (int i = 0; i < Math.min(row.getCellCount(), columns.width()); i++) {
-                Cell c = row.getCell(i);
-                cells.add(c == null || columns.field(i) == null ? "" : text(c, columns.field(i), first1904));
+    /** The sheet that is named, else the first with a heading of fields, else the first. */
+    private static Sheet sheet(ReadableWorkbook book, TableOptions options) throws IOException, TableException {
+        List<Sheet> all = book.getSheets().toList();
+        for (Sheet s : all) {
+            if (options.sheet().isEmpty()
+                    ? all.size() == 1 || Heading.find(first(s), options) >= 0 && options.headingRow() == 0
+                    : s.getName().equalsIgnoreCase(options.sheet())) {
+                return s;
             }
-            return new Item.Row(() -> columns.json(cells));
-        } catch (TableException e) {
-            return new Item.Trouble(e.getMessage());
-        } catch (ExcelReaderException
-                | ArithmeticException
-                | java.time.DateTimeException
-                | IllegalArgumentException e) {
-            return new Item.Trouble(
-                    "a cell of the row cannot be read (" + FileNames.shown(String.valueOf(e.getMessage())) + ")");
         }
+        if (!options.sheet().isEmpty()) {
+            throw new TableException("no sheet is called " + TableFields.quoted(options.sheet()) + "; there are "
+                    + String.join(
+                            ", ",
+                            all.stream()
+                                    .map(s -> TableFields.quoted(s.getName()))
+                                    .toList()));
+        }
+        return all.get(0);
+    }
+
+    /** The first rows as texts, each at its number in the sheet. */
+    static List<List<String>> first(Sheet sheet) throws IOException {
+        List<List<String>> first = new ArrayList<>();
+        try (Stream<Row> stream = sheet.openStream()) {
+            Iterator<Row> rows = stream.iterator();
+            while (rows.hasNext() && first.size() < Heading.SEARCHED) {
+                Row row = rows.next();
+                while (first.size() < row.getRowNum() - 1 && first.size() < Heading.SEARCHED) {
+                    first.add(List.of());
+                }
+                List<String> cells = new ArrayList<>();
+                for (int i = 0; i < row.getCellCount(); i++) {
+                    Cell c = row.getCell(i);
+                    cells.add(c == null || c.getText() == null ? "" : c.getText());
+                }
+                first.add(cells);
+            }
+        }
+        return first;
+    }
+
+    /** Null for a row without anything in the columns that are read. */
+    private static Item.Row row(Row row, Columns columns, MergedCells merged, boolean first1904, boolean strict) {
+        List<String> cells = new ArrayList<>();
+        Map<Integer, String> bad = new LinkedHashMap<>();
+        for (int i = 0; i < columns.width(); i++) {
+            Cell c = i < row.getCellCount() ? row.getCell(i) : null;
+            String cell = "";
+            try {
+                cell = c == null || columns.field(i) == null ? "" : text(c, columns.field(i), first1904);
+            } catch (TableException e) {
+                bad.put(i, e.getMessage());
+            } catch (ExcelReaderException
+                    | ArithmeticException
+                    | java.time.DateTimeException
+                    | IllegalArgumentException e) {
+                bad.put(
+                        i,
+                        "cell " + c.getAddress() + " cannot be read (" + FileNames.shown(String.valueOf(e.getMessage()))
+                                + ")");
+            }
+            cells.add(merged.filled(row.getRowNum(), i, cell));
+        }
+        return Heading.blank(cells) && bad.isEmpty() ? null : new Item.Row(new TableRow(columns, cells, bad, strict));
     }
 
     /** The cell as a person would type it into a case. */

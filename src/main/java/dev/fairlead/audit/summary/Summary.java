@@ -1,8 +1,12 @@
 package dev.fairlead.audit.summary;
 
 import dev.fairlead.audit.statistics.ClusteredRate;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
 
 /**
  * What an audit found.
@@ -16,6 +20,7 @@ import java.util.List;
  * @param missing facts that are missing, most frequent first
  * @param notes waivers that do not hold, by kind
  * @param looks cases that need a look first
+ * @param lost rows of tables that count without facts that could not be read
  * @param earlier states of cases of which a later one counts
  */
 public record Summary(
@@ -34,6 +39,7 @@ public record Summary(
         Trouble failed,
         Trouble earlier,
         Trouble errors,
+        Trouble lost,
         Comparisons comparisons,
         Trends trends) {
     /** Groups from which fewer warnings are expected are too small to say anything about. */
@@ -65,6 +71,19 @@ public record Summary(
 
     static boolean named(String resident) {
         return !resident.isEmpty() && !resident.equals(Tally.OTHERS);
+    }
+
+    /** Codes of residents that may mean the same person: they differ by case, leading letters or zeros alone. */
+    public List<String> alikeCodes() {
+        Map<String, List<String>> alike = new TreeMap<>();
+        for (Group g : named()) {
+            String key = g.name().toLowerCase(Locale.ROOT).replaceFirst("^[a-z]*-?0*(?=\\d)", "");
+            alike.computeIfAbsent(key, k -> new ArrayList<>()).add(g.name());
+        }
+        return alike.values().stream()
+                .filter(a -> a.size() > 1)
+                .map(a -> String.join(" and ", a))
+                .toList();
     }
 
     /** Facts given among those asked, over all cases. */

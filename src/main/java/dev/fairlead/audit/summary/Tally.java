@@ -45,6 +45,7 @@ public final class Tally {
     private final Trouble.Counter tooLong = new Trouble.Counter(MOST_TOLD);
     private final Trouble.Counter failed = new Trouble.Counter(MOST_TOLD);
     private final Trouble.Counter earlier = new Trouble.Counter(MOST_TOLD);
+    private final Trouble.Counter lost = new Trouble.Counter(MOST_TOLD);
     private final Trouble.Counter errors = new Trouble.Counter(MOST_TOLD);
     private long judged;
     private long doubts;
@@ -94,6 +95,9 @@ public final class Tally {
         row.waived().forEach(id -> waived[ids.indexOf(id)]++);
         row.notes().forEach(n -> count(notes.computeIfAbsent(n.kind(), k -> new TreeMap<>()), n.criterion()));
         row.errors().forEach(e -> errors.add(row.source(), e));
+        if (!row.lost().isEmpty()) {
+            lost.add(row.source(), String.join("; ", row.lost()));
+        }
         doubts += row.doubts() > 0 ? 1 : 0;
         unnamed += row.resident().isEmpty() ? 1 : 0;
         Look look = Look.of(done, ids, judged++);
@@ -202,6 +206,7 @@ public final class Tally {
                 failed.all(),
                 earlier.all(),
                 errors.all(),
+                lost.all(),
                 Comparisons.of(store, residents, named, ids, facts.names()),
                 Trends.of(
                         store,

@@ -55,7 +55,7 @@ public final class CsvSink implements RowSink {
         return joined.toString();
     }
 
-    private static String quoted(String cell) {
+    static String quoted(String cell) {
         for (int i = 0; i < cell.length(); i++) {
             char c = cell.charAt(i);
             if (c == ',' || c == '"' || c == ';' || c == '\t') {

@@ -65,6 +65,11 @@ public final class SignalWords {
         return rate >= 1 ? "any rate: never" : Math.round(100 * rate) + " %";
     }
 
+    /** Such as "1.6 (1.1–2.3)". */
+    public static String brief(Ratio r) {
+        return ratio(r).replace(" times", "");
+    }
+
     /** A trend, such as "falls: ×0.70 a year (0.50–0.98)". */
     public static String trend(Trends.Line l) {
         if (l.tooFew()) {

@@ -107,6 +107,8 @@ public final class SummaryJson {
         trouble(root, "failed", s.failed());
         trouble(root, "earlierStates", s.earlier());
         trouble(root, "errors", s.errors());
+        trouble(root, "lostCells", s.lost());
+        root.set("alikeCodes", JSON.valueToTree(s.alikeCodes()));
         root.put("caution", Report.CAUTION);
         return root;
     }

@@ -60,6 +60,7 @@ public final class SummaryText {
         trouble("NOT READ", s.unread(), out);
         trouble("GIVEN UP FOR TIME", s.tooLong(), out);
         trouble("FAILED (errors of the program)", s.failed(), out);
+        trouble("CELLS THAT CANNOT BE READ (the case counts without them; --strict refuses it)", s.lost(), out);
         trouble("EARLIER STATES (a later one of the same case counts)", s.earlier(), out);
         trouble("ERRORS OF THE PROGRAM IN SINGLE CRITERIA (these were not judged)", s.errors(), out);
         if (!h.passedOver().isEmpty()) {
@@ -176,6 +177,9 @@ public final class SummaryText {
                                     l.burden().high()),
                     Percent.clustered(given),
                     l.few() ? " few" : ""));
+        }
+        if (!s.alikeCodes().isEmpty()) {
+            out.append(Wrap.hanging("", "Codes that may be one resident: " + String.join("; ", s.alikeCodes()) + "."));
         }
         out.append(Wrap.hanging(
                 "",

@@ -54,6 +54,7 @@ class AgreeTest {
                 List.of(),
                 List.of(),
                 0,
+                List.of(),
                 "",
                 CaseRow.Course.BEFORE_WIRE,
                 false);

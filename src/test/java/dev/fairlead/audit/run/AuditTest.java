@@ -253,7 +253,7 @@ class AuditTest {
         RowMaker maker = new RowMaker(CHECKER, CheckOptions.USUAL);
         CaseRow row = maker.row(new Item(
                 "x",
-                new Item.Row(() -> {
+                new Item.Row(leftOut -> {
                     throw new IllegalArgumentException("unforeseen");
                 }),
                 0));

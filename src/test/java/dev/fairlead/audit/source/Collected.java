@@ -23,7 +23,7 @@ final class Collected {
     /** The pseudonym of the case, or the reason why there is none. */
     static String told(Item item) {
         try {
-            CaseReading r = item.read(item.text());
+            CaseReading r = item.read(false).reading();
             return r.read() ? r.value().orElseThrow().id() : r.errors().get(0).toString();
         } catch (TableException e) {
             return e.getMessage();

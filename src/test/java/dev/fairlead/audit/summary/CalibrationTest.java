@@ -108,6 +108,7 @@ class CalibrationTest {
                     List.of(),
                     List.of(),
                     0,
+                    List.of(),
                     "",
                     CaseRow.Course.BEFORE_WIRE,
                     false);

@@ -43,6 +43,7 @@ class SummaryTest {
                         List.of(),
                         List.of(),
                         0,
+                        List.of(),
                         day,
                         CaseRow.Course.HOLDING,
                         false),
