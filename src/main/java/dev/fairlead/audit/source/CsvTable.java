@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 
 /** Reads a table of one case a row, divided by commas, semicolons or tabs, row by row. */
 final class CsvTable {
@@ -106,12 +107,14 @@ final class CsvTable {
             parser.setSchema(CsvSchema.emptySchema().withColumnSeparator(separator));
         }
 
-        /** What divides the fullest of the first lines: a title above the heading divides nothing. */
+        /** What divides the line with the most cells of text, the heading: a title above it divides nothing. */
         private static char separator(String start) {
             String fullest = "";
-            int most = -1;
+            long most = -1;
             for (String line : start.lines().limit(Heading.SEARCHED).toList()) {
-                int n = line.replaceAll("[^;\t,]", "").length();
+                long n = Stream.of(line.split("[;\t,]"))
+                        .filter(c -> c.matches("\\W*\\p{L}.*"))
+                        .count();
                 if (n > most) {
                     most = n;
                     fullest = line;

@@ -180,7 +180,7 @@ class SinksTest {
                 .contains("3 cases judged, 1 unreadable")
                 .contains("NOT READ")
                 .contains("WAIVERS")
-                .contains("MOST FREQUENT MISSING FACTS")
+                .contains("WHAT IS MISSING, AND WITH WHOM")
                 .contains("supports the judgement");
         assertThat(SummaryJson.of(HEADING, summary).path("judged").asInt()).isEqualTo(3);
         assertThat(SummaryJson.of(HEADING, summary)
