@@ -13,7 +13,7 @@ import dev.fairlead.measure.Workbook;
 import dev.fairlead.measure.Worked;
 import dev.fairlead.measure.part.Parts;
 import dev.fairlead.model.Case;
-import dev.fairlead.rules.Rulebase;
+import dev.fairlead.rules.verdict.Rulebase;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

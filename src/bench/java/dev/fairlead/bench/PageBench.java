@@ -6,7 +6,7 @@ import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
 import dev.fairlead.check.Checker;
-import dev.fairlead.rules.Rulebase;
+import dev.fairlead.rules.verdict.Rulebase;
 import dev.fairlead.web.Checks;
 import dev.fairlead.web.Settings;
 import dev.fairlead.web.WebServer;

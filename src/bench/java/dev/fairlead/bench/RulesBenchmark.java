@@ -6,14 +6,10 @@ import dev.fairlead.facts.CaseFact;
 import dev.fairlead.measure.Measures;
 import dev.fairlead.measure.Workbook;
 import dev.fairlead.model.Stage;
-import dev.fairlead.rules.CriterionResult;
-import dev.fairlead.rules.Ending;
-import dev.fairlead.rules.Judge;
-import dev.fairlead.rules.Judgement;
-import dev.fairlead.rules.PlaceResult;
-import dev.fairlead.rules.QuickJudge;
-import dev.fairlead.rules.Rulebase;
-import java.nio.file.Path;
+import dev.fairlead.rules.verdict.Ending;
+import dev.fairlead.rules.verdict.Judge;
+import dev.fairlead.rules.verdict.Judgement;
+import dev.fairlead.rules.verdict.Rulebase;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
@@ -29,10 +25,7 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
-/**
- * Judging the facts of one case by all criteria: as the program does, by the engine alone, endings alone, and in plain
- * Java.
- */
+/** Judging the facts of one case by all criteria: as the program does, by the engine alone, and endings alone. */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
@@ -45,8 +38,7 @@ public class RulesBenchmark {
 
     private List<List<CaseFact>> cases;
     private Judge judge;
-    private QuickJudge quick;
-    private PlainTwin twin;
+    private Judge alone;
 
     /** Where each thread stands among the cases. */
     @State(Scope.Thread)
@@ -63,8 +55,7 @@ public class RulesBenchmark {
     public void prepare() {
         Rulebase rulebase = Rulebase.builtIn();
         judge = rulebase.judge();
-        quick = rulebase.quickJudge();
-        twin = TwinWriter.of(rulebase, Path.of("rules"));
+        alone = judge.withoutMemo();
         cases = Cohort.generate(CASES, SEED)
                 .map(PlantedCase::made)
                 .map(c -> Measures.of(c, Optional.empty(), Workbook.none()).facts())
@@ -74,37 +65,12 @@ public class RulesBenchmark {
 
     /** Nothing is measured unless all of them say the same. */
     private void same(List<CaseFact> facts) {
-        Judgement engine = judge.byEngine(facts, Stage.HOLDING);
-        Judgement kept = judge.judge(facts, Stage.HOLDING);
-        List<PlainTwin.At>[] plain = twin.judge(facts);
-        Ending[] endings = quick.endings(facts, Stage.HOLDING);
-        for (int i = 0; i < plain.length; i++) {
-            CriterionResult result = engine.results().get(i);
-            boolean same = endings[i] == Ending.of(result)
-                    && kept.results().get(i).status() == result.status()
-                    && (plain[i] == null ? result.places().get(0).fact() == null : places(plain[i], result.places()));
-            if (!same) {
-                throw new IllegalStateException("not the same: " + result);
-            }
+        List<Ending> engine = alone.judge(facts, Stage.HOLDING).results().stream()
+                .map(Ending::of)
+                .toList();
+        if (!engine.equals(judge.endings(facts, Stage.HOLDING).endings())) {
+            throw new IllegalStateException("the memo does not say what the engine says of " + facts);
         }
-    }
-
-    private static boolean places(List<PlainTwin.At> plain, List<PlaceResult> places) {
-        return plain.size() == places.size()
-                && plain.stream()
-                        .allMatch(p -> places.stream()
-                                .anyMatch(q -> q.fact() == p.fact()
-                                        && q.status() == p.status()
-                                        && q.missing().equals(p.missing())
-                                        && q.verdicts().size() == p.said().size()
-                                        && q.verdicts().stream()
-                                                .allMatch(v -> p.said().stream()
-                                                        .anyMatch(s -> s.outcome() == v.outcome()
-                                                                && s.reason().equals(v.reason())
-                                                                && s.seen()
-                                                                        .equals(v.seen().stream()
-                                                                                .map(x -> x.value())
-                                                                                .toList())))));
     }
 
     @Benchmark
@@ -114,16 +80,11 @@ public class RulesBenchmark {
 
     @Benchmark
     public Judgement engineAlone(At at) {
-        return judge.byEngine(at.of(cases), Stage.HOLDING);
+        return alone.judge(at.of(cases), Stage.HOLDING);
     }
 
     @Benchmark
     public Ending[] endings(At at) {
-        return quick.endings(at.of(cases), Stage.HOLDING);
-    }
-
-    @Benchmark
-    public List<PlainTwin.At>[] plainJava(At at) {
-        return twin.judge(at.of(cases));
+        return judge.ends(at.of(cases), Stage.HOLDING);
     }
 }

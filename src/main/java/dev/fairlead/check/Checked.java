@@ -3,8 +3,8 @@ package dev.fairlead.check;
 import dev.fairlead.findings.Report;
 import dev.fairlead.measure.Worked;
 import dev.fairlead.model.Case;
-import dev.fairlead.rules.Catalogue;
-import dev.fairlead.rules.Judgement;
+import dev.fairlead.rules.catalogue.Catalogue;
+import dev.fairlead.rules.verdict.Judgement;
 import java.util.Optional;
 
 /**

@@ -14,15 +14,17 @@ import dev.fairlead.model.Case;
 import dev.fairlead.model.Limit;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Stage;
-import dev.fairlead.rules.Ending;
-import dev.fairlead.rules.FactEdit;
-import dev.fairlead.rules.Need;
-import dev.fairlead.rules.QuickJudge;
-import dev.fairlead.rules.Rulebase;
-import dev.fairlead.rules.Term;
+import dev.fairlead.rules.catalogue.Criterion;
+import dev.fairlead.rules.catalogue.Need;
+import dev.fairlead.rules.catalogue.Threshold;
+import dev.fairlead.rules.verdict.Ending;
+import dev.fairlead.rules.verdict.FactEdit;
+import dev.fairlead.rules.verdict.Judge;
+import dev.fairlead.rules.verdict.Rulebase;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.BitSet;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -38,12 +40,12 @@ public final class Doubts {
 
     private final Rulebase rulebase;
     private final Parts parts;
-    private final QuickJudge judge;
+    private final Judge judge;
 
     public Doubts(Rulebase rulebase, Parts parts) {
         this.rulebase = rulebase;
         this.parts = parts;
-        this.judge = rulebase.quickJudge();
+        this.judge = rulebase.judge();
     }
 
     /** As the options say; at least by first-order propagation. */
@@ -76,8 +78,8 @@ public final class Doubts {
     public Outcomes outcomes(Case base, Optional<LocalDate> day, Stage reached) {
         Parts near = parts(reached).near(base);
         return variant -> {
-            Ending[] endings = judge.endings(
-                    Measures.of(variant, day, Workbook.none(), near).facts(), reached);
+            Ending[] endings =
+                    judge.ends(Measures.of(variant, day, Workbook.none(), near).facts(), reached);
             int[] numbers = new int[endings.length];
             for (int i = 0; i < numbers.length; i++) {
                 numbers[i] = endings[i] == null ? -1 : endings[i].ordinal();
@@ -118,98 +120,69 @@ public final class Doubts {
                         new Certainty.Drawn(s.draws(), s.seed(), s.pointers().size())));
     }
 
-    /** A value near enough to a threshold to matter, and what it would be just beyond. */
-    private record Near(int criterion, int place, CaseFact fact, Need need, Measured beyond, Compared compared) {
-        CaseFact factBeyond() {
-            return FactEdit.with(fact, need.component(), beyond);
-        }
-    }
+    /** A value near enough to a threshold to matter, and its fact with the value just beyond. */
+    private record Near(int criterion, CaseFact fact, CaseFact beyond, Compared compared) {}
 
     /**
-     * All values of all criteria beside the thresholds that they are held against, where an error could carry them
+     * All values of all criteria beside the thresholds that they may be held against, where an error could carry them
      * across.
      */
     public List<Compared> compared(List<CaseFact> facts, Stage reached) {
-        QuickJudge.Around around = judge.around(facts);
-        Ending[] now = around.endings(reached);
+        Ending[] now = judge.ends(facts, reached);
+        Map<Class<?>, List<CaseFact>> byType = new HashMap<>();
+        facts.forEach(f ->
+                byType.computeIfAbsent(f.getClass(), t -> new ArrayList<>()).add(f));
         List<Near> near = new ArrayList<>();
         for (int i = 0; i < now.length; i++) {
             if (now[i] != null && now[i] != Ending.FAILED) {
-                near(around, i, near);
+                Criterion c = rulebase.catalogue().criteria().get(i);
+                for (CaseFact fact : byType.getOrDefault(c.about(), List.of())) {
+                    near(c, i, fact, near);
+                }
             }
         }
-        boolean askedAll = false;
+        // each rule looks at one fact: asked of all at once, the engine tells of each, and what it tells is kept
+        judge.ends(near.stream().map(Near::beyond).toList(), reached);
         List<Compared> compared = new ArrayList<>();
         for (Near n : near) {
-            Ending then = around.ending(n.criterion(), n.place(), n.need(), n.beyond());
-            if (then == null && !askedAll) {
-                // each rule looks at one fact: asked of all at once, the engine tells of each, and what it tells is
-                // kept
-                judge.endings(near.stream().map(Near::factBeyond).toList(), reached);
-                askedAll = true;
-                then = around.ending(n.criterion(), n.place(), n.need(), n.beyond());
-            }
-            compared.add(n.compared()
-                    .deciding((then != null ? then : around.asked(n.criterion(), n.fact(), n.factBeyond(), reached))
-                            != now[n.criterion()]));
+            BitSet wanted = new BitSet();
+            wanted.set(n.criterion());
+            List<CaseFact> variant = new ArrayList<>(byType.get(n.fact().getClass()));
+            variant.replaceAll(f -> f == n.fact() ? n.beyond() : f);
+            Ending then = judge.ends(variant, reached, wanted)[n.criterion()];
+            compared.add(n.compared().deciding(then != now[n.criterion()]));
         }
         return List.copyOf(compared);
     }
 
-    private void near(QuickJudge.Around around, int criterion, List<Near> near) {
-        String id = judge.criteria().get(criterion);
-        List<CaseFact> facts = around.about(criterion);
-        List<Term> terms = compares(id);
-        for (int place = 0; place < facts.size(); place++) {
-            for (Term t : terms) {
-                Limit limit = rulebase.limits().of(t.limit());
-                if (around.value(criterion, place, t.need()) instanceof Measured m
-                        && m.known()
-                        && Compared.flipWithModels(m, limit) > LEAST) {
-                    CaseFact fact = facts.get(place);
+    private void near(Criterion c, int criterion, CaseFact fact, List<Near> near) {
+        for (Need need : c.needs()) {
+            if (!(need.of(fact) instanceof Measured m) || !m.known()) {
+                continue;
+            }
+            for (String name : c.limits()) {
+                Threshold threshold = rulebase.catalogue().thresholds().get(name);
+                Limit limit = threshold.limit();
+                if (m.unit() == limit.unit() && Compared.flipWithModels(m, limit) > LEAST) {
+                    String place = fact.place().pointer() + ' ' + fact.place().words();
                     near.add(new Near(
                             criterion,
-                            place,
                             fact,
-                            t.need(),
-                            across(t, m, limit),
-                            new Compared(
-                                    id,
-                                    fact.place().pointer() + ' ' + fact.place().words(),
-                                    t.need().component(),
-                                    m,
-                                    limit,
-                                    false)));
+                            FactEdit.with(fact, need.component(), across(threshold, m)),
+                            new Compared(c.id(), place, need.component(), m, limit, false)));
                 }
             }
         }
     }
 
-    /**
-     * The first condition of a criterion on each of its components and each threshold that the component is held
-     * against.
-     */
-    private List<Term> compares(String criterion) {
-        Map<List<Object>, Term> first = new LinkedHashMap<>();
-        for (Term t : rulebase.terms(criterion)) {
-            if (t.kind().compares()) {
-                first.putIfAbsent(List.of(t.need(), t.limit()), t);
-            }
-        }
-        return List.copyOf(first.values());
-    }
-
-    /** The value just on the other side of a limit. */
-    private static Measured across(Term t, Measured m, Limit limit) {
+    /** The value just on the other side of a threshold. */
+    private static Measured across(Threshold threshold, Measured m) {
+        Limit limit = threshold.limit();
         double step = 1e-6 * Math.max(1, Math.abs(limit.value()));
         // a value at the limit counts to one side of it or the other: whichever it is, the step leads away from there
-        boolean over = limit.inclusive() == lower(t)
+        boolean over = limit.inclusive() == (threshold.bound() == Threshold.Bound.LOWER)
                 ? m.value() >= limit.value() - Measured.ROUNDING
                 : m.value() > limit.value() + Measured.ROUNDING;
         return m.plus(limit.value() - m.value() + (over ? -step : step));
-    }
-
-    private static boolean lower(Term t) {
-        return t.kind() == Term.Kind.AT_LEAST || t.kind() == Term.Kind.BELOW;
     }
 }

@@ -8,7 +8,7 @@ import dev.fairlead.audit.run.Audit;
 import dev.fairlead.audit.source.TableException;
 import dev.fairlead.audit.write.AgreementText;
 import dev.fairlead.audit.write.DetectionText;
-import dev.fairlead.rules.Catalogue;
+import dev.fairlead.rules.catalogue.Catalogue;
 import java.io.IOException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;

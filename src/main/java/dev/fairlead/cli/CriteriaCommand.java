@@ -2,8 +2,8 @@ package dev.fairlead.cli;
 
 import dev.fairlead.intake.spelling.Nearest;
 import dev.fairlead.report.text.CriterionText;
-import dev.fairlead.rules.Catalogue;
-import dev.fairlead.rules.Criterion;
+import dev.fairlead.rules.catalogue.Catalogue;
+import dev.fairlead.rules.catalogue.Criterion;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;

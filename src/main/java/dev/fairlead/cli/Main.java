@@ -2,8 +2,8 @@ package dev.fairlead.cli;
 
 import dev.fairlead.check.Background;
 import dev.fairlead.check.Version;
-import dev.fairlead.rules.Rulebase;
-import dev.fairlead.rules.RulebaseException;
+import dev.fairlead.rules.catalogue.RulebaseException;
+import dev.fairlead.rules.verdict.Rulebase;
 import java.io.IOException;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -30,7 +30,7 @@ public final class Main {
         if (judges(args)) {
             // while the rulebase loads here, the command line, the case and its measurements are worked on; who needs
             // it waits for it
-            Background.start("loading", () -> Rulebase.builtIn().prepared());
+            Background.start("loading", Rulebase::builtIn);
         }
         Console console = Console.ofProcess();
         System.exit(run(console, args));

@@ -5,7 +5,7 @@ import dev.fairlead.intake.CaseReading;
 import dev.fairlead.intake.text.CaseFormat;
 import dev.fairlead.intake.text.Problem;
 import dev.fairlead.intake.text.Severity;
-import dev.fairlead.rules.Hash;
+import dev.fairlead.rules.catalogue.Hash;
 import java.io.FileInputStream;
 import java.io.FileNotFoundException;
 import java.io.IOException;

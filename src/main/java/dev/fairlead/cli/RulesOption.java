@@ -1,6 +1,6 @@
 package dev.fairlead.cli;
 
-import dev.fairlead.rules.Rulebase;
+import dev.fairlead.rules.verdict.Rulebase;
 import java.nio.file.Path;
 import picocli.CommandLine.Option;
 

@@ -12,7 +12,7 @@ import dev.fairlead.model.Case;
 import dev.fairlead.model.Stage;
 import dev.fairlead.report.json.WhatIfJson;
 import dev.fairlead.report.text.WhatIfText;
-import dev.fairlead.rules.Rulebase;
+import dev.fairlead.rules.verdict.Rulebase;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;

@@ -1,7 +1,7 @@
 package dev.fairlead.findings;
 
-import dev.fairlead.rules.Catalogue;
-import dev.fairlead.rules.Criterion;
+import dev.fairlead.rules.catalogue.Catalogue;
+import dev.fairlead.rules.catalogue.Criterion;
 
 /** What a criterion demands, with the thresholds in force put into its text. */
 public final class Asks {

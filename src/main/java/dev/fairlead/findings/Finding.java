@@ -1,8 +1,8 @@
 package dev.fairlead.findings;
 
 import dev.fairlead.model.Stage;
-import dev.fairlead.rules.Source;
-import dev.fairlead.rules.Status;
+import dev.fairlead.rules.catalogue.Source;
+import dev.fairlead.rules.verdict.Status;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;

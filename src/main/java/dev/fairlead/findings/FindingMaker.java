@@ -1,15 +1,15 @@
 package dev.fairlead.findings;
 
-import dev.fairlead.rules.Catalogue;
-import dev.fairlead.rules.Criterion;
-import dev.fairlead.rules.CriterionResult;
-import dev.fairlead.rules.Need;
-import dev.fairlead.rules.PlaceResult;
-import dev.fairlead.rules.Reason;
-import dev.fairlead.rules.Source;
-import dev.fairlead.rules.Status;
-import dev.fairlead.rules.Threshold;
-import dev.fairlead.rules.Verdict;
+import dev.fairlead.rules.catalogue.Catalogue;
+import dev.fairlead.rules.catalogue.Criterion;
+import dev.fairlead.rules.catalogue.Need;
+import dev.fairlead.rules.catalogue.Reason;
+import dev.fairlead.rules.catalogue.Source;
+import dev.fairlead.rules.catalogue.Threshold;
+import dev.fairlead.rules.language.Verdict;
+import dev.fairlead.rules.verdict.CriterionResult;
+import dev.fairlead.rules.verdict.PlaceResult;
+import dev.fairlead.rules.verdict.Status;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;

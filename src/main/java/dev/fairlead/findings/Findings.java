@@ -1,11 +1,11 @@
 package dev.fairlead.findings;
 
 import dev.fairlead.model.Waiver;
-import dev.fairlead.rules.Catalogue;
-import dev.fairlead.rules.CriterionResult;
-import dev.fairlead.rules.Ending;
-import dev.fairlead.rules.Judgement;
-import dev.fairlead.rules.Status;
+import dev.fairlead.rules.catalogue.Catalogue;
+import dev.fairlead.rules.verdict.CriterionResult;
+import dev.fairlead.rules.verdict.Ending;
+import dev.fairlead.rules.verdict.Judgement;
+import dev.fairlead.rules.verdict.Status;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;

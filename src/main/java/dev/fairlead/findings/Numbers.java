@@ -2,7 +2,7 @@ package dev.fairlead.findings;
 
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Unit;
-import dev.fairlead.rules.Threshold;
+import dev.fairlead.rules.catalogue.Threshold;
 
 /**
  * How numbers are written, everywhere: fixed decimals by unit, a point, never an exponent; the same in every locale.

@@ -1,6 +1,6 @@
 package dev.fairlead.findings;
 
-import dev.fairlead.rules.Status;
+import dev.fairlead.rules.verdict.Status;
 import java.util.List;
 
 /**

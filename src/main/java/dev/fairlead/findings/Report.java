@@ -3,7 +3,7 @@ package dev.fairlead.findings;
 import dev.fairlead.measure.Working;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Stage;
-import dev.fairlead.rules.OwnError;
+import dev.fairlead.rules.verdict.OwnError;
 import java.util.List;
 import java.util.Optional;
 

@@ -1,6 +1,6 @@
 package dev.fairlead.findings;
 
-import dev.fairlead.rules.Rulebase;
+import dev.fairlead.rules.verdict.Rulebase;
 import java.util.Collections;
 import java.util.Map;
 import java.util.TreeMap;

@@ -2,7 +2,7 @@ package dev.fairlead.findings;
 
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Unit;
-import dev.fairlead.rules.Threshold;
+import dev.fairlead.rules.catalogue.Threshold;
 
 /** A known value of this case beside the threshold that it was held against. */
 public record SeenValue(Measured measured, Threshold threshold) {

@@ -2,12 +2,12 @@ package dev.fairlead.findings;
 
 import dev.fairlead.model.Knowable;
 import dev.fairlead.model.Measured;
-import dev.fairlead.rules.Catalogue;
-import dev.fairlead.rules.Criterion;
-import dev.fairlead.rules.Need;
-import dev.fairlead.rules.PlaceResult;
-import dev.fairlead.rules.Threshold;
-import dev.fairlead.rules.Verdict;
+import dev.fairlead.rules.catalogue.Catalogue;
+import dev.fairlead.rules.catalogue.Criterion;
+import dev.fairlead.rules.catalogue.Need;
+import dev.fairlead.rules.catalogue.Threshold;
+import dev.fairlead.rules.language.Verdict;
+import dev.fairlead.rules.verdict.PlaceResult;
 import java.util.List;
 
 /**

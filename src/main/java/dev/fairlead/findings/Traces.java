@@ -1,11 +1,11 @@
 package dev.fairlead.findings;
 
 import dev.fairlead.model.Measured;
-import dev.fairlead.rules.CriterionResult;
-import dev.fairlead.rules.Hash;
-import dev.fairlead.rules.Need;
-import dev.fairlead.rules.PlaceResult;
-import dev.fairlead.rules.Verdict;
+import dev.fairlead.rules.catalogue.Hash;
+import dev.fairlead.rules.catalogue.Need;
+import dev.fairlead.rules.language.Verdict;
+import dev.fairlead.rules.verdict.CriterionResult;
+import dev.fairlead.rules.verdict.PlaceResult;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;

@@ -1,8 +1,8 @@
 package dev.fairlead.findings;
 
 import dev.fairlead.model.Waiver;
-import dev.fairlead.rules.Catalogue;
-import dev.fairlead.rules.Ending;
+import dev.fairlead.rules.catalogue.Catalogue;
+import dev.fairlead.rules.verdict.Ending;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;

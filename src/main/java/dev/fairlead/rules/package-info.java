@@ -1,5 +1,6 @@
 /**
- * The only package that knows the rule engine: facts in, verdicts out; catalogue, thresholds, loading and compiling of
- * the rulebase.
+ * The only part that knows the rule engine, in four rooms that are read once: {@code catalogue} (criteria, thresholds,
+ * sources as data), {@code language} (what a rule may say), {@code engine} (from rules to what they say of facts),
+ * {@code verdict} (what that means for a case).
  */
 package dev.fairlead.rules;

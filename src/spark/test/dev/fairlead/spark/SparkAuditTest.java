@@ -14,7 +14,7 @@ import dev.fairlead.audit.write.ParquetSink;
 import dev.fairlead.check.CheckOptions;
 import dev.fairlead.check.Checker;
 import dev.fairlead.findings.RulebaseUsed;
-import dev.fairlead.rules.Rulebase;
+import dev.fairlead.rules.verdict.Rulebase;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;

@@ -15,9 +15,9 @@ import dev.fairlead.measure.uncertainty.Repeat;
 import dev.fairlead.measure.uncertainty.Simulation;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Stage;
-import dev.fairlead.rules.Ending;
-import dev.fairlead.rules.Judge;
-import dev.fairlead.rules.Rulebase;
+import dev.fairlead.rules.verdict.Ending;
+import dev.fairlead.rules.verdict.Judge;
+import dev.fairlead.rules.verdict.Rulebase;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -118,7 +118,7 @@ class DoubtsTest {
         assertThat(marked.of("midline-marked").flip()).hasValue(0);
         // what is close, within one standard deviation, can hardly be less likely to flip than the tail beyond one
         assertThat(marked.all())
-                .filteredOn(f -> f.close() && f.outcome() != dev.fairlead.rules.Status.NOT_ASSESSED)
+                .filteredOn(f -> f.close() && f.outcome() != dev.fairlead.rules.verdict.Status.NOT_ASSESSED)
                 .isNotEmpty();
         assertThat(marked.all())
                 .filteredOn(f -> !f.close())

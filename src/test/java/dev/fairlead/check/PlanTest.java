@@ -10,7 +10,7 @@ import dev.fairlead.measure.Working;
 import dev.fairlead.report.json.ReportJson;
 import dev.fairlead.report.text.ReportText;
 import dev.fairlead.report.text.WorkText;
-import dev.fairlead.rules.Rulebase;
+import dev.fairlead.rules.verdict.Rulebase;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

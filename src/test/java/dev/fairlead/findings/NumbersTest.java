@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Unit;
-import dev.fairlead.rules.Threshold;
+import dev.fairlead.rules.catalogue.Threshold;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;

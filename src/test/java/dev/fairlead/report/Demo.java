@@ -6,7 +6,7 @@ import dev.fairlead.check.Checker;
 import dev.fairlead.intake.CaseReader;
 import dev.fairlead.intake.CaseReading;
 import dev.fairlead.intake.text.CaseFormat;
-import dev.fairlead.rules.Rulebase;
+import dev.fairlead.rules.verdict.Rulebase;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;

@@ -3,7 +3,7 @@ package dev.fairlead.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.fairlead.check.Checker;
-import dev.fairlead.rules.Rulebase;
+import dev.fairlead.rules.verdict.Rulebase;
 import dev.fairlead.web.page.Checks;
 import java.nio.file.Files;
 import java.nio.file.Path;

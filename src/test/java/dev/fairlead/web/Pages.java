@@ -3,7 +3,7 @@ package dev.fairlead.web;
 import dev.fairlead.check.Checker;
 import dev.fairlead.intake.write.CaseWriter;
 import dev.fairlead.measure.SampleCase;
-import dev.fairlead.rules.Rulebase;
+import dev.fairlead.rules.verdict.Rulebase;
 import dev.fairlead.web.page.Checks;
 import dev.fairlead.web.page.Prints;
 import java.io.IOException;

@@ -2,7 +2,7 @@ package dev.fairlead.audit.agree;
 
 import dev.fairlead.audit.source.PlainTable;
 import dev.fairlead.audit.source.TableException;
-import dev.fairlead.rules.Catalogue;
+import dev.fairlead.rules.catalogue.Catalogue;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;

@@ -8,9 +8,9 @@ import dev.fairlead.check.Checker;
 import dev.fairlead.facts.CaseFact;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Stage;
-import dev.fairlead.rules.Ending;
-import dev.fairlead.rules.QuickJudge;
-import dev.fairlead.rules.Rulebase;
+import dev.fairlead.rules.verdict.Ending;
+import dev.fairlead.rules.verdict.Judge;
+import dev.fairlead.rules.verdict.Rulebase;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -60,8 +60,8 @@ public final class RulesComparison {
     public record Result(long cases, long changed, List<Line> lines, long unread, List<String> reasons) {}
 
     private final Checker checker;
-    private final QuickJudge a;
-    private final QuickJudge b;
+    private final Judge a;
+    private final Judge b;
     private final List<String> idsA;
     private final List<String> idsB;
     private final Map<String, Counter> counters = new LinkedHashMap<>();
@@ -72,8 +72,8 @@ public final class RulesComparison {
 
     public RulesComparison(Rulebase first, Rulebase second) {
         this.checker = new Checker(first);
-        this.a = first.quickJudge();
-        this.b = second.quickJudge();
+        this.a = first.judge();
+        this.b = second.judge();
         this.idsA = a.criteria();
         this.idsB = b.criteria();
         Set<String> all = new LinkedHashSet<>(idsA);
@@ -112,7 +112,7 @@ public final class RulesComparison {
     private Two both(Case c, CheckOptions options) {
         List<CaseFact> facts = checker.facts(c, options);
         Stage reached = options.reach(c).judged();
-        return new Two(a.endings(facts, reached), b.endings(facts, reached));
+        return new Two(a.ends(facts, reached), b.ends(facts, reached));
     }
 
     private void add(Reader.Got<Two> got) {

@@ -9,10 +9,10 @@ import dev.fairlead.check.Checker;
 import dev.fairlead.facts.CaseFact;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Stage;
-import dev.fairlead.rules.Ending;
-import dev.fairlead.rules.QuickJudge;
-import dev.fairlead.rules.Rulebase;
-import dev.fairlead.rules.Threshold;
+import dev.fairlead.rules.catalogue.Threshold;
+import dev.fairlead.rules.verdict.Ending;
+import dev.fairlead.rules.verdict.Judge;
+import dev.fairlead.rules.verdict.Rulebase;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
@@ -42,7 +42,7 @@ public final class Sweep {
 
     private final Checker checker;
     private final Threshold threshold;
-    private final List<QuickJudge> judges = new ArrayList<>();
+    private final List<Judge> judges = new ArrayList<>();
     private final double[] values;
     private final BitSet wanted = new BitSet();
     private final List<String> ids;
@@ -54,16 +54,15 @@ public final class Sweep {
     public Sweep(Rulebase rules, String name, double from, double to, int steps) {
         this.checker = new Checker(rules);
         this.threshold = rules.catalogue().thresholds().get(name);
-        this.ids = rules.quickJudge().criteria();
+        this.ids = rules.judge().criteria();
         this.values = new double[steps];
         for (int i = 0; i < steps; i++) {
             // nine decimals take off the binary dust, so that 1.5 is 1.5
             values[i] = Math.rint((from + (to - from) * i / Math.max(1, steps - 1)) * 1e9) / 1e9;
-            judges.add(rules.withThreshold(name, values[i]).quickJudge());
+            judges.add(rules.withThreshold(name, values[i]).judge());
         }
         for (int i = 0; i < ids.size(); i++) {
-            wanted.set(
-                    i, rules.terms(ids.get(i)).stream().anyMatch(t -> t.limit().equals(name)));
+            wanted.set(i, rules.catalogue().criterion(ids.get(i)).limits().contains(name));
         }
         this.counts = new long[ids.size()][steps][Ending.values().length];
     }
@@ -98,7 +97,7 @@ public final class Sweep {
     private Ending[][] endings(Case c, CheckOptions options) {
         List<CaseFact> facts = checker.facts(c, options);
         Stage reached = options.reach(c).judged();
-        return judges.stream().map(j -> j.endings(facts, reached, wanted)).toArray(Ending[][]::new);
+        return judges.stream().map(j -> j.ends(facts, reached, wanted)).toArray(Ending[][]::new);
     }
 
     private void add(Reader.Got<Ending[][]> got) {

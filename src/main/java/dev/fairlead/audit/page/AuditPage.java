@@ -9,7 +9,7 @@ import dev.fairlead.audit.summary.Summary;
 import dev.fairlead.check.CheckOptions;
 import dev.fairlead.check.Checker;
 import dev.fairlead.findings.Asks;
-import dev.fairlead.rules.Catalogue;
+import dev.fairlead.rules.catalogue.Catalogue;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;

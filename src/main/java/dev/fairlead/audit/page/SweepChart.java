@@ -6,7 +6,7 @@ import dev.fairlead.audit.write.Percent;
 import dev.fairlead.drawing.Ink;
 import dev.fairlead.drawing.Picture;
 import dev.fairlead.drawing.Svg;
-import dev.fairlead.rules.Threshold;
+import dev.fairlead.rules.catalogue.Threshold;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;

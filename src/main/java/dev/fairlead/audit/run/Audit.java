@@ -5,7 +5,7 @@ import dev.fairlead.audit.source.Sources;
 import dev.fairlead.audit.source.TableException;
 import dev.fairlead.check.CheckOptions;
 import dev.fairlead.check.Checker;
-import dev.fairlead.rules.Hash;
+import dev.fairlead.rules.catalogue.Hash;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;

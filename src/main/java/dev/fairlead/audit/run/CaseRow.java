@@ -1,7 +1,7 @@
 package dev.fairlead.audit.run;
 
 import dev.fairlead.model.Stage;
-import dev.fairlead.rules.Ending;
+import dev.fairlead.rules.verdict.Ending;
 import java.util.List;
 import java.util.Map;
 

@@ -2,7 +2,7 @@ package dev.fairlead.audit.summary;
 
 import dev.fairlead.audit.statistics.ClusteredRate;
 import dev.fairlead.model.Stage;
-import dev.fairlead.rules.Ending;
+import dev.fairlead.rules.verdict.Ending;
 import java.util.Arrays;
 
 /** Cases that belong together: of one resident, or of one period; counts by stage of the case. */

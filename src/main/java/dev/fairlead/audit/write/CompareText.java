@@ -6,7 +6,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import dev.fairlead.audit.compare.RulesComparison;
 import dev.fairlead.audit.compare.Sweep;
 import dev.fairlead.drawing.Wrap;
-import dev.fairlead.rules.Threshold;
+import dev.fairlead.rules.catalogue.Threshold;
 import java.util.Locale;
 import java.util.Map;
 

@@ -1,8 +1,8 @@
 package dev.fairlead.audit.write;
 
 import dev.fairlead.audit.run.CaseRow;
-import dev.fairlead.rules.Catalogue;
-import dev.fairlead.rules.Ending;
+import dev.fairlead.rules.catalogue.Catalogue;
+import dev.fairlead.rules.verdict.Ending;
 import java.io.IOException;
 import java.io.Writer;
 

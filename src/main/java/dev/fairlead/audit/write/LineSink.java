@@ -2,7 +2,7 @@ package dev.fairlead.audit.write;
 
 import dev.fairlead.audit.run.CaseRow;
 import dev.fairlead.audit.run.RowJson;
-import dev.fairlead.rules.Catalogue;
+import dev.fairlead.rules.catalogue.Catalogue;
 import java.io.IOException;
 import java.io.Writer;
 

@@ -10,8 +10,8 @@ import dev.fairlead.findings.Missing;
 import dev.fairlead.measure.part.Parts;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Stage;
-import dev.fairlead.rules.QuickJudge;
-import dev.fairlead.rules.Rulebase;
+import dev.fairlead.rules.verdict.Judge;
+import dev.fairlead.rules.verdict.Rulebase;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.BitSet;
@@ -35,13 +35,13 @@ public final class Search {
 
     private final Rulebase rulebase;
     private final Parts parts;
-    private final QuickJudge judge;
+    private final Judge judge;
     private final Checker checker;
 
     public Search(Rulebase rulebase, Parts parts) {
         this.rulebase = rulebase;
         this.parts = parts;
-        this.judge = rulebase.quickJudge();
+        this.judge = rulebase.judge();
         this.checker = new Checker(rulebase, parts);
     }
 

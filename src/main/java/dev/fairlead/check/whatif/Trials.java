@@ -9,11 +9,11 @@ import dev.fairlead.model.Knowable;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Side;
 import dev.fairlead.model.Stage;
-import dev.fairlead.rules.Criterion;
-import dev.fairlead.rules.Ending;
-import dev.fairlead.rules.Need;
-import dev.fairlead.rules.QuickJudge;
-import dev.fairlead.rules.Rulebase;
+import dev.fairlead.rules.catalogue.Criterion;
+import dev.fairlead.rules.catalogue.Need;
+import dev.fairlead.rules.verdict.Ending;
+import dev.fairlead.rules.verdict.Judge;
+import dev.fairlead.rules.verdict.Rulebase;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.BitSet;
@@ -37,12 +37,12 @@ final class Trials {
     private final Optional<LocalDate> day;
     private final Stage reached;
     private final Parts parts;
-    private final QuickJudge judge;
+    private final Judge judge;
     private final List<Criterion> criteria;
     private final Tried now;
     private int count;
 
-    Trials(Case c, Optional<LocalDate> day, Stage reached, Parts parts, Rulebase rulebase, QuickJudge judge) {
+    Trials(Case c, Optional<LocalDate> day, Stage reached, Parts parts, Rulebase rulebase, Judge judge) {
         this.c = c;
         this.day = day;
         this.reached = reached;
@@ -70,7 +70,7 @@ final class Trials {
         Case variant = apply(settings);
         count++;
         List<CaseFact> facts = Measures.of(variant, day, Workbook.none(), parts).facts();
-        return new Tried(settings, moves(variant), facts, judge.endings(facts, reached));
+        return new Tried(settings, moves(variant), facts, judge.ends(facts, reached));
     }
 
     private static boolean moves(Case variant) {

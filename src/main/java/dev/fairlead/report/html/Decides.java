@@ -3,7 +3,7 @@ package dev.fairlead.report.html;
 import dev.fairlead.findings.Finding;
 import dev.fairlead.findings.RepeatAdvice;
 import dev.fairlead.findings.Report;
-import dev.fairlead.rules.Status;
+import dev.fairlead.rules.verdict.Status;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.Predicate;

@@ -17,7 +17,7 @@ import dev.fairlead.findings.Report;
 import dev.fairlead.findings.SeenValue;
 import dev.fairlead.measure.Working;
 import dev.fairlead.model.Measured;
-import dev.fairlead.rules.Source;
+import dev.fairlead.rules.catalogue.Source;
 import java.util.List;
 import java.util.Locale;
 
@@ -62,7 +62,7 @@ public final class ReportJson {
         out.set("counts", counts(r.counts()));
         ArrayNode findings = out.putArray("findings");
         r.findings().all().stream()
-                .filter(f -> all || f.outcome() != dev.fairlead.rules.Status.DOES_NOT_APPLY)
+                .filter(f -> all || f.outcome() != dev.fairlead.rules.verdict.Status.DOES_NOT_APPLY)
                 .forEach(f -> findings.add(finding(f)));
         ArrayNode notes = out.putArray("waiversThatDoNotHold");
         r.findings()

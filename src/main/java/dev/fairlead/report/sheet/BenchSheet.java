@@ -3,7 +3,7 @@ package dev.fairlead.report.sheet;
 import dev.fairlead.check.Checked;
 import dev.fairlead.findings.Missing;
 import dev.fairlead.report.pdf.PdfWriter;
-import dev.fairlead.rules.Catalogue;
+import dev.fairlead.rules.catalogue.Catalogue;
 import java.util.List;
 
 /**

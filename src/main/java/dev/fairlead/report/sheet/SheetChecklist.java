@@ -5,8 +5,8 @@ import dev.fairlead.facts.FoldMade;
 import dev.fairlead.facts.InsertedEnd;
 import dev.fairlead.findings.Asks;
 import dev.fairlead.model.Stage;
-import dev.fairlead.rules.Catalogue;
-import dev.fairlead.rules.Criterion;
+import dev.fairlead.rules.catalogue.Catalogue;
+import dev.fairlead.rules.catalogue.Criterion;
 import java.util.Set;
 
 /** The criteria of one stage as a list with boxes, and lines for values and initials. */

@@ -7,7 +7,7 @@ import dev.fairlead.model.Side;
 import dev.fairlead.model.Stage;
 import dev.fairlead.report.pdf.PdfWriter;
 import dev.fairlead.report.picture.FoldDrawing;
-import dev.fairlead.rules.Catalogue;
+import dev.fairlead.rules.catalogue.Catalogue;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;

@@ -3,11 +3,11 @@ package dev.fairlead.report.text;
 import dev.fairlead.drawing.Wrap;
 import dev.fairlead.findings.Numbers;
 import dev.fairlead.model.Stage;
-import dev.fairlead.rules.Catalogue;
-import dev.fairlead.rules.Criterion;
-import dev.fairlead.rules.Reason;
-import dev.fairlead.rules.Source;
-import dev.fairlead.rules.Threshold;
+import dev.fairlead.rules.catalogue.Catalogue;
+import dev.fairlead.rules.catalogue.Criterion;
+import dev.fairlead.rules.catalogue.Reason;
+import dev.fairlead.rules.catalogue.Source;
+import dev.fairlead.rules.catalogue.Threshold;
 import java.util.Locale;
 
 /** Criteria as plain text for 80 columns: the list, or one explained. */

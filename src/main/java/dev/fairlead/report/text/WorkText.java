@@ -4,7 +4,7 @@ import dev.fairlead.drawing.Wrap;
 import dev.fairlead.findings.Missing;
 import dev.fairlead.findings.Numbers;
 import dev.fairlead.measure.Working;
-import dev.fairlead.rules.Source;
+import dev.fairlead.rules.catalogue.Source;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;

@@ -1,8 +1,8 @@
 package dev.fairlead.web.page;
 
 import dev.fairlead.model.Stage;
-import dev.fairlead.rules.Catalogue;
-import dev.fairlead.rules.Criterion;
+import dev.fairlead.rules.catalogue.Catalogue;
+import dev.fairlead.rules.catalogue.Criterion;
 import dev.fairlead.web.form.FormWords;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;

@@ -2,10 +2,10 @@ package dev.fairlead.web.page;
 
 import dev.fairlead.findings.Asks;
 import dev.fairlead.findings.Numbers;
-import dev.fairlead.rules.Catalogue;
-import dev.fairlead.rules.Criterion;
-import dev.fairlead.rules.Source;
-import dev.fairlead.rules.Threshold;
+import dev.fairlead.rules.catalogue.Catalogue;
+import dev.fairlead.rules.catalogue.Criterion;
+import dev.fairlead.rules.catalogue.Source;
+import dev.fairlead.rules.catalogue.Threshold;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;

@@ -8,7 +8,7 @@ import dev.fairlead.findings.Report;
 import dev.fairlead.findings.Weight;
 import dev.fairlead.intake.text.Problem;
 import dev.fairlead.measure.Working;
-import dev.fairlead.rules.Status;
+import dev.fairlead.rules.verdict.Status;
 import dev.fairlead.web.form.FieldView;
 import dev.fairlead.web.form.FormSection;
 import java.util.ArrayList;

@@ -7,10 +7,9 @@ import dev.fairlead.measure.part.Parts;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Knowable;
 import dev.fairlead.model.shape.Edit;
-import dev.fairlead.rules.Criterion;
-import dev.fairlead.rules.Need;
-import dev.fairlead.rules.Rulebase;
-import dev.fairlead.rules.Term;
+import dev.fairlead.rules.catalogue.Criterion;
+import dev.fairlead.rules.catalogue.Need;
+import dev.fairlead.rules.verdict.Rulebase;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
@@ -20,7 +19,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.stream.Stream;
 
 /**
  * Which criteria look at which fact: found by forgetting one fact after the other and looking which of the numbers and
@@ -46,9 +44,7 @@ public record Uses(Map<String, List<String>> criteria, Map<String, Set<String>> 
         private static final Parts PARTS = Parts.full().withoutForces();
 
         private final Rulebase rules;
-        /**
-         * The components of its fact that each criterion cannot do without, and those that its conditions ask about.
-         */
+        /** The components of its fact that each criterion cannot do without; its conditions ask about no others. */
         private final Map<Criterion, Collection<Need>> looks = new LinkedHashMap<>();
 
         private final Map<List<String>, Uses> found = new LinkedHashMap<>(KEPT, 0.75f, true) {
@@ -64,8 +60,7 @@ public record Uses(Map<String, List<String>> criteria, Map<String, Set<String>> 
             this.rules = rules;
             for (Criterion c : rules.catalogue().criteria()) {
                 Map<String, Need> needs = new TreeMap<>();
-                Stream.concat(c.needs().stream(), rules.terms(c.id()).stream().map(Term::need))
-                        .forEach(n -> needs.putIfAbsent(n.component(), n));
+                c.needs().forEach(n -> needs.putIfAbsent(n.component(), n));
                 looks.put(c, needs.values());
             }
         }

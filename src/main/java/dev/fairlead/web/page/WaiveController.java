@@ -6,7 +6,7 @@ import dev.fairlead.intake.CaseReading;
 import dev.fairlead.intake.text.Problem;
 import dev.fairlead.intake.tree.CaseTree;
 import dev.fairlead.model.Choices.Role;
-import dev.fairlead.rules.Status;
+import dev.fairlead.rules.verdict.Status;
 import dev.fairlead.web.edit.Opened;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;

@@ -3,7 +3,7 @@ package dev.fairlead.web.page;
 import dev.fairlead.findings.Missing;
 import dev.fairlead.measure.Working;
 import dev.fairlead.model.Measured;
-import dev.fairlead.rules.Source;
+import dev.fairlead.rules.catalogue.Source;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;

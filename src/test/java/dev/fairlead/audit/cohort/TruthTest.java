@@ -7,13 +7,12 @@ import dev.fairlead.measure.Measures;
 import dev.fairlead.measure.Workbook;
 import dev.fairlead.measure.part.Parts;
 import dev.fairlead.model.Case;
-import dev.fairlead.rules.CriterionResult;
-import dev.fairlead.rules.Ending;
-import dev.fairlead.rules.Judge;
-import dev.fairlead.rules.Judgement;
-import dev.fairlead.rules.QuickJudge;
-import dev.fairlead.rules.Rulebase;
-import dev.fairlead.rules.Status;
+import dev.fairlead.rules.verdict.CriterionResult;
+import dev.fairlead.rules.verdict.Ending;
+import dev.fairlead.rules.verdict.Judge;
+import dev.fairlead.rules.verdict.Judgement;
+import dev.fairlead.rules.verdict.Rulebase;
+import dev.fairlead.rules.verdict.Status;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -65,10 +64,10 @@ class TruthTest {
     /** Without the beam model, so that there are enough for any two faults or gaps to meet. */
     @Test
     void faultsAndGapsThatMeetDoNotHideEachOther() {
-        QuickJudge judge = RULES.quickJudge();
+        Judge judge = RULES.judge();
         List<String> ids = judge.criteria();
         Cohort.generate(4_000, SEED + 1).parallel().forEach(c -> {
-            Ending[] ends = judge.endings(
+            Ending[] ends = judge.ends(
                     Measures.of(
                                     c.made(),
                                     Optional.empty(),

@@ -13,7 +13,7 @@ import dev.fairlead.audit.summary.Tally;
 import dev.fairlead.check.CheckOptions;
 import dev.fairlead.check.Checker;
 import dev.fairlead.findings.RulebaseUsed;
-import dev.fairlead.rules.Rulebase;
+import dev.fairlead.rules.verdict.Rulebase;
 import java.io.IOException;
 import java.io.Writer;
 import java.nio.file.Files;

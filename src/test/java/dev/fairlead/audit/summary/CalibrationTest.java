@@ -4,10 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.fairlead.audit.run.CaseRow;
 import dev.fairlead.model.Stage;
-import dev.fairlead.rules.Catalogue;
-import dev.fairlead.rules.Criterion;
-import dev.fairlead.rules.Ending;
-import dev.fairlead.rules.Rulebase;
+import dev.fairlead.rules.catalogue.Catalogue;
+import dev.fairlead.rules.catalogue.Criterion;
+import dev.fairlead.rules.verdict.Ending;
+import dev.fairlead.rules.verdict.Rulebase;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;

@@ -11,8 +11,8 @@ import dev.fairlead.audit.summary.Summary;
 import dev.fairlead.audit.summary.Tally;
 import dev.fairlead.check.Checker;
 import dev.fairlead.findings.RulebaseUsed;
-import dev.fairlead.rules.Catalogue;
-import dev.fairlead.rules.Rulebase;
+import dev.fairlead.rules.catalogue.Catalogue;
+import dev.fairlead.rules.verdict.Rulebase;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -107,7 +107,7 @@ class SinksTest {
             Row first = book.findSheet("cases").orElseThrow().read().get(1);
             assertThat(first.getCellText(1)).isEqualTo("heron-07");
             assertThat(first.getCellAsNumber(5).orElseThrow().intValue())
-                    .isEqualTo(ROWS.get(0).count(dev.fairlead.rules.Ending.STOP));
+                    .isEqualTo(ROWS.get(0).count(dev.fairlead.rules.verdict.Ending.STOP));
             assertThat(book.findSheet("criteria").orElseThrow().read())
                     .hasSizeGreaterThan(CATALOGUE.criteria().size());
         }

@@ -14,7 +14,7 @@ import dev.fairlead.intake.text.CaseFormat;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.shape.Edit;
 import dev.fairlead.report.text.WhatIfText;
-import dev.fairlead.rules.Rulebase;
+import dev.fairlead.rules.verdict.Rulebase;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

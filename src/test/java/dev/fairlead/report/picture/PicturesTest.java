@@ -9,7 +9,7 @@ import dev.fairlead.drawing.Picture;
 import dev.fairlead.measure.space.SideSpace;
 import dev.fairlead.model.Side;
 import dev.fairlead.report.Demo;
-import dev.fairlead.rules.Rulebase;
+import dev.fairlead.rules.verdict.Rulebase;
 import java.io.IOException;
 import java.io.StringReader;
 import java.nio.file.Files;

@@ -15,7 +15,7 @@ import dev.fairlead.model.Case;
 import dev.fairlead.model.shape.Edit;
 import dev.fairlead.report.pdf.Pdfs;
 import dev.fairlead.report.pdf.Strokes;
-import dev.fairlead.rules.Rulebase;
+import dev.fairlead.rules.verdict.Rulebase;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -1,10 +1,10 @@
 package dev.fairlead.rules.guard;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import dev.fairlead.rules.CriterionResult;
-import dev.fairlead.rules.Judge;
-import dev.fairlead.rules.Judgement;
-import dev.fairlead.rules.Status;
+import dev.fairlead.rules.verdict.CriterionResult;
+import dev.fairlead.rules.verdict.Judge;
+import dev.fairlead.rules.verdict.Judgement;
+import dev.fairlead.rules.verdict.Status;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;

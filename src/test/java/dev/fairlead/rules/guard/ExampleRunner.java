@@ -1,7 +1,7 @@
 package dev.fairlead.rules.guard;
 
-import dev.fairlead.rules.Rulebase;
-import dev.fairlead.rules.RulebaseException;
+import dev.fairlead.rules.catalogue.RulebaseException;
+import dev.fairlead.rules.verdict.Rulebase;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -2,14 +2,14 @@ package dev.fairlead.rules.guard;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import dev.fairlead.rules.Criterion;
-import dev.fairlead.rules.CriterionResult;
-import dev.fairlead.rules.Judgement;
-import dev.fairlead.rules.Need;
-import dev.fairlead.rules.Outcome;
-import dev.fairlead.rules.PlaceResult;
-import dev.fairlead.rules.Status;
-import dev.fairlead.rules.Verdict;
+import dev.fairlead.rules.catalogue.Criterion;
+import dev.fairlead.rules.catalogue.Need;
+import dev.fairlead.rules.catalogue.Outcome;
+import dev.fairlead.rules.language.Verdict;
+import dev.fairlead.rules.verdict.CriterionResult;
+import dev.fairlead.rules.verdict.Judgement;
+import dev.fairlead.rules.verdict.PlaceResult;
+import dev.fairlead.rules.verdict.Status;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;

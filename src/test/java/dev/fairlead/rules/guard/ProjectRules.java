@@ -1,6 +1,6 @@
 package dev.fairlead.rules.guard;
 
-import dev.fairlead.rules.Rulebase;
+import dev.fairlead.rules.verdict.Rulebase;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;

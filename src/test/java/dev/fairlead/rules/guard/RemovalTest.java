@@ -4,12 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.fairlead.facts.CaseFact;
 import dev.fairlead.model.Knowable;
-import dev.fairlead.rules.Criterion;
-import dev.fairlead.rules.CriterionResult;
-import dev.fairlead.rules.Judge;
-import dev.fairlead.rules.Judgement;
-import dev.fairlead.rules.PlaceResult;
-import dev.fairlead.rules.Status;
+import dev.fairlead.rules.catalogue.Criterion;
+import dev.fairlead.rules.verdict.CriterionResult;
+import dev.fairlead.rules.verdict.Judge;
+import dev.fairlead.rules.verdict.Judgement;
+import dev.fairlead.rules.verdict.PlaceResult;
+import dev.fairlead.rules.verdict.Status;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;

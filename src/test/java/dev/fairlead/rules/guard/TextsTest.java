@@ -3,8 +3,8 @@ package dev.fairlead.rules.guard;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import dev.fairlead.rules.Criterion;
-import dev.fairlead.rules.Threshold;
+import dev.fairlead.rules.catalogue.Criterion;
+import dev.fairlead.rules.catalogue.Threshold;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

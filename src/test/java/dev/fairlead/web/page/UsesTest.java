@@ -11,7 +11,7 @@ import dev.fairlead.measure.SampleCase;
 import dev.fairlead.measure.part.Parts;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.shape.Edit;
-import dev.fairlead.rules.Rulebase;
+import dev.fairlead.rules.verdict.Rulebase;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;

@@ -12,7 +12,7 @@ import dev.fairlead.intake.tree.CaseTree;
 import dev.fairlead.measure.SampleCase;
 import dev.fairlead.measure.part.Parts;
 import dev.fairlead.model.Stage;
-import dev.fairlead.rules.Rulebase;
+import dev.fairlead.rules.verdict.Rulebase;
 import dev.fairlead.web.edit.Opened;
 import dev.fairlead.web.page.Checks;
 import java.nio.charset.StandardCharsets;

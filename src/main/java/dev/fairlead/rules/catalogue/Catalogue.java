@@ -1,0 +1,100 @@
+package dev.fairlead.rules.catalogue;
+
+import dev.fairlead.model.Limit;
+import dev.fairlead.model.Stage;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** All criteria of a rulebase in their fixed order, with the bibliography. */
+public final class Catalogue {
+    private final String version;
+    private final Map<String, Criterion> byId = new LinkedHashMap<>();
+    private final Map<String, Source> sources;
+    private final Map<String, Threshold> thresholds = new LinkedHashMap<>();
+
+    Catalogue(String version, List<Criterion> criteria, Map<String, Source> sources) {
+        this.version = version;
+        this.sources = Collections.unmodifiableMap(new LinkedHashMap<>(sources));
+        for (Criterion c : criteria) {
+            byId.put(c.id(), c);
+            for (Threshold t : c.thresholds().values()) {
+                thresholds.put(t.name(), t);
+            }
+        }
+    }
+
+    /** The version that the rulebase gives itself. */
+    public String version() {
+        return version;
+    }
+
+    /** Every criterion: stage by stage, in the order of {@code rulebase.json} within a stage. */
+    public List<Criterion> criteria() {
+        return List.copyOf(byId.values());
+    }
+
+    /** The identifiers of all criteria, in the same order. */
+    public List<String> ids() {
+        return List.copyOf(byId.keySet());
+    }
+
+    public List<Criterion> criteria(Stage stage) {
+        return byId.values().stream().filter(c -> c.stage() == stage).toList();
+    }
+
+    /** The criterion of that identifier, or null. */
+    public Criterion criterion(String id) {
+        return byId.get(id);
+    }
+
+    /** The bibliography by key. */
+    public Map<String, Source> sources() {
+        return sources;
+    }
+
+    /** Every threshold by full name. */
+    public Map<String, Threshold> thresholds() {
+        return Collections.unmodifiableMap(thresholds);
+    }
+
+    /** The thresholds as rules read them. */
+    public Limits limits() {
+        Map<String, Limit> limits = new HashMap<>();
+        for (Map.Entry<String, Threshold> t : thresholds.entrySet()) {
+            limits.put(t.getKey(), t.getValue().limit());
+        }
+        return new Limits(limits);
+    }
+
+    /**
+     * The same catalogue with other threshold values (full name to value in the threshold's unit); every wrong one is
+     * named at once.
+     */
+    public Catalogue with(Map<String, Double> values) {
+        if (values.isEmpty()) {
+            return this;
+        }
+        List<String> problems = new ArrayList<>();
+        values.forEach((name, value) -> {
+            Threshold t = thresholds.get(name);
+            String fault = t == null ? "no threshold is called " + name : t.fault(value);
+            if (fault != null) {
+                problems.add(fault);
+            }
+        });
+        if (!problems.isEmpty()) {
+            throw new RulebaseException(problems);
+        }
+        List<Criterion> changed = new ArrayList<>();
+        for (Criterion c : byId.values()) {
+            Map<String, Threshold> own = new LinkedHashMap<>(c.thresholds());
+            own.replaceAll((key, t) -> values.containsKey(t.name()) ? t.with(values.get(t.name())) : t);
+            changed.add(own.equals(c.thresholds()) ? c : c.with(own));
+        }
+        return new Catalogue(version, changed, sources);
+    }
+}

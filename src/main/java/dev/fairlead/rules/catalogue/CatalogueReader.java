@@ -1,0 +1,226 @@
+package dev.fairlead.rules.catalogue;
+
+import com.fasterxml.jackson.core.type.TypeReference;
+import dev.fairlead.facts.CaseFact;
+import dev.fairlead.model.Stage;
+import dev.fairlead.model.Unit;
+import dev.fairlead.rules.catalogue.CriterionFile.Head;
+import dev.fairlead.rules.catalogue.CriterionFile.ReasonFile;
+import dev.fairlead.rules.catalogue.CriterionFile.SourceFile;
+import dev.fairlead.rules.catalogue.CriterionFile.ThresholdFile;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/** Makes the catalogue of the texts of a rulebase; collects every problem before it gives up. */
+public final class CatalogueReader {
+    private final RuleFiles files;
+    private final List<String> problems = new ArrayList<>();
+
+    private CatalogueReader(RuleFiles files) {
+        this.files = files;
+    }
+
+    /** The catalogue of {@code files}; throws with all problems when there are any. */
+    public static Catalogue read(RuleFiles files) {
+        CatalogueReader reader = new CatalogueReader(files);
+        Catalogue catalogue = reader.catalogue();
+        if (!reader.problems.isEmpty()) {
+            throw new RulebaseException(reader.problems.stream().distinct().toList());
+        }
+        return catalogue;
+    }
+
+    private Catalogue catalogue() {
+        Map<String, Source> sources = sources();
+        Head head = file(RuleFiles.RULEBASE, new TypeReference<Head>() {});
+        List<Criterion> criteria = new ArrayList<>();
+        for (String folder : inOrder(head)) {
+            Criterion c = criterion(folder, sources);
+            if (c != null) {
+                criteria.add(c);
+            }
+        }
+        if (criteria.isEmpty() && problems.isEmpty()) {
+            problems.add("the rulebase holds no criterion: nothing could be judged");
+        }
+        return new Catalogue(head == null ? "" : head.version(), criteria, sources);
+    }
+
+    /**
+     * Folders by stage, in the order of the head; folders that the head leaves out come after the others of their
+     * stage, by name.
+     */
+    private List<String> inOrder(Head head) {
+        List<String> folders = files.folders();
+        List<String> ordered = new ArrayList<>();
+        for (Stage stage : Stage.values()) {
+            List<String> first = head == null ? List.of() : head.order().getOrDefault(stage.word(), List.of());
+            first.stream()
+                    .map(id -> stage.word() + "/" + id)
+                    .filter(folders::contains)
+                    .forEach(ordered::add);
+            folders.stream()
+                    .filter(f -> f.startsWith(stage.word() + "/") && !ordered.contains(f))
+                    .forEach(ordered::add);
+        }
+        folders.stream()
+                .filter(f -> !ordered.contains(f))
+                .forEach(f -> problems.add(f + ": " + f.split("/")[0] + " is no stage of care"));
+        ordered.stream()
+                .map(f -> f.substring(f.indexOf('/') + 1))
+                .filter(id -> ordered.stream().filter(f -> f.endsWith("/" + id)).count() > 1)
+                .distinct()
+                .forEach(id -> problems.add(id + ": two stages have a criterion of this name"));
+        return ordered;
+    }
+
+    private Map<String, Source> sources() {
+        Map<String, SourceFile> read =
+                file(RuleFiles.SOURCES, new TypeReference<LinkedHashMap<String, SourceFile>>() {});
+        Map<String, Source> sources = new LinkedHashMap<>();
+        if (read != null) {
+            read.forEach((key, s) -> {
+                Source.Kind kind = word(Source.Kind.values(), s.kind());
+                if (kind == null) {
+                    problems.add(RuleFiles.SOURCES + ": " + key + ": " + s.kind() + " is no kind of source");
+                }
+                sources.put(key, new Source(key, s.citation(), kind));
+            });
+        }
+        return sources;
+    }
+
+    private Criterion criterion(String folder, Map<String, Source> sources) {
+        String path = folder + "/" + RuleFiles.TEXTS;
+        if (files.text(folder + "/" + RuleFiles.DRL) == null) {
+            problems.add(folder + ": there is no " + RuleFiles.DRL + ", so there is no such criterion");
+            return null;
+        }
+        CriterionFile f = file(path, new TypeReference<CriterionFile>() {});
+        if (f == null) {
+            return null;
+        }
+        String id = folder.substring(folder.indexOf('/') + 1);
+        Stage stage = word(Stage.values(), folder.substring(0, folder.indexOf('/')));
+        Class<? extends CaseFact> about = factType(f.about());
+        List<Need> needs = new ArrayList<>();
+        if (about == null) {
+            problems.add(path + ": about: " + f.about() + " is no type of fact");
+        } else {
+            for (String component : f.needs()) {
+                Need need = Need.of(about, component);
+                if (need == null) {
+                    problems.add(path + ": needs: " + f.about() + " has no " + component
+                            + " that could be known or missing");
+                } else {
+                    needs.add(need);
+                }
+            }
+            if (f.needs().isEmpty()) {
+                problems.add(path + ": needs: a criterion that needs nothing would pass on an empty case");
+            }
+        }
+        Map<String, Threshold> thresholds = new LinkedHashMap<>();
+        f.thresholds().forEach((name, t) -> thresholds.put(name, threshold(path, id + "." + name, t)));
+        Map<String, Reason> reasons = new LinkedHashMap<>();
+        f.reasons().forEach((key, r) -> reasons.put(key, reason(path, key, r)));
+        cited(path, f.sources(), sources);
+        f.thresholds().values().forEach(t -> cited(path, t.sources(), sources));
+        return new Criterion(
+                id,
+                stage,
+                f.title(),
+                f.asks(),
+                f.why(),
+                about,
+                needs,
+                f.passes(),
+                reasons,
+                f.exemptions(),
+                thresholds,
+                f.sources(),
+                f.dispute());
+    }
+
+    private Reason reason(String path, String key, ReasonFile r) {
+        Outcome weight = word(Outcome.values(), r.weight());
+        if (weight != Outcome.CAUTION && weight != Outcome.STOP) {
+            problems.add(path + ": reasons." + key + ": weight is caution or stop, not " + r.weight());
+        }
+        return new Reason(weight, r.title(), r.says(), r.todo());
+    }
+
+    private Threshold threshold(String path, String name, ThresholdFile t) {
+        Unit unit = unit(t.unit());
+        if (unit == null) {
+            problems.add(path + ": " + name + ": " + t.unit() + " is no unit");
+        }
+        Threshold.Bound bound = word(Threshold.Bound.values(), t.bound());
+        if (bound == null) {
+            problems.add(path + ": " + name + ": bound is upper or lower, not " + t.bound());
+        }
+        if (!(t.step() > 0)) {
+            problems.add(path + ": " + name + ": the step must be above zero");
+        }
+        if (unit == null) {
+            return null;
+        }
+        Threshold threshold = new Threshold(
+                name, t.says(), unit, t.value(), t.low(), t.high(), t.step(), t.inclusive(), bound, t.sources());
+        String fault = threshold.fault(t.value());
+        if (fault != null) {
+            problems.add(path + ": " + fault);
+        }
+        return threshold;
+    }
+
+    private void cited(String path, List<String> keys, Map<String, Source> sources) {
+        if (keys.isEmpty()) {
+            problems.add(path + ": sources: where nothing is published, say so by a key such as common-practice");
+        }
+        keys.stream()
+                .filter(k -> !sources.containsKey(k))
+                .forEach(k -> problems.add(path + ": sources: " + k + " does not stand in " + RuleFiles.SOURCES));
+    }
+
+    private <T> T file(String path, TypeReference<T> type) {
+        String text = files.text(path);
+        if (text == null) {
+            problems.add(path + ": there is no such file");
+            return null;
+        }
+        return StrictJson.read(path, text, type, problems);
+    }
+
+    /** The fact type of that simple name, or null. */
+    @SuppressWarnings("unchecked")
+    private static Class<? extends CaseFact> factType(String name) {
+        return (Class<? extends CaseFact>) Arrays.stream(CaseFact.class.getPermittedSubclasses())
+                .filter(c -> c.getSimpleName().equals(name))
+                .findFirst()
+                .orElse(null);
+    }
+
+    /** A unit by its symbol, or by its name where the symbol is empty ("count", "ratio"). */
+    private static Unit unit(String written) {
+        for (Unit u : Unit.values()) {
+            if (u.symbol().equals(written) || u.name().toLowerCase(Locale.ROOT).equals(written)) {
+                return u;
+            }
+        }
+        return null;
+    }
+
+    private static <E extends Enum<E>> E word(E[] values, String word) {
+        for (E e : values) {
+            if (e.name().toLowerCase(Locale.ROOT).replace('_', '-').equals(word)) {
+                return e;
+            }
+        }
+        return null;
+    }
+}

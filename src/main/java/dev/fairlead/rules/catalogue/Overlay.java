@@ -1,0 +1,58 @@
+package dev.fairlead.rules.catalogue;
+
+import com.fasterxml.jackson.core.type.TypeReference;
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Lays a user's changes over a whole rulebase. */
+public final class Overlay {
+    private Overlay() {}
+
+    /** The files of {@code base} with the changes of {@code over}; thresholds.json is read apart. */
+    public static RuleFiles lay(RuleFiles over, RuleFiles base) {
+        Map<String, byte[]> changed = new LinkedHashMap<>();
+        List<String> problems = new ArrayList<>();
+        over.all().forEach((path, bytes) -> {
+            String old = base.text(path);
+            if (path.equals(RuleFiles.THRESHOLDS)) {
+                return;
+            }
+            if (old == null
+                    && path.endsWith("/" + RuleFiles.TEXTS)
+                    && over.text(path.replace(RuleFiles.TEXTS, RuleFiles.DRL)) == null) {
+                problems.add(path + ": there is no such criterion");
+            } else if (old == null || path.endsWith("/" + RuleFiles.DRL)) {
+                changed.put(path, bytes);
+            } else {
+                changed.put(path, merged(path, over.text(path), old, problems));
+            }
+        });
+        if (changed.isEmpty() && problems.isEmpty() && over.text(RuleFiles.THRESHOLDS) == null) {
+            problems.add("the folder holds neither " + RuleFiles.RULEBASE + " nor " + RuleFiles.THRESHOLDS
+                    + " nor a criterion");
+        }
+        if (!problems.isEmpty()) {
+            throw new RulebaseException(problems);
+        }
+        return base.with(changed);
+    }
+
+    private static byte[] merged(String path, String patch, String old, List<String> problems) {
+        TypeReference<JsonNode> tree = new TypeReference<>() {};
+        JsonNode from = StrictJson.read(path, patch, tree, problems);
+        JsonNode to = StrictJson.read(path, old, tree, problems);
+        if (from == null || to == null) {
+            return new byte[0];
+        }
+        // a threshold is set in thresholds.json, where it is held to its range: a patch could move the range itself
+        from.path("thresholds").fieldNames().forEachRemaining(name -> {
+            if (to.path("thresholds").has(name)) {
+                problems.add(path + ": thresholds: set " + name + " in " + RuleFiles.THRESHOLDS);
+            }
+        });
+        return StrictJson.bytes(StrictJson.merge(to, from));
+    }
+}

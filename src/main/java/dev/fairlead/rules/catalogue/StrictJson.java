@@ -1,0 +1,73 @@
+package dev.fairlead.rules.catalogue;
+
+import com.fasterxml.jackson.core.JsonLocation;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.StreamReadFeature;
+import com.fasterxml.jackson.core.type.TypeReference;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.MapperFeature;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.util.List;
+
+/** Reads JSON of the rulebase: nothing unknown, nothing missing, nothing twice, nothing guessed. */
+public final class StrictJson {
+    private static final JsonMapper MAPPER = JsonMapper.builder()
+            .enable(
+                    DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES,
+                    DeserializationFeature.FAIL_ON_MISSING_CREATOR_PROPERTIES,
+                    DeserializationFeature.FAIL_ON_NULL_CREATOR_PROPERTIES,
+                    DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES,
+                    DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+            .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+            .disable(MapperFeature.ALLOW_COERCION_OF_SCALARS)
+            .build();
+
+    private StrictJson() {}
+
+    /** Reads {@code text} as {@code type}; on a fault adds a problem that names {@code file}, and returns null. */
+    public static <T> T read(String file, String text, TypeReference<T> type, List<String> problems) {
+        try {
+            return MAPPER.readValue(text, type);
+        } catch (JsonProcessingException e) {
+            JsonLocation at = e.getLocation();
+            problems.add(file + (at == null ? "" : ":" + at.getLineNr() + ":" + at.getColumnNr()) + ": "
+                    + plain(e.getOriginalMessage()));
+            return null;
+        }
+    }
+
+    /** The reader's message without names of classes and settings, which say nothing to whoever edits a rulebase. */
+    private static String plain(String message) {
+        return message.replaceAll("(?s)^(?:Missing|Null value for) creator property '(\\w+)'.*", "$1 is missing")
+                .replaceAll("(?s)^Unrecognized field \"([^\"]+)\".*", "there is no field called $1")
+                .replaceAll("`(?:java|dev)[\\w.$]*?(\\w+)`", "$1")
+                .replaceAll("\\s+", " ");
+    }
+
+    /** JSON merge patch (RFC 7396): {@code patch} laid over {@code base}. */
+    static JsonNode merge(JsonNode base, JsonNode patch) {
+        if (!patch.isObject()) {
+            return patch;
+        }
+        com.fasterxml.jackson.databind.node.ObjectNode merged =
+                base.isObject() ? base.deepCopy() : MAPPER.createObjectNode();
+        patch.properties().forEach(p -> {
+            if (p.getValue().isNull()) {
+                merged.remove(p.getKey());
+            } else {
+                JsonNode old = merged.get(p.getKey());
+                merged.set(p.getKey(), merge(old == null ? MAPPER.nullNode() : old, p.getValue()));
+            }
+        });
+        return merged;
+    }
+
+    static byte[] bytes(JsonNode node) {
+        try {
+            return MAPPER.writerWithDefaultPrettyPrinter().writeValueAsBytes(node);
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+}

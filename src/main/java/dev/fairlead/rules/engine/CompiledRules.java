@@ -1,0 +1,31 @@
+package dev.fairlead.rules.engine;
+
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.regex.Pattern;
+
+/**
+ * The classes made of one DRL file.
+ *
+ * @param path of the DRL file below the rulebase
+ * @param key hash of all that the classes depend on
+ * @param rules number of rules in the file
+ * @param classes class files by path in a class folder
+ */
+record CompiledRules(String path, String key, int rules, Map<String, byte[]> classes) {
+    private static final Pattern MODEL = Pattern.compile(".*/Rules[0-9A-F]{32}\\.class");
+
+    public CompiledRules {
+        classes = new TreeMap<>(classes);
+    }
+
+    /** The class that holds the rules as a model of the engine. */
+    public String modelClass() {
+        return classes.keySet().stream()
+                .filter(name -> MODEL.matcher(name).matches())
+                .findFirst()
+                .map(name ->
+                        name.substring(0, name.length() - ".class".length()).replace('/', '.'))
+                .orElseThrow(() -> new IllegalStateException("nothing was compiled from " + path));
+    }
+}

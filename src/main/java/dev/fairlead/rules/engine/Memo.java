@@ -1,0 +1,119 @@
+package dev.fairlead.rules.engine;
+
+import dev.fairlead.model.Knowable;
+import dev.fairlead.model.Limit;
+import dev.fairlead.model.Measured;
+import dev.fairlead.rules.catalogue.Catalogue;
+import dev.fairlead.rules.catalogue.Criterion;
+import dev.fairlead.rules.catalogue.Limits;
+import dev.fairlead.rules.catalogue.Need;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Stream;
+
+/**
+ * Remembers what came of the engine's answers, for those who judge many cases. The lint lets a condition see nothing of
+ * a fact but the state of each component that its criterion needs, and on which side of each limit of that criterion it
+ * lies: two facts that are alike in these end alike. Safe to share between threads; {@code -Dfairlead.memo=off} does
+ * without.
+ *
+ * @param <V> what is remembered
+ */
+public final class Memo<V> {
+    private static final boolean OFF = "off".equals(System.getProperty("fairlead.memo"));
+    /** Beyond this many for one criterion nothing more is kept; few have more than a hundred. */
+    private static final int MOST_KEPT = 20_000;
+
+    private final int[][] needs;
+    private final Limit[][] limits;
+    private final List<Map<Long, V>> kept;
+
+    /** For the criteria of a catalogue in their order, under these limits. */
+    public Memo(Catalogue catalogue, Limits inForce) {
+        List<Criterion> criteria = OFF ? List.of() : catalogue.criteria();
+        needs = new int[criteria.size()][];
+        limits = new Limit[needs.length][];
+        kept = Stream.<Map<Long, V>>generate(ConcurrentHashMap::new)
+                .limit(needs.length)
+                .toList();
+        for (int i = 0; i < needs.length; i++) {
+            Criterion c = criteria.get(i);
+            List<Limit> known = c.limits().stream()
+                    .filter(inForce.all()::containsKey)
+                    .map(inForce::of)
+                    .toList();
+            limits[i] = known.toArray(Limit[]::new);
+            // where a limit is not there the engine alone says what becomes of that
+            needs[i] = known.size() < c.limits().size() || size(c, known.size()) > Long.MAX_VALUE
+                    ? null
+                    : c.needs().stream().mapToInt(Need::at).toArray();
+        }
+    }
+
+    /** How many facts a criterion could at most tell apart. */
+    private static double size(Criterion c, int limits) {
+        double size = 1;
+        for (Need n : c.needs()) {
+            size *= 2 + (n.type() == Measured.class ? Math.pow(3, limits) : 2);
+        }
+        return size;
+    }
+
+    /** What is remembered of a fact with these components; null when nothing is. */
+    public V of(int criterion, Knowable[] fact) {
+        return remembers(criterion) ? kept.get(criterion).get(key(criterion, fact)) : null;
+    }
+
+    /** Remembers what came of a fact with these components. */
+    public void keep(int criterion, Knowable[] fact, V value) {
+        if (remembers(criterion) && kept.get(criterion).size() < MOST_KEPT) {
+            kept.get(criterion).put(key(criterion, fact), value);
+        }
+    }
+
+    private boolean remembers(int criterion) {
+        return criterion < needs.length && needs[criterion] != null;
+    }
+
+    /** How many are remembered. */
+    public int size() {
+        return kept.stream().mapToInt(Map::size).sum();
+    }
+
+    private long key(int criterion, Knowable[] fact) {
+        Limit[] held = limits[criterion];
+        long key = 0;
+        for (int at : needs[criterion]) {
+            Knowable k = fact[at];
+            if (k instanceof Measured m) {
+                long side = 0;
+                if (k.known()) {
+                    for (Limit limit : held) {
+                        side = 3 * side + side(m.value(), limit.value());
+                    }
+                }
+                key = key * (2 + power(held.length)) + (k.known() ? 2 + side : k.applies() ? 1 : 0);
+            } else {
+                key = key * 4
+                        + (k.known()
+                                ? k instanceof dev.fairlead.model.Answer a && a.yes() ? 3 : 2
+                                : k.applies() ? 1 : 0);
+            }
+        }
+        return key;
+    }
+
+    private static long power(int exponent) {
+        long power = 1;
+        for (int i = 0; i < exponent; i++) {
+            power *= 3;
+        }
+        return power;
+    }
+
+    /** Under, at or over: a value that rounding alone keeps from the limit is at it, inclusive or not. */
+    private static int side(double value, double limit) {
+        return value < limit - Measured.ROUNDING ? 0 : value > limit + Measured.ROUNDING ? 2 : 1;
+    }
+}

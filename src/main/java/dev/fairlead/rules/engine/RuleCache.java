@@ -1,0 +1,134 @@
+package dev.fairlead.rules.engine;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.FileSystems;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.attribute.PosixFilePermission;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
+import java.util.zip.ZipOutputStream;
+
+/**
+ * Keeps the classes of edited DRL files between runs, in a folder that only the user can read or write: they are code
+ * that will run.
+ */
+public final class RuleCache {
+    private static final Set<PosixFilePermission> OWNER_ONLY = PosixFilePermissions.fromString("rwx------");
+    private static final boolean POSIX =
+            FileSystems.getDefault().supportedFileAttributeViews().contains("posix");
+
+    private final Path folder;
+
+    public RuleCache(Path folder) {
+        this.folder = folder;
+    }
+
+    /** The user's own cache folder, as the platform has it. */
+    public static RuleCache ofUser() {
+        String xdg = System.getenv("XDG_CACHE_HOME");
+        String windows = System.getenv("LOCALAPPDATA");
+        Path base = xdg != null && !xdg.isEmpty()
+                ? Path.of(xdg)
+                : windows != null && !windows.isEmpty()
+                        ? Path.of(windows)
+                        : Path.of(System.getProperty("user.home"), ".cache");
+        return new RuleCache(base.resolve("fairlead").resolve("rules"));
+    }
+
+    /**
+     * The classes of all files (path to DRL text): those that are kept, and the others compiled in one pass and kept
+     * from now on.
+     */
+    public List<CompiledRules> compile(Map<String, String> drl) {
+        List<CompiledRules> found = new ArrayList<>();
+        Map<String, String> unknown = new LinkedHashMap<>();
+        boolean usable = usable();
+        drl.forEach((path, text) -> {
+            CompiledRules kept = usable ? read(path, text) : null;
+            if (kept == null) {
+                unknown.put(path, text);
+            } else {
+                found.add(kept);
+            }
+        });
+        if (!unknown.isEmpty()) {
+            List<CompiledRules> compiled = DrlCompiler.compile(unknown);
+            if (usable) {
+                compiled.forEach(this::write);
+            }
+            found.addAll(compiled);
+        }
+        return found;
+    }
+
+    /** Makes the folder when it is not there; a folder that others could write to is not used at all. */
+    private boolean usable() {
+        try {
+            if (!POSIX) {
+                Files.createDirectories(folder);
+                return true;
+            }
+            if (Files.notExists(folder)) {
+                Files.createDirectories(folder.getParent());
+                Files.createDirectory(folder, PosixFilePermissions.asFileAttribute(OWNER_ONLY));
+            }
+            return Files.getPosixFilePermissions(folder).equals(OWNER_ONLY)
+                    && Files.getOwner(folder).getName().equals(System.getProperty("user.name"));
+        } catch (java.nio.file.FileSystemException e) {
+            // a home that cannot be written to costs time, not correctness: everything is compiled in memory
+            return false;
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private CompiledRules read(String path, String text) {
+        String key = CacheKey.of(path, text);
+        Path file = folder.resolve(key + ".zip");
+        if (Files.notExists(file)) {
+            return null;
+        }
+        Map<String, byte[]> classes = new TreeMap<>();
+        try (ZipInputStream in = new ZipInputStream(Files.newInputStream(file))) {
+            for (ZipEntry e = in.getNextEntry(); e != null; e = in.getNextEntry()) {
+                classes.put(e.getName(), in.readAllBytes());
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException("cannot read the kept rules " + file + "; delete it and try again", e);
+        }
+        return new CompiledRules(path, key, DrlCompiler.ruleCount(text), classes);
+    }
+
+    private void write(CompiledRules rules) {
+        try {
+            ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+            try (ZipOutputStream out = new ZipOutputStream(bytes)) {
+                for (Map.Entry<String, byte[]> e : rules.classes().entrySet()) {
+                    out.putNextEntry(new ZipEntry(e.getKey()));
+                    out.write(e.getValue());
+                }
+            }
+            // another process may read while this one writes: the file appears whole or not at all
+            Path part = Files.createTempFile(folder, "part", ".tmp");
+            Files.write(part, bytes.toByteArray());
+            Files.move(
+                    part,
+                    folder.resolve(rules.key() + ".zip"),
+                    StandardCopyOption.ATOMIC_MOVE,
+                    StandardCopyOption.REPLACE_EXISTING);
+        } catch (IOException e) {
+            throw new UncheckedIOException("cannot keep compiled rules in " + folder, e);
+        }
+    }
+}

@@ -1,0 +1,27 @@
+package dev.fairlead.rules.language;
+
+import dev.fairlead.rules.catalogue.Catalogue;
+import dev.fairlead.rules.catalogue.CatalogueReader;
+import dev.fairlead.rules.catalogue.Criterion;
+import dev.fairlead.rules.catalogue.RuleFiles;
+import dev.fairlead.rules.catalogue.RulebaseException;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Checks texts and DRL of a rulebase without compiling anything. */
+public final class RulebaseCheck {
+    private RulebaseCheck() {}
+
+    /** The catalogue of {@code files}; throws with every problem of texts, or of DRL, when there are any. */
+    public static Catalogue check(RuleFiles files) {
+        Catalogue catalogue = CatalogueReader.read(files);
+        List<String> problems = new ArrayList<>(TextCheck.problems(catalogue));
+        for (Criterion c : catalogue.criteria()) {
+            problems.addAll(DrlLint.problems(c, files.text(c.drl()), catalogue));
+        }
+        if (!problems.isEmpty()) {
+            throw new RulebaseException(problems);
+        }
+        return catalogue;
+    }
+}

@@ -1,0 +1,118 @@
+package dev.fairlead.rules.verdict;
+
+import dev.fairlead.rules.catalogue.Catalogue;
+import dev.fairlead.rules.catalogue.Hash;
+import dev.fairlead.rules.catalogue.Limits;
+import dev.fairlead.rules.engine.Engine;
+import dev.fairlead.rules.engine.Memo;
+import dev.fairlead.rules.engine.RuleCache;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.TreeMap;
+
+/**
+ * A rulebase ready to judge: catalogue, thresholds in force, compiled rules. Immutable, and safe to share between
+ * threads.
+ */
+public final class Rulebase {
+    /** Loaded when first asked for, and kept: it never changes while the program runs. */
+    private static Rulebase builtIn;
+
+    private final Catalogue catalogue;
+    private final Engine engine;
+    private final String filesHash;
+    private final Map<String, Double> changed;
+    private final Limits limits;
+    private final Judge judge;
+
+    Rulebase(Catalogue catalogue, Engine engine, String filesHash, Map<String, Double> changed) {
+        this.catalogue = catalogue.with(changed);
+        this.engine = engine;
+        this.filesHash = filesHash;
+        this.changed = new TreeMap<>(changed);
+        this.limits = this.catalogue.limits();
+        this.judge = judge(limits);
+    }
+
+    /**
+     * The rulebase that comes with the program. Where the {@code rules} folder that it was built from still stands
+     * beside {@code target} and was edited since, the edited rules are compiled and count.
+     */
+    public static synchronized Rulebase builtIn() {
+        if (builtIn == null) {
+            builtIn = new RulebaseLoader(RuleCache.ofUser()).builtIn();
+        }
+        return builtIn;
+    }
+
+    /**
+     * A rulebase from a folder. With a {@code rulebase.json} the folder stands alone; without one it is laid over the
+     * built-in rulebase: {@code thresholds.json} sets thresholds (full name to number, in the threshold's unit),
+     * {@code stage/id/criterion.json} changes texts (JSON merge patch, RFC 7396), {@code stage/id/criterion.drl}
+     * replaces rules, {@code sources.json} adds to the bibliography.
+     */
+    public static Rulebase fromFolder(Path folder) {
+        return fromFolder(folder, RuleCache.ofUser());
+    }
+
+    /** The same with another place to keep compiled rules in. */
+    public static Rulebase fromFolder(Path folder, RuleCache cache) {
+        return new RulebaseLoader(cache).fromFolder(folder);
+    }
+
+    /** The rulebase that {@code --rules} asks for: the built-in one when {@code folder} is null. */
+    public static Rulebase load(Path folder) {
+        return folder == null ? builtIn() : fromFolder(folder);
+    }
+
+    public Catalogue catalogue() {
+        return catalogue;
+    }
+
+    /** The thresholds in force. */
+    public Limits limits() {
+        return limits;
+    }
+
+    public String version() {
+        return catalogue.version();
+    }
+
+    /** SHA-256 of all that decides a verdict or its wording: texts, rules, bibliography, changed thresholds. */
+    public String hash() {
+        return changed.isEmpty() ? filesHash : Hash.of(filesHash + changed);
+    }
+
+    /** Thresholds that differ from the files, by full name. */
+    public Map<String, Double> changed() {
+        return Map.copyOf(changed);
+    }
+
+    /** The same rules with one threshold set (full name, value in the threshold's unit); nothing is compiled. */
+    public Rulebase withThreshold(String name, double value) {
+        return withThresholds(Map.of(name, value));
+    }
+
+    /** The same rules with some thresholds set; nothing is compiled. */
+    public Rulebase withThresholds(Map<String, Double> values) {
+        Map<String, Double> all = new TreeMap<>(changed);
+        all.putAll(values);
+        return new Rulebase(catalogue, engine, filesHash, all);
+    }
+
+    /**
+     * Judges cases by these rules; always the same, so that all who judge profit from what the engine was asked before.
+     */
+    public Judge judge() {
+        return judge;
+    }
+
+    /** The same rules with these limits, allowed or not: for tests that show that every threshold matters. */
+    Judge judge(Limits others) {
+        return new Judge(catalogue, others, engine, new Memo<>(catalogue, others));
+    }
+
+    int ruleCount() {
+        return engine.rules();
+    }
+}

@@ -1,0 +1,81 @@
+package dev.fairlead.rules.verdict;
+
+import com.fasterxml.jackson.core.type.TypeReference;
+import dev.fairlead.rules.catalogue.Catalogue;
+import dev.fairlead.rules.catalogue.CatalogueReader;
+import dev.fairlead.rules.catalogue.Overlay;
+import dev.fairlead.rules.catalogue.RuleFiles;
+import dev.fairlead.rules.catalogue.RulebaseException;
+import dev.fairlead.rules.catalogue.StrictJson;
+import dev.fairlead.rules.engine.BuiltIn;
+import dev.fairlead.rules.engine.EngineLoader;
+import dev.fairlead.rules.engine.RuleCache;
+import dev.fairlead.rules.language.RulebaseCheck;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Loads a rulebase: texts, check of texts and DRL, engine. */
+final class RulebaseLoader {
+    private final BuiltIn builtIn = BuiltIn.onClassPath();
+    private final EngineLoader engines;
+
+    RulebaseLoader(RuleCache cache) {
+        this.engines = new EngineLoader(cache, builtIn);
+    }
+
+    /** What the program was built with; where its {@code rules} folder was edited since, that folder counts. */
+    Rulebase builtIn() {
+        Path source = BuiltIn.source();
+        RuleFiles edited = source == null ? null : RuleFiles.of(source);
+        if (builtIn == null && edited == null) {
+            throw new RulebaseException(
+                    List.of("this program holds no compiled rulebase, and there is no rules folder beside it"));
+        }
+        return edited == null || builtIn != null && edited.hash().equals(builtIn.hash())
+                ? load(builtIn.files(), builtIn.hash(), Map.of())
+                : load(edited, edited.hash(), Map.of());
+    }
+
+    Rulebase fromFolder(Path folder) {
+        if (!Files.isDirectory(folder)) {
+            throw new RulebaseException(List.of(folder + " is no folder"));
+        }
+        RuleFiles files = RuleFiles.of(folder);
+        RuleFiles whole = files.text(RuleFiles.RULEBASE) != null ? files : Overlay.lay(files, base());
+        return load(whole, whole.hash(), thresholds(files));
+    }
+
+    private RuleFiles base() {
+        Path source = BuiltIn.source();
+        if (source == null && builtIn == null) {
+            throw new RulebaseException(List.of("this program holds no rulebase to lay the folder over"));
+        }
+        return source == null ? builtIn.files() : RuleFiles.of(source);
+    }
+
+    private Rulebase load(RuleFiles files, String hash, Map<String, Double> thresholds) {
+        // the build has checked what it compiled
+        boolean checked = builtIn != null && hash.equals(builtIn.hash());
+        Catalogue catalogue = checked ? CatalogueReader.read(files) : RulebaseCheck.check(files);
+        return new Rulebase(catalogue, engines.load(catalogue, files), hash, thresholds);
+    }
+
+    private static Map<String, Double> thresholds(RuleFiles files) {
+        String text = files.text(RuleFiles.THRESHOLDS);
+        if (text == null) {
+            return Map.of();
+        }
+        List<String> problems = new ArrayList<>();
+        Map<String, Double> read = StrictJson.read(
+                RuleFiles.THRESHOLDS, text, new TypeReference<LinkedHashMap<String, Double>>() {}, problems);
+        if (read == null || read.containsValue(null)) {
+            throw new RulebaseException(
+                    read == null ? problems : List.of(RuleFiles.THRESHOLDS + ": a threshold is set to a number"));
+        }
+        return read;
+    }
+}

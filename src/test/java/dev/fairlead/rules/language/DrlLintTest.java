@@ -1,0 +1,122 @@
+package dev.fairlead.rules.language;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.fairlead.rules.catalogue.Catalogue;
+import dev.fairlead.rules.catalogue.RulebaseException;
+import dev.fairlead.rules.engine.DrlCompiler;
+import dev.fairlead.rules.verdict.TestFolder;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import org.assertj.core.api.Assertions;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What no rule may say: each slip is refused with file and line before anything is compiled. */
+class DrlLintTest {
+    private static final String OK = "overjetAfter.atLeast(limits.of(\"overjet-after.min\"))";
+
+    @TempDir
+    Path folder;
+
+    private List<String> problems(String when, String then) {
+        Catalogue catalogue = TestFolder.whole(folder).load().catalogue();
+        String drl = """
+                package dev.fairlead.rulebase.indication.overjet_after;
+                import dev.fairlead.facts.Bite;
+                global dev.fairlead.rules.catalogue.Limits limits;
+                global dev.fairlead.rules.language.Verdicts verdicts;
+                rule "overjet-after: pass"
+                when
+                    %s
+                then
+                    %s
+                end
+                rule "overjet-after: warn"
+                when
+                    $f : Bite( overjetAfter.below(limits.of("overjet-after.min")) )
+                then
+                    verdicts.caution("overjet-after", $f, "too-little").seen("overjet-after.min", $f.overjetAfter());
+                end
+                """.formatted(when, then);
+        return DrlLint.problems(catalogue.criterion("overjet-after"), drl, catalogue);
+    }
+
+    private static final String PASS =
+            "verdicts.pass(\"overjet-after\", $f).seen(\"overjet-after.min\", $f.overjetAfter());";
+
+    @Test
+    void aPlainRuleIsFine() {
+        assertThat(problems("$f : Bite( " + OK + ", overjetAfter.known() || overjetAfter.doesNotApply() )", PASS))
+                .isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            $f : Bite( !(overjetAfter.below(limits.of("overjet-after.min"))) )      | must be positive
+            not Bite( overjetAfter.below(limits.of("overjet-after.min")) )          | must be positive
+            $f : Bite( overjetAfter != null )                                       | must be positive
+            $f : Bite( overjetAfter.value() >= 1.0 )                                | a number in a condition
+            $f : Bite( eval(true) )                                                 | must be positive
+            $f : Bite() from $c.bite                                                | must be positive
+            $f : Bite( overjetAfter.atLeast(limits.of("overjet-after.least")) )     | no threshold is called overjet-after.least
+            $f : Bite( overjetAfter.yes() )                                         | overjetAfter is a Measured: it has no yes
+            $f : Bite( sidedPlan.atLeast(limits.of("overjet-after.min")) )          | sidedPlan is a Answer: it has no atLeast
+            $f : Bite( sidedPlan.no() )                                             | sidedPlan does not stand among the needs
+            $f : Bite( overjetAfter.atLeast(limits.of("hygiene-and-caries.plaque")) ) | belongs to another criterion
+            $f : Bite( overjetLater.known() )                                       | Bite has no overjetLater
+            $f : Bite( overjetAfter.equals(overjet) )                               | a condition is a component and one of
+            $f : Bite( overjetAfter.missing() )                                     | missing is no condition that rules may use
+            $f : Mouth( untreatedCaries.no() )                                      | the criterion is about Bite
+            $f : Bite( sidedPlan.no() ) $m : Mouth( untreatedCaries.no() )          | a condition is a component and one of
+            """)
+    void aConditionIsHeldToThePlainLanguage(String when, String problem) {
+        assertThat(problems(when, PASS)).anySatisfy(p -> assertThat(p).contains("criterion.drl:7: ", problem));
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
+            insert(new Object());                                                        | a consequence is one verdict
+            System.exit(1); verdicts.pass("overjet-after", $f);                          | a consequence is one verdict
+            verdicts.pass("hygiene-and-caries", $f).seen("overjet-after.min", $f.anb()); | the verdict is on overjet-after
+            verdicts.pass("overjet-after", $f).seen("overjet-after.max", $f.anb());      | no threshold is called overjet-after.max
+            verdicts.caution("overjet-after", $f, "other");                              | there is no text for "other"
+            verdicts.pass("overjet-after", $f);                                          | the text speaks of a value
+            """)
+    void aConsequenceIsOneVerdict(String then, String problem) {
+        assertThat(problems("$f : Bite( " + OK + " )", then))
+                .anySatisfy(p -> assertThat(p).contains("criterion.drl:9: ", problem));
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
+            import dev.fairlead.facts.Bite; | import java.io.File;                                      | rules may import facts alone
+            import dev.fairlead.facts.Bite; | import dev.fairlead.facts.Bite; function int f() { return 1; } | only package, imports, globals and rules
+            rule "overjet-after: pass"      | rule "overjet-after: pass" salience 10                    | a rule has no attributes
+            rule "overjet-after: pass"      | rule "pass"                                               | the name of a rule begins
+            rule "overjet-after: pass"      | query "q" end rule "overjet-after: pass"                  | only package, imports, globals and rules
+            indication.overjet_after;       | bench.overjet_after;                                      | the package is dev.fairlead.rulebase.indication.overjet_after
+            .Limits limits                  | .Limits other                                             | the globals are limits and verdicts
+            """)
+    void nothingElseStandsInTheFile(String old, String by, String problem) {
+        Assertions.assertThatThrownBy(() -> TestFolder.whole(folder)
+                        .replace(TestFolder.OVERJET + "/criterion.drl", old, by)
+                        .load())
+                .isInstanceOf(RulebaseException.class)
+                .hasMessageContaining(problem)
+                .hasMessageContaining("overjet-after/criterion.drl:");
+    }
+
+    @Test
+    void whatTheEngineRefusesIsNamedByFileAndLine() {
+        String drl =
+                "package p.q;\nimport dev.fairlead.facts.Bite;\nrule \"x\"\nwhen\n    $f : Bite( overjetLater.known() )\nthen\nend\n";
+        Assertions.assertThatThrownBy(() -> DrlCompiler.compile(Map.of("indication/x/criterion.drl", drl)))
+                .isInstanceOf(RulebaseException.class)
+                .hasMessageContaining("indication/x/criterion.drl:")
+                .hasMessageContaining("overjetLater");
+    }
+}

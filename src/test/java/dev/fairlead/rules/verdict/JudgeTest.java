@@ -1,0 +1,139 @@
+package dev.fairlead.rules.verdict;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.fairlead.facts.CaseFact;
+import dev.fairlead.facts.Place;
+import dev.fairlead.facts.ToothWidth;
+import dev.fairlead.model.Limit;
+import dev.fairlead.model.Measured;
+import dev.fairlead.model.Stage;
+import dev.fairlead.model.Tooth;
+import dev.fairlead.model.Unit;
+import dev.fairlead.rules.catalogue.Limits;
+import dev.fairlead.rules.guard.Facts;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * Judging one case: silence is completed, contradictions and failures are our own errors, threads and order do not
+ * matter.
+ */
+class JudgeTest {
+    @TempDir
+    Path folder;
+
+    private final Facts base = Facts.base(Path.of("rules"));
+
+    @Test
+    void aRuleThatThrowsStopsItsOwnCriterionAlone() {
+        Rulebase rulebase = TestFolder.whole(folder).load();
+        Map<String, Limit> limits = new HashMap<>(rulebase.limits().all());
+        limits.remove("overjet-after.min");
+        Judgement judgement = rulebase.judge(new Limits(limits)).judge(base.all());
+        assertThat(judgement.errors()).singleElement().satisfies(e -> {
+            assertThat(e.criterion()).isEqualTo("overjet-after");
+            assertThat(e.message()).contains("no threshold is called overjet-after.min");
+        });
+        assertThat(judgement.of("overjet-after").failed()).isTrue();
+        assertThat(judgement.of("overjet-after").status()).isEqualTo(Status.NOT_ASSESSED);
+        assertThat(judgement.of("hygiene-and-caries").status()).isEqualTo(Status.PASS);
+    }
+
+    @Test
+    void rulesThatContradictEachOtherAreAnError() {
+        Rulebase rulebase = TestFolder.whole(folder)
+                .replace(TestFolder.OVERJET + "/criterion.drl", "overjetAfter.below(", "overjetAfter.atLeast(")
+                .load();
+        Judgement judgement = rulebase.judge().judge(base.all());
+        assertThat(judgement.errors()).extracting(OwnError::message).contains("the rules contradict each other");
+        assertThat(judgement.of("overjet-after").failed()).isTrue();
+    }
+
+    @Test
+    void aPassOnAnUnknownNeedIsAnError() {
+        Rulebase rulebase = TestFolder.whole(folder)
+                .replace(TestFolder.HYGIENE + "/criterion.drl", ", untreatedCaries.no(), activeGingivitis.no()", "")
+                .load();
+        Judgement judgement = rulebase.judge()
+                .judge(base.with(Map.of("Mouth.untreatedCaries", "unknown")).all());
+        assertThat(judgement.errors())
+                .singleElement()
+                .satisfies(e -> assertThat(e.message()).contains("passes it although untreatedCaries is not known"));
+    }
+
+    @Test
+    void aValueInAnotherUnitThanItsLimitIsAnError() {
+        Rulebase rulebase = TestFolder.whole(folder).load();
+        Judgement judgement = rulebase.judge()
+                .judge(base.with(Map.of("Bite.overjetAfter", "2 in")).all());
+        assertThat(judgement.errors())
+                .singleElement()
+                .satisfies(e -> assertThat(e.message()).contains("INCH", "MM"));
+    }
+
+    @Test
+    void whatIsMissingIsNamed() {
+        Rulebase rulebase = TestFolder.whole(folder).load();
+        Judgement judgement = rulebase.judge()
+                .judge(base.with(Map.of("Mouth.plaqueScore", "unknown", "Mouth.activeGingivitis", "unknown"))
+                        .all());
+        assertThat(judgement.of("hygiene-and-caries").missing())
+                .containsExactly("/mouth/plaqueScore", "/mouth/activeGingivitis");
+        assertThat(rulebase.judge().judge(List.of()).of("hygiene-and-caries").missing())
+                .containsExactly("/mouth");
+    }
+
+    @Test
+    void whatIsMissingComesBeforeWhatDoesNotApply() {
+        Rulebase rulebase = TestFolder.whole(folder).load();
+        Facts both = base.with(Map.of("Mouth.plaqueScore", "does-not-apply", "Mouth.activeGingivitis", "unknown"));
+        assertThat(rulebase.judge().judge(both.all()).of("hygiene-and-caries").status())
+                .isEqualTo(Status.NOT_ASSESSED);
+        Facts one = base.with(Map.of("Mouth.plaqueScore", "does-not-apply"));
+        assertThat(rulebase.judge().judge(one.all()).of("hygiene-and-caries").status())
+                .isEqualTo(Status.DOES_NOT_APPLY);
+    }
+
+    @Test
+    void stagesThatTheCaseHasNotReachedAreLeftOut() {
+        Rulebase rulebase = TestFolder.whole(folder).load();
+        assertThat(rulebase.judge().judge(base.all(), Stage.RECORDS).results()).isEmpty();
+        assertThat(rulebase.judge().judge(base.all(), Stage.INDICATION).results())
+                .hasSize(2);
+    }
+
+    @Test
+    void manyThreadsShareAJudge() {
+        Judge judge = TestFolder.whole(folder).load().judge();
+        List<CaseFact> good = base.all();
+        List<CaseFact> poor = base.with(Map.of("Mouth.untreatedCaries", "yes")).all();
+        List<Status> found = IntStream.range(0, 2000)
+                .parallel()
+                .mapToObj(i -> judge.judge(i % 2 == 0 ? good : poor)
+                        .of("hygiene-and-caries")
+                        .status())
+                .toList();
+        assertThat(IntStream.range(0, 2000)).allMatch(i -> found.get(i) == (i % 2 == 0 ? Status.PASS : Status.WARN));
+    }
+
+    @Test
+    void placesComeInTheOrderOfTheirNumbers() {
+        List<String> pointers =
+                List.of("/visits/10/left", "/visits/2/left", "/visits/2", "/visits/9/right", "/visits/10");
+        assertThat(pointers.stream()
+                        .map(p -> (CaseFact) new ToothWidth(
+                                new Place(p, ""),
+                                Tooth.of(41),
+                                Measured.exact(5, Unit.MM),
+                                Measured.exact(0, Unit.RATIO)))
+                        .sorted(PlaceOrder.FACTS)
+                        .map(f -> f.place().pointer()))
+                .containsExactly("/visits/2", "/visits/2/left", "/visits/9/right", "/visits/10", "/visits/10/left");
+    }
+}

@@ -1,0 +1,82 @@
+package dev.fairlead.rules.verdict;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import dev.fairlead.rules.catalogue.Criterion;
+import dev.fairlead.rules.catalogue.RulebaseException;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A folder without a rulebase.json is laid over the rulebase of the program. */
+class OverlayTest {
+    @TempDir
+    Path folder;
+
+    @Test
+    void thresholdsAloneAreEnough() {
+        Rulebase over = new TestFolder(folder)
+                .write("thresholds.json", "{\"overjet-after.min\": 2.0}")
+                .load();
+        Rulebase builtIn = Rulebase.fromFolder(Path.of("rules"));
+        assertThat(over.catalogue().thresholds().get("overjet-after.min").value())
+                .isEqualTo(2);
+        assertThat(over.catalogue().criteria())
+                .hasSameSizeAs(builtIn.catalogue().criteria());
+        assertThat(over.version()).isEqualTo(builtIn.version());
+        assertThat(over.hash()).isNotEqualTo(builtIn.hash());
+    }
+
+    @Test
+    void textsAreChangedOneByOne() {
+        Rulebase over = new TestFolder(folder)
+                .write(
+                        TestFolder.OVERJET + "/criterion.json",
+                        "{\"reasons\": {\"too-little\": {\"todo\": \"Ask the senior clinician.\"}}}")
+                .load();
+        Criterion changed = over.catalogue().criterion("overjet-after");
+        assertThat(changed.reasons().get("too-little").todo()).isEqualTo("Ask the senior clinician.");
+        assertThat(changed.reasons().get("too-little").title()).isEqualTo("Too little overjet left");
+        assertThat(changed.title()).isEqualTo("Overjet is left after the advancement");
+    }
+
+    @Test
+    void anUnknownCriterionAndARangeMovedByPatchAreRefused() {
+        assertThatThrownBy(() -> new TestFolder(folder)
+                        .write("indication/overjet/criterion.json", "{\"why\": \"x\"}")
+                        .load())
+                .isInstanceOf(RulebaseException.class)
+                .hasMessageContaining("indication/overjet/criterion.json: there is no such criterion");
+        Path other = folder.resolve("other");
+        assertThatThrownBy(() -> new TestFolder(other)
+                        .write(TestFolder.OVERJET + "/criterion.json", "{\"thresholds\": {\"min\": {\"low\": -9}}}")
+                        .load())
+                .hasMessageContaining("set min in thresholds.json");
+    }
+
+    @Test
+    void aCriterionOfTheHouseIsAddedAtTheEndOfItsStage() {
+        String drl = "indication/overjet-after/criterion.drl";
+        TestFolder whole = TestFolder.whole(folder.resolve("whole"));
+        String own = read(folder.resolve("whole").resolve(drl))
+                .replace("overjet-after", "overjet-of-house")
+                .replace("overjet_after", "overjet_of_house");
+        String text = read(folder.resolve("whole/indication/overjet-after/criterion.json"));
+        Rulebase rulebase = whole.write("indication/overjet-of-house/criterion.drl", own)
+                .write("indication/overjet-of-house/criterion.json", text)
+                .load();
+        assertThat(rulebase.catalogue().criteria())
+                .extracting(Criterion::id)
+                .containsExactly("overjet-after", "hygiene-and-caries", "overjet-of-house");
+        assertThat(rulebase.limits().of("overjet-of-house.min").value()).isEqualTo(1.0);
+    }
+
+    private static String read(Path file) {
+        try {
+            return java.nio.file.Files.readString(file);
+        } catch (java.io.IOException e) {
+            throw new java.io.UncheckedIOException(e);
+        }
+    }
+}

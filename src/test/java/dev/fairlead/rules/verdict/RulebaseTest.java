@@ -1,0 +1,153 @@
+package dev.fairlead.rules.verdict;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import dev.fairlead.facts.Bite;
+import dev.fairlead.facts.Place;
+import dev.fairlead.model.Answer;
+import dev.fairlead.model.Measured;
+import dev.fairlead.model.Unit;
+import dev.fairlead.rules.catalogue.Criterion;
+import dev.fairlead.rules.catalogue.RulebaseException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Loading a rulebase: what it says of itself, what may be changed and how, and what is refused. */
+class RulebaseTest {
+    @TempDir
+    Path folder;
+
+    private static Bite overjetAfter(double mm) {
+        Measured u = Measured.unknown("/x");
+        return new Bite(
+                new Place("/bite", ""),
+                u,
+                Measured.exact(mm, Unit.MM),
+                u,
+                u,
+                Answer.unknown("/x"),
+                u,
+                Answer.unknown("/x"),
+                Answer.unknown("/x"));
+    }
+
+    private static Status overjet(Rulebase rulebase, double mm) {
+        return rulebase.judge()
+                .judge(List.of(overjetAfter(mm)))
+                .of("overjet-after")
+                .status();
+    }
+
+    @Test
+    void aWholeRulebaseStandsAloneInItsOwnOrder() {
+        Rulebase rulebase = TestFolder.whole(folder).load();
+        assertThat(rulebase.version()).isEqualTo("test");
+        assertThat(rulebase.catalogue().criteria())
+                .extracting(Criterion::id)
+                .containsExactly("overjet-after", "hygiene-and-caries");
+        assertThat(rulebase.ruleCount()).isEqualTo(6);
+        assertThat(rulebase.hash()).matches("[0-9a-f]{64}");
+    }
+
+    @Test
+    void aThresholdIsSetWithoutCompilingAndShowsInTheHash() {
+        Rulebase rulebase = TestFolder.whole(folder).load();
+        Rulebase stricter = rulebase.withThreshold("overjet-after.min", 2);
+        assertThat(overjet(rulebase, 1.5)).isEqualTo(Status.PASS);
+        assertThat(overjet(stricter, 1.5)).isEqualTo(Status.WARN);
+        assertThat(stricter.hash()).isNotEqualTo(rulebase.hash());
+        assertThat(stricter.changed()).containsExactly(Map.entry("overjet-after.min", 2.0));
+        assertThat(stricter.withThreshold("overjet-after.min", 2).hash()).isEqualTo(stricter.hash());
+        assertThat(stricter.catalogue()
+                        .criterion("overjet-after")
+                        .thresholds()
+                        .get("min")
+                        .value())
+                .isEqualTo(2);
+    }
+
+    @Test
+    void aThresholdOutOfItsRangeAndAnUnknownOneAreNamed() {
+        Rulebase rulebase = TestFolder.whole(folder).load();
+        assertThatThrownBy(() -> rulebase.withThresholds(Map.of("overjet-after.min", 9.0, "overjet.least", 1.0)))
+                .isInstanceOf(RulebaseException.class)
+                .hasMessageContaining("overjet-after.min may be set from 0.0 to 3.0 mm, not to 9.0")
+                .hasMessageContaining("no threshold is called overjet.least");
+    }
+
+    @Test
+    void thresholdsOfAFileAreInForce() {
+        Rulebase rulebase = TestFolder.whole(folder)
+                .write("thresholds.json", "{\"overjet-after.min\": 0.5}")
+                .load();
+        assertThat(overjet(rulebase, 0.7)).isEqualTo(Status.PASS);
+        assertThatThrownBy(() -> new TestFolder(folder)
+                        .write("thresholds.json", "{\"overjet-after.min\": \"0.5\"}")
+                        .load())
+                .hasMessageContaining("thresholds.json:1");
+    }
+
+    @Test
+    void anEditedRuleIsCompiledAndReplacesTheBuiltInOneOfTheSameClassNames() {
+        Rulebase before = TestFolder.whole(folder).load();
+        Rulebase after = new TestFolder(folder)
+                .replace(
+                        TestFolder.OVERJET + "/criterion.drl",
+                        "overjetAfter.atLeast(limits.of(\"overjet-after.min\")) )",
+                        "overjetAfter.atLeast(limits.of(\"overjet-after.min\")), overjetAfter.doesNotApply() )")
+                .load();
+        assertThat(overjet(before, 1.5)).isEqualTo(Status.PASS);
+        assertThat(after.judge().judge(List.of(overjetAfter(1.5))).errors())
+                .singleElement()
+                .satisfies(e -> assertThat(e.message()).contains("nothing is missing, and yet no rule decides"));
+        assertThat(overjet(before, 1.5)).isEqualTo(Status.PASS);
+        assertThat(after.hash()).isNotEqualTo(before.hash());
+    }
+
+    @Test
+    void faultsOfAllFilesAreNamedTogether() {
+        TestFolder broken = TestFolder.whole(folder)
+                .replace(TestFolder.OVERJET + "/criterion.json", "\"title\"", "\"heading\"")
+                .replace(TestFolder.HYGIENE + "/criterion.json", "[\"common-practice\"]", "[\"hearsay\"]");
+        assertThatThrownBy(broken::load)
+                .isInstanceOf(RulebaseException.class)
+                .hasMessageContaining("indication/overjet-after/criterion.json:")
+                .hasMessageContaining("title is missing")
+                .hasMessageContaining(
+                        "indication/hygiene-and-caries/criterion.json: sources: hearsay does not stand in sources.json");
+    }
+
+    @Test
+    void aPlaceholderThatNothingFillsIsRefused() {
+        TestFolder broken = TestFolder.whole(folder)
+                .replace(TestFolder.OVERJET + "/criterion.json", "{value} is left", "{overbite} is left");
+        assertThatThrownBy(broken::load).hasMessageContaining("nothing fills {overbite}");
+    }
+
+    @Test
+    void anEmptyFolderIsNoRulebase() {
+        assertThatThrownBy(() -> new TestFolder(folder).load())
+                .isInstanceOf(RulebaseException.class)
+                .hasMessageContaining("neither");
+        assertThatThrownBy(() -> Rulebase.fromFolder(folder.resolve("absent")))
+                .isInstanceOf(RulebaseException.class)
+                .hasMessageContaining("no folder");
+        assertThatThrownBy(() -> new TestFolder(folder)
+                        .write("rulebase.json", "{\"version\": \"1\", \"order\": {}}")
+                        .write("sources.json", "{}")
+                        .load())
+                .hasMessageContaining("holds no criterion");
+    }
+
+    @Test
+    void aCriterionWithoutRulesIsRefused() {
+        assertThatThrownBy(() -> TestFolder.whole(folder)
+                        .write("indication/new-one/criterion.json", "{}")
+                        .load())
+                .hasMessageContaining("indication/new-one: there is no criterion.drl");
+    }
+}
