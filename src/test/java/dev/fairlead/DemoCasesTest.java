@@ -8,7 +8,7 @@ import dev.fairlead.intake.text.CaseFormat;
 import dev.fairlead.intake.text.Problem;
 import dev.fairlead.intake.write.CaseWriter;
 import dev.fairlead.model.Case;
-import dev.fairlead.model.Knowable;
+import dev.fairlead.model.CaseValue;
 import dev.fairlead.model.Side;
 import dev.fairlead.model.Tooth;
 import dev.fairlead.model.shape.Edit;
@@ -99,7 +99,7 @@ class DemoCasesTest {
         Case c = CaseReader.read(CASES.resolve("heron-07-clean.yaml")).value().orElseThrow();
         assertThat(Edit.factPointers(c).stream()
                         .filter(p -> !p.startsWith("/teeth/")
-                                && !((Knowable) Edit.get(c, p)).missing().isEmpty()))
+                                && !((CaseValue) Edit.get(c, p)).missing().isEmpty()))
                 .isEmpty();
         assertThat(c.visits()).hasSize(3);
     }

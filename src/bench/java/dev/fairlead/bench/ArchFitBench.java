@@ -4,7 +4,7 @@ import dev.fairlead.measure.archform.ArchFamily;
 import dev.fairlead.measure.archform.ArchFit;
 import dev.fairlead.measure.archform.ArchPlaces;
 import dev.fairlead.measure.archform.BetaArch;
-import dev.fairlead.measure.archform.Landmark;
+import dev.fairlead.measure.archform.DigitisedPoint;
 import dev.fairlead.measure.archform.Landmarks;
 import dev.fairlead.measure.archform.LeastReshaping;
 import dev.fairlead.measure.archform.Point;
@@ -42,9 +42,9 @@ public class ArchFitBench {
     private Landmarks landmarks() {
         Random random = new Random(1);
         List<Point> points = arch.points(TEETH.length);
-        List<Landmark> given = new ArrayList<>();
+        List<DigitisedPoint> given = new ArrayList<>();
         for (int i = 0; i < TEETH.length; i++) {
-            given.add(Landmark.flat(
+            given.add(DigitisedPoint.flat(
                     TEETH[i],
                     points.get(i).x() + 0.5 * random.nextGaussian(),
                     points.get(i).y() + 0.5 * random.nextGaussian()));

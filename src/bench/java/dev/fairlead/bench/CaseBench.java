@@ -9,9 +9,9 @@ import dev.fairlead.check.whatif.WhatIf;
 import dev.fairlead.intake.CaseReader;
 import dev.fairlead.intake.text.CaseFormat;
 import dev.fairlead.measure.Measures;
-import dev.fairlead.measure.Workbook;
 import dev.fairlead.measure.Worked;
-import dev.fairlead.measure.part.Parts;
+import dev.fairlead.measure.gather.Calculations;
+import dev.fairlead.measure.working.Workbook;
 import dev.fairlead.model.Case;
 import dev.fairlead.rules.verdict.Rulebase;
 import java.io.IOException;
@@ -51,12 +51,12 @@ public class CaseBench {
                 .orElseThrow();
         Rulebase rules = Rulebase.fromFolder(Path.of("rules"));
         checker = new Checker(rules);
-        search = new Search(rules, Parts.full());
+        search = new Search(rules, Calculations.full());
     }
 
     @Benchmark
     public Worked work() {
-        return Measures.of(subject, Optional.empty(), Workbook.kept(), Parts.full());
+        return Measures.of(subject, Optional.empty(), Workbook.kept(), Calculations.full());
     }
 
     @Benchmark

@@ -9,9 +9,9 @@ import dev.fairlead.intake.CaseReading;
 import dev.fairlead.intake.text.CaseFormat;
 import dev.fairlead.intake.write.CaseWriter;
 import dev.fairlead.measure.Measures;
-import dev.fairlead.measure.Workbook;
 import dev.fairlead.measure.Worked;
-import dev.fairlead.measure.part.Parts;
+import dev.fairlead.measure.gather.Calculations;
+import dev.fairlead.measure.working.Workbook;
 import dev.fairlead.model.Case;
 import dev.fairlead.rules.verdict.Judgement;
 import dev.fairlead.rules.verdict.Rulebase;
@@ -53,8 +53,8 @@ public class CheckBenchmark {
         json = cases.stream()
                 .map(c -> CaseWriter.json(c).getBytes(java.nio.charset.StandardCharsets.UTF_8))
                 .toList();
-        plain = new Checker(Rulebase.builtIn(), Parts.plain());
-        full = new Checker(Rulebase.builtIn(), Parts.full());
+        plain = new Checker(Rulebase.builtIn(), Calculations.plain());
+        full = new Checker(Rulebase.builtIn(), Calculations.full());
     }
 
     @Benchmark
@@ -64,7 +64,7 @@ public class CheckBenchmark {
 
     @Benchmark
     public Worked measure(RulesBenchmark.At at) {
-        return Measures.of(at.of(cases), Optional.empty(), Workbook.none(), Parts.plain());
+        return Measures.of(at.of(cases), Optional.empty(), Workbook.none(), Calculations.plain());
     }
 
     @Benchmark

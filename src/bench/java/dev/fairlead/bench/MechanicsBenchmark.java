@@ -1,22 +1,22 @@
 package dev.fairlead.bench;
 
-import dev.fairlead.measure.mechanics.ArchGeometry;
-import dev.fairlead.measure.mechanics.BandInput;
-import dev.fairlead.measure.mechanics.BandResult;
-import dev.fairlead.measure.mechanics.BetaArch;
-import dev.fairlead.measure.mechanics.FoldKinematics;
-import dev.fairlead.measure.mechanics.FoldRange;
-import dev.fairlead.measure.mechanics.FoldSpec;
-import dev.fairlead.measure.mechanics.ForceBands;
-import dev.fairlead.measure.mechanics.Mechanics;
-import dev.fairlead.measure.mechanics.Mesh;
-import dev.fairlead.measure.mechanics.Result;
-import dev.fairlead.measure.mechanics.Seat;
-import dev.fairlead.measure.mechanics.Setup;
-import dev.fairlead.measure.mechanics.Theory;
-import dev.fairlead.measure.mechanics.Ties;
-import dev.fairlead.measure.mechanics.Tube;
-import dev.fairlead.measure.mechanics.WireSpec;
+import dev.fairlead.measure.mechanics.answer.BandInput;
+import dev.fairlead.measure.mechanics.answer.BandResult;
+import dev.fairlead.measure.mechanics.answer.ForceBands;
+import dev.fairlead.measure.mechanics.answer.Mechanics;
+import dev.fairlead.measure.mechanics.answer.Mesh;
+import dev.fairlead.measure.mechanics.answer.Result;
+import dev.fairlead.measure.mechanics.answer.Setup;
+import dev.fairlead.measure.mechanics.answer.Setup.Seat;
+import dev.fairlead.measure.mechanics.answer.Setup.TailSupport;
+import dev.fairlead.measure.mechanics.answer.Setup.Theory;
+import dev.fairlead.measure.mechanics.answer.Setup.Ties;
+import dev.fairlead.measure.mechanics.answer.WireSpec;
+import dev.fairlead.measure.mechanics.geometry.ArchGeometry;
+import dev.fairlead.measure.mechanics.geometry.BetaCurve;
+import dev.fairlead.measure.mechanics.geometry.FoldKinematics;
+import dev.fairlead.measure.mechanics.geometry.FoldRange;
+import dev.fairlead.measure.mechanics.geometry.FoldSpec;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -42,7 +42,7 @@ public class MechanicsBenchmark {
             FoldKinematics.openingForForward(FOLD, 1.5).orElseThrow();
 
     private final WireSpec wire = new WireSpec(0.508, 180_000, 0.3);
-    private final ArchGeometry arch = new ArchGeometry(new BetaArch(44, 24), 3, 2.7, 8.3);
+    private final ArchGeometry arch = new ArchGeometry(new BetaCurve(44, 24), 3, 2.7, 8.3);
     private final Setup large = new Setup(
             wire,
             arch,
@@ -50,7 +50,7 @@ public class MechanicsBenchmark {
             FOLD,
             ALPHA,
             ALPHA,
-            Tube.TWO_POINT,
+            TailSupport.TWO_POINT,
             Ties.FOUR,
             Seat.LEVEL,
             Theory.LARGE_ROTATIONS,

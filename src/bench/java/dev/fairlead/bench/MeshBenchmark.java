@@ -1,19 +1,19 @@
 package dev.fairlead.bench;
 
-import dev.fairlead.measure.mechanics.ArchGeometry;
-import dev.fairlead.measure.mechanics.BetaArch;
-import dev.fairlead.measure.mechanics.FoldKinematics;
-import dev.fairlead.measure.mechanics.FoldSpec;
-import dev.fairlead.measure.mechanics.Mechanics;
-import dev.fairlead.measure.mechanics.Mesh;
-import dev.fairlead.measure.mechanics.Result;
-import dev.fairlead.measure.mechanics.Seat;
-import dev.fairlead.measure.mechanics.Setup;
-import dev.fairlead.measure.mechanics.Solution;
-import dev.fairlead.measure.mechanics.Theory;
-import dev.fairlead.measure.mechanics.Ties;
-import dev.fairlead.measure.mechanics.Tube;
-import dev.fairlead.measure.mechanics.WireSpec;
+import dev.fairlead.measure.mechanics.answer.Mechanics;
+import dev.fairlead.measure.mechanics.answer.Mesh;
+import dev.fairlead.measure.mechanics.answer.Result;
+import dev.fairlead.measure.mechanics.answer.Setup;
+import dev.fairlead.measure.mechanics.answer.Setup.Seat;
+import dev.fairlead.measure.mechanics.answer.Setup.TailSupport;
+import dev.fairlead.measure.mechanics.answer.Setup.Theory;
+import dev.fairlead.measure.mechanics.answer.Setup.Ties;
+import dev.fairlead.measure.mechanics.answer.Solution;
+import dev.fairlead.measure.mechanics.answer.WireSpec;
+import dev.fairlead.measure.mechanics.geometry.ArchGeometry;
+import dev.fairlead.measure.mechanics.geometry.BetaCurve;
+import dev.fairlead.measure.mechanics.geometry.FoldKinematics;
+import dev.fairlead.measure.mechanics.geometry.FoldSpec;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -51,12 +51,12 @@ public class MeshBenchmark {
     private static Setup setup(Mesh mesh) {
         return new Setup(
                 new WireSpec(0.508, 180_000, 0.3),
-                new ArchGeometry(new BetaArch(44, 24), 3, 2.7, 8.3),
+                new ArchGeometry(new BetaCurve(44, 24), 3, 2.7, 8.3),
                 FOLD,
                 FOLD,
                 ALPHA,
                 ALPHA,
-                Tube.TWO_POINT,
+                TailSupport.TWO_POINT,
                 Ties.FOUR,
                 Seat.LEVEL,
                 Theory.LARGE_ROTATIONS,

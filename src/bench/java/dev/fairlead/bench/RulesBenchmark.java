@@ -4,7 +4,7 @@ import dev.fairlead.audit.cohort.Cohort;
 import dev.fairlead.audit.cohort.PlantedCase;
 import dev.fairlead.facts.CaseFact;
 import dev.fairlead.measure.Measures;
-import dev.fairlead.measure.Workbook;
+import dev.fairlead.measure.working.Workbook;
 import dev.fairlead.model.Stage;
 import dev.fairlead.rules.verdict.Ending;
 import dev.fairlead.rules.verdict.Judge;

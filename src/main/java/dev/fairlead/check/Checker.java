@@ -9,9 +9,9 @@ import dev.fairlead.findings.RulebaseUsed;
 import dev.fairlead.findings.Subject;
 import dev.fairlead.intake.text.Problem;
 import dev.fairlead.measure.Measures;
-import dev.fairlead.measure.Workbook;
 import dev.fairlead.measure.Worked;
-import dev.fairlead.measure.part.Parts;
+import dev.fairlead.measure.gather.Calculations;
+import dev.fairlead.measure.working.Workbook;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Stage;
 import dev.fairlead.rules.verdict.CriterionResult;
@@ -29,7 +29,7 @@ import java.util.function.Supplier;
 /** Checks cases by one rulebase: measures, judges, and puts the outcome into words. Safe to share between threads. */
 public final class Checker {
     private final Supplier<Rulebase> loaded;
-    private final Parts parts;
+    private final Calculations parts;
     private volatile Doubts doubts;
     private volatile Ready ready;
 
@@ -38,19 +38,19 @@ public final class Checker {
 
     /** A checker with the full set of measurements. */
     public Checker(Rulebase rulebase) {
-        this(rulebase, Parts.full());
+        this(rulebase, Calculations.full());
     }
 
-    public Checker(Rulebase rulebase, Parts parts) {
+    public Checker(Rulebase rulebase, Calculations parts) {
         this(() -> rulebase, parts);
     }
 
     /** A checker whose rulebase may still be loading: it is asked for when the first case has been measured. */
     public Checker(Supplier<Rulebase> loading) {
-        this(loading, Parts.full());
+        this(loading, Calculations.full());
     }
 
-    private Checker(Supplier<Rulebase> loaded, Parts parts) {
+    private Checker(Supplier<Rulebase> loaded, Calculations parts) {
         this.loaded = loaded;
         this.parts = parts;
     }
@@ -66,7 +66,7 @@ public final class Checker {
     }
 
     /** What cases are measured with. */
-    public Parts parts() {
+    public Calculations parts() {
         return parts;
     }
 
@@ -82,7 +82,7 @@ public final class Checker {
     /** Checks a case; {@code doubts} are what its reading left open. */
     public Checked check(Case c, String hash, List<Problem> doubts, CheckOptions options) {
         Reach reach = options.reach(c);
-        Parts needed = parts(reach.cut() ? reach.full() : reach.judged(), options);
+        Calculations needed = parts(reach.cut() ? reach.full() : reach.judged(), options);
         if (options.doubting().wanted()) {
             // one case alone: its forces are worked out beside the rest; of many, each has a thread already
             Background.start("forces", () -> {
@@ -142,7 +142,7 @@ public final class Checker {
     }
 
     /** Forces are judged from activation on; before, the beam model would work for nothing. */
-    private Parts parts(Stage reached, CheckOptions options) {
+    private Calculations parts(Stage reached, CheckOptions options) {
         return options.forces() && reached.hasReached(Stage.ACTIVATION) ? parts : parts.withoutForces();
     }
 

@@ -3,13 +3,13 @@ package dev.fairlead.check;
 import dev.fairlead.facts.CaseFact;
 import dev.fairlead.findings.Certainty;
 import dev.fairlead.measure.Measures;
-import dev.fairlead.measure.Workbook;
-import dev.fairlead.measure.part.Parts;
+import dev.fairlead.measure.gather.Calculations;
 import dev.fairlead.measure.uncertainty.Compared;
 import dev.fairlead.measure.uncertainty.Flips;
 import dev.fairlead.measure.uncertainty.Outcomes;
 import dev.fairlead.measure.uncertainty.Repeat;
 import dev.fairlead.measure.uncertainty.Simulation;
+import dev.fairlead.measure.working.Workbook;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Limit;
 import dev.fairlead.model.Measured;
@@ -39,10 +39,10 @@ public final class Doubts {
     private static final double LEAST = 1e-6;
 
     private final Rulebase rulebase;
-    private final Parts parts;
+    private final Calculations parts;
     private final Judge judge;
 
-    public Doubts(Rulebase rulebase, Parts parts) {
+    public Doubts(Rulebase rulebase, Calculations parts) {
         this.rulebase = rulebase;
         this.parts = parts;
         this.judge = rulebase.judge();
@@ -76,7 +76,7 @@ public final class Doubts {
      * the catalogue.
      */
     public Outcomes outcomes(Case base, Optional<LocalDate> day, Stage reached) {
-        Parts near = parts(reached).near(base);
+        Calculations near = parts(reached).near(base);
         return variant -> {
             Ending[] endings =
                     judge.ends(Measures.of(variant, day, Workbook.none(), near).facts(), reached);
@@ -89,7 +89,7 @@ public final class Doubts {
     }
 
     /** Forces are judged from activation on; before, the beam model would work for nothing. */
-    private Parts parts(Stage reached) {
+    private Calculations parts(Stage reached) {
         return reached.hasReached(Stage.ACTIVATION) ? parts : parts.withoutForces();
     }
 

@@ -7,7 +7,7 @@ import dev.fairlead.check.whatif.Difference;
 import dev.fairlead.check.whatif.Search;
 import dev.fairlead.check.whatif.TypedChanges;
 import dev.fairlead.check.whatif.WhatIf;
-import dev.fairlead.measure.part.Parts;
+import dev.fairlead.measure.gather.Calculations;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Stage;
 import dev.fairlead.report.json.WhatIfJson;
@@ -79,7 +79,7 @@ final class WhatIfCommand implements Callable<Integer> {
         CheckOptions options =
                 new CheckOptions(Optional.ofNullable(date), Optional.ofNullable(stage), !sets.isEmpty(), Doubting.NONE);
         if (sets.isEmpty()) {
-            WhatIf found = new Search(rulebase, Parts.full()).of(c, named.hash(), options);
+            WhatIf found = new Search(rulebase, Calculations.full()).of(c, named.hash(), options);
             console.out()
                     .print(
                             form == PlainForm.json

@@ -1,6 +1,6 @@
 package dev.fairlead.facts;
 
-import dev.fairlead.model.Knowable;
+import dev.fairlead.model.CaseValue;
 
 /**
  * One record that rules match on; all of its other components are {@code Measured} or {@code Answer}, or identify it.
@@ -34,7 +34,7 @@ public sealed interface CaseFact
      * All components that can be known or missing, in the order of the record; throws when one was not given by whoever
      * built the fact.
      */
-    default Knowable[] components() {
+    default CaseValue[] components() {
         return Components.of(this);
     }
 }

@@ -1,6 +1,6 @@
 package dev.fairlead.facts;
 
-import dev.fairlead.model.Knowable;
+import dev.fairlead.model.CaseValue;
 import java.lang.reflect.Method;
 import java.lang.reflect.RecordComponent;
 import java.util.Arrays;
@@ -11,7 +11,7 @@ final class Components {
         @Override
         protected Method[] computeValue(Class<?> type) {
             return Arrays.stream(type.getRecordComponents())
-                    .filter(c -> Knowable.class.isAssignableFrom(c.getType()))
+                    .filter(c -> CaseValue.class.isAssignableFrom(c.getType()))
                     .map(RecordComponent::getAccessor)
                     .toArray(Method[]::new);
         }
@@ -19,16 +19,16 @@ final class Components {
 
     private Components() {}
 
-    static Knowable[] of(CaseFact fact) {
+    static CaseValue[] of(CaseFact fact) {
         Method[] accessors = ACCESSORS.get(fact.getClass());
-        Knowable[] components = new Knowable[accessors.length];
+        CaseValue[] components = new CaseValue[accessors.length];
         for (int i = 0; i < components.length; i++) {
             components[i] = read(accessors[i], fact);
         }
         return components;
     }
 
-    private static Knowable read(Method accessor, CaseFact fact) {
+    private static CaseValue read(Method accessor, CaseFact fact) {
         Object value;
         try {
             value = accessor.invoke(fact);
@@ -40,6 +40,6 @@ final class Components {
             throw new IllegalStateException(type + "." + accessor.getName() + " was not given: write ."
                     + accessor.getName() + "(...) where measure.gather builds " + type);
         }
-        return (Knowable) value;
+        return (CaseValue) value;
     }
 }

@@ -1,6 +1,6 @@
 package dev.fairlead.findings;
 
-import dev.fairlead.measure.Working;
+import dev.fairlead.measure.working.Working;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Stage;
 import dev.fairlead.rules.verdict.OwnError;

@@ -1,6 +1,6 @@
 package dev.fairlead.findings;
 
-import dev.fairlead.model.Knowable;
+import dev.fairlead.model.CaseValue;
 import dev.fairlead.model.Measured;
 import dev.fairlead.rules.catalogue.Catalogue;
 import dev.fairlead.rules.catalogue.Criterion;
@@ -76,7 +76,7 @@ final class Template {
         String component = opposite ? name.substring(OPPOSITE.length()) : name;
         for (Need need : criterion.needs()) {
             if (place != null && place.fact() != null && need.component().equals(component)) {
-                Knowable known = need.of(place.fact());
+                CaseValue known = need.of(place.fact());
                 return text(opposite && known instanceof Measured m ? m.times(-1) : known, verdict);
             }
         }
@@ -84,7 +84,7 @@ final class Template {
     }
 
     /** A component; with the decimals of its threshold when it was held against one. */
-    private String text(Knowable known, Verdict verdict) {
+    private String text(CaseValue known, Verdict verdict) {
         if (!(known instanceof Measured m)) {
             return known.toString();
         }

@@ -7,16 +7,17 @@ import dev.fairlead.measure.arch.PatientArch;
 import dev.fairlead.measure.arch.PositionAnalysis;
 import dev.fairlead.measure.arch.PositionResult;
 import dev.fairlead.measure.arch.PositionWords;
-import dev.fairlead.measure.part.Position;
+import dev.fairlead.measure.position.PredictedIncisors;
 import dev.fairlead.measure.records.Readings;
 import dev.fairlead.measure.space.SpaceResult;
+import dev.fairlead.measure.working.Workbook;
 
 /**
  * Form of the arch, and what its incisors need and are planned to do: what people look at beyond the facts that rules
  * judge.
  */
 public record Front(ArchResult arch, PositionResult position) {
-    static Front of(Readings readings, SpaceResult space, Position after, Workbook book) {
+    static Front of(Readings readings, SpaceResult space, PredictedIncisors after, Workbook book) {
         PatientArch arch = PatientArch.of(readings.ofCase());
         ArchResult form = ArchAnalysis.of(readings, space, arch);
         ArchWords.write(form, readings.ofCase(), arch, book);

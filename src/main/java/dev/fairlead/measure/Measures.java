@@ -1,10 +1,10 @@
 package dev.fairlead.measure;
 
 import dev.fairlead.facts.CaseFact;
+import dev.fairlead.measure.gather.Calculations;
 import dev.fairlead.measure.gather.Facts;
-import dev.fairlead.measure.gather.Source;
-import dev.fairlead.measure.part.Parts;
-import dev.fairlead.measure.part.Position;
+import dev.fairlead.measure.gather.Gathered;
+import dev.fairlead.measure.position.PredictedIncisors;
 import dev.fairlead.measure.records.Readings;
 import dev.fairlead.measure.records.RecordChecks;
 import dev.fairlead.measure.schedule.Activations;
@@ -12,6 +12,7 @@ import dev.fairlead.measure.schedule.Forecast;
 import dev.fairlead.measure.space.SpaceAnalysis;
 import dev.fairlead.measure.space.SpaceResult;
 import dev.fairlead.measure.space.SpaceWords;
+import dev.fairlead.measure.working.Workbook;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Fact;
 import java.time.LocalDate;
@@ -24,11 +25,11 @@ public final class Measures {
 
     /** Works out a case with published rules of thumb and plane geometry. */
     public static Worked of(Case c, Optional<LocalDate> day, Workbook book) {
-        return of(c, day, book, Parts.plain());
+        return of(c, day, book, Calculations.plain());
     }
 
     /** Works out a case for {@code day}, or for the day that the case names. */
-    public static Worked of(Case c, Optional<LocalDate> day, Workbook book, Parts parts) {
+    public static Worked of(Case c, Optional<LocalDate> day, Workbook book, Calculations parts) {
         Readings readings = new Readings(c);
         Fact<LocalDate> on = day.isPresent() ? Fact.of(day.get()) : c.date();
         RecordChecks records = RecordChecks.of(readings, on);
@@ -37,11 +38,11 @@ public final class Measures {
             records.write(readings, book);
             SpaceWords.write(space, readings, book);
         }
-        Position position = parts.position().after(readings, book);
+        PredictedIncisors position = parts.position().after(readings, book);
         Optional<Front> front =
                 book.wanted() ? Optional.of(Front.of(readings, space, position, book)) : Optional.empty();
-        Activations activations = new Activations(c, parts.wire());
-        List<CaseFact> facts = Facts.of(new Source(c, readings, records, space, position, activations, parts, book));
+        Activations activations = new Activations(c);
+        List<CaseFact> facts = Facts.of(new Gathered(c, readings, records, space, position, activations, parts, book));
         Optional<Forecast> forecast = book.wanted() ? Optional.of(Forecast.of(c, space, on, book)) : Optional.empty();
         return new Worked(facts, book.workings(), records, space, position, front, forecast);
     }

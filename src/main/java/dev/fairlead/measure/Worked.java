@@ -1,10 +1,11 @@
 package dev.fairlead.measure;
 
 import dev.fairlead.facts.CaseFact;
-import dev.fairlead.measure.part.Position;
+import dev.fairlead.measure.position.PredictedIncisors;
 import dev.fairlead.measure.records.RecordChecks;
 import dev.fairlead.measure.schedule.Forecast;
 import dev.fairlead.measure.space.SpaceResult;
+import dev.fairlead.measure.working.Working;
 import java.util.List;
 import java.util.Optional;
 
@@ -24,6 +25,6 @@ public record Worked(
         List<Working> workings,
         RecordChecks records,
         SpaceResult space,
-        Position position,
+        PredictedIncisors position,
         Optional<Front> front,
         Optional<Forecast> forecast) {}

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Objects;
 
 /** A yes or no given by a person, or unknown, or not applicable. */
-public final class Answer implements Knowable {
+public final class Answer implements CaseValue {
     public static final Answer YES = new Answer("yes", List.of());
     public static final Answer NO = new Answer("no", List.of());
     public static final Answer NOT_APPLICABLE = new Answer("does not apply", List.of());

@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.function.Function;
 
 /** A fact that is not a quantity (a date, a choice, a short text): known, unknown, or not applicable. */
-public final class Fact<T> implements Knowable {
+public final class Fact<T> implements CaseValue {
     private static final Fact<?> NOT_APPLICABLE = new Fact<>(null, List.of(), false);
 
     private final T value;

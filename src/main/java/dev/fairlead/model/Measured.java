@@ -11,7 +11,7 @@ import java.util.function.ToDoubleFunction;
  * so that values made of the same measurements keep their correlation (GUM, JCGM 100:2008, 5.1.2 and 5.2.2). The
  * predicates are false whenever the value is not known: a missing fact can make neither a pass nor a warning.
  */
-public final class Measured implements Knowable {
+public final class Measured implements CaseValue {
     /** Two values closer than this are one value: it swallows binary rounding, and is far below any measurement. */
     public static final double ROUNDING = 1e-9;
 

@@ -8,11 +8,11 @@ import dev.fairlead.findings.Findings;
 import dev.fairlead.measure.CaseBuilder;
 import dev.fairlead.measure.Measures;
 import dev.fairlead.measure.SampleCase;
-import dev.fairlead.measure.Workbook;
-import dev.fairlead.measure.part.Parts;
+import dev.fairlead.measure.gather.Calculations;
 import dev.fairlead.measure.uncertainty.Outcomes;
 import dev.fairlead.measure.uncertainty.Repeat;
 import dev.fairlead.measure.uncertainty.Simulation;
+import dev.fairlead.measure.working.Workbook;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Stage;
 import dev.fairlead.rules.verdict.Ending;
@@ -38,7 +38,7 @@ class DoubtsTest {
             "alignment-before-steel",
             "target-before-holding-arch");
 
-    private static final Doubts DOUBTS = new Doubts(RULES, Parts.plain());
+    private static final Doubts DOUBTS = new Doubts(RULES, Calculations.plain());
 
     private static Doubt.Flip flip(Doubt d, String id) {
         return d.flips().stream()

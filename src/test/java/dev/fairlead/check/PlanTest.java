@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import dev.fairlead.findings.Report;
 import dev.fairlead.intake.CaseReader;
 import dev.fairlead.intake.text.CaseFormat;
-import dev.fairlead.measure.Working;
+import dev.fairlead.measure.working.Working;
 import dev.fairlead.report.json.ReportJson;
 import dev.fairlead.report.text.ReportText;
 import dev.fairlead.report.text.WorkText;

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import dev.fairlead.model.Answer;
-import dev.fairlead.model.Knowable;
+import dev.fairlead.model.CaseValue;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Tooth;
 import dev.fairlead.model.Unit;
@@ -25,10 +25,10 @@ class CaseFactTest {
     @MethodSource("types")
     void tellsAllOfItsComponentsInOrder(Class<?> type) throws ReflectiveOperationException {
         List<Object> given = new ArrayList<>();
-        List<Knowable> knowable = new ArrayList<>();
+        List<CaseValue> knowable = new ArrayList<>();
         for (RecordComponent c : type.getRecordComponents()) {
             given.add(value(c, given.size()));
-            if (given.get(given.size() - 1) instanceof Knowable k) {
+            if (given.get(given.size() - 1) instanceof CaseValue k) {
                 knowable.add(k);
             }
         }

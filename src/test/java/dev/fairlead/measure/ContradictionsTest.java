@@ -9,6 +9,7 @@ import dev.fairlead.facts.FirstMolar;
 import dev.fairlead.facts.InsertedEnd;
 import dev.fairlead.facts.Progress;
 import dev.fairlead.facts.Wire;
+import dev.fairlead.measure.working.Workbook;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

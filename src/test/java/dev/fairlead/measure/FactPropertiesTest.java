@@ -5,8 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import dev.fairlead.facts.BuccalSegment;
 import dev.fairlead.facts.CaseFact;
 import dev.fairlead.facts.Space;
+import dev.fairlead.measure.working.Workbook;
 import dev.fairlead.model.Answer;
-import dev.fairlead.model.Knowable;
+import dev.fairlead.model.CaseValue;
 import dev.fairlead.model.Measured;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -29,8 +30,8 @@ class FactPropertiesTest {
         return Measures.of(b.build(), Optional.empty(), Workbook.none()).facts();
     }
 
-    private static Map<String, Knowable> byName(CaseBuilder b) {
-        Map<String, Knowable> all = new HashMap<>();
+    private static Map<String, CaseValue> byName(CaseBuilder b) {
+        Map<String, CaseValue> all = new HashMap<>();
         for (CaseFact f : facts(b)) {
             Knowns.of(f)
                     .forEach((name, k) -> all.put(
@@ -49,11 +50,11 @@ class FactPropertiesTest {
         pointers.remove(PERCENTILE);
         vary(b, random);
         java.util.Collections.shuffle(pointers, random);
-        Map<String, Knowable> before = byName(b);
+        Map<String, CaseValue> before = byName(b);
         for (String pointer : pointers) {
-            Map<String, Knowable> after = byName(b.without(pointer));
+            Map<String, CaseValue> after = byName(b.without(pointer));
             after.forEach((name, k) -> {
-                Knowable then = before.get(name);
+                CaseValue then = before.get(name);
                 if (then != null && then.applies() && !then.known() && k.known()) {
                     throw new AssertionError(name + " became known when " + pointer + " was removed");
                 }
@@ -170,9 +171,9 @@ class FactPropertiesTest {
                     b.without(pointer);
                 }
             }
-            Map<String, Knowable> mirrored = byName(Mirror.of(b));
+            Map<String, CaseValue> mirrored = byName(Mirror.of(b));
             byName(b).forEach((name, k) -> {
-                Knowable there = mirrored.get(Mirror.name(name));
+                CaseValue there = mirrored.get(Mirror.name(name));
                 assertThat(there).as(name).isNotNull();
                 assertThat(same(k, there))
                         .as("%s: %s against %s", name, k, there)
@@ -181,7 +182,7 @@ class FactPropertiesTest {
         }
     }
 
-    private static boolean same(Knowable a, Knowable b) {
+    private static boolean same(CaseValue a, CaseValue b) {
         if (a.known() != b.known() || a.applies() != b.applies()) {
             return false;
         }

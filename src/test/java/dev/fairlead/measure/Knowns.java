@@ -1,7 +1,7 @@
 package dev.fairlead.measure;
 
 import dev.fairlead.facts.CaseFact;
-import dev.fairlead.model.Knowable;
+import dev.fairlead.model.CaseValue;
 import java.lang.reflect.RecordComponent;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -10,12 +10,12 @@ import java.util.Map;
 public final class Knowns {
     private Knowns() {}
 
-    public static Map<String, Knowable> of(CaseFact fact) {
-        Map<String, Knowable> all = new LinkedHashMap<>();
+    public static Map<String, CaseValue> of(CaseFact fact) {
+        Map<String, CaseValue> all = new LinkedHashMap<>();
         for (RecordComponent c : fact.getClass().getRecordComponents()) {
-            if (Knowable.class.isAssignableFrom(c.getType())) {
+            if (CaseValue.class.isAssignableFrom(c.getType())) {
                 try {
-                    all.put(c.getName(), (Knowable) c.getAccessor().invoke(fact));
+                    all.put(c.getName(), (CaseValue) c.getAccessor().invoke(fact));
                 } catch (ReflectiveOperationException e) {
                     throw new AssertionError(e);
                 }

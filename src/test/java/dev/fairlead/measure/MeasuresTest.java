@@ -3,6 +3,7 @@ package dev.fairlead.measure;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.fairlead.facts.CaseFact;
+import dev.fairlead.measure.working.Workbook;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;

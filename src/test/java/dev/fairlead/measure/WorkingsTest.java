@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import dev.fairlead.measure.working.Workbook;
+import dev.fairlead.measure.working.Working;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;

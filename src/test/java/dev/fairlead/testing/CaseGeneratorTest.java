@@ -3,7 +3,7 @@ package dev.fairlead.testing;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.fairlead.model.Case;
-import dev.fairlead.model.Knowable;
+import dev.fairlead.model.CaseValue;
 import dev.fairlead.model.shape.Edit;
 import java.util.HashSet;
 import java.util.List;
@@ -23,7 +23,7 @@ class CaseGeneratorTest {
             Case c = cases.next();
             assertThat(InRange.complaints(c)).isEmpty();
             for (String p : Edit.factPointers(c)) {
-                Knowable fact = (Knowable) Edit.get(c, p);
+                CaseValue fact = (CaseValue) Edit.get(c, p);
                 all.add(p);
                 (fact.known() ? known : fact.applies() ? unknown : inapplicable).add(p);
             }

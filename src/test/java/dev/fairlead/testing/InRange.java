@@ -1,7 +1,7 @@
 package dev.fairlead.testing;
 
 import dev.fairlead.model.Case;
-import dev.fairlead.model.Knowable;
+import dev.fairlead.model.CaseValue;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.shape.FieldShape;
 import dev.fairlead.model.shape.RecordShape;
@@ -33,7 +33,7 @@ public final class InRange {
                     check(f, at, r, m, found);
                 }
             }
-            if (value instanceof Knowable k && !k.applies() && !f.about().mayNotApply()) {
+            if (value instanceof CaseValue k && !k.applies() && !f.about().mayNotApply()) {
                 found.add(at + " does not apply");
             } else if (value instanceof Record r) {
                 look(r, at, found);

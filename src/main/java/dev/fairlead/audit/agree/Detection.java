@@ -4,7 +4,7 @@ import dev.fairlead.audit.cohort.Truth;
 import dev.fairlead.audit.run.CaseRow;
 import dev.fairlead.audit.source.TableException;
 import dev.fairlead.audit.statistics.Rate;
-import dev.fairlead.measure.part.ForcePart;
+import dev.fairlead.measure.wire.ForceModel;
 import dev.fairlead.rules.catalogue.Catalogue;
 import dev.fairlead.rules.catalogue.Criterion;
 import dev.fairlead.rules.verdict.Ending;
@@ -126,7 +126,7 @@ public final class Detection {
                 continue;
             }
             String id = ids.get(i);
-            if (e == Ending.NOT_ASSESSED && ForcePart.leftOut(row.missing().getOrDefault(id, List.of()))) {
+            if (e == Ending.NOT_ASSESSED && ForceModel.leftOut(row.missing().getOrDefault(id, List.of()))) {
                 counts[i][8]++;
                 continue;
             }

@@ -3,7 +3,7 @@ package dev.fairlead.check.whatif;
 import dev.fairlead.findings.Numbers;
 import dev.fairlead.findings.Words;
 import dev.fairlead.intake.tree.CasePaths;
-import dev.fairlead.measure.Say;
+import dev.fairlead.measure.working.Say;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Fact;
 import dev.fairlead.model.Measured;

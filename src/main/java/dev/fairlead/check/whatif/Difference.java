@@ -2,7 +2,7 @@ package dev.fairlead.check.whatif;
 
 import dev.fairlead.check.Checked;
 import dev.fairlead.findings.Finding;
-import dev.fairlead.measure.Working;
+import dev.fairlead.measure.working.Working;
 import dev.fairlead.model.Measured;
 import dev.fairlead.rules.verdict.Status;
 import java.util.ArrayList;

@@ -1,6 +1,6 @@
 package dev.fairlead.check.whatif;
 
-import dev.fairlead.measure.part.ForcePart;
+import dev.fairlead.measure.wire.ForceModel;
 import dev.fairlead.measure.wire.GaugeReading;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Measured;
@@ -18,7 +18,7 @@ import java.util.List;
  */
 public record GaugeEstimate(int visit, Measured read, Measured instead) {
     /** Those of a case that differs from the one of which the gauges were read. */
-    static List<GaugeEstimate> of(Case read, Case other, ForcePart force) {
+    static List<GaugeEstimate> of(Case read, Case other, ForceModel force) {
         List<GaugeEstimate> all = new ArrayList<>();
         for (int i = 0; i < Math.min(read.visits().size(), other.visits().size()); i++) {
             Measured there = other.visits().get(i).gauge();

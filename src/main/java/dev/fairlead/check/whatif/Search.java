@@ -7,7 +7,7 @@ import dev.fairlead.check.Doubting;
 import dev.fairlead.check.whatif.Trials.Tried;
 import dev.fairlead.findings.Finding;
 import dev.fairlead.findings.Missing;
-import dev.fairlead.measure.part.Parts;
+import dev.fairlead.measure.gather.Calculations;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Stage;
 import dev.fairlead.rules.verdict.Judge;
@@ -34,11 +34,11 @@ public final class Search {
     private static final int MOST_TOGETHER = 3;
 
     private final Rulebase rulebase;
-    private final Parts parts;
+    private final Calculations parts;
     private final Judge judge;
     private final Checker checker;
 
-    public Search(Rulebase rulebase, Parts parts) {
+    public Search(Rulebase rulebase, Calculations parts) {
         this.rulebase = rulebase;
         this.parts = parts;
         this.judge = rulebase.judge();

@@ -2,10 +2,10 @@ package dev.fairlead.check.whatif;
 
 import dev.fairlead.facts.CaseFact;
 import dev.fairlead.measure.Measures;
-import dev.fairlead.measure.Workbook;
-import dev.fairlead.measure.part.Parts;
+import dev.fairlead.measure.gather.Calculations;
+import dev.fairlead.measure.working.Workbook;
 import dev.fairlead.model.Case;
-import dev.fairlead.model.Knowable;
+import dev.fairlead.model.CaseValue;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Side;
 import dev.fairlead.model.Stage;
@@ -36,13 +36,13 @@ final class Trials {
     private final Case c;
     private final Optional<LocalDate> day;
     private final Stage reached;
-    private final Parts parts;
+    private final Calculations parts;
     private final Judge judge;
     private final List<Criterion> criteria;
     private final Tried now;
     private int count;
 
-    Trials(Case c, Optional<LocalDate> day, Stage reached, Parts parts, Rulebase rulebase, Judge judge) {
+    Trials(Case c, Optional<LocalDate> day, Stage reached, Calculations parts, Rulebase rulebase, Judge judge) {
         this.c = c;
         this.day = day;
         this.reached = reached;
@@ -172,7 +172,7 @@ final class Trials {
         }
         for (int i = 0; i < before.size(); i++) {
             for (Need need : criterion.needs()) {
-                Knowable a = need.of(before.get(i));
+                CaseValue a = need.of(before.get(i));
                 if (!a.equals(need.of(after.get(i)))) {
                     return true;
                 }

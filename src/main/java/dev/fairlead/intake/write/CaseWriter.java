@@ -8,9 +8,9 @@ import com.fasterxml.jackson.core.util.Separators;
 import dev.fairlead.intake.spelling.CaseWords;
 import dev.fairlead.model.Answer;
 import dev.fairlead.model.Case;
+import dev.fairlead.model.CaseValue;
 import dev.fairlead.model.Choice;
 import dev.fairlead.model.Fact;
-import dev.fairlead.model.Knowable;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Tooth;
 import dev.fairlead.model.shape.FieldShape;
@@ -77,7 +77,7 @@ public final class CaseWriter {
 
     /** True for what reads the same when it is left out. */
     private static boolean absent(Object value) {
-        if (value instanceof Knowable k) {
+        if (value instanceof CaseValue k) {
             return !k.known() && k.applies();
         }
         if (value instanceof List<?> l) {
@@ -91,7 +91,7 @@ public final class CaseWriter {
     }
 
     private static void value(JsonGenerator g, FieldShape f, Object value) throws IOException {
-        if (value instanceof Knowable k && !k.applies()) {
+        if (value instanceof CaseValue k && !k.applies()) {
             g.writeString(CaseWords.DOES_NOT_APPLY);
         } else if (value instanceof Measured m) {
             quantity(g, f, m);

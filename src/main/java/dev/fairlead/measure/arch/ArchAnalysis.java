@@ -1,10 +1,10 @@
 package dev.fairlead.measure.arch;
 
 import dev.fairlead.measure.archform.ArchCurve;
+import dev.fairlead.measure.archform.ArchDimensions;
 import dev.fairlead.measure.archform.ArchFamily;
 import dev.fairlead.measure.archform.ArchFit;
 import dev.fairlead.measure.archform.ArchForm;
-import dev.fairlead.measure.archform.ArchMeasures;
 import dev.fairlead.measure.archform.ArchPlaces;
 import dev.fairlead.measure.archform.ArchShape;
 import dev.fairlead.measure.archform.Goodness;
@@ -101,7 +101,7 @@ public final class ArchAnalysis {
             double canine = canineArc(
                     arch.curve(), ArchPlaces.of(arch.curve(), arch.landmarks().orElseThrow()));
             return Measured.function(
-                    Unit.RATIO, x -> ArchMeasures.of(arch.curve(x), canine).formIndex(), arch.inputs());
+                    Unit.RATIO, x -> ArchDimensions.of(arch.curve(x), canine).formIndex(), arch.inputs());
         }
         dev.fairlead.model.ArchMeasures a = c.arch();
         return Measured.function(
@@ -143,7 +143,7 @@ public final class ArchAnalysis {
             } else if (canines) {
                 through(
                                 family,
-                                new ArchMeasures(
+                                new ArchDimensions(
                                         w,
                                         d,
                                         a.canineWidth().value(),
@@ -156,7 +156,7 @@ public final class ArchAnalysis {
     }
 
     /** A curve through all measured points; none where no curve of the family runs through them. */
-    private static Optional<ArchFit> through(ArchFamily family, ArchMeasures m, Landmarks points) {
+    private static Optional<ArchFit> through(ArchFamily family, ArchDimensions m, Landmarks points) {
         if (family == ArchFamily.SPLINE) {
             return Optional.of(ArchFit.of(family, points));
         }

@@ -1,11 +1,11 @@
 package dev.fairlead.measure.arch;
 
-import dev.fairlead.measure.Say;
-import dev.fairlead.measure.Workbook;
-import dev.fairlead.measure.Working;
 import dev.fairlead.measure.archform.ArchFit;
 import dev.fairlead.measure.archform.ArchForm;
 import dev.fairlead.measure.position.PerimeterGain;
+import dev.fairlead.measure.working.Say;
+import dev.fairlead.measure.working.Workbook;
+import dev.fairlead.measure.working.Working;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Unit;

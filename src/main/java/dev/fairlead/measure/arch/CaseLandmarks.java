@@ -1,6 +1,6 @@
 package dev.fairlead.measure.arch;
 
-import dev.fairlead.measure.archform.Landmark;
+import dev.fairlead.measure.archform.DigitisedPoint;
 import dev.fairlead.measure.archform.Landmarks;
 import dev.fairlead.measure.archform.Point;
 import dev.fairlead.measure.archform.Teeth;
@@ -47,7 +47,7 @@ record CaseLandmarks(List<dev.fairlead.model.Landmark> given, Landmarks normal) 
         boolean flat = given.stream().anyMatch(l -> !l.z().known());
         try {
             Landmarks normal = Landmarks.of(given.stream()
-                    .map(l -> new Landmark(number(l), l.x().value(), l.y().value(), flat ? 0 : l.z().value()))
+                    .map(l -> new DigitisedPoint(number(l), l.x().value(), l.y().value(), flat ? 0 : l.z().value()))
                     .toList());
             return new Found(Optional.of(new CaseLandmarks(given, normal)), "");
         } catch (IllegalArgumentException e) {

@@ -1,9 +1,9 @@
 package dev.fairlead.measure.arch;
 
 import dev.fairlead.measure.archform.ArchCurve;
+import dev.fairlead.measure.archform.ArchDimensions;
 import dev.fairlead.measure.archform.ArchFamily;
 import dev.fairlead.measure.archform.ArchFit;
-import dev.fairlead.measure.archform.ArchMeasures;
 import dev.fairlead.measure.archform.ArchPlaces;
 import dev.fairlead.measure.archform.BetaArch;
 import dev.fairlead.measure.archform.FitSlopes;
@@ -67,7 +67,7 @@ public final class PatientArch {
                 .position(CANINE)
                 .orElseGet(
                         () -> ArchPlaces.average(fit.curve()).position(CANINE).orElseThrow());
-        arch.canineDepth = ArchMeasures.of(fit.curve(), canine).canineDepth();
+        arch.canineDepth = ArchDimensions.of(fit.curve(), canine).canineDepth();
         return arch;
     }
 

@@ -1,7 +1,7 @@
 package dev.fairlead.measure.arch;
 
 import dev.fairlead.measure.archform.ArchCurve;
-import dev.fairlead.measure.position.HeadFilm;
+import dev.fairlead.measure.position.Cephalometry;
 import dev.fairlead.measure.position.PerimeterGain;
 import dev.fairlead.measure.position.PublishedGain;
 import dev.fairlead.measure.position.SidedPlan;
@@ -31,8 +31,8 @@ public final class PositionAnalysis {
 
     public static PositionResult of(Readings readings, SpaceResult space, PatientArch arch, After after) {
         Case c = readings.ofCase();
-        PositionResult.SideNeed left = Need.of(readings, space.left(), arch);
-        PositionResult.SideNeed right = Need.of(readings, space.right(), arch);
+        PositionResult.SideNeed left = AdvanceSolver.of(readings, space.left(), arch);
+        PositionResult.SideNeed right = AdvanceSolver.of(readings, space.right(), arch);
         Measured zero = Measured.exact(0, Unit.MM);
         Measured mean = c.plan().advanceLeft().plus(c.plan().advanceRight()).times(0.5);
         return new PositionResult(
@@ -84,7 +84,7 @@ public final class PositionAnalysis {
                 new PositionResult.Shift(
                         "the same, compensated for the mandibular plane",
                         Unit.DEGREE,
-                        before.plus(readings.mandibularPlane()).plus(-HeadFilm.FMA_NORM),
+                        before.plus(readings.mandibularPlane()).plus(-Cephalometry.FMA_NORM),
                         after.compensated(),
                         90,
                         5,

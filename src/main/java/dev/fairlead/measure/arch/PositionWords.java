@@ -1,11 +1,11 @@
 package dev.fairlead.measure.arch;
 
-import dev.fairlead.measure.Say;
-import dev.fairlead.measure.Workbook;
-import dev.fairlead.measure.Working;
-import dev.fairlead.measure.position.HeadFilm;
+import dev.fairlead.measure.position.Cephalometry;
 import dev.fairlead.measure.records.Readings;
 import dev.fairlead.measure.space.SpaceResult;
+import dev.fairlead.measure.working.Say;
+import dev.fairlead.measure.working.Workbook;
+import dev.fairlead.measure.working.Working;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Side;
 import dev.fairlead.model.Unit;
@@ -170,12 +170,13 @@ public final class PositionWords {
 
     private static Measured room(Measured degrees) {
         return degrees.known()
-                ? degrees.chain(degrees.value() * HeadFilm.TWEED_MM_PER_DEGREE, HeadFilm.TWEED_MM_PER_DEGREE, Unit.MM)
+                ? degrees.chain(
+                        degrees.value() * Cephalometry.TWEED_MM_PER_DEGREE, Cephalometry.TWEED_MM_PER_DEGREE, Unit.MM)
                 : degrees;
     }
 
     private static Measured third(Measured fma, Measured impa) {
-        return Measured.function(Unit.DEGREE, x -> HeadFilm.fmia(x[0], x[1]), fma, impa);
+        return Measured.function(Unit.DEGREE, x -> Cephalometry.fmia(x[0], x[1]), fma, impa);
     }
 
     private static void sided(PositionResult.Sided s, Workbook book) {

@@ -34,7 +34,7 @@ public enum ArchFamily {
     }
 
     /** The member fixed by posterior and canine widths and depths; families without shape ignore the canines. */
-    public ArchCurve of(ArchMeasures m) {
+    public ArchCurve of(ArchDimensions m) {
         return switch (this) {
             case CONIC -> ConicArch.through(m);
             case SIXTH_DEGREE -> SixthDegreeArch.through(m);

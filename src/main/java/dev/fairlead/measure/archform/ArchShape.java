@@ -9,7 +9,7 @@ public record ArchShape(ArchForm form, double index, double width, double depth,
 
     /** Shape of a curve whose canines lie this far along it from the midline, mm. */
     public static ArchShape of(ArchCurve curve, double canineArc, ArchForm.CutOffs cutOffs) {
-        double index = ArchMeasures.of(curve, canineArc).formIndex();
+        double index = ArchDimensions.of(curve, canineArc).formIndex();
         return new ArchShape(ArchForm.of(index, cutOffs), index, curve.width(), curve.depth(), curve.perimeter());
     }
 
@@ -26,7 +26,7 @@ public record ArchShape(ArchForm form, double index, double width, double depth,
 
     /** For example "ovoid, 44.0 mm wide, 24.0 mm deep, 69.3 mm along". */
     public String words() {
-        return form.words() + ", " + Words.mm(width) + " wide, " + Words.mm(depth) + " deep, " + Words.mm(perimeter)
-                + " along";
+        return form.words() + ", " + Lengths.mm(width) + " wide, " + Lengths.mm(depth) + " deep, "
+                + Lengths.mm(perimeter) + " along";
     }
 }

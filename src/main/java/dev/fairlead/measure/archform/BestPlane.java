@@ -11,7 +11,7 @@ import org.hipparchus.linear.RealVector;
 record BestPlane(RealVector centre, RealVector first, RealVector second, double rms) {
     private static final double COLLINEAR = 1e-12;
 
-    static BestPlane of(List<Landmark> given) {
+    static BestPlane of(List<DigitisedPoint> given) {
         double[][] rows =
                 given.stream().map(l -> new double[] {l.x(), l.y(), l.z()}).toArray(double[][]::new);
         RealMatrix points = new Array2DRowRealMatrix(rows);
@@ -41,7 +41,7 @@ record BestPlane(RealVector centre, RealVector first, RealVector second, double 
     }
 
     /** Foot of the landmark in the plane, in axes of the plane. */
-    Point project(Landmark l) {
+    Point project(DigitisedPoint l) {
         double[] d = {l.x() - centre.getEntry(0), l.y() - centre.getEntry(1), l.z() - centre.getEntry(2)};
         return new Point(dot(d, first), dot(d, second));
     }

@@ -9,7 +9,7 @@ public record BetaArch(double width, double depth) implements ArchCurve {
     private static final double EXPONENT = 1.6;
 
     public BetaArch {
-        Sizes.positive(width, depth);
+        Lengths.positive(width, depth);
     }
 
     @Override

@@ -9,12 +9,12 @@ import org.hipparchus.analysis.solvers.BrentSolver;
 public record CatenaryArch(double width, double a) implements ArchCurve {
 
     public CatenaryArch {
-        Sizes.positive(width, a);
+        Lengths.positive(width, a);
     }
 
     /** The catenary between ends this far apart and this deep, mm. */
     public static CatenaryArch of(double width, double depth) {
-        Sizes.positive(width, depth);
+        Lengths.positive(width, depth);
         double ratio = 2 * depth / width;
         // (cosh c - 1)/c grows from 0 like c/2 and lies above c/2 everywhere, so the root lies below 2 ratio
         double c = new BrentSolver(1e-15, 1e-14, 1e-15)

@@ -7,7 +7,7 @@ package dev.fairlead.measure.archform;
 public record ConicArch(double width, double depth, double weight) implements ArchCurve {
 
     public ConicArch {
-        Sizes.positive(width, depth);
+        Lengths.positive(width, depth);
         if (!(weight > -1) || Double.isInfinite(weight)) {
             throw new IllegalArgumentException("the weight of a conic arch is above -1, not " + weight);
         }
@@ -28,7 +28,7 @@ public record ConicArch(double width, double depth, double weight) implements Ar
     }
 
     /** The conic through the front, both canine points and both posterior points. */
-    public static ConicArch through(ArchMeasures m) {
+    public static ConicArch through(ArchDimensions m) {
         double c2 = m.canineWidth() * m.canineWidth() / 4;
         double m2 = m.molarWidth() * m.molarWidth() / 4;
         // x^2 = 2 R h - K h^2 with h the distance behind the front

@@ -9,7 +9,7 @@ public record HawleyArch(double radius) implements ArchCurve {
     private static final double ROOT3 = Math.sqrt(3);
 
     public HawleyArch {
-        Sizes.positive(radius);
+        Lengths.positive(radius);
     }
 
     @Override

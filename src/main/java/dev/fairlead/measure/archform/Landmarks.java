@@ -20,15 +20,15 @@ public record Landmarks(List<Tooth> teeth, double offPlane) {
     }
 
     /** Normalises points given in any axes; refuses sets from which no arch can be read. */
-    public static Landmarks of(List<Landmark> given) {
+    public static Landmarks of(List<DigitisedPoint> given) {
         if (given.size() < 3) {
             throw new IllegalArgumentException("an arch needs at least 3 landmarks, not " + given.size());
         }
-        if (given.stream().map(Landmark::tooth).distinct().count() < given.size()) {
+        if (given.stream().map(DigitisedPoint::tooth).distinct().count() < given.size()) {
             throw new IllegalArgumentException("more than one landmark of the same tooth");
         }
-        Landmark right = last(given, false);
-        Landmark left = last(given, true);
+        DigitisedPoint right = last(given, false);
+        DigitisedPoint left = last(given, true);
         if (Teeth.antimere(left.tooth()) != right.tooth()) {
             throw new IllegalArgumentException("the arch ends at different teeth: " + Teeth.words(right.tooth())
                     + " and " + Teeth.words(left.tooth()));
@@ -61,7 +61,7 @@ public record Landmarks(List<Tooth> teeth, double offPlane) {
         return new Point(p.dot(across), p.dot(anterior));
     }
 
-    private static Landmark last(List<Landmark> given, boolean left) {
+    private static DigitisedPoint last(List<DigitisedPoint> given, boolean left) {
         return given.stream()
                 .filter(l -> Teeth.left(l.tooth()) == left)
                 .max(Comparator.comparingInt(l -> 2 * Teeth.position(l.tooth()) - (Teeth.primary(l.tooth()) ? 1 : 0)))

@@ -14,7 +14,7 @@ public record LeastReshaping(double share, Reshaping change, WireMisfit left) {
     /** Found by trying blends of wire and arch; limits of the RMS and the worst distance in mm. */
     public static LeastReshaping of(
             ArchCurve arch, ArchCurve wire, ArchPlaces places, double rmsLimit, double worstLimit) {
-        Sizes.positive(rmsLimit, worstLimit);
+        Lengths.positive(rmsLimit, worstLimit);
         WireMisfit now = WireMisfit.of(arch, wire, places);
         if (now.rms() <= rmsLimit && Math.abs(now.worst().outside()) <= worstLimit) {
             return new LeastReshaping(0, new Reshaping(0, 0, 0), now);

@@ -52,7 +52,7 @@ public record Reshaping(double atCanines, double atMolars, double ofFront) {
 
     private static void add(List<String> parts, double change, String more, String less, String what) {
         if (Math.abs(change) >= NO_BEND) {
-            parts.add((change > 0 ? more : less) + what + " by " + Words.mm(Math.abs(change)));
+            parts.add((change > 0 ? more : less) + what + " by " + Lengths.mm(Math.abs(change)));
         }
     }
 }

@@ -4,11 +4,11 @@ package dev.fairlead.measure.archform;
 public record ScaledArch(ArchCurve base, double across, double forward) implements ArchCurve {
 
     public ScaledArch {
-        Sizes.positive(across, forward);
+        Lengths.positive(across, forward);
     }
 
     static ScaledArch to(ArchCurve base, double width, double depth) {
-        Sizes.positive(width, depth);
+        Lengths.positive(width, depth);
         return new ScaledArch(base, width / base.width(), depth / base.depth());
     }
 

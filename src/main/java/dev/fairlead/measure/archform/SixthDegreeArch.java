@@ -13,7 +13,7 @@ public record SixthDegreeArch(double width, double a, double b) implements ArchC
     private static final double NEAR_END = 0.98;
 
     public SixthDegreeArch {
-        Sizes.positive(width);
+        Lengths.positive(width);
         double m2 = width * width / 4;
         if (!(b >= 0) || !(b + 3 * a * m2 * m2 >= 0) || !(b + a * m2 * m2 > 0) || Double.isInfinite(a + b)) {
             throw new IllegalArgumentException(
@@ -38,7 +38,7 @@ public record SixthDegreeArch(double width, double a, double b) implements ArchC
     }
 
     /** The polynomial through the front, both canine points and both posterior points. */
-    public static SixthDegreeArch through(ArchMeasures m) {
+    public static SixthDegreeArch through(ArchDimensions m) {
         double c2 = m.canineWidth() * m.canineWidth() / 4;
         double m2 = m.molarWidth() * m.molarWidth() / 4;
         double a = (m.molarDepth() / m2 - m.canineDepth() / c2) / (m2 * m2 - c2 * c2);
@@ -50,7 +50,7 @@ public record SixthDegreeArch(double width, double a, double b) implements ArchC
      * arch exists, else the arch with the nearest share that does not turn back before its ends.
      */
     public static SixthDegreeArch near(double width, double depth, double canineWidth, double canineDepth) {
-        Sizes.positive(width, depth, canineWidth, canineDepth);
+        Lengths.positive(width, depth, canineWidth, canineDepth);
         double across = Math.min(canineWidth / width, NEAR_END);
         double k2 = across * across;
         double fallen = Math.min(canineDepth / depth, NEAR_END);

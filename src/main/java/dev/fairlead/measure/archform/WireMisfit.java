@@ -75,7 +75,7 @@ public record WireMisfit(double rms, Worst worst, double forward, double shortBy
 
     /** For example "0.8 mm outside the arch near the lower left canine (33)". */
     public String words() {
-        return Words.mm(Math.abs(worst.outside())) + (worst.outside() < 0 ? " inside" : " outside")
+        return Lengths.mm(Math.abs(worst.outside())) + (worst.outside() < 0 ? " inside" : " outside")
                 + " the arch near the " + Teeth.words(worst.tooth());
     }
 }

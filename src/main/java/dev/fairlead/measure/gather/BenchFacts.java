@@ -4,6 +4,7 @@ import dev.fairlead.facts.BenchWorkBuilder;
 import dev.fairlead.facts.CaseFact;
 import dev.fairlead.facts.FoldMadeBuilder;
 import dev.fairlead.facts.Place;
+import dev.fairlead.measure.wire.WireMeasures;
 import dev.fairlead.model.Bench;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Fold;
@@ -13,15 +14,15 @@ import java.util.List;
 
 /** The wire as it was made. */
 final class BenchFacts {
-    private static final Place[] FOLDS = Places.sides("/bench");
+    private static final Place[] FOLDS = FactPlaces.sides("/bench");
     private static final Place BENCH = new Place("/bench", "");
 
     private BenchFacts() {}
 
-    static void add(Source s, List<CaseFact> out) {
+    static void add(Gathered s, List<CaseFact> out) {
         Case c = s.c();
         Bench b = c.bench();
-        Measured planned = s.parts().wire().plannedHeight(c, s.book());
+        Measured planned = WireMeasures.plannedHeight(c, s.book());
         for (Side side : Side.values()) {
             Fold f = b.fold(side);
             out.add(FoldMadeBuilder.builder()
@@ -35,7 +36,7 @@ final class BenchFacts {
                     .outOfSquare(f.outOfSquare())
                     .legsOutOfParallel(f.legsOutOfParallel())
                     .clearGingiva(f.clearGingiva())
-                    .clearCheek(f.clearCheek().minus(s.parts().wire().swing(c, side, s.book())))
+                    .clearCheek(f.clearCheek().minus(WireMeasures.swing(c, side, s.book())))
                     .build());
         }
         Fold l = b.left();

@@ -4,9 +4,9 @@ import dev.fairlead.facts.CaseFact;
 import dev.fairlead.facts.EndBuilder;
 import dev.fairlead.facts.EndSideBuilder;
 import dev.fairlead.facts.Place;
-import dev.fairlead.measure.Say;
-import dev.fairlead.measure.Working;
 import dev.fairlead.measure.space.Irregularity;
+import dev.fairlead.measure.working.Say;
+import dev.fairlead.measure.working.Working;
 import dev.fairlead.model.Answer;
 import dev.fairlead.model.Fact;
 import dev.fairlead.model.Holding;
@@ -23,12 +23,12 @@ final class EndFacts {
     /** Canine 8, premolars 8 and 7 mm: common practice, used only where incisor widths are missing. */
     private static final Measured COMMON_SUM = Measured.exact(8 + 8 + 7, Unit.MM);
 
-    private static final Place[] SIDES = Places.within("/holding");
+    private static final Place[] SIDES = FactPlaces.within("/holding");
     private static final Place HOLDING = new Place("/holding", "");
 
     private EndFacts() {}
 
-    static void add(Source s, List<CaseFact> out) {
+    static void add(Gathered s, List<CaseFact> out) {
         Holding h = s.c().holding();
         Measured left = spare(s, Side.LEFT);
         Measured right = spare(s, Side.RIGHT);
@@ -62,7 +62,7 @@ final class EndFacts {
                 .build());
     }
 
-    private static Measured spare(Source s, Side side) {
+    private static Measured spare(Gathered s, Side side) {
         Measured space = s.c().holding().space(side);
         Measured need = s.space().side(side).required();
         Measured target = need.known() ? need : COMMON_SUM;
@@ -81,7 +81,7 @@ final class EndFacts {
     }
 
     /** The common sum is a generous target, for few need more; what is beyond the need of one child it cannot tell. */
-    private static Measured beyond(Source s, Side side) {
+    private static Measured beyond(Gathered s, Side side) {
         return s.c().holding().space(side).minus(s.space().side(side).required());
     }
 

@@ -8,7 +8,7 @@ import java.util.List;
 public final class Facts {
     private Facts() {}
 
-    public static List<CaseFact> of(Source s) {
+    public static List<CaseFact> of(Gathered s) {
         List<CaseFact> out = new ArrayList<>(64);
         ToothFacts.add(s, out);
         RecordFacts.add(s, out);

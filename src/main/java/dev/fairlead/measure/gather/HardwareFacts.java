@@ -26,7 +26,7 @@ final class HardwareFacts {
 
     private HardwareFacts() {}
 
-    static void add(Source s, List<CaseFact> out) {
+    static void add(Gathered s, List<CaseFact> out) {
         Case c = s.c();
         Hardware h = c.hardware();
         for (Side side : Side.values()) {
@@ -54,7 +54,7 @@ final class HardwareFacts {
     }
 
     /** Where the case says that the second molar is there, "does not apply" leaves the angle open. */
-    private static Measured secondMolarAngle(Source s, Side side) {
+    private static Measured secondMolarAngle(Gathered s, Side side) {
         boolean left = side == Side.LEFT;
         Measured angle =
                 left ? s.c().films().secondMolarAngleLeft() : s.c().films().secondMolarAngleRight();

@@ -13,12 +13,12 @@ import java.util.List;
 
 /** The checklist answered at the chair. */
 final class InsertionFacts {
-    private static final Place[] SIDES = Places.sides("/insertion");
+    private static final Place[] SIDES = FactPlaces.sides("/insertion");
     private static final Place INSERTION = new Place("/insertion", "");
 
     private InsertionFacts() {}
 
-    static void add(Source s, List<CaseFact> out) {
+    static void add(Gathered s, List<CaseFact> out) {
         Insertion i = s.c().insertion();
         for (Side side : Side.values()) {
             InsertedSide x = i.side(side);

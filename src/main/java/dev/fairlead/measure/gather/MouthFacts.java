@@ -20,7 +20,7 @@ final class MouthFacts {
 
     private MouthFacts() {}
 
-    static void add(Source s, List<CaseFact> out) {
+    static void add(Gathered s, List<CaseFact> out) {
         Case c = s.c();
         out.add(BiteBuilder.builder()
                 .place(BITE)

@@ -4,9 +4,10 @@ import dev.fairlead.facts.CaseFact;
 import dev.fairlead.facts.Place;
 import dev.fairlead.facts.ProgressBuilder;
 import dev.fairlead.facts.SideProgressBuilder;
-import dev.fairlead.measure.Say;
-import dev.fairlead.measure.Working;
 import dev.fairlead.measure.schedule.Response;
+import dev.fairlead.measure.working.Say;
+import dev.fairlead.measure.working.Working;
+import dev.fairlead.measure.wire.WireMeasures;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Choices.Sides;
 import dev.fairlead.model.Fact;
@@ -17,13 +18,13 @@ import java.util.List;
 
 /** How the front has moved so far. */
 final class ProgressFacts {
-    private static final Place[] SIDES = Places.within("/visits");
+    private static final Place[] SIDES = FactPlaces.within("/visits");
     private static final Place VISITS = new Place("/visits", "");
     private static final Measured NO_VISITS = Measured.unknown("/visits");
 
     private ProgressFacts() {}
 
-    static void add(Source s, List<CaseFact> out) {
+    static void add(Gathered s, List<CaseFact> out) {
         Case c = s.c();
         Measured left = s.activations().forward(Side.LEFT);
         Measured right = s.activations().forward(Side.RIGHT);
@@ -83,8 +84,8 @@ final class ProgressFacts {
     }
 
     /** Reach of the fold as it was made: what is left in it cannot be told from the planned beak. */
-    private static Measured reach(Source s, Side side) {
-        Measured reach = s.parts().wire().reach(s.c(), side);
+    private static Measured reach(Gathered s, Side side) {
+        Measured reach = WireMeasures.reach(s.c(), side);
         Measured radius = s.c().bench().fold(side).bendRadius();
         return radius.known() || radius.missing().isEmpty()
                 ? reach

@@ -13,7 +13,7 @@ final class RecordFacts {
 
     private RecordFacts() {}
 
-    static void add(Source s, List<CaseFact> out) {
+    static void add(Gathered s, List<CaseFact> out) {
         RecordChecks r = s.records();
         Films f = s.c().films();
         out.add(RecordsKeptBuilder.builder()

@@ -5,7 +5,7 @@ import dev.fairlead.facts.CaseFact;
 import dev.fairlead.facts.IncisorPositionBuilder;
 import dev.fairlead.facts.Place;
 import dev.fairlead.facts.SpaceBuilder;
-import dev.fairlead.measure.part.Position;
+import dev.fairlead.measure.position.PredictedIncisors;
 import dev.fairlead.measure.records.Readings;
 import dev.fairlead.measure.space.SideSpace;
 import dev.fairlead.model.Answer;
@@ -17,7 +17,7 @@ import java.util.List;
 
 /** Room and need of each side and of the arch, and where the incisors stand. */
 final class SpaceFacts {
-    private static final Place[] SIDES = Places.sides("/space");
+    private static final Place[] SIDES = FactPlaces.sides("/space");
     private static final Place SPACE = new Place("/space", "");
     private static final Place HEAD_FILM = new Place("/headFilm", "");
     private static final Tooth[] FIRST_PREMOLARS = {Tooth.of(34), Tooth.of(44)};
@@ -26,7 +26,7 @@ final class SpaceFacts {
 
     private SpaceFacts() {}
 
-    static void add(Source s, List<CaseFact> out) {
+    static void add(Gathered s, List<CaseFact> out) {
         for (Side side : Side.values()) {
             SideSpace x = s.space().side(side);
             out.add(BuccalSegmentBuilder.builder()
@@ -44,7 +44,7 @@ final class SpaceFacts {
                 .largestShortage(s.space().largestShortage())
                 .totalShortage(s.space().totalShortage())
                 .build());
-        Position p = s.position();
+        PredictedIncisors p = s.position();
         out.add(IncisorPositionBuilder.builder()
                 .place(HEAD_FILM)
                 .inclination(s.readings().incisorMandibular())

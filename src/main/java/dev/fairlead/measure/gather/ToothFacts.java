@@ -38,7 +38,7 @@ final class ToothFacts {
         return List.copyOf(others);
     }
 
-    static void add(Source s, List<CaseFact> out) {
+    static void add(Gathered s, List<CaseFact> out) {
         Case c = s.c();
         Readings r = s.readings();
         for (Tooth t : Tooth.LOWER_INCISORS) {
@@ -67,7 +67,7 @@ final class ToothFacts {
             ToothRecord x = r.tooth(t);
             Bracket b = c.hardware().bracket(t);
             out.add(LowerIncisorBuilder.builder()
-                    .place(Places.tooth(t))
+                    .place(FactPlaces.tooth(t))
                     .tooth(t)
                     .erupted(Answers.erupted(x.state()))
                     .gingivaThickness(x.gingivaThickness())
@@ -82,19 +82,19 @@ final class ToothFacts {
         }
     }
 
-    private static void width(Source s, Tooth t, List<CaseFact> out) {
+    private static void width(Gathered s, Tooth t, List<CaseFact> out) {
         Measured width = s.readings().width(t);
         out.add(ToothWidthBuilder.builder()
-                .place(Places.tooth(t))
+                .place(FactPlaces.tooth(t))
                 .tooth(t)
                 .width(width)
                 .deviation(CrownWidths.deviation(t, width))
                 .build());
     }
 
-    private static void pair(Source s, Tooth left, List<CaseFact> out) {
+    private static void pair(Gathered s, Tooth left, List<CaseFact> out) {
         out.add(AntimeresBuilder.builder()
-                .place(Places.pair(left))
+                .place(FactPlaces.pair(left))
                 .left(left)
                 .difference(s.readings()
                         .width(left)

@@ -3,8 +3,8 @@ package dev.fairlead.measure.gather;
 import dev.fairlead.facts.ActivatedFoldBuilder;
 import dev.fairlead.facts.CaseFact;
 import dev.fairlead.facts.VisitSeenBuilder;
-import dev.fairlead.measure.part.Forces;
 import dev.fairlead.measure.wire.Elastic;
+import dev.fairlead.measure.wire.Forces;
 import dev.fairlead.model.Answer;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Choices.Mobility;
@@ -19,7 +19,7 @@ import java.util.List;
 final class VisitFacts {
     private VisitFacts() {}
 
-    static void add(Source s, List<CaseFact> out) {
+    static void add(Gathered s, List<CaseFact> out) {
         Case c = s.c();
         for (int i = 0; i < c.visits().size(); i++) {
             Visit v = c.visits().get(i);
@@ -28,7 +28,7 @@ final class VisitFacts {
                     continue;
                 }
                 out.add(ActivatedFoldBuilder.builder()
-                        .place(Places.visit(i, side))
+                        .place(FactPlaces.visit(i, side))
                         .visit(i + 1)
                         .side(side)
                         .standOff(v.side(side).standOff())
@@ -41,7 +41,7 @@ final class VisitFacts {
             Forces f = s.parts().force().at(c, i, s.book());
             Measured gauge = v.gauge();
             out.add(VisitSeenBuilder.builder()
-                    .place(Places.visit(i))
+                    .place(FactPlaces.visit(i))
                     .visit(i + 1)
                     .weeksSince(s.activations().weeksSince(i))
                     .forceLow(gauge.known() ? gauge : f.low())

@@ -3,8 +3,10 @@ package dev.fairlead.measure.gather;
 import dev.fairlead.facts.CaseFact;
 import dev.fairlead.facts.Place;
 import dev.fairlead.facts.WireBuilder;
-import dev.fairlead.measure.part.Stiffness;
-import dev.fairlead.measure.part.WirePart.Misfit;
+import dev.fairlead.measure.arch.FormMisfit;
+import dev.fairlead.measure.arch.PatientArch;
+import dev.fairlead.measure.wire.Stiffness;
+import dev.fairlead.measure.wire.WireMeasures;
 import dev.fairlead.model.Answer;
 import dev.fairlead.model.Bench;
 import dev.fairlead.model.Case;
@@ -21,14 +23,14 @@ final class WireFacts {
 
     private WireFacts() {}
 
-    static void add(Source s, List<CaseFact> out) {
+    static void add(Gathered s, List<CaseFact> out) {
         Case c = s.c();
         WirePlan w = c.wire();
         Bench b = c.bench();
         Measured rms = b.misfitRms();
         Measured worst = b.misfitWorst();
         if (!rms.known() || !worst.known()) {
-            Misfit computed = s.parts().wire().misfit(c, s.book());
+            FormMisfit computed = FormMisfit.of(c, PatientArch.of(c));
             rms = rms.known() ? rms : computed.rms();
             worst = worst.known() ? worst : computed.worst();
         }
@@ -38,7 +40,7 @@ final class WireFacts {
                 .steel(steel(w.material()))
                 .offPlan(w.size().minus(w.plannedSize()).abs())
                 .stiffnessRatio(Stiffness.ratio(w, s.book()))
-                .blankSpare(s.parts().wire().blankSpare(c, s.book()))
+                .blankSpare(WireMeasures.blankSpare(c, s.book()))
                 .misfitRms(rms)
                 .misfitWorst(worst)
                 .misfitRmsAfter(b.misfitRmsAfter())

@@ -6,5 +6,7 @@
  * and, where a name says so, degrees; angles without a unit in the name are radians. Axes: x to the patient's left, y
  * anterior, z occlusal, origin midway between the mesial ends of the two molar tubes. Nothing here has been checked
  * against a bench test of a bent wire: the closed forms in the tests check the solver, not the clinic.
+ *
+ * <p>Read the rooms in this order: geometry, element, solver, answer; each knows only those before it.
  */
 package dev.fairlead.measure.mechanics;

@@ -1,6 +1,6 @@
 package dev.fairlead.measure.records;
 
-import dev.fairlead.measure.Resource;
+import dev.fairlead.measure.working.Resource;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Tooth;
 import dev.fairlead.model.Unit;

@@ -1,6 +1,6 @@
 package dev.fairlead.measure.schedule;
 
-import dev.fairlead.measure.part.WirePart;
+import dev.fairlead.measure.wire.WireMeasures;
 import dev.fairlead.model.Answer;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Choices.Sides;
@@ -20,11 +20,9 @@ public final class Activations {
     private static final Measured NO_VISITS = Measured.unknown("/visits");
 
     private final Case c;
-    private final WirePart wire;
 
-    public Activations(Case c, WirePart wire) {
+    public Activations(Case c) {
         this.c = c;
-        this.wire = wire;
     }
 
     /** True when no visit is logged. */
@@ -73,7 +71,7 @@ public final class Activations {
     /** How far the openings of the visits before {@code to} carry the front forward on one side, mm. */
     Measured forward(Side side, int to) {
         Measured gap = gap(side, 0, to);
-        return gap.known() && gap.value() == 0 ? ZERO : wire.forward(c, side, gap);
+        return gap.known() && gap.value() == 0 ? ZERO : WireMeasures.forward(c, side, gap);
     }
 
     /** How far all openings so far carry the front forward on one side, mm. */

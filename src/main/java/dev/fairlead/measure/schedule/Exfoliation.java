@@ -1,6 +1,6 @@
 package dev.fairlead.measure.schedule;
 
-import dev.fairlead.measure.Resource;
+import dev.fairlead.measure.working.Resource;
 import dev.fairlead.model.Choices.Sex;
 import java.util.List;
 import org.hipparchus.distribution.continuous.NormalDistribution;

@@ -1,7 +1,7 @@
 package dev.fairlead.measure.schedule;
 
-import dev.fairlead.measure.Workbook;
 import dev.fairlead.measure.space.SpaceResult;
+import dev.fairlead.measure.working.Workbook;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Choices.Pattern;
 import dev.fairlead.model.Fact;

@@ -68,7 +68,7 @@ final class Forecaster {
             sides.add(side(side, planned));
         }
         missing = Pointers.union(missing, Pointers.union(c.plan().pattern().missing(), start().missing()));
-        Optional<Span<LocalDate>> end = routes.stream()
+        Optional<ExpectedRange<LocalDate>> end = routes.stream()
                 .filter(r -> c.plan().pattern().is(r.pattern()))
                 .findFirst()
                 .flatMap(Route::end);
@@ -78,8 +78,8 @@ final class Forecaster {
 
     /** Fast, expected and slow. */
     private List<Course> courses(Pattern p) {
-        Span<Double> l = responses[0].span();
-        Span<Double> r = responses[1].span();
+        ExpectedRange<Double> l = responses[0].span();
+        ExpectedRange<Double> r = responses[1].span();
         return List.of(
                 course(p, l.late(), r.late()), course(p, l.expected(), r.expected()), course(p, l.early(), r.early()));
     }
@@ -123,12 +123,17 @@ final class Forecaster {
     }
 
     private Route route(Pattern p, List<Course> x) {
-        Span<Integer> visits =
-                new Span<>(x.get(0).end(), x.get(1).end(), x.get(2).end());
-        Optional<Span<LocalDate>> end = start().value()
-                .map(s -> new Span<>(visit(s, visits.early()), visit(s, visits.expected()), visit(s, visits.late())));
+        ExpectedRange<Integer> visits =
+                new ExpectedRange<>(x.get(0).end(), x.get(1).end(), x.get(2).end());
+        Optional<ExpectedRange<LocalDate>> end = start().value()
+                .map(s -> new ExpectedRange<>(
+                        visit(s, visits.early()), visit(s, visits.expected()), visit(s, visits.late())));
         return new Route(
-                p, new Span<>(x.get(0).openings(), x.get(1).openings(), x.get(2).openings()), visits, end);
+                p,
+                new ExpectedRange<>(
+                        x.get(0).openings(), x.get(1).openings(), x.get(2).openings()),
+                visits,
+                end);
     }
 
     private SideForecast side(Side side, List<Course> courses) {
@@ -142,9 +147,9 @@ final class Forecaster {
         Measured lacking = s.required().minus(now);
         Measured needed = lacking.times(1 / Response.CHORD_PER_ADVANCE).max(Measured.exact(0, Unit.MM));
         Measured after = lacking.minus(toDo[i].max(Measured.exact(0, Unit.MM)).times(Response.CHORD_PER_ADVANCE));
-        Optional<Span<Integer>> reached = courses.isEmpty()
+        Optional<ExpectedRange<Integer>> reached = courses.isEmpty()
                 ? Optional.empty()
-                : Optional.of(new Span<>(
+                : Optional.of(new ExpectedRange<>(
                         courses.get(0).reached()[i],
                         courses.get(1).reached()[i],
                         courses.get(2).reached()[i]));
@@ -172,15 +177,15 @@ final class Forecaster {
                         v + 1 - c.visits().size(),
                         c.visits().get(v).date().value(),
                         read.value(),
-                        read.value() - Span.REACH * read.sd(),
-                        read.value() + Span.REACH * read.sd(),
+                        read.value() - ExpectedRange.REACH * read.sd(),
+                        read.value() + ExpectedRange.REACH * read.sd(),
                         true));
             }
         }
         if (courses.isEmpty() || !now.known()) {
             return points;
         }
-        double reading = Span.REACH * now.sd();
+        double reading = ExpectedRange.REACH * now.sd();
         for (int v = 0; v <= courses.get(2).end(); v++) {
             double fast = now.value() + gained(courses.get(0), side, v);
             double expected = now.value() + gained(courses.get(1), side, v);
@@ -205,7 +210,7 @@ final class Forecaster {
 
     private record Judged(Fit fit, Optional<Double> gone) {}
 
-    private static Judged judge(Optional<Span<LocalDate>> end, List<Shedding> shedding) {
+    private static Judged judge(Optional<ExpectedRange<LocalDate>> end, List<Shedding> shedding) {
         List<Shedding> molars = shedding.stream()
                 .filter(s -> s.tooth() == PrimaryTooth.SECOND_MOLAR)
                 .toList();

@@ -1,6 +1,6 @@
 package dev.fairlead.measure.schedule;
 
-import dev.fairlead.measure.statistics.Estimate;
+import dev.fairlead.measure.statistics.NumberWithError;
 import dev.fairlead.measure.statistics.Population;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Measured;
@@ -18,7 +18,7 @@ import java.util.List;
  * @param estimate the share now, 0 to 1, with its standard error
  * @param missing JSON Pointers of readings without which later visits say nothing
  */
-public record OwnResponse(Side side, List<Step> steps, Estimate estimate, List<String> missing) {
+public record OwnResponse(Side side, List<Step> steps, NumberWithError estimate, List<String> missing) {
     /**
      * Share of the stand-off run down between two visits. Mean and spread are common practice: no trial of this wire is
      * known. They allow for the one published figure near to it, 55 % (SD 15 %) of programmed movement of upper
@@ -45,7 +45,7 @@ public record OwnResponse(Side side, List<Step> steps, Estimate estimate, List<S
      * @param drawn share after drawing own and expected together
      * @param outOfBand the own share is farther from the expected one than chance and reading errors explain
      */
-    public record Step(int visit, Measured own, double weight, Estimate drawn, boolean outOfBand) {}
+    public record Step(int visit, Measured own, double weight, NumberWithError drawn, boolean outOfBand) {}
 
     public OwnResponse {
         steps = List.copyOf(steps);
@@ -80,12 +80,12 @@ public record OwnResponse(Side side, List<Step> steps, Estimate estimate, List<S
     }
 
     private static Step step(int visit, Measured own) {
-        Estimate shown = new Estimate(own.value(), own.sd());
+        NumberWithError shown = new NumberWithError(own.value(), own.sd());
         boolean out = Math.abs(own.value() - EXPECTED.mean()) > BAND * Math.hypot(EXPECTED.between(), own.sd());
         return new Step(visit, own, EXPECTED.weight(own.sd()), EXPECTED.shrunk(shown), out);
     }
 
-    private static Estimate last(List<Step> steps) {
+    private static NumberWithError last(List<Step> steps) {
         return steps.isEmpty() ? EXPECTED.prior() : steps.get(steps.size() - 1).drawn();
     }
 
@@ -95,9 +95,11 @@ public record OwnResponse(Side side, List<Step> steps, Estimate estimate, List<S
     }
 
     /** The share that forecasts run by: slow, expected, fast. */
-    Span<Double> span() {
-        return new Span<>(
-                usable(estimate.low(Span.REACH)), usable(estimate.value()), usable(estimate.high(Span.REACH)));
+    ExpectedRange<Double> span() {
+        return new ExpectedRange<>(
+                usable(estimate.low(ExpectedRange.REACH)),
+                usable(estimate.value()),
+                usable(estimate.high(ExpectedRange.REACH)));
     }
 
     private static double usable(double share) {

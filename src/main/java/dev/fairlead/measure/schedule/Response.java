@@ -1,8 +1,8 @@
 package dev.fairlead.measure.schedule;
 
-import dev.fairlead.measure.Say;
-import dev.fairlead.measure.Workbook;
-import dev.fairlead.measure.Working;
+import dev.fairlead.measure.working.Say;
+import dev.fairlead.measure.working.Workbook;
+import dev.fairlead.measure.working.Working;
 import dev.fairlead.model.Answer;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Measured;

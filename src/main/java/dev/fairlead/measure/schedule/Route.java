@@ -11,4 +11,8 @@ import java.util.Optional;
  * @param visits visits until both sides have done their advance
  * @param end day of the visit that finds it done; empty while no start is known
  */
-public record Route(Pattern pattern, Span<Integer> activations, Span<Integer> visits, Optional<Span<LocalDate>> end) {}
+public record Route(
+        Pattern pattern,
+        ExpectedRange<Integer> activations,
+        ExpectedRange<Integer> visits,
+        Optional<ExpectedRange<LocalDate>> end) {}

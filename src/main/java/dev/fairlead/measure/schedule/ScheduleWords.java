@@ -1,9 +1,9 @@
 package dev.fairlead.measure.schedule;
 
-import dev.fairlead.measure.Say;
-import dev.fairlead.measure.Workbook;
-import dev.fairlead.measure.Working;
-import dev.fairlead.measure.statistics.Estimate;
+import dev.fairlead.measure.statistics.NumberWithError;
+import dev.fairlead.measure.working.Say;
+import dev.fairlead.measure.working.Workbook;
+import dev.fairlead.measure.working.Working;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Choices.Pattern;
 import dev.fairlead.model.Measured;
@@ -45,7 +45,7 @@ final class ScheduleWords {
     private void response(SideForecast s) {
         OwnResponse r = s.response();
         String side = Say.side(s.side());
-        Estimate e = r.estimate();
+        NumberWithError e = r.estimate();
         Measured share = Measured.of(100 * e.value(), Unit.PERCENT, "response of this child", 100 * e.error());
         boolean none = r.steps().isEmpty();
         OwnResponse.Step last = none ? null : r.steps().get(r.steps().size() - 1);
@@ -161,7 +161,7 @@ final class ScheduleWords {
     }
 
     private void fit() {
-        Optional<LocalDate> end = f.planned().flatMap(Route::end).map(Span::expected);
+        Optional<LocalDate> end = f.planned().flatMap(Route::end).map(ExpectedRange::expected);
         Measured gone = f.gone()
                 .map(g -> Measured.exact(100 * g, Unit.PERCENT))
                 .orElseGet(() -> f.fit() == Fit.SHED ? Measured.notApplicable() : Measured.unknown(absent()));

@@ -31,7 +31,7 @@ public record Shedding(
         Optional<Exfoliation> row,
         Optional<LocalDate> seen,
         double age,
-        Optional<Span<LocalDate>> date,
+        Optional<ExpectedRange<LocalDate>> date,
         List<String> missing) {
     private static final double DAYS_PER_YEAR = 365.2425;
 
@@ -53,9 +53,10 @@ public record Shedding(
         }
         Optional<Exfoliation> row = sex.value().map(s -> Exfoliation.of(tooth, s));
         double age = c.child().age().known() ? c.child().age().value() : Double.NaN;
-        Optional<Span<LocalDate>> date = missing.isEmpty() && stands.yes() && row.isPresent() && !Double.isNaN(age)
-                ? Optional.of(dates(row.get(), seen.get(), age))
-                : Optional.empty();
+        Optional<ExpectedRange<LocalDate>> date =
+                missing.isEmpty() && stands.yes() && row.isPresent() && !Double.isNaN(age)
+                        ? Optional.of(dates(row.get(), seen.get(), age))
+                        : Optional.empty();
         return new Shedding(tooth, side, stands, row, seen.value(), age, date, missing);
     }
 
@@ -67,11 +68,11 @@ public record Shedding(
                         age));
     }
 
-    private static Span<LocalDate> dates(Exfoliation row, LocalDate seen, double age) {
-        return new Span<>(
-                after(seen, row.age(Span.TAIL, age) - age),
+    private static ExpectedRange<LocalDate> dates(Exfoliation row, LocalDate seen, double age) {
+        return new ExpectedRange<>(
+                after(seen, row.age(ExpectedRange.TAIL, age) - age),
                 after(seen, row.age(0.5, age) - age),
-                after(seen, row.age(1 - Span.TAIL, age) - age));
+                after(seen, row.age(1 - ExpectedRange.TAIL, age) - age));
     }
 
     private static LocalDate after(LocalDate day, double years) {

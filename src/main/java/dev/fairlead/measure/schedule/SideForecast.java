@@ -31,7 +31,7 @@ public record SideForecast(
         Measured lackingAfter,
         Measured target,
         Measured space,
-        Optional<Span<Integer>> reached,
+        Optional<ExpectedRange<Integer>> reached,
         List<Point> points) {
     /**
      * Space to be expected at one visit.

@@ -1,7 +1,7 @@
 package dev.fairlead.measure.space;
 
-import dev.fairlead.measure.Say;
 import dev.fairlead.measure.records.Readings;
+import dev.fairlead.measure.working.Say;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Side;

@@ -1,6 +1,6 @@
 package dev.fairlead.measure.space;
 
-import dev.fairlead.measure.Resource;
+import dev.fairlead.measure.working.Resource;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Unit;
 import java.util.List;
@@ -59,7 +59,7 @@ public final class ProbabilityTable {
         return below == null || above == null
                 ? "the 5 to 95 % rows"
                 : first + " to " + Math.min(last(below), last(above)) + " mm at "
-                        + dev.fairlead.measure.Say.num(percentile) + " %";
+                        + dev.fairlead.measure.working.Say.num(percentile) + " %";
     }
 
     /** Canine and premolars of one side, mm, from the sum of the incisor widths, mm; throws outside the table. */

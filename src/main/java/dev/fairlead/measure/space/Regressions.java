@@ -1,6 +1,6 @@
 package dev.fairlead.measure.space;
 
-import dev.fairlead.measure.Resource;
+import dev.fairlead.measure.working.Resource;
 import dev.fairlead.model.Choices.Population;
 import dev.fairlead.model.Choices.Sex;
 

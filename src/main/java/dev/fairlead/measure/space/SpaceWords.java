@@ -1,9 +1,9 @@
 package dev.fairlead.measure.space;
 
-import dev.fairlead.measure.Say;
-import dev.fairlead.measure.Workbook;
-import dev.fairlead.measure.Working;
 import dev.fairlead.measure.records.Readings;
+import dev.fairlead.measure.working.Say;
+import dev.fairlead.measure.working.Workbook;
+import dev.fairlead.measure.working.Working;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Side;
 import dev.fairlead.model.Tooth;

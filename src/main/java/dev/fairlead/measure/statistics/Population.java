@@ -22,14 +22,14 @@ public record Population(double mean, double between, double within) {
      * less the mean of their squared errors (0 if negative). For subjects seen at the same times this equals restricted
      * maximum likelihood.
      */
-    public static Population of(List<Line> lines) {
-        int freedom = lines.stream().mapToInt(Line::freedom).sum();
+    public static Population of(List<RegressionLine> lines) {
+        int freedom = lines.stream().mapToInt(RegressionLine::freedom).sum();
         if (lines.size() < 2 || freedom < 1) {
             throw new IllegalArgumentException(
                     "a population needs at least two subjects, and more readings than two of each");
         }
-        double within =
-                Math.sqrt(lines.stream().mapToDouble(Line::residualSquares).sum() / freedom);
+        double within = Math.sqrt(
+                lines.stream().mapToDouble(RegressionLine::residualSquares).sum() / freedom);
         StreamingStatistics slopes = new StreamingStatistics();
         lines.forEach(l -> slopes.addValue(l.slope()));
         double noise = lines.stream()
@@ -40,20 +40,20 @@ public record Population(double mean, double between, double within) {
     }
 
     /** What to expect of a subject of whom nothing was read yet. */
-    public Estimate prior() {
-        return new Estimate(mean, between);
+    public NumberWithError prior() {
+        return new NumberWithError(mean, between);
     }
 
     /** A subject's rate drawn towards the population mean by as much as the subject's own readings are uncertain. */
-    public Estimate shrunk(Line own) {
-        return shrunk(new Estimate(own.slope(), own.slopeError(within)));
+    public NumberWithError shrunk(RegressionLine own) {
+        return shrunk(new NumberWithError(own.slope(), own.slopeError(within)));
     }
 
     /** The same for a rate whose standard error is known. */
-    public Estimate shrunk(Estimate own) {
+    public NumberWithError shrunk(NumberWithError own) {
         double weight = weight(own.error());
         double variance = weight * own.error() * own.error();
-        return new Estimate(mean + weight * (own.value() - mean), Math.sqrt(variance));
+        return new NumberWithError(mean + weight * (own.value() - mean), Math.sqrt(variance));
     }
 
     /** Weight of the subject's own rate, 0 to 1: between^2 / (between^2 + error^2). */

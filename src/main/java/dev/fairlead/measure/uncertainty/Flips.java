@@ -12,7 +12,7 @@ import java.util.Map;
  */
 public final class Flips {
     /** Values of each criterion; those of different groups share no measurement. */
-    private final Map<String, List<Together>> byCriterion = new LinkedHashMap<>();
+    private final Map<String, List<CorrelatedValues>> byCriterion = new LinkedHashMap<>();
 
     /** From all comparisons of one case; those that decide nothing are passed over. */
     public Flips(List<Compared> all) {
@@ -22,12 +22,12 @@ public final class Flips {
                 add(values, List.of(c.criterion(), c.place(), c.component()), c);
             }
         }
-        Map<String, List<Span>> spans = new LinkedHashMap<>();
+        Map<String, List<ValueMargin>> spans = new LinkedHashMap<>();
         for (List<Compared> limits : values.values()) {
-            add(spans, limits.get(0).criterion(), Span.of(limits));
+            add(spans, limits.get(0).criterion(), ValueMargin.of(limits));
         }
-        for (Map.Entry<String, List<Span>> e : spans.entrySet()) {
-            byCriterion.put(e.getKey(), Together.groups(e.getValue()));
+        for (Map.Entry<String, List<ValueMargin>> e : spans.entrySet()) {
+            byCriterion.put(e.getKey(), CorrelatedValues.groups(e.getValue()));
         }
     }
 
@@ -44,7 +44,7 @@ public final class Flips {
     /** Probability that a criterion would end differently; 0 for one that holds no uncertain value against a limit. */
     public double of(String criterion) {
         double same = 1;
-        for (Together t : byCriterion.getOrDefault(criterion, List.of())) {
+        for (CorrelatedValues t : byCriterion.getOrDefault(criterion, List.of())) {
             same *= t.same();
         }
         return 1 - same;
@@ -66,12 +66,12 @@ public final class Flips {
      */
     Map<String, Double> drops(String criterion) {
         Map<String, Double> drops = new LinkedHashMap<>();
-        List<Together> groups = byCriterion.get(criterion);
-        for (Together t : groups) {
+        List<CorrelatedValues> groups = byCriterion.get(criterion);
+        for (CorrelatedValues t : groups) {
             for (String source : t.sources()) {
                 double same = 1;
                 double repeated = 1;
-                for (Together other : groups) {
+                for (CorrelatedValues other : groups) {
                     same *= other.same();
                     repeated *= other == t ? t.sameWhenRepeated(source) : other.same();
                 }

@@ -1,12 +1,12 @@
 package dev.fairlead.measure.wire;
 
-import dev.fairlead.measure.mechanics.BandInput;
-import dev.fairlead.measure.mechanics.BandResult;
-import dev.fairlead.measure.mechanics.FoldRange;
-import dev.fairlead.measure.mechanics.ForceBands;
-import dev.fairlead.measure.mechanics.Mesh;
-import dev.fairlead.measure.mechanics.Seat;
-import dev.fairlead.measure.mechanics.WireSpec;
+import dev.fairlead.measure.mechanics.answer.BandInput;
+import dev.fairlead.measure.mechanics.answer.BandResult;
+import dev.fairlead.measure.mechanics.answer.ForceBands;
+import dev.fairlead.measure.mechanics.answer.Mesh;
+import dev.fairlead.measure.mechanics.answer.Setup.Seat;
+import dev.fairlead.measure.mechanics.answer.WireSpec;
+import dev.fairlead.measure.mechanics.geometry.FoldRange;
 import java.util.List;
 import java.util.OptionalDouble;
 

@@ -1,13 +1,13 @@
 package dev.fairlead.measure.wire;
 
-import dev.fairlead.measure.mechanics.BandInput;
-import dev.fairlead.measure.mechanics.Mechanics;
-import dev.fairlead.measure.mechanics.Result;
-import dev.fairlead.measure.mechanics.Setup;
-import dev.fairlead.measure.mechanics.Solution;
-import dev.fairlead.measure.mechanics.Ties;
-import dev.fairlead.measure.mechanics.Tube;
-import dev.fairlead.measure.mechanics.Unsolved;
+import dev.fairlead.measure.mechanics.answer.BandInput;
+import dev.fairlead.measure.mechanics.answer.Mechanics;
+import dev.fairlead.measure.mechanics.answer.Result;
+import dev.fairlead.measure.mechanics.answer.Result.Unsolved;
+import dev.fairlead.measure.mechanics.answer.Setup;
+import dev.fairlead.measure.mechanics.answer.Setup.TailSupport;
+import dev.fairlead.measure.mechanics.answer.Setup.Ties;
+import dev.fairlead.measure.mechanics.answer.Solution;
 import java.util.List;
 import java.util.Optional;
 
@@ -32,7 +32,7 @@ record BeamAnswer(
         double upHinged,
         double upHeld,
         String failure) {
-    private static final List<Tube> TUBES = List.of(Tube.HINGE_SPIN, Tube.TWO_POINT);
+    private static final List<TailSupport> TUBES = List.of(TailSupport.HINGE_SPIN, TailSupport.TWO_POINT);
     private static final BeamAnswer NOTHING = new BeamAnswer(0, 0, 0, 0, 0, 0, 0, "");
 
     boolean found() {

@@ -1,17 +1,17 @@
 package dev.fairlead.measure.wire;
 
 import dev.fairlead.measure.archform.ArchCurve;
-import dev.fairlead.measure.mechanics.ArchGeometry;
-import dev.fairlead.measure.mechanics.ArchPath;
-import dev.fairlead.measure.mechanics.FoldKinematics;
-import dev.fairlead.measure.mechanics.FoldSpec;
-import dev.fairlead.measure.mechanics.Mesh;
-import dev.fairlead.measure.mechanics.Seat;
-import dev.fairlead.measure.mechanics.Setup;
-import dev.fairlead.measure.mechanics.Theory;
-import dev.fairlead.measure.mechanics.Ties;
-import dev.fairlead.measure.mechanics.Tube;
-import dev.fairlead.measure.mechanics.WireSpec;
+import dev.fairlead.measure.mechanics.answer.Mesh;
+import dev.fairlead.measure.mechanics.answer.Setup;
+import dev.fairlead.measure.mechanics.answer.Setup.Seat;
+import dev.fairlead.measure.mechanics.answer.Setup.TailSupport;
+import dev.fairlead.measure.mechanics.answer.Setup.Theory;
+import dev.fairlead.measure.mechanics.answer.Setup.Ties;
+import dev.fairlead.measure.mechanics.answer.WireSpec;
+import dev.fairlead.measure.mechanics.geometry.ArchGeometry;
+import dev.fairlead.measure.mechanics.geometry.ArchPath;
+import dev.fairlead.measure.mechanics.geometry.FoldKinematics;
+import dev.fairlead.measure.mechanics.geometry.FoldSpec;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -113,7 +113,7 @@ record BeamCase(
                 left,
                 alphaR.getAsDouble(),
                 alphaL.getAsDouble(),
-                Tube.TWO_POINT,
+                TailSupport.TWO_POINT,
                 Ties.FOUR,
                 Seat.LEVEL,
                 Theory.LARGE_ROTATIONS,

@@ -1,10 +1,8 @@
 package dev.fairlead.measure.wire;
 
-import dev.fairlead.measure.Say;
-import dev.fairlead.measure.Workbook;
-import dev.fairlead.measure.Working;
-import dev.fairlead.measure.part.ForcePart;
-import dev.fairlead.measure.part.Forces;
+import dev.fairlead.measure.working.Say;
+import dev.fairlead.measure.working.Workbook;
+import dev.fairlead.measure.working.Working;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Pointers;
@@ -19,7 +17,7 @@ import java.util.List;
  * the range of the modulus where none is declared. Their standard error is that of what was measured; that of the model
  * is not in it.
  */
-public final class BeamForces implements ForcePart {
+public final class BeamForces implements ForceModel {
     private static final int REMEMBERED = 512;
     private static final Memo<BeamCase, BeamAnswer> ANSWERS = new Memo<>(REMEMBERED, BeamAnswer::of);
     private static final Memo<BeamCase, BeamAnswer> AT_HEIGHT = new Memo<>(REMEMBERED, BeamAnswer::ofFourTied);

@@ -1,8 +1,8 @@
 package dev.fairlead.measure.wire;
 
 import dev.fairlead.measure.arch.PatientArch;
-import dev.fairlead.measure.mechanics.FoldRange;
-import dev.fairlead.measure.mechanics.FoldSpec;
+import dev.fairlead.measure.mechanics.geometry.FoldRange;
+import dev.fairlead.measure.mechanics.geometry.FoldSpec;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Choices.Section;
 import dev.fairlead.model.Fold;

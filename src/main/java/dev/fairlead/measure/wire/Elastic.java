@@ -1,7 +1,6 @@
 package dev.fairlead.measure.wire;
 
-import dev.fairlead.measure.mechanics.BandInput;
-import dev.fairlead.measure.part.Stiffness;
+import dev.fairlead.measure.mechanics.answer.BandInput;
 import dev.fairlead.model.Choices.Material;
 import dev.fairlead.model.Choices.Temper;
 import dev.fairlead.model.Measured;

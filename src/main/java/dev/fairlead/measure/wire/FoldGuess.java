@@ -1,6 +1,6 @@
 package dev.fairlead.measure.wire;
 
-import dev.fairlead.measure.mechanics.FoldRange;
+import dev.fairlead.measure.mechanics.geometry.FoldRange;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Fold;
 import dev.fairlead.model.Measured;

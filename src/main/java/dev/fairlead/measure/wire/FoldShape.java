@@ -1,7 +1,7 @@
 package dev.fairlead.measure.wire;
 
-import dev.fairlead.measure.mechanics.FoldKinematics;
-import dev.fairlead.measure.mechanics.FoldSpec;
+import dev.fairlead.measure.mechanics.geometry.FoldKinematics;
+import dev.fairlead.measure.mechanics.geometry.FoldSpec;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Fold;
 import dev.fairlead.model.Measured;

@@ -1,7 +1,6 @@
 package dev.fairlead.measure.wire;
 
 import dev.fairlead.measure.arch.PatientArch;
-import dev.fairlead.measure.part.Forces;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Side;

@@ -1,8 +1,6 @@
 package dev.fairlead.measure.wire;
 
-import dev.fairlead.measure.Workbook;
-import dev.fairlead.measure.part.ForcePart;
-import dev.fairlead.measure.part.Forces;
+import dev.fairlead.measure.working.Workbook;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Visit;
@@ -29,7 +27,7 @@ public final class GaugeReading {
      * @return the reading itself where nothing that the force depends on is otherwise, and where the other case has a
      *     reading of its own
      */
-    public static Measured carried(Case read, Case other, int visit, ForcePart force) {
+    public static Measured carried(Case read, Case other, int visit, ForceModel force) {
         Measured gauge = read.visits().get(visit).gauge();
         Measured there = other.visits().get(visit).gauge();
         if (!gauge.known() || !there.equals(gauge) || sameWire(read, other, visit)) {

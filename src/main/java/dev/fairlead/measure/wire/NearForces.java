@@ -1,9 +1,7 @@
 package dev.fairlead.measure.wire;
 
-import dev.fairlead.measure.Workbook;
 import dev.fairlead.measure.arch.PatientArch;
-import dev.fairlead.measure.part.ForcePart;
-import dev.fairlead.measure.part.Forces;
+import dev.fairlead.measure.working.Workbook;
 import dev.fairlead.model.Case;
 import java.util.ArrayList;
 import java.util.List;
@@ -14,13 +12,13 @@ import java.util.Optional;
  * itself, and the variants follow it by the powers of {@link ForceLaw}. Solving each variant would take a minute where
  * this takes a moment.
  */
-public final class NearForces implements ForcePart {
+public final class NearForces implements ForceModel {
     private record Solved(Forces forces, Optional<ForceLaw> law) {}
 
     private final List<Solved> visits = new ArrayList<>();
 
     /** {@code exact} tells the forces of the case itself. */
-    public NearForces(Case base, ForcePart exact) {
+    public NearForces(Case base, ForceModel exact) {
         PatientArch arch = PatientArch.of(base);
         for (int i = 0; i < base.visits().size(); i++) {
             Forces f = exact.at(base, i, Workbook.none());

@@ -1,8 +1,8 @@
 package dev.fairlead.measure.wire;
 
-import dev.fairlead.measure.mechanics.BandResult;
-import dev.fairlead.measure.mechanics.ForceBand;
-import dev.fairlead.measure.mechanics.NoBand;
+import dev.fairlead.measure.mechanics.answer.BandResult;
+import dev.fairlead.measure.mechanics.answer.BandResult.NoBand;
+import dev.fairlead.measure.mechanics.answer.ForceBand;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Measured;
 import java.util.Arrays;

@@ -1,6 +1,6 @@
 package dev.fairlead.model.shape;
 
-import dev.fairlead.model.Knowable;
+import dev.fairlead.model.CaseValue;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
@@ -21,7 +21,7 @@ public final class Recorded {
     }
 
     private static boolean holds(Object value) {
-        if (value instanceof Knowable fact) {
+        if (value instanceof CaseValue fact) {
             return fact.known();
         }
         Collection<?> below =

@@ -2,7 +2,7 @@ package dev.fairlead.report.html;
 
 import dev.fairlead.check.Checked;
 import dev.fairlead.findings.Finding;
-import dev.fairlead.measure.Working;
+import dev.fairlead.measure.working.Working;
 import dev.fairlead.rules.catalogue.Source;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -7,7 +7,7 @@ import dev.fairlead.findings.PlaceFinding;
 import dev.fairlead.findings.Report;
 import dev.fairlead.findings.SeenValue;
 import dev.fairlead.findings.Weight;
-import dev.fairlead.measure.Working;
+import dev.fairlead.measure.working.Working;
 import dev.fairlead.rules.verdict.Status;
 import java.util.ArrayList;
 import java.util.List;

@@ -3,7 +3,7 @@ package dev.fairlead.report.html;
 import dev.fairlead.findings.Missing;
 import dev.fairlead.findings.Numbers;
 import dev.fairlead.findings.Report;
-import dev.fairlead.measure.Working;
+import dev.fairlead.measure.working.Working;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -15,7 +15,7 @@ import dev.fairlead.findings.PlaceFinding;
 import dev.fairlead.findings.RepeatAdvice;
 import dev.fairlead.findings.Report;
 import dev.fairlead.findings.SeenValue;
-import dev.fairlead.measure.Working;
+import dev.fairlead.measure.working.Working;
 import dev.fairlead.model.Measured;
 import dev.fairlead.rules.catalogue.Source;
 import java.util.List;

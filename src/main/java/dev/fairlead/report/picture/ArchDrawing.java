@@ -5,7 +5,7 @@ import dev.fairlead.drawing.Svg;
 import dev.fairlead.drawing.Svg.Anchor;
 import dev.fairlead.drawing.Svg.At;
 import dev.fairlead.findings.Numbers;
-import dev.fairlead.measure.mechanics.ArchPath;
+import dev.fairlead.measure.mechanics.geometry.ArchPath;
 import dev.fairlead.measure.wire.SideMarks;
 import dev.fairlead.measure.wire.WireGeometry;
 import dev.fairlead.model.Case;

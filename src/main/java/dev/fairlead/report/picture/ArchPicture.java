@@ -10,7 +10,7 @@ import dev.fairlead.measure.arch.ArchResult;
 import dev.fairlead.measure.archform.Point;
 import dev.fairlead.measure.space.SideSpace;
 import dev.fairlead.measure.space.SpaceResult;
-import dev.fairlead.model.Knowable;
+import dev.fairlead.model.CaseValue;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Side;
 import dev.fairlead.model.Tooth;
@@ -63,15 +63,15 @@ public final class ArchPicture {
     public static Drawing of(Checked checked) {
         SpaceResult s = checked.worked().space();
         Optional<ArchResult> arch = checked.worked().front().map(Front::arch);
-        List<Knowable> wanted = new ArrayList<>(List.of(
+        List<CaseValue> wanted = new ArrayList<>(List.of(
                 s.left().required(),
                 s.right().required(),
                 s.left().shortage(),
                 s.right().shortage()));
         Tooth.LOWER_INCISORS.forEach(t -> wanted.add(checked.subject().tooth(t).width()));
         arch.ifPresent(a -> wanted.add(a.perimeter()));
-        Knowable[] all = wanted.toArray(Knowable[]::new);
-        boolean known = wanted.stream().allMatch(Knowable::known);
+        CaseValue[] all = wanted.toArray(CaseValue[]::new);
+        boolean known = wanted.stream().allMatch(CaseValue::known);
         return known && arch.isPresent() && arch.get().drawn().isPresent()
                 ? Drawing.of(new ArchPicture(checked, arch.get().drawn().get()).picture())
                 : Drawing.without(TITLE, all);

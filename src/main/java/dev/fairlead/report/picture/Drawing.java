@@ -2,7 +2,7 @@ package dev.fairlead.report.picture;
 
 import dev.fairlead.drawing.Picture;
 import dev.fairlead.findings.Missing;
-import dev.fairlead.model.Knowable;
+import dev.fairlead.model.CaseValue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -19,11 +19,11 @@ public record Drawing(String title, Optional<Picture> picture, List<Missing> mis
         missing = List.copyOf(missing);
     }
 
-    static Drawing of(Picture picture, Knowable... wanted) {
+    static Drawing of(Picture picture, CaseValue... wanted) {
         return new Drawing(picture.title(), Optional.of(picture), missing(wanted));
     }
 
-    static Drawing without(String title, Knowable... wanted) {
+    static Drawing without(String title, CaseValue... wanted) {
         return new Drawing(title, Optional.empty(), missing(wanted));
     }
 
@@ -32,9 +32,9 @@ public record Drawing(String title, Optional<Picture> picture, List<Missing> mis
         return picture.isEmpty() && missing.isEmpty();
     }
 
-    private static List<Missing> missing(Knowable... wanted) {
+    private static List<Missing> missing(CaseValue... wanted) {
         TreeSet<String> pointers = new TreeSet<>();
-        for (Knowable k : wanted) {
+        for (CaseValue k : wanted) {
             pointers.addAll(k.missing());
         }
         List<Missing> all = new ArrayList<>();

@@ -1,8 +1,8 @@
 package dev.fairlead.report.picture;
 
 import dev.fairlead.drawing.Svg.At;
-import dev.fairlead.measure.mechanics.FoldKinematics;
-import dev.fairlead.measure.mechanics.FoldSpec;
+import dev.fairlead.measure.mechanics.geometry.FoldKinematics;
+import dev.fairlead.measure.mechanics.geometry.FoldSpec;
 import java.util.ArrayList;
 import java.util.List;
 

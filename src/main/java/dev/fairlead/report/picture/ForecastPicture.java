@@ -8,7 +8,7 @@ import dev.fairlead.findings.Numbers;
 import dev.fairlead.measure.schedule.Forecast;
 import dev.fairlead.measure.schedule.SideForecast;
 import dev.fairlead.measure.schedule.SideForecast.Point;
-import dev.fairlead.model.Knowable;
+import dev.fairlead.model.CaseValue;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Side;
 import dev.fairlead.model.Unit;
@@ -67,9 +67,9 @@ public final class ForecastPicture {
     /** The picture; empty while nothing was measured and nothing can be expected. */
     public static Drawing of(Checked checked) {
         Optional<Forecast> forecast = checked.worked().forecast();
-        Knowable[] wanted = forecast.map(
-                        f -> f.missing().isEmpty() ? new Knowable[0] : new Knowable[] {Measured.unknown(f.missing())})
-                .orElse(new Knowable[0]);
+        CaseValue[] wanted = forecast.map(
+                        f -> f.missing().isEmpty() ? new CaseValue[0] : new CaseValue[] {Measured.unknown(f.missing())})
+                .orElse(new CaseValue[0]);
         boolean points = forecast.map(
                         f -> f.sides().stream().anyMatch(s -> !s.points().isEmpty()))
                 .orElse(false);

@@ -7,7 +7,7 @@ import dev.fairlead.drawing.Svg;
 import dev.fairlead.findings.Numbers;
 import dev.fairlead.measure.Front;
 import dev.fairlead.measure.arch.PositionResult.Shift;
-import dev.fairlead.model.Knowable;
+import dev.fairlead.model.CaseValue;
 import dev.fairlead.model.Limit;
 import dev.fairlead.model.Measured;
 import java.util.ArrayList;
@@ -35,9 +35,9 @@ public final class PositionPicture {
                 .orElse(List.of());
         List<IncisorChange> all = IncisorChange.of(checked, shifts);
         List<IncisorChange> shown = all.stream().filter(IncisorChange::drawable).toList();
-        Knowable[] wanted = shifts.stream()
+        CaseValue[] wanted = shifts.stream()
                 .flatMap(s -> java.util.stream.Stream.of(s.before(), s.after()))
-                .toArray(Knowable[]::new);
+                .toArray(CaseValue[]::new);
         return shown.isEmpty() ? Drawing.without(TITLE, wanted) : Drawing.of(picture(shown), wanted);
     }
 

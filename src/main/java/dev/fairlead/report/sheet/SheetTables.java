@@ -2,7 +2,7 @@ package dev.fairlead.report.sheet;
 
 import dev.fairlead.findings.Missing;
 import dev.fairlead.findings.Numbers;
-import dev.fairlead.measure.mechanics.ForceBand;
+import dev.fairlead.measure.mechanics.answer.ForceBand;
 import dev.fairlead.measure.wire.FoldOpening;
 import dev.fairlead.measure.wire.SideMarks;
 import dev.fairlead.measure.wire.WireForces;

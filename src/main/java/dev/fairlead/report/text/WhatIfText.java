@@ -12,7 +12,7 @@ import dev.fairlead.findings.Finding;
 import dev.fairlead.findings.Numbers;
 import dev.fairlead.findings.Report;
 import dev.fairlead.findings.Weight;
-import dev.fairlead.measure.Say;
+import dev.fairlead.measure.working.Say;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Side;
 import dev.fairlead.model.Unit;

@@ -3,7 +3,7 @@ package dev.fairlead.report.text;
 import dev.fairlead.drawing.Wrap;
 import dev.fairlead.findings.Missing;
 import dev.fairlead.findings.Numbers;
-import dev.fairlead.measure.Working;
+import dev.fairlead.measure.working.Working;
 import dev.fairlead.rules.catalogue.Source;
 import java.util.List;
 import java.util.Map;

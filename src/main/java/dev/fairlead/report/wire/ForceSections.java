@@ -1,8 +1,8 @@
 package dev.fairlead.report.wire;
 
 import dev.fairlead.findings.Numbers;
-import dev.fairlead.measure.mechanics.ForceBand;
-import dev.fairlead.measure.mechanics.Solution;
+import dev.fairlead.measure.mechanics.answer.ForceBand;
+import dev.fairlead.measure.mechanics.answer.Solution;
 import dev.fairlead.measure.wire.WireForces;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Measured;

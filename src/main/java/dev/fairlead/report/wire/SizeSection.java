@@ -1,7 +1,7 @@
 package dev.fairlead.report.wire;
 
 import dev.fairlead.findings.Numbers;
-import dev.fairlead.measure.mechanics.ForceBand;
+import dev.fairlead.measure.mechanics.answer.ForceBand;
 import dev.fairlead.measure.wire.WireForces;
 import dev.fairlead.measure.wire.WireGeometry;
 import dev.fairlead.model.Case;

@@ -1,7 +1,7 @@
 package dev.fairlead.rules.catalogue;
 
 import dev.fairlead.facts.CaseFact;
-import dev.fairlead.model.Knowable;
+import dev.fairlead.model.CaseValue;
 import java.lang.reflect.RecordComponent;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -34,7 +34,7 @@ public final class Need {
     private static Map<String, Need> needs(Class<?> type) {
         Map<String, Need> needs = new LinkedHashMap<>();
         for (RecordComponent c : type.getRecordComponents()) {
-            if (Knowable.class.isAssignableFrom(c.getType())) {
+            if (CaseValue.class.isAssignableFrom(c.getType())) {
                 needs.put(c.getName(), new Need(c, needs.size()));
             }
         }
@@ -56,7 +56,7 @@ public final class Need {
     }
 
     /** What {@code fact} says of it. */
-    public Knowable of(CaseFact fact) {
+    public CaseValue of(CaseFact fact) {
         return fact.components()[at];
     }
 

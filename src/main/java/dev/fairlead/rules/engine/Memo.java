@@ -1,6 +1,6 @@
 package dev.fairlead.rules.engine;
 
-import dev.fairlead.model.Knowable;
+import dev.fairlead.model.CaseValue;
 import dev.fairlead.model.Limit;
 import dev.fairlead.model.Measured;
 import dev.fairlead.rules.catalogue.Catalogue;
@@ -61,12 +61,12 @@ public final class Memo<V> {
     }
 
     /** What is remembered of a fact with these components; null when nothing is. */
-    public V of(int criterion, Knowable[] fact) {
+    public V of(int criterion, CaseValue[] fact) {
         return remembers(criterion) ? kept.get(criterion).get(key(criterion, fact)) : null;
     }
 
     /** Remembers what came of a fact with these components. */
-    public void keep(int criterion, Knowable[] fact, V value) {
+    public void keep(int criterion, CaseValue[] fact, V value) {
         if (remembers(criterion) && kept.get(criterion).size() < MOST_KEPT) {
             kept.get(criterion).put(key(criterion, fact), value);
         }
@@ -81,11 +81,11 @@ public final class Memo<V> {
         return kept.stream().mapToInt(Map::size).sum();
     }
 
-    private long key(int criterion, Knowable[] fact) {
+    private long key(int criterion, CaseValue[] fact) {
         Limit[] held = limits[criterion];
         long key = 0;
         for (int at : needs[criterion]) {
-            Knowable k = fact[at];
+            CaseValue k = fact[at];
             if (k instanceof Measured m) {
                 long side = 0;
                 if (k.known()) {

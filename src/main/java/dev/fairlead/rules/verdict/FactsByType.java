@@ -1,7 +1,7 @@
 package dev.fairlead.rules.verdict;
 
 import dev.fairlead.facts.CaseFact;
-import dev.fairlead.model.Knowable;
+import dev.fairlead.model.CaseValue;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
@@ -12,7 +12,7 @@ import java.util.Map;
 /** The facts of one case by type, each type in the order of its places; components are read once. */
 final class FactsByType {
     private final Map<Class<?>, List<CaseFact>> facts = new HashMap<>();
-    private final Map<CaseFact, Knowable[]> parts = new IdentityHashMap<>();
+    private final Map<CaseFact, CaseValue[]> parts = new IdentityHashMap<>();
 
     FactsByType(Collection<? extends CaseFact> all) {
         for (CaseFact fact : all) {
@@ -25,7 +25,7 @@ final class FactsByType {
         return facts.getOrDefault(type, List.of());
     }
 
-    Knowable[] parts(CaseFact fact) {
+    CaseValue[] parts(CaseFact fact) {
         return parts.computeIfAbsent(fact, CaseFact::components);
     }
 

@@ -1,7 +1,7 @@
 package dev.fairlead.rules.verdict;
 
 import dev.fairlead.facts.CaseFact;
-import dev.fairlead.model.Knowable;
+import dev.fairlead.model.CaseValue;
 import dev.fairlead.model.Limit;
 import dev.fairlead.model.Unit;
 import dev.fairlead.rules.catalogue.Criterion;
@@ -19,11 +19,11 @@ import java.util.List;
 final class FillIn {
     private final Criterion criterion;
     private final CaseFact fact;
-    private final Knowable[] parts;
+    private final CaseValue[] parts;
     private final Limits limits;
     private final List<OwnError> errors = new ArrayList<>();
 
-    FillIn(Criterion criterion, CaseFact fact, Knowable[] parts, Limits limits) {
+    FillIn(Criterion criterion, CaseFact fact, CaseValue[] parts, Limits limits) {
         this.criterion = criterion;
         this.fact = fact;
         this.parts = parts;

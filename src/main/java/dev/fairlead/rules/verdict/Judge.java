@@ -1,7 +1,7 @@
 package dev.fairlead.rules.verdict;
 
 import dev.fairlead.facts.CaseFact;
-import dev.fairlead.model.Knowable;
+import dev.fairlead.model.CaseValue;
 import dev.fairlead.model.Stage;
 import dev.fairlead.rules.catalogue.Catalogue;
 import dev.fairlead.rules.catalogue.Criterion;
@@ -81,7 +81,7 @@ public final class Judge {
         List<CaseFact> about = sorted.of(criteria[criterion].about());
         PlaceResult[] places = new PlaceResult[about.size()];
         for (int p = 0; p < places.length; p++) {
-            Knowable[] parts = sorted.parts(about.get(p));
+            CaseValue[] parts = sorted.parts(about.get(p));
             Ruling ruling = known(criterion, parts);
             if (ruling == null) {
                 open.add(about.get(p));
@@ -92,7 +92,7 @@ public final class Judge {
         return places;
     }
 
-    private Ruling known(int criterion, Knowable[] parts) {
+    private Ruling known(int criterion, CaseValue[] parts) {
         Ruling ruling = memo == null ? null : memo.of(criterion, parts);
         return ruling != null && ruling.fits(parts) ? ruling : null;
     }
@@ -128,7 +128,7 @@ public final class Judge {
         }
     }
 
-    private void keep(int criterion, PlaceResult place, Knowable[] parts) {
+    private void keep(int criterion, PlaceResult place, CaseValue[] parts) {
         Ruling ruling = memo == null ? null : Ruling.of(criteria[criterion], place, parts, limits);
         if (ruling != null) {
             memo.keep(criterion, parts, ruling);

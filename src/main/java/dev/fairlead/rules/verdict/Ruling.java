@@ -1,7 +1,7 @@
 package dev.fairlead.rules.verdict;
 
 import dev.fairlead.facts.CaseFact;
-import dev.fairlead.model.Knowable;
+import dev.fairlead.model.CaseValue;
 import dev.fairlead.model.Limit;
 import dev.fairlead.model.Measured;
 import dev.fairlead.rules.catalogue.Criterion;
@@ -23,7 +23,7 @@ record Ruling(Criterion criterion, Status status, Ending ending, List<Said> said
     private record Said(Outcome outcome, String reason, List<Limit> limits, List<Integer> components) {}
 
     /** What can be kept of a result; null when a value that it shows cannot be told from another of the same fact. */
-    static Ruling of(Criterion criterion, PlaceResult result, Knowable[] fact, Limits limits) {
+    static Ruling of(Criterion criterion, PlaceResult result, CaseValue[] fact, Limits limits) {
         List<Said> all = new ArrayList<>();
         for (Verdict v : result.verdicts()) {
             List<Limit> held = new ArrayList<>();
@@ -41,7 +41,7 @@ record Ruling(Criterion criterion, Status status, Ending ending, List<Said> said
         return new Ruling(criterion, result.status(), Ending.of(result), all);
     }
 
-    private static int only(Measured value, Knowable[] fact) {
+    private static int only(Measured value, CaseValue[] fact) {
         int found = -1;
         for (int i = 0; i < fact.length; i++) {
             if (fact[i] == value) {
@@ -52,7 +52,7 @@ record Ruling(Criterion criterion, Status status, Ending ending, List<Said> said
     }
 
     /** False for a value in another unit than its limit, of which the engine's way makes an error. */
-    boolean fits(Knowable[] fact) {
+    boolean fits(CaseValue[] fact) {
         for (Said s : said) {
             for (int i = 0; i < s.components.size(); i++) {
                 if (!FillIn.comparable(
@@ -66,7 +66,7 @@ record Ruling(Criterion criterion, Status status, Ending ending, List<Said> said
     }
 
     /** The result at the place of {@code fact}, whose components are {@code parts}. */
-    PlaceResult at(CaseFact fact, Knowable[] parts) {
+    PlaceResult at(CaseFact fact, CaseValue[] parts) {
         List<Verdict> verdicts = new ArrayList<>(said.size());
         for (Said s : said) {
             Verdict verdict = new Verdict(criterion.id(), fact, s.outcome, s.reason);
@@ -79,12 +79,12 @@ record Ruling(Criterion criterion, Status status, Ending ending, List<Said> said
     }
 
     /** What is missing at the place of a fact with these components; nothing where a rule has decided. */
-    List<String> missing(Knowable[] parts) {
+    List<String> missing(CaseValue[] parts) {
         return said.isEmpty() ? missing(criterion, parts) : List.of();
     }
 
     /** All that is missing of what a criterion needs, each once. */
-    static List<String> missing(Criterion criterion, Knowable[] parts) {
+    static List<String> missing(Criterion criterion, CaseValue[] parts) {
         Set<String> missing = new LinkedHashSet<>();
         for (Need need : criterion.needs()) {
             missing.addAll(parts[need.at()].missing());

@@ -1,10 +1,10 @@
 package dev.fairlead.web.page;
 
 import dev.fairlead.check.Checked;
+import dev.fairlead.measure.schedule.ExpectedRange;
 import dev.fairlead.measure.schedule.Forecast;
 import dev.fairlead.measure.schedule.OwnResponse;
 import dev.fairlead.measure.schedule.Route;
-import dev.fairlead.measure.schedule.Span;
 import dev.fairlead.model.Stage;
 import java.util.ArrayList;
 import java.util.List;
@@ -43,7 +43,7 @@ public record ForecastNote(String mark, String text) {
                         .orElse("");
     }
 
-    private static String range(Span<?> s) {
+    private static String range(ExpectedRange<?> s) {
         return s.early().equals(s.late()) ? "" : " (" + s.early() + " to " + s.late() + " in nine children of ten)";
     }
 

@@ -7,7 +7,7 @@ import dev.fairlead.findings.RepeatAdvice;
 import dev.fairlead.findings.Report;
 import dev.fairlead.findings.Weight;
 import dev.fairlead.intake.text.Problem;
-import dev.fairlead.measure.Working;
+import dev.fairlead.measure.working.Working;
 import dev.fairlead.rules.verdict.Status;
 import dev.fairlead.web.form.FieldView;
 import dev.fairlead.web.form.FormSection;

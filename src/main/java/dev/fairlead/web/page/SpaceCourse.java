@@ -1,8 +1,8 @@
 package dev.fairlead.web.page;
 
 import dev.fairlead.check.Checked;
-import dev.fairlead.measure.Working;
 import dev.fairlead.measure.schedule.SideForecast;
+import dev.fairlead.measure.working.Working;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Side;

@@ -2,10 +2,10 @@ package dev.fairlead.web.page;
 
 import dev.fairlead.facts.CaseFact;
 import dev.fairlead.measure.Measures;
-import dev.fairlead.measure.Workbook;
-import dev.fairlead.measure.part.Parts;
+import dev.fairlead.measure.gather.Calculations;
+import dev.fairlead.measure.working.Workbook;
 import dev.fairlead.model.Case;
-import dev.fairlead.model.Knowable;
+import dev.fairlead.model.CaseValue;
 import dev.fairlead.model.shape.Edit;
 import dev.fairlead.rules.catalogue.Criterion;
 import dev.fairlead.rules.catalogue.Need;
@@ -41,7 +41,7 @@ public record Uses(Map<String, List<String>> criteria, Map<String, Set<String>> 
          * The beam model names all its inputs as missing where nothing is known, so it need not be solved for each of
          * them.
          */
-        private static final Parts PARTS = Parts.full().withoutForces();
+        private static final Calculations PARTS = Calculations.full().withoutForces();
 
         private final Rulebase rules;
         /** The components of its fact that each criterion cannot do without; its conditions ask about no others. */
@@ -70,7 +70,7 @@ public record Uses(Map<String, List<String>> criteria, Map<String, Set<String>> 
             List<String> all = Edit.factPointers(c);
             Set<String> known = new TreeSet<>();
             all.stream()
-                    .filter(p -> Edit.get(c, p) instanceof Knowable k && k.known())
+                    .filter(p -> Edit.get(c, p) instanceof CaseValue k && k.known())
                     .forEach(known::add);
             List<String> key = new ArrayList<>(all);
             key.addAll(known);
@@ -81,7 +81,7 @@ public record Uses(Map<String, List<String>> criteria, Map<String, Set<String>> 
             Map<String, Set<String>> facts = new LinkedHashMap<>();
             looks.keySet().forEach(r -> facts.put(r.id(), new TreeSet<>()));
             List<CaseFact> present = measured(c, PARTS);
-            Map<Criterion, List<Knowable>> now = new LinkedHashMap<>();
+            Map<Criterion, List<CaseValue>> now = new LinkedHashMap<>();
             looks.forEach((r, needs) -> now.put(r, asked(present, r, needs)));
             Case blank = c;
             for (String pointer : all) {
@@ -95,7 +95,7 @@ public record Uses(Map<String, List<String>> criteria, Map<String, Set<String>> 
                     });
                 }
             }
-            List<CaseFact> nothing = measured(blank, Parts.full());
+            List<CaseFact> nothing = measured(blank, Calculations.full());
             looks.forEach((r, needs) ->
                     asked(nothing, r, needs).forEach(k -> facts.get(r.id()).addAll(k.missing())));
             Map<String, List<String>> criteria = new TreeMap<>();
@@ -105,11 +105,11 @@ public record Uses(Map<String, List<String>> criteria, Map<String, Set<String>> 
             return new Uses(criteria, facts);
         }
 
-        private static List<CaseFact> measured(Case c, Parts parts) {
+        private static List<CaseFact> measured(Case c, Calculations parts) {
             return Measures.of(c, Optional.empty(), Workbook.none(), parts).facts();
         }
 
-        private static List<Knowable> asked(List<CaseFact> facts, Criterion c, Collection<Need> needs) {
+        private static List<CaseValue> asked(List<CaseFact> facts, Criterion c, Collection<Need> needs) {
             return facts.stream()
                     .filter(f -> f.getClass() == c.about())
                     .flatMap(f -> needs.stream().map(n -> n.of(f)))

@@ -1,7 +1,7 @@
 package dev.fairlead.web.page;
 
 import dev.fairlead.findings.Missing;
-import dev.fairlead.measure.Working;
+import dev.fairlead.measure.working.Working;
 import dev.fairlead.model.Measured;
 import dev.fairlead.rules.catalogue.Source;
 import java.math.BigDecimal;

@@ -4,7 +4,7 @@ import dev.fairlead.check.whatif.Change;
 import dev.fairlead.check.whatif.Difference;
 import dev.fairlead.check.whatif.Suggestion;
 import dev.fairlead.findings.Numbers;
-import dev.fairlead.measure.Say;
+import dev.fairlead.measure.working.Say;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Side;
 import java.util.ArrayList;

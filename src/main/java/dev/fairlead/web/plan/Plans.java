@@ -8,7 +8,7 @@ import dev.fairlead.check.whatif.Search;
 import dev.fairlead.check.whatif.Suggestion;
 import dev.fairlead.check.whatif.TypedChanges;
 import dev.fairlead.check.whatif.WhatIf;
-import dev.fairlead.measure.part.Parts;
+import dev.fairlead.measure.gather.Calculations;
 import dev.fairlead.model.Case;
 import dev.fairlead.web.edit.Opened;
 import java.time.Duration;
@@ -109,7 +109,7 @@ public final class Plans {
     private void run(Running to, Case c, Key key) {
         try {
             to.patience().start();
-            to.answer().complete(search(c, key, to.patience().limit(Parts.full())));
+            to.answer().complete(search(c, key, to.patience().limit(Calculations.full())));
         } catch (CancellationException e) {
             to.answer().complete(PlanSearch.ENDED);
         } catch (RuntimeException | Error e) {
@@ -117,7 +117,7 @@ public final class Plans {
         }
     }
 
-    private PlanSearch search(Case c, Key key, Parts parts) {
+    private PlanSearch search(Case c, Key key, Calculations parts) {
         Checker checker = new Checker(base.get().rulebase(), parts);
         CheckOptions plain = CheckOptions.USUAL.with(Doubting.NONE);
         CheckOptions options = c.date().known() ? plain : plain.on(key.day());

@@ -1,7 +1,7 @@
 package dev.fairlead.web.plan;
 
-import dev.fairlead.measure.part.Parts;
-import dev.fairlead.measure.part.PositionPart;
+import dev.fairlead.measure.gather.Calculations;
+import dev.fairlead.measure.position.IncisorPrediction;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.TimeUnit;
 
@@ -26,16 +26,15 @@ final class TimeLimit {
     }
 
     /** The same measurements for as long as there is patience; after that each throws {@link CancellationException}. */
-    Parts limit(Parts parts) {
-        PositionPart position = parts.position();
-        return new Parts(
+    Calculations limit(Calculations parts) {
+        IncisorPrediction position = parts.position();
+        return new Calculations(
                 (readings, book) -> {
                     if (over || end != Long.MAX_VALUE && System.nanoTime() - end > 0) {
                         throw new CancellationException("the search was ended");
                     }
                     return position.after(readings, book);
                 },
-                parts.wire(),
                 parts.force());
     }
 }

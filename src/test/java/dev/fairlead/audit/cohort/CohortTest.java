@@ -8,7 +8,7 @@ import dev.fairlead.intake.CaseReading;
 import dev.fairlead.intake.text.CaseFormat;
 import dev.fairlead.intake.write.CaseWriter;
 import dev.fairlead.model.Case;
-import dev.fairlead.model.Knowable;
+import dev.fairlead.model.CaseValue;
 import dev.fairlead.model.Side;
 import dev.fairlead.model.Stage;
 import dev.fairlead.model.Tooth;
@@ -207,7 +207,7 @@ class CohortTest {
 
     private static List<String> unknown(Case c) {
         return Edit.factPointers(c).stream()
-                .filter(p -> !((Knowable) Edit.get(c, p)).missing().isEmpty())
+                .filter(p -> !((CaseValue) Edit.get(c, p)).missing().isEmpty())
                 .collect(Collectors.toList());
     }
 }

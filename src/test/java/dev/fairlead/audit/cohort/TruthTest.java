@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.fairlead.check.CheckOptions;
 import dev.fairlead.measure.Measures;
-import dev.fairlead.measure.Workbook;
-import dev.fairlead.measure.part.Parts;
+import dev.fairlead.measure.gather.Calculations;
+import dev.fairlead.measure.working.Workbook;
 import dev.fairlead.model.Case;
 import dev.fairlead.rules.verdict.CriterionResult;
 import dev.fairlead.rules.verdict.Ending;
@@ -72,7 +72,7 @@ class TruthTest {
                                     c.made(),
                                     Optional.empty(),
                                     Workbook.none(),
-                                    Parts.full().withoutForces())
+                                    Calculations.full().withoutForces())
                             .facts(),
                     CheckOptions.USUAL.reach(c.made()).judged());
             Set<String> warns = new TreeSet<>(c.warns());
@@ -126,7 +126,7 @@ class TruthTest {
 
     private static Map<Status, Set<String>> ends(Case c) {
         Judgement judgement = JUDGE.judge(
-                Measures.of(c, Optional.empty(), Workbook.none(), Parts.full()).facts(),
+                Measures.of(c, Optional.empty(), Workbook.none(), Calculations.full()).facts(),
                 CheckOptions.USUAL.reach(c).judged());
         assertThat(judgement.errors()).isEmpty();
         Map<Status, Set<String>> ends = new TreeMap<>();

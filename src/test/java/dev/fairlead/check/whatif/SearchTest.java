@@ -7,7 +7,7 @@ import dev.fairlead.check.Checker;
 import dev.fairlead.findings.Findings;
 import dev.fairlead.measure.CaseBuilder;
 import dev.fairlead.measure.SampleCase;
-import dev.fairlead.measure.part.Parts;
+import dev.fairlead.measure.gather.Calculations;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Stage;
 import dev.fairlead.rules.verdict.Rulebase;
@@ -19,8 +19,8 @@ import org.junit.jupiter.api.Test;
 /** What the search suggests is done to the case and checked in the ordinary way; a step less is checked as well. */
 class SearchTest {
     private static final Rulebase RULES = Rulebase.fromFolder(Path.of("rules"));
-    private static final Search SEARCH = new Search(RULES, Parts.plain());
-    private static final Checker CHECKER = new Checker(RULES, Parts.plain());
+    private static final Search SEARCH = new Search(RULES, Calculations.plain());
+    private static final Checker CHECKER = new Checker(RULES, Calculations.plain());
     private static final CheckOptions BARE = CheckOptions.USUAL.withoutWorkings();
 
     private static CaseBuilder at(Stage stage) {
@@ -223,7 +223,7 @@ class SearchTest {
                 .set("/bench/right/outOfSquare", 7)
                 .set("/bite/overjet", 2);
         assertThat(search(b).outlooks())
-                .isEqualTo(new Search(RULES, Parts.plain())
+                .isEqualTo(new Search(RULES, Calculations.plain())
                         .of(b.build(), "0", BARE)
                         .outlooks());
     }

@@ -7,7 +7,7 @@ import dev.fairlead.measure.CaseBuilder;
 import dev.fairlead.measure.Front;
 import dev.fairlead.measure.Measures;
 import dev.fairlead.measure.SampleCase;
-import dev.fairlead.measure.Workbook;
+import dev.fairlead.measure.working.Workbook;
 import dev.fairlead.model.Side;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;

@@ -84,8 +84,8 @@ class ArchFitTest {
 
     @Test
     void goodnessNamesTheToothThatStandsOut() {
-        List<Landmark> given = Arches.on(new BetaArch(46, 25), 0, new Random(1)).stream()
-                .map(l -> l.tooth() == 32 ? Landmark.flat(32, l.x() + 0.6, l.y() + 1.2) : l)
+        List<DigitisedPoint> given = Arches.on(new BetaArch(46, 25), 0, new Random(1)).stream()
+                .map(l -> l.tooth() == 32 ? DigitisedPoint.flat(32, l.x() + 0.6, l.y() + 1.2) : l)
                 .toList();
         Goodness goodness = ArchFit.of(ArchFamily.BETA, Landmarks.of(given)).goodness();
         assertThat(goodness.worst().tooth()).isEqualTo(32);
@@ -97,7 +97,7 @@ class ArchFitTest {
     void mirroredLandmarksGiveMirroredFits() {
         Random random = new Random(8);
         for (int n = 0; n < 10; n++) {
-            List<Landmark> given = Arches.crowded(random);
+            List<DigitisedPoint> given = Arches.crowded(random);
             List<ArchFit> plain = ArchFit.all(Landmarks.of(given));
             List<ArchFit> other = ArchFit.all(Landmarks.of(Arches.mirrored(given)));
             assertThat(plain).hasSameSizeAs(ArchFamily.values());
@@ -154,8 +154,8 @@ class ArchFitTest {
 
     @Test
     void tooFewLandmarksAreRefused() {
-        Landmarks three =
-                Landmarks.of(List.of(Landmark.flat(46, -22, 0), Landmark.flat(36, 22, 0), Landmark.flat(31, 0, 24)));
+        Landmarks three = Landmarks.of(List.of(
+                DigitisedPoint.flat(46, -22, 0), DigitisedPoint.flat(36, 22, 0), DigitisedPoint.flat(31, 0, 24)));
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> ArchFit.of(ArchFamily.CONIC, three))
                 .withMessageContaining("3");

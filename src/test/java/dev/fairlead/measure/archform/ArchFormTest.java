@@ -20,7 +20,7 @@ class ArchFormTest {
         Random random = new Random(21);
         int solved = 0;
         for (int n = 0; n < 50; n++) {
-            ArchMeasures m = measures(random);
+            ArchDimensions m = measures(random);
             SixthDegreeArch arch;
             try {
                 arch = SixthDegreeArch.through(m);
@@ -37,13 +37,13 @@ class ArchFormTest {
         }
         assertThat(solved).isGreaterThan(25);
         // by hand: c = 1, m = 2, Dc = 3, Dm = 72: B = 3 - A, 64 A + 4 B = 72, so A = 1, B = 2
-        assertThat(SixthDegreeArch.through(new ArchMeasures(4, 72, 2, 3))).isEqualTo(new SixthDegreeArch(4, 1, 2));
+        assertThat(SixthDegreeArch.through(new ArchDimensions(4, 72, 2, 3))).isEqualTo(new SixthDegreeArch(4, 1, 2));
     }
 
-    private static ArchMeasures measures(Random random) {
+    private static ArchDimensions measures(Random random) {
         double wm = Arches.between(random, 40, 56);
         double dm = Arches.between(random, 20, 40);
-        return new ArchMeasures(
+        return new ArchDimensions(
                 wm, dm, wm * Arches.between(random, 0.45, 0.65), dm * Arches.between(random, 0.15, 0.35));
     }
 
@@ -51,15 +51,15 @@ class ArchFormTest {
     void conicRunsThroughCaninesAndMolars() {
         Random random = new Random(22);
         for (int n = 0; n < 50; n++) {
-            ArchMeasures m = measures(random);
+            ArchDimensions m = measures(random);
             ConicArch conic = ConicArch.through(m);
             Point canine = new Point(m.canineWidth() / 2, m.molarDepth() - m.canineDepth());
             assertThat(Math.abs(new Projector(conic).nearest(canine).outside())).isLessThan(1e-8);
             assertThat(conic.at(1).x()).isEqualTo(m.molarWidth() / 2, within(1e-9));
         }
         // points of a circle of radius 5 and of the parabola x^2 = 4h
-        assertThat(ConicArch.through(new ArchMeasures(10, 5, 8, 2)).weight()).isEqualTo(0, within(1e-12));
-        assertThat(ConicArch.through(new ArchMeasures(8, 4, 4, 1)).weight()).isEqualTo(1, within(1e-12));
+        assertThat(ConicArch.through(new ArchDimensions(10, 5, 8, 2)).weight()).isEqualTo(0, within(1e-12));
+        assertThat(ConicArch.through(new ArchDimensions(8, 4, 4, 1)).weight()).isEqualTo(1, within(1e-12));
         assertThat(new ConicArch(8, 4, 1).name()).isEqualTo("parabola");
     }
 
@@ -97,12 +97,12 @@ class ArchFormTest {
     @Test
     void indexIsThePublishedRatio() {
         // (6/24)/(26/44)
-        assertThat(new ArchMeasures(44, 24, 26, 6).formIndex()).isEqualTo(0.4230769, within(1e-7));
+        assertThat(new ArchDimensions(44, 24, 26, 6).formIndex()).isEqualTo(0.4230769, within(1e-7));
         BetaArch beta = new BetaArch(44, 24);
-        ArchMeasures m = ArchMeasures.of(beta, 14);
+        ArchDimensions m = ArchDimensions.of(beta, 14);
         assertThat(beta.height(m.canineWidth() / 2)).isEqualTo(24 - m.canineDepth(), within(1e-9));
         assertThatIllegalArgumentException().isThrownBy(() -> ArchForm.of(0, ArchForm.CutOffs.OWN_CONVENTION));
-        assertThatIllegalArgumentException().isThrownBy(() -> new ArchMeasures(44, 24, 45, 6));
+        assertThatIllegalArgumentException().isThrownBy(() -> new ArchDimensions(44, 24, 45, 6));
         assertThatIllegalArgumentException().isThrownBy(() -> new ArchForm.CutOffs(0.4, 0.4, 0.5, 0.6));
     }
 

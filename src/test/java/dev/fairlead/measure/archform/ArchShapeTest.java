@@ -17,7 +17,7 @@ class ArchShapeTest {
         assertThat(shape.words()).isEqualTo("ovoid, 44.0 mm wide, 24.0 mm deep, 69.3 mm along");
         assertThat(shape.index())
                 .isEqualTo(
-                        ArchMeasures.of(arch, 14.75 / 37.8 * arch.perimeter() / 2)
+                        ArchDimensions.of(arch, 14.75 / 37.8 * arch.perimeter() / 2)
                                 .formIndex(),
                         within(1e-12));
     }

@@ -15,25 +15,25 @@ final class Arches {
     }
 
     /** Twelve teeth at equal shares of the curve, ends included, each moved by Gaussian noise of this SD, mm. */
-    static List<Landmark> on(ArchCurve curve, double noise, RandomGenerator random) {
+    static List<DigitisedPoint> on(ArchCurve curve, double noise, RandomGenerator random) {
         List<Point> points = curve.points(TEETH.length);
-        List<Landmark> landmarks = new ArrayList<>();
+        List<DigitisedPoint> landmarks = new ArrayList<>();
         for (int i = 0; i < TEETH.length; i++) {
             Point p = points.get(i);
-            landmarks.add(Landmark.flat(
+            landmarks.add(DigitisedPoint.flat(
                     TEETH[i], p.x() + noise * random.nextGaussian(), p.y() + noise * random.nextGaussian()));
         }
         return landmarks;
     }
 
     /** Teeth of an arch like a child's, with irregular incisors. */
-    static List<Landmark> crowded(RandomGenerator random) {
+    static List<DigitisedPoint> crowded(RandomGenerator random) {
         return on(new BetaArch(between(random, 40, 50), between(random, 21, 29)), 0.5, random);
     }
 
-    static List<Landmark> mirrored(List<Landmark> given) {
+    static List<DigitisedPoint> mirrored(List<DigitisedPoint> given) {
         return given.stream()
-                .map(l -> Landmark.flat(Teeth.antimere(l.tooth()), -l.x(), l.y()))
+                .map(l -> DigitisedPoint.flat(Teeth.antimere(l.tooth()), -l.x(), l.y()))
                 .toList();
     }
 }

@@ -15,7 +15,7 @@ class LandmarksTest {
     void turningShiftingAndTiltingChangeNothing() {
         Random random = new Random(11);
         for (int n = 0; n < 50; n++) {
-            List<Landmark> given = Arches.crowded(random);
+            List<DigitisedPoint> given = Arches.crowded(random);
             Landmarks plain = Landmarks.of(given);
             Landmarks moved = Landmarks.of(moved(given, random));
             assertThat(moved.offPlane()).isEqualTo(0, within(1e-6));
@@ -31,7 +31,7 @@ class LandmarksTest {
     }
 
     /** A rigid motion in space: turns about all three axes and a shift. */
-    private static List<Landmark> moved(List<Landmark> given, Random random) {
+    private static List<DigitisedPoint> moved(List<DigitisedPoint> given, Random random) {
         double a = random.nextDouble() * 6;
         double b = random.nextDouble() * 6;
         double c = random.nextDouble() * 6;
@@ -42,7 +42,7 @@ class LandmarksTest {
                     double y1 = Math.sin(a) * l.x() + Math.cos(a) * l.y();
                     double y2 = Math.cos(b) * y1 - Math.sin(b) * l.z();
                     double z2 = Math.sin(b) * y1 + Math.cos(b) * l.z();
-                    return new Landmark(
+                    return new DigitisedPoint(
                             l.tooth(),
                             Math.cos(c) * x1 + Math.sin(c) * z2 + t[0],
                             y2 + t[1],
@@ -69,32 +69,32 @@ class LandmarksTest {
     void pointsOffThePlaneAreProjectedAndToldOf() {
         // corners of a square, alternately 1 mm above and below: the plane is z = 0 and every point is 1 mm off
         Landmarks arch = Landmarks.of(List.of(
-                new Landmark(46, -20, 0, 1),
-                new Landmark(36, 20, 0, -1),
-                new Landmark(42, -20, 40, -1),
-                new Landmark(32, 20, 40, 1)));
+                new DigitisedPoint(46, -20, 0, 1),
+                new DigitisedPoint(36, 20, 0, -1),
+                new DigitisedPoint(42, -20, 40, -1),
+                new DigitisedPoint(32, 20, 40, 1)));
         assertThat(arch.offPlane()).isEqualTo(1, within(1e-9));
         assertThat(arch.width()).isEqualTo(40, within(1e-9));
     }
 
     @Test
     void refusesSetsThatAreNoArch() {
-        Landmark right = Landmark.flat(46, -22, 0);
-        Landmark left = Landmark.flat(36, 22, 0);
-        Landmark front = Landmark.flat(31, 1, 24);
+        DigitisedPoint right = DigitisedPoint.flat(46, -22, 0);
+        DigitisedPoint left = DigitisedPoint.flat(36, 22, 0);
+        DigitisedPoint front = DigitisedPoint.flat(31, 1, 24);
         refused("at least 3", right, left);
         refused("same tooth", right, left, left);
-        refused("different teeth", right, Landmark.flat(35, 20, 4), front);
-        refused("no landmark on the left", right, Landmark.flat(45, -20, 4), Landmark.flat(41, 0, 24));
-        refused("straight line", right, left, Landmark.flat(31, 1, 0));
-        refused("lower left canine (33)", right, left, front, Landmark.flat(33, -13, 18));
+        refused("different teeth", right, DigitisedPoint.flat(35, 20, 4), front);
+        refused("no landmark on the left", right, DigitisedPoint.flat(45, -20, 4), DigitisedPoint.flat(41, 0, 24));
+        refused("straight line", right, left, DigitisedPoint.flat(31, 1, 0));
+        refused("lower left canine (33)", right, left, front, DigitisedPoint.flat(33, -13, 18));
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> Landmark.flat(16, 0, 0))
+                .isThrownBy(() -> DigitisedPoint.flat(16, 0, 0))
                 .withMessageContaining("16");
-        assertThatIllegalArgumentException().isThrownBy(() -> Landmark.flat(36, Double.NaN, 0));
+        assertThatIllegalArgumentException().isThrownBy(() -> DigitisedPoint.flat(36, Double.NaN, 0));
     }
 
-    private static void refused(String why, Landmark... given) {
+    private static void refused(String why, DigitisedPoint... given) {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> Landmarks.of(Stream.of(given).toList()))
                 .withMessageContaining(why);
@@ -103,14 +103,14 @@ class LandmarksTest {
     @Test
     void mixedDentitionEndsAtItsLastTooth() {
         Landmarks arch = Landmarks.of(List.of(
-                Landmark.flat(85, -20, 3),
-                Landmark.flat(75, 20, 3),
-                Landmark.flat(41, -2, 25),
-                Landmark.flat(31, 2, 25),
-                Landmark.flat(83, -13, 19),
-                Landmark.flat(73, 13, 19)));
+                DigitisedPoint.flat(85, -20, 3),
+                DigitisedPoint.flat(75, 20, 3),
+                DigitisedPoint.flat(41, -2, 25),
+                DigitisedPoint.flat(31, 2, 25),
+                DigitisedPoint.flat(83, -13, 19),
+                DigitisedPoint.flat(73, 13, 19)));
         assertThat(arch.posteriorPosition()).isEqualTo(5);
-        assertThat(ArchMeasures.of(arch)).contains(new ArchMeasures(40, 22, 26, 6));
+        assertThat(ArchDimensions.of(arch)).contains(new ArchDimensions(40, 22, 26, 6));
         assertThat(Teeth.words(83)).isEqualTo("lower right primary canine (83)");
     }
 }

@@ -95,9 +95,10 @@ class WireMisfitTest {
         Random random = new Random(32);
         for (int n = 0; n < 5; n++) {
             // one incisor far out decides the worst place: the ends misfit alike on both sides
-            List<Landmark> given = Arches.on(new BetaArch(Arches.between(random, 44, 48), 25), 0.2, random).stream()
-                    .map(l -> l.tooth() == 32 ? Landmark.flat(32, l.x() + 2, l.y() + 3) : l)
-                    .toList();
+            List<DigitisedPoint> given =
+                    Arches.on(new BetaArch(Arches.between(random, 44, 48), 25), 0.2, random).stream()
+                            .map(l -> l.tooth() == 32 ? DigitisedPoint.flat(32, l.x() + 2, l.y() + 3) : l)
+                            .toList();
             ArchCurve wire = new BetaArch(46, 25);
             WireMisfit a = misfit(given, wire);
             WireMisfit b = misfit(Arches.mirrored(given), wire);
@@ -108,7 +109,7 @@ class WireMisfitTest {
         }
     }
 
-    private static WireMisfit misfit(List<Landmark> given, ArchCurve wire) {
+    private static WireMisfit misfit(List<DigitisedPoint> given, ArchCurve wire) {
         Landmarks landmarks = Landmarks.of(given);
         ArchCurve spline = ArchFit.of(ArchFamily.SPLINE, landmarks).curve();
         return WireMisfit.of(spline, wire, ArchPlaces.of(spline, landmarks));

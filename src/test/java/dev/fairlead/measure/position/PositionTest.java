@@ -99,10 +99,10 @@ class PositionTest {
      */
     @Test
     void tweedsRulesAgree() {
-        assertThat(HeadFilm.roomUsed(60, 65)).isEqualTo(4.0, within(1e-12));
-        assertThat(HeadFilm.proclinationFor(PublishedGain.RULE * 1))
+        assertThat(Cephalometry.roomUsed(60, 65)).isEqualTo(4.0, within(1e-12));
+        assertThat(Cephalometry.proclinationFor(PublishedGain.RULE * 1))
                 .isEqualTo(Tipping.inclinationChangeByRule(1), within(1e-12));
-        assertThat(HeadFilm.fmia(25, 90)).isEqualTo(65);
+        assertThat(Cephalometry.fmia(25, 90)).isEqualTo(65);
         // the 2.5 degrees need a lever of 22.9 mm
         assertThat(Tipping.upright(22.926).inclinationChange(1)).isEqualTo(2.5, within(1e-3));
     }
@@ -110,9 +110,9 @@ class PositionTest {
     @Test
     void headFilmAfterAdvancement() {
         // Zatarain 2016: compensated IMPA = (FMA - 25) + IMPA
-        assertThat(HeadFilm.adjustedImpa(93, 30)).isEqualTo(98);
-        assertThat(HeadFilm.toAPogAfter(1, 2, 0)).isEqualTo(3);
-        assertThat(HeadFilm.toAPogAfter(1, 2, 60)).isEqualTo(2, within(1e-12));
+        assertThat(Cephalometry.adjustedImpa(93, 30)).isEqualTo(98);
+        assertThat(Cephalometry.toAPogAfter(1, 2, 0)).isEqualTo(3);
+        assertThat(Cephalometry.toAPogAfter(1, 2, 60)).isEqualTo(2, within(1e-12));
     }
 
     /**

@@ -5,15 +5,14 @@ import static org.assertj.core.api.Assertions.within;
 
 import dev.fairlead.measure.CaseBuilder;
 import dev.fairlead.measure.SampleCase;
-import dev.fairlead.measure.Workbook;
-import dev.fairlead.measure.part.Parts;
+import dev.fairlead.measure.working.Workbook;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Side;
 import org.junit.jupiter.api.Test;
 
 class ActivationsTest {
     private static Activations of(CaseBuilder b) {
-        return new Activations(b.build(), Parts.plain().wire());
+        return new Activations(b.build());
     }
 
     private static Measured response(CaseBuilder b) {

@@ -6,9 +6,9 @@ import static org.assertj.core.api.Assertions.within;
 import dev.fairlead.measure.CaseBuilder;
 import dev.fairlead.measure.Measures;
 import dev.fairlead.measure.SampleCase;
-import dev.fairlead.measure.Workbook;
 import dev.fairlead.measure.Worked;
-import dev.fairlead.measure.Working;
+import dev.fairlead.measure.working.Workbook;
+import dev.fairlead.measure.working.Working;
 import dev.fairlead.model.Choices.Pattern;
 import dev.fairlead.model.Side;
 import java.time.LocalDate;
@@ -40,14 +40,14 @@ class ForecastTest {
         Route r = f.planned().orElseThrow();
         // 0.65 x 1.5 = 0.975 mm a visit: 2 mm take 3. Fast: 0.979 x 1.5 = 1.468, but at most 5 weeks x 1 mm a month =
         // 1.150: 2. Slow: 0.321 x 1.5 = 0.4815: 5.
-        assertThat(r.activations()).isEqualTo(new Span<>(2, 3, 5));
-        assertThat(r.visits()).isEqualTo(new Span<>(2, 3, 5));
+        assertThat(r.activations()).isEqualTo(new ExpectedRange<>(2, 3, 5));
+        assertThat(r.visits()).isEqualTo(new ExpectedRange<>(2, 3, 5));
         assertThat(r.end().orElseThrow())
-                .isEqualTo(new Span<>(
+                .isEqualTo(new ExpectedRange<>(
                         LocalDate.of(2026, 3, 10).plusWeeks(10),
                         LocalDate.of(2026, 3, 10).plusWeeks(15),
                         LocalDate.of(2026, 3, 10).plusWeeks(25)));
-        assertThat(f.side(Side.RIGHT).reached().orElseThrow()).isEqualTo(new Span<>(2, 2, 4));
+        assertThat(f.side(Side.RIGHT).reached().orElseThrow()).isEqualTo(new ExpectedRange<>(2, 2, 4));
         assertThat(f.routes()).extracting(Route::pattern).containsExactly(Pattern.BOTH_SIDES, Pattern.ALTERNATING);
         assertThat(f.routes().get(1).visits().expected())
                 .isGreaterThan(r.visits().expected());

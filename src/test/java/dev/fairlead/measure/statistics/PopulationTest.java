@@ -31,8 +31,8 @@ class PopulationTest {
         assertThat(CHILDREN).hasSize(27);
     }
 
-    private static Line line(List<double[]> readings) {
-        return Line.of(
+    private static RegressionLine line(List<double[]> readings) {
+        return RegressionLine.of(
                 readings.stream().mapToDouble(r -> r[0]).toArray(),
                 readings.stream().mapToDouble(r -> r[1]).toArray());
     }
@@ -44,7 +44,7 @@ class PopulationTest {
                 .toList();
     }
 
-    private static List<Line> lines() {
+    private static List<RegressionLine> lines() {
         return CHILDREN.values().stream().map(PopulationTest::line).toList();
     }
 
@@ -78,16 +78,17 @@ class PopulationTest {
     @Test
     void ownRateCountsByItsCertainty() {
         Population p = Population.of(lines());
-        for (Line own : lines()) {
-            Estimate shrunk = p.shrunk(own);
+        for (RegressionLine own : lines()) {
+            NumberWithError shrunk = p.shrunk(own);
             assertThat(shrunk.value()).isBetween(Math.min(own.slope(), p.mean()), Math.max(own.slope(), p.mean()));
             assertThat(shrunk.error()).isLessThan(Math.min(p.between(), own.slopeError(p.within())));
         }
-        assertThat(p.shrunk(new Estimate(2, 0)).value()).isEqualTo(2);
-        assertThat(p.shrunk(new Estimate(2, 1e9)).value()).isEqualTo(p.mean(), within(1e-9));
-        assertThat(p.shrunk(new Estimate(2, 1e9)).error()).isEqualTo(p.prior().error(), within(1e-9));
+        assertThat(p.shrunk(new NumberWithError(2, 0)).value()).isEqualTo(2);
+        assertThat(p.shrunk(new NumberWithError(2, 1e9)).value()).isEqualTo(p.mean(), within(1e-9));
+        assertThat(p.shrunk(new NumberWithError(2, 1e9)).error())
+                .isEqualTo(p.prior().error(), within(1e-9));
         // precision-weighted mean by hand: prior 1 +- 1, own 3 +- 1 give 2 +- 1/sqrt 2
-        Estimate halfway = new Population(1, 1, 1).shrunk(new Estimate(3, 1));
+        NumberWithError halfway = new Population(1, 1, 1).shrunk(new NumberWithError(3, 1));
         assertThat(halfway.value()).isEqualTo(2, within(1e-12));
         assertThat(halfway.error()).isEqualTo(Math.sqrt(0.5), within(1e-12));
         assertThat(halfway.low(2)).isEqualTo(2 - Math.sqrt(2), within(1e-12));
@@ -103,12 +104,12 @@ class PopulationTest {
         double own = 0;
         double drawn = 0;
         for (String child : CHILDREN.keySet()) {
-            List<Line> others = CHILDREN.entrySet().stream()
+            List<RegressionLine> others = CHILDREN.entrySet().stream()
                     .filter(e -> !e.getKey().equals(child))
                     .map(e -> line(e.getValue()))
                     .toList();
             List<double[]> readings = CHILDREN.get(child);
-            Line early = line(readings.subList(0, 3));
+            RegressionLine early = line(readings.subList(0, 3));
             double centre = early.at(10);
             double last = readings.get(3)[1];
             own += Math.pow(centre + 4 * early.slope() - last, 2);
@@ -120,12 +121,13 @@ class PopulationTest {
     @Test
     void errorsOfSlopes() {
         // y 0, 1, 0 at x 0, 1, 2: slope 0, residual squares 2/3, one degree of freedom, spread 2
-        Line line = Line.of(new double[] {0, 1, 2}, new double[] {0, 1, 0});
+        RegressionLine line = RegressionLine.of(new double[] {0, 1, 2}, new double[] {0, 1, 0});
         assertThat(line.slopeError()).isEqualTo(Math.sqrt(1.0 / 3), within(1e-12));
         assertThat(line.at(7)).isEqualTo(1.0 / 3, within(1e-12));
-        assertThatIllegalArgumentException().isThrownBy(() -> Line.of(new double[] {1, 1}, new double[] {1, 2}));
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> RegressionLine.of(new double[] {1, 1}, new double[] {1, 2}));
         assertThatIllegalArgumentException().isThrownBy(() -> Population.of(List.of(line)));
-        assertThatIllegalArgumentException().isThrownBy(() -> new Estimate(1, -1));
+        assertThatIllegalArgumentException().isThrownBy(() -> new NumberWithError(1, -1));
         assertThat(Population.of(List.of(line, line)).between()).isZero();
     }
 }

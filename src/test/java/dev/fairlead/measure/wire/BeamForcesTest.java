@@ -8,10 +8,10 @@ import dev.fairlead.facts.VisitSeen;
 import dev.fairlead.measure.CaseBuilder;
 import dev.fairlead.measure.Knowns;
 import dev.fairlead.measure.Measures;
-import dev.fairlead.measure.Workbook;
 import dev.fairlead.measure.Worked;
-import dev.fairlead.measure.part.Parts;
-import dev.fairlead.model.Knowable;
+import dev.fairlead.measure.gather.Calculations;
+import dev.fairlead.measure.working.Workbook;
+import dev.fairlead.model.CaseValue;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -23,7 +23,7 @@ class BeamForcesTest {
     private static final double N = 1 / 0.00980665;
 
     private static Worked work(CaseBuilder b) {
-        return Measures.of(b.build(), Optional.empty(), Workbook.kept(), Parts.full());
+        return Measures.of(b.build(), Optional.empty(), Workbook.kept(), Calculations.full());
     }
 
     private static VisitSeen first(CaseBuilder b) {
@@ -155,9 +155,9 @@ class BeamForcesTest {
 
     private static Map<String, Boolean> known(CaseBuilder b) {
         Map<String, Boolean> all = new LinkedHashMap<>();
-        for (CaseFact f : Measures.of(b.build(), Optional.empty(), Workbook.none(), Parts.full())
+        for (CaseFact f : Measures.of(b.build(), Optional.empty(), Workbook.none(), Calculations.full())
                 .facts()) {
-            for (Map.Entry<String, Knowable> e : Knowns.of(f).entrySet()) {
+            for (Map.Entry<String, CaseValue> e : Knowns.of(f).entrySet()) {
                 all.put(
                         f.getClass().getSimpleName() + " " + f.place().pointer() + " "
                                 + f.place().words() + " " + e.getKey(),

@@ -4,8 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.fairlead.measure.CaseBuilder;
-import dev.fairlead.measure.Workbook;
-import dev.fairlead.measure.part.Forces;
+import dev.fairlead.measure.working.Workbook;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Measured;
 import java.util.List;

@@ -8,9 +8,9 @@ import dev.fairlead.intake.CaseReader;
 import dev.fairlead.intake.text.CaseFormat;
 import dev.fairlead.measure.CaseBuilder;
 import dev.fairlead.measure.Measures;
-import dev.fairlead.measure.Workbook;
-import dev.fairlead.measure.mechanics.ForceBand;
-import dev.fairlead.measure.part.Parts;
+import dev.fairlead.measure.gather.Calculations;
+import dev.fairlead.measure.mechanics.answer.ForceBand;
+import dev.fairlead.measure.working.Workbook;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Unit;
@@ -56,7 +56,7 @@ class WireForcesTest {
     @Test
     void agreesWithWhatIsJudged() {
         CaseBuilder b = base().without("/wire/modulus");
-        VisitSeen seen = Measures.of(b.build(), Optional.empty(), Workbook.none(), Parts.full()).facts().stream()
+        VisitSeen seen = Measures.of(b.build(), Optional.empty(), Workbook.none(), Calculations.full()).facts().stream()
                 .filter(VisitSeen.class::isInstance)
                 .map(VisitSeen.class::cast)
                 .findFirst()

@@ -4,8 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.fairlead.measure.CaseBuilder;
-import dev.fairlead.measure.Workbook;
-import dev.fairlead.measure.part.Parts;
+import dev.fairlead.measure.working.Workbook;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Side;
@@ -159,12 +158,12 @@ class WireGeometryTest {
                 .without("/bench/left/firstMark")
                 .without("/bench/right/bendRadius")
                 .build();
-        assertThat(Parts.plain().wire().blankSpare(c, Workbook.none())).isEqualTo(base.spare());
+        assertThat(WireMeasures.blankSpare(c, Workbook.none())).isEqualTo(base.spare());
         Case noArch = BaseCase.of()
                 .without("/arch/molarWidth")
                 .without("/wire/beakRadius")
                 .build();
-        assertThat(Parts.plain().wire().blankSpare(noArch, Workbook.none()).missing())
+        assertThat(WireMeasures.blankSpare(noArch, Workbook.none()).missing())
                 .contains("/arch/molarWidth", "/wire/beakRadius");
     }
 }

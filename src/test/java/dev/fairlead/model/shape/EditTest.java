@@ -6,9 +6,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import dev.fairlead.model.Answer;
 import dev.fairlead.model.Case;
+import dev.fairlead.model.CaseValue;
 import dev.fairlead.model.Choices.Sex;
 import dev.fairlead.model.Fact;
-import dev.fairlead.model.Knowable;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Stage;
 import dev.fairlead.model.Tooth;
@@ -82,7 +82,7 @@ class EditTest {
         assertThat(c.visits().get(0).left().gapOpened().value()).isEqualTo(0.5);
         assertThat(c.visits().get(1).gauge().value()).isEqualTo(200);
         assertThat(c.hardware().bracket(Tooth.of(32)).bonded()).isEqualTo(Answer.YES);
-        assertThat(((Knowable) Edit.get(c, "/hardware/brackets/31/loose")).missing())
+        assertThat(((CaseValue) Edit.get(c, "/hardware/brackets/31/loose")).missing())
                 .containsExactly("/hardware/brackets/31/loose");
     }
 
@@ -128,9 +128,9 @@ class EditTest {
                         "/hardware/contactsNow/42-41")
                 .doesNotContain("/id", "/fairlead", "/bite");
         for (String p : pointers) {
-            Knowable fact = (Knowable) Edit.get(c, p);
+            CaseValue fact = (CaseValue) Edit.get(c, p);
             assertThat(Edit.set(c, p, fact)).isEqualTo(c);
-            Knowable gone = (Knowable) Edit.get(Edit.forget(c, p), p);
+            CaseValue gone = (CaseValue) Edit.get(Edit.forget(c, p), p);
             assertThat(gone.missing()).as(p).containsExactly(p);
         }
     }

@@ -9,7 +9,7 @@ import dev.fairlead.check.Checked;
 import dev.fairlead.check.Checker;
 import dev.fairlead.intake.CaseReader;
 import dev.fairlead.intake.text.CaseFormat;
-import dev.fairlead.measure.mechanics.ArchPath;
+import dev.fairlead.measure.mechanics.geometry.ArchPath;
 import dev.fairlead.measure.wire.WireGeometry;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.shape.Edit;

@@ -2,7 +2,7 @@ package dev.fairlead.rules.guard;
 
 import dev.fairlead.facts.CaseFact;
 import dev.fairlead.model.Answer;
-import dev.fairlead.model.Knowable;
+import dev.fairlead.model.CaseValue;
 import dev.fairlead.model.Measured;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
@@ -31,7 +31,7 @@ public final class RandomFacts {
     /** The components that can be known or unknown. */
     public static List<RecordComponent> components(Class<? extends CaseFact> type) {
         return Arrays.stream(type.getRecordComponents())
-                .filter(c -> Knowable.class.isAssignableFrom(c.getType()))
+                .filter(c -> CaseValue.class.isAssignableFrom(c.getType()))
                 .toList();
     }
 

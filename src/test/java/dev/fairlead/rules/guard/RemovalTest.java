@@ -3,7 +3,7 @@ package dev.fairlead.rules.guard;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.fairlead.facts.CaseFact;
-import dev.fairlead.model.Knowable;
+import dev.fairlead.model.CaseValue;
 import dev.fairlead.rules.catalogue.Criterion;
 import dev.fairlead.rules.verdict.CriterionResult;
 import dev.fairlead.rules.verdict.Judge;
@@ -43,7 +43,7 @@ class RemovalTest {
                 int at = random.nextInt(facts.size());
                 CaseFact fact = facts.get(at);
                 List<String> known = RandomFacts.components(fact.getClass()).stream()
-                        .filter(c -> ((Knowable) Facts.get(c, fact)).known())
+                        .filter(c -> ((CaseValue) Facts.get(c, fact)).known())
                         .map(c -> c.getName())
                         .toList();
                 if (!known.isEmpty()) {

@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.fairlead.audit.cohort.Cohort;
 import dev.fairlead.measure.Measures;
-import dev.fairlead.measure.Workbook;
+import dev.fairlead.measure.working.Workbook;
 import dev.fairlead.model.Case;
-import dev.fairlead.model.Knowable;
+import dev.fairlead.model.CaseValue;
 import dev.fairlead.model.Stage;
 import dev.fairlead.model.shape.Edit;
 import dev.fairlead.rules.guard.ProjectRules;
@@ -46,7 +46,7 @@ class ForgottenFactTest {
         Case whole = Cohort.one(SEED, index).made();
         Ending[] before = endings(whole, whole.stage().get());
         List<String> known = new ArrayList<>(Edit.factPointers(whole));
-        known.removeIf(p -> !(Edit.get(whole, p) instanceof Knowable k && k.known()));
+        known.removeIf(p -> !(Edit.get(whole, p) instanceof CaseValue k && k.known()));
         Collections.shuffle(known, new Random(SEED + index));
         for (int i = 0; i < FORGOTTEN; i++) {
             String pointer = known.get(i % known.size());

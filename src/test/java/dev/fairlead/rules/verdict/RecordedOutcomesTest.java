@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import dev.fairlead.audit.cohort.Cohort;
 import dev.fairlead.intake.CaseReader;
 import dev.fairlead.measure.Measures;
-import dev.fairlead.measure.Workbook;
+import dev.fairlead.measure.working.Workbook;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Stage;
 import dev.fairlead.rules.catalogue.Hash;

@@ -8,7 +8,7 @@ import dev.fairlead.check.Checker;
 import dev.fairlead.findings.Finding;
 import dev.fairlead.intake.CaseReader;
 import dev.fairlead.measure.SampleCase;
-import dev.fairlead.measure.part.Parts;
+import dev.fairlead.measure.gather.Calculations;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.shape.Edit;
 import dev.fairlead.rules.verdict.Rulebase;
@@ -23,7 +23,7 @@ import org.junit.jupiter.api.Test;
 class UsesTest {
     private static final Rulebase RULES = Rulebase.load(null);
     /** The beam model takes long, and its inputs are asked for by name. */
-    private static final Checker CHECKER = new Checker(RULES, Parts.plain());
+    private static final Checker CHECKER = new Checker(RULES, Calculations.plain());
 
     @Test
     void noFactDecidesACriterionThatItsFieldDoesNotName() throws Exception {

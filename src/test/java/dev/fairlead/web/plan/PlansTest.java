@@ -10,7 +10,7 @@ import dev.fairlead.check.whatif.WhatIf;
 import dev.fairlead.intake.text.CaseFormat;
 import dev.fairlead.intake.tree.CaseTree;
 import dev.fairlead.measure.SampleCase;
-import dev.fairlead.measure.part.Parts;
+import dev.fairlead.measure.gather.Calculations;
 import dev.fairlead.model.Stage;
 import dev.fairlead.rules.verdict.Rulebase;
 import dev.fairlead.web.edit.Opened;
@@ -44,7 +44,7 @@ class PlansTest {
                 at(Stage.INDICATION, "/bite/overjet", "1.5", "/plan/advanceLeft", "2", "/plan/advanceRight", "2");
         PlanSearch answer = new Plans(CHECKS::checker, () -> TODAY).of(opened, LONG);
         assertThat(answer.state()).isEqualTo(PlanSearch.State.DONE);
-        WhatIf same = new Search(RULES, Parts.full())
+        WhatIf same = new Search(RULES, Calculations.full())
                 .of(
                         opened.reading().value().orElseThrow(),
                         opened.file().version(),

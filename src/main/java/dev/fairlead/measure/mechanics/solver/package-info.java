@@ -1,0 +1,2 @@
+/** Balance of a loaded frame, for small displacements and for large rotations. */
+package dev.fairlead.measure.mechanics.solver;
