@@ -114,12 +114,12 @@ public record Equilibrium(
     }
 
     /** Bending moment at the first (0) or second (1) end of an element, N mm. */
-    double bending(int element, int end) {
+    public double bending(int element, int end) {
         return Math.hypot(ends[7 * element + 2 + 3 * end], ends[7 * element + 3 + 3 * end]);
     }
 
     /** Twisting moment in an element, N mm. */
-    double torsion(int element) {
+    public double torsion(int element) {
         return ends[7 * element + 4];
     }
 
