@@ -126,7 +126,8 @@ class TruthTest {
 
     private static Map<Status, Set<String>> ends(Case c) {
         Judgement judgement = JUDGE.judge(
-                Measures.of(c, Optional.empty(), Workbook.none(), Calculations.full()).facts(),
+                Measures.of(c, Optional.empty(), Workbook.none(), Calculations.full())
+                        .facts(),
                 CheckOptions.USUAL.reach(c).judged());
         assertThat(judgement.errors()).isEmpty();
         Map<Status, Set<String>> ends = new TreeMap<>();
