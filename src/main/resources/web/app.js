@@ -187,10 +187,86 @@
     if (tab && tabs.scrollWidth > tabs.clientWidth) tabs.scrollLeft = tab.offsetLeft - 40;
   });
 
-  // the server does not answer
-  const offline = on => { const box = $('#offline'); if (box) box.hidden = !on; };
-  document.addEventListener('htmx:error', e => { if (!e.detail.error || e.detail.error.name !== 'AbortError') offline(true); });
-  document.addEventListener('htmx:after:request', () => offline(false));
+  // while the program does not answer, what was typed stays marked in the page and is sent in the order in which it was left
+  const unsaved = [];
+  let away = false;
+  let resending = null;
+  let kept = null;
+  const live = el => el && el.matches && el.matches('#facts .field[hx-post]');
+  function unsave(field) {
+    const i = unsaved.indexOf(field.id);
+    if (i >= 0) unsaved.splice(i, 1);
+    unsaved.push(field.id);
+  }
+  function tell() {
+    const box = $('#offline');
+    if (box) box.hidden = !away;
+    const n = unsaved.length;
+    const count = $('#unsaved-count');
+    if (count) count.textContent = n === 0 ? '' : n === 1 ? '1 field is not saved yet.' : n + ' fields are not saved yet.';
+    $$('.field.unsaved').forEach(f => { if (!unsaved.includes(f.id)) f.classList.remove('unsaved'); });
+    if (away) unsaved.forEach(id => { const f = document.getElementById(id); if (f) f.classList.add('unsaved'); });
+  }
+  function gone() {
+    if (!away) setTimeout(knock, 1500);
+    away = true;
+    tell();
+  }
+  const alive = async () => { try { return (await fetch('/alive', { cache: 'no-store' })).ok; } catch (e) { return false; } };
+  async function knock() {
+    if (!await alive()) { setTimeout(knock, 1500); return; }
+    away = false;
+    while (unsaved.length && !away) {
+      const id = unsaved[0];
+      const field = document.getElementById(id);
+      if (!field) { unsaved.shift(); continue; }
+      resending = id;
+      const done = new Promise(r => document.addEventListener('htmx:finally:request', function end(e) {
+        if (e.detail.ctx.sourceElement === field) { document.removeEventListener('htmx:finally:request', end); r(); }
+      }));
+      field.dispatchEvent(new Event('change'));
+      await done;
+      resending = null;
+      if (unsaved[0] === id) { gone(); return; }
+      tell();
+    }
+    tell();
+    if (kept && !away) { const { form, button } = kept; kept = null; sure = true; form.requestSubmit(button); }
+  }
+  document.addEventListener('change', e => {
+    const field = e.target.closest && e.target.closest('.field');
+    if (live(field) && !resending) { unsave(field); if (away) tell(); }
+  }, true);
+  document.addEventListener('htmx:before:request', e => {
+    const from = e.detail.ctx.sourceElement;
+    if (away && !(from && from.id === resending)) e.preventDefault();
+  });
+  document.addEventListener('htmx:error', e => {
+    if (e.detail.error && e.detail.error.name === 'AbortError') return;
+    const from = e.detail.ctx && e.detail.ctx.sourceElement;
+    if (live(from) && !unsaved.includes(from.id)) unsave(from);
+    gone();
+  });
+  document.addEventListener('htmx:after:request', e => {
+    const from = e.detail.ctx.sourceElement;
+    if (!live(from)) return;
+    const status = e.detail.ctx.response.status;
+    if (status >= 500 || status === 401) { gone(); return; }
+    const i = unsaved.indexOf(from.id);
+    if (i >= 0) unsaved.splice(i, 1);
+    tell();
+  });
+  // a whole form is sent only to a program that answers; until then it waits in the page
+  let sure = false;
+  document.addEventListener('submit', async e => {
+    if (e.defaultPrevented || e.target.method !== 'post') return;
+    if (sure) { sure = false; return; }
+    e.preventDefault();
+    const form = e.target;
+    const button = e.submitter;
+    if (!away && await alive()) { sure = true; form.requestSubmit(button); } else { kept = { form, button }; gone(); }
+  });
+  window.addEventListener('beforeunload', e => { if (away && (unsaved.length || kept)) { e.preventDefault(); e.returnValue = ''; } });
 
   // a page that the browser kept may be older than the file
   window.addEventListener('pageshow', e => { if (e.persisted) location.reload(); });
@@ -218,9 +294,16 @@
     const day = $('.log input[type=date]');
     if (day && !day.value) day.value = $('[data-today]').dataset.today;
   }
+  // plus and minus beside a number
   document.addEventListener('click', e => {
-    const b = e.target.closest && e.target.closest('[data-clears]');
-    if (b) $$('input.big-input', b.form).forEach(i => { i.value = ''; });
+    const b = e.target.closest && e.target.closest('[data-step]');
+    const box = b && $('input.big-input', b.form);
+    if (!box) return;
+    const at = parseFloat(box.value.replace(',', '.'));
+    box.value = String(Math.max(0, (Number.isFinite(at) ? at : 0) + parseFloat(b.dataset.step)));
   });
+  // on a small screen the verdict is one line until it is asked for
+  const verdict = $('.verdict > details');
+  if (verdict && matchMedia('(max-width: 68rem)').matches) verdict.open = false;
   document.addEventListener('click', e => { if (e.target.closest && e.target.closest('[data-print]')) window.print(); });
 })();

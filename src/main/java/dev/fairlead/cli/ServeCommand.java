@@ -3,13 +3,16 @@ package dev.fairlead.cli;
 import dev.fairlead.check.Checker;
 import dev.fairlead.web.ServerSettings;
 import dev.fairlead.web.WebServer;
+import dev.fairlead.web.access.ShareCertificate;
 import dev.fairlead.web.page.Checks;
 import java.io.IOException;
 import java.io.InputStream;
 import java.net.HttpURLConnection;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.GeneralSecurityException;
 import java.time.LocalDate;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
@@ -23,7 +26,8 @@ import picocli.CommandLine.Parameters;
         name = "serve",
         mixinStandardHelpOptions = true,
         sortOptions = false,
-        description = "Open the local page over a folder of cases; only this machine can reach it.")
+        description =
+                "Open the local page over a folder of cases. Only browsers that opened the printed link are answered, and without --share only on this machine.")
 final class ServeCommand implements Callable<Integer> {
     private static final int USUAL_PORT = 8573;
     private static final int LAST_PORT = 65_535;
@@ -51,6 +55,22 @@ final class ServeCommand implements Callable<Integer> {
             description =
                     "Ask for the first page oneself, and stop: so that the classes that a start needs can be noted.")
     private boolean once;
+
+    @Option(
+            names = "--share",
+            paramLabel = "ADDRESS",
+            description =
+                    "Serve other devices of the clinic's own network too, by TLS on this address of this machine alone, such as 192.168.1.20;"
+                            + " each is let in by a code under Devices, with a role.")
+    private String share;
+
+    @Option(
+            names = "--certificate",
+            paramLabel = "FILE.p12",
+            description =
+                    "Certificate and key (PKCS#12) for --share instead of one made at first use; its password is asked for"
+                            + " in the environment variable FAIRLEAD_CERTIFICATE_PASSWORD.")
+    private Path certificate;
 
     @Mixin
     private RulesOption rules = new RulesOption();
@@ -84,7 +104,11 @@ final class ServeCommand implements Callable<Integer> {
             server.close();
             stopped.countDown();
         }));
-        console.err().println("Open " + server.address() + " in a browser on this machine. Stop with Ctrl-C.");
+        console.err()
+                .println("Open " + server.link() + " in a browser"
+                        + (share == null
+                                ? " on this machine. Stop with Ctrl-C."
+                                : ", and let tablets in under Devices. Stop with Ctrl-C."));
         console.flush();
         try {
             checks.checker();
@@ -102,17 +126,44 @@ final class ServeCommand implements Callable<Integer> {
     }
 
     private static boolean answers(WebServer server) throws IOException {
-        HttpURLConnection page =
-                (HttpURLConnection) server.address().resolve("/cases").toURL().openConnection();
+        HttpURLConnection page = (HttpURLConnection) server.link().toURL().openConnection();
         try (InputStream in = page.getInputStream()) {
             return page.getResponseCode() == HttpURLConnection.HTTP_OK && in.readAllBytes().length > 0;
         }
     }
 
+    /** Where what lets browsers in is kept between starts, for the user alone. */
+    private static Path secrets() {
+        String config = System.getenv("XDG_CONFIG_HOME");
+        return (config == null || config.isEmpty()
+                        ? Path.of(System.getProperty("user.home"), ".config")
+                        : Path.of(config))
+                .resolve("fairlead");
+    }
+
+    private Optional<ServerSettings.Share> shared() throws IOException {
+        if (share == null) {
+            return Optional.empty();
+        }
+        try {
+            ShareCertificate used = certificate == null
+                    ? ShareCertificate.own(secrets(), share)
+                    : ShareCertificate.read(
+                            certificate,
+                            Objects.requireNonNullElse(System.getenv("FAIRLEAD_CERTIFICATE_PASSWORD"), ""));
+            return Optional.of(new ServerSettings.Share(share, used));
+        } catch (IOException | GeneralSecurityException e) {
+            throw new Main.Stop(
+                    ExitCode.USAGE,
+                    "There is no certificate for " + share + ": " + e.getMessage()
+                            + ". Look at --certificate and its password, or leave it out to have one made.");
+        }
+    }
+
     private WebServer start(Checks checks) throws IOException {
         try {
-            return WebServer.start(
-                    new ServerSettings(folder, port, checks, Optional.of(new Printing()), LocalDate::now));
+            return WebServer.start(new ServerSettings(
+                    folder, port, checks, Optional.of(new Printing()), LocalDate::now, secrets(), shared()));
         } catch (RuntimeException e) {
             for (Throwable cause = e; cause != null; cause = cause.getCause()) {
                 if (cause instanceof java.net.BindException) {

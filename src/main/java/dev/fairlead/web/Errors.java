@@ -2,6 +2,7 @@ package dev.fairlead.web;
 
 import dev.fairlead.web.page.PageError;
 import dev.fairlead.web.page.Views;
+import dev.fairlead.web.page.Visitor;
 import dev.fairlead.web.store.StaleException;
 import dev.fairlead.web.store.StoreException;
 import io.javalin.config.RoutesConfig;
@@ -88,7 +89,10 @@ final class Errors {
             // some of what was sent may not have been read: nothing more can be asked on this connection
             ctx.header("Connection", "close");
         }
-        if (ctx.header("HX-Request") != null) {
+        if (Visitor.of(ctx).isEmpty()) {
+            // a stranger gets nothing of the program's but what happened and what to do
+            views.part(ctx, "web/locked.jte", Map.of("what", what, "mend", mend));
+        } else if (ctx.header("HX-Request") != null) {
             views.part(ctx, "web/problem.jte", Map.of("what", what, "mend", mend));
         } else {
             views.page(ctx, "web/error.jte", what, "", Map.of("what", what, "mend", mend));

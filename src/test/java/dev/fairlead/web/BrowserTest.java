@@ -175,47 +175,6 @@ class BrowserTest {
     }
 
     @Test
-    void onATabletTheChecklistIsTappedAndAStopCannotBeMissed() throws Exception {
-        try (BrowserContext c = browsing.context(new Browser.NewContextOptions()
-                .setViewportSize(820, 1180)
-                .setHasTouch(true)
-                .setLocale("en-GB"))) {
-            Page page = browsing.open(c, pages, base + "/chair?part=insertion&q=1");
-            assertThat(page.getByRole(
-                            com.microsoft.playwright.options.AriaRole.HEADING, new Page.GetByRoleOptions().setLevel(2)))
-                    .containsText("cut-off piece");
-            for (String answer : new String[] {"Yes", "No", "Can’t say"}) {
-                var box = page.getByRole(
-                                com.microsoft.playwright.options.AriaRole.BUTTON,
-                                new Page.GetByRoleOptions().setName(answer).setExact(true))
-                        .boundingBox();
-                assertThat(Math.min(box.width, box.height)).as(answer).isGreaterThanOrEqualTo(60);
-            }
-            page.locator(".answer[value=no]").tap();
-            assertThat(page.locator(".stop-bar")).isVisible();
-            assertThat(page.locator(".stop-bar")).isInViewport();
-            assertThat(page.locator(".step")).containsText("Question 3");
-            org.assertj.core.api.Assertions.assertThat(
-                            read().insertion().left().cutEndCaught().no())
-                    .isTrue();
-            page.navigate(pages.at(base + "/chair?part=insertion&q=19").toString());
-            page.getByLabel("Role").selectOption("assistant");
-            page.getByLabel("Initials").fill("qx");
-            page.getByLabel("Time").fill("09:40");
-            page.getByText("Keep and show the list").tap();
-            assertThat(page.locator(".checklist")).containsText("Answered by assistant qx");
-            assertThat(page.locator(".checklist")).containsText("at 09:40");
-            page.locator("#q1 button[value=yes]").tap();
-            assertThat(page.locator("#q1 button[value=yes]")).hasAttribute("aria-pressed", "true");
-            org.assertj.core.api.Assertions.assertThat(
-                            read().insertion().left().cutEndCaught().yes())
-                    .isTrue();
-            page.locator("#q1 button[value=no]").tap();
-            assertThat(page.locator(".stop-bar")).isVisible();
-        }
-    }
-
-    @Test
     void aFileIsChosenOrDroppedThenFoundAndTakenAway() throws Exception {
         Files.writeString(folder.resolveSibling("drop-1.yaml"), "fairlead: 1\nid: drop-1\nstage: indication\n");
         try (BrowserContext c = browsing.desktop()) {

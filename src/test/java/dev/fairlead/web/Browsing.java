@@ -77,6 +77,9 @@ final class Browsing implements AutoCloseable {
             }
         });
         page.onPageError(complaints::add);
+        if (context.cookies().isEmpty()) {
+            page.navigate(pages.server.link().toString());
+        }
         page.navigate(pages.at(path).toString());
         return page;
     }

@@ -62,9 +62,48 @@ class GuardTest {
                 .doesNotContain("sample.json");
         assertThat(raw("GET /cases HTTP/1.1\r\nHost: 127.0.0.1\r\nConnection: close\r\n\r\n"))
                 .startsWith("HTTP/1.1 403");
-        assertThat(raw("GET /cases HTTP/1.1\r\nHost: localhost:" + pages.server.port()
+        assertThat(raw("GET /cases HTTP/1.1\r\nHost: localhost:" + pages.server.port() + "\r\nCookie: " + pages.cookie
                         + "\r\nConnection: close\r\n\r\n"))
                 .startsWith("HTTP/1.1 200");
+    }
+
+    /** A loopback address is open to every program of every user of the machine. */
+    @Test
+    void whoDidNotOpenThePrintedLinkSeesAndChangesNothing() throws Exception {
+        String before = pages.file("sample.json");
+        String version = pages.version("/cases/sample.json/form/arch");
+        for (String path : List.of(
+                "/",
+                "/cases",
+                "/cases/sample.json/download",
+                "/cases/sample.json/report.pdf",
+                "/book",
+                "/alive",
+                "/assets/app.js",
+                "/favicon.ico",
+                "/nowhere",
+                "/pair",
+                "/open/" + "A".repeat(43))) {
+            HttpResponse<String> r =
+                    pages.stranger(HttpRequest.newBuilder(pages.at(path)).build());
+            assertThat(r.statusCode()).as(path).isEqualTo(401);
+            assertThat(r.body()).as(path).doesNotContain("sample").contains("printed");
+            assertThat(r.headers().firstValue("Set-Cookie")).as(path).isEmpty();
+        }
+        HttpResponse<String> posted =
+                pages.stranger(HttpRequest.newBuilder(pages.at("/cases/sample.json/form/arch?changed=/space/left"))
+                        .header("Content-Type", "application/x-www-form-urlencoded")
+                        .header("Cookie", pages.cookie.replaceAll("=.*", "=guessed"))
+                        .POST(HttpRequest.BodyPublishers.ofString("version=" + version + "&/space/left=12.3"))
+                        .build());
+        assertThat(posted.statusCode()).isEqualTo(401);
+        assertThat(pages.file("sample.json")).isEqualTo(before);
+        String cookie = pages.stranger(
+                        HttpRequest.newBuilder(pages.server.link()).build())
+                .headers()
+                .firstValue("Set-Cookie")
+                .orElseThrow();
+        assertThat(cookie).contains("HttpOnly", "SameSite=Strict", "Path=/");
     }
 
     @Test

@@ -194,7 +194,7 @@ class KilledTest {
     void theServerItselfLosesNothingWhenItIsKilled() throws Exception {
         Files.writeString(
                 dir.resolve("k.json"), CaseWriter.json(SampleCase.full().build()));
-        Process p = new ProcessBuilder(
+        ProcessBuilder program = new ProcessBuilder(
                         java(),
                         "-XX:TieredStopAtLevel=1",
                         "-XX:+UseSerialGC",
@@ -205,20 +205,27 @@ class KilledTest {
                         dir.toString(),
                         "--port",
                         "0")
-                .redirectOutput(ProcessBuilder.Redirect.DISCARD)
-                .start();
+                .redirectOutput(ProcessBuilder.Redirect.DISCARD);
+        program.environment().put("XDG_CONFIG_HOME", dir.resolve("config").toString());
+        Process p = program.start();
         int last = 0;
         try (BufferedReader said =
                 new BufferedReader(new InputStreamReader(p.getErrorStream(), StandardCharsets.UTF_8))) {
-            Matcher at = Pattern.compile("http://127\\.0\\.0\\.1:[0-9]+").matcher("");
+            Matcher at = Pattern.compile("(http://127\\.0\\.0\\.1:[0-9]+)/open/[-_A-Za-z0-9]+")
+                    .matcher("");
             for (String line; !at.find() && (line = said.readLine()) != null; ) {
                 at.reset(line);
             }
-            URI form = URI.create(at.group() + "/cases/k.json/form/arch");
+            URI form = URI.create(at.group(1) + "/cases/k.json/form/arch");
             HttpClient client = HttpClient.newHttpClient();
-            Matcher version = VERSION.matcher(
-                    client.send(HttpRequest.newBuilder(form).build(), HttpResponse.BodyHandlers.ofString())
-                            .body());
+            String cookie = Pages.cookie(client.send(
+                    HttpRequest.newBuilder(URI.create(at.group())).build(), HttpResponse.BodyHandlers.discarding()));
+            Matcher version = VERSION.matcher(client.send(
+                            HttpRequest.newBuilder(form)
+                                    .header("Cookie", cookie)
+                                    .build(),
+                            HttpResponse.BodyHandlers.ofString())
+                    .body());
             assertThat(version.find()).isTrue();
             Thread killer = new Thread(() -> p.toHandle().destroyForcibly());
             String seen = version.group(1);
@@ -230,6 +237,7 @@ class KilledTest {
                             HttpRequest.newBuilder(URI.create(form + "?changed=/arch/molarWidth"))
                                     .header("Content-Type", "application/x-www-form-urlencoded")
                                     .header("HX-Request", "true")
+                                    .header("Cookie", cookie)
                                     .POST(HttpRequest.BodyPublishers.ofString(body))
                                     .build(),
                             HttpResponse.BodyHandlers.ofString());
@@ -274,7 +282,7 @@ class KilledTest {
     }
 
     /** A runner may load tests by a loader of its own. */
-    private static String classPath() {
+    static String classPath() {
         return KilledTest.class.getClassLoader() instanceof URLClassLoader own
                 ? Arrays.stream(own.getURLs())
                         .map(u -> Path.of(URI.create(u.toString())).toString())
@@ -282,7 +290,7 @@ class KilledTest {
                 : System.getProperty("java.class.path");
     }
 
-    private static String java() {
+    static String java() {
         return Path.of(System.getProperty("java.home"), "bin", "java").toString();
     }
 

@@ -62,6 +62,28 @@ class ListTest {
         }
     }
 
+    /** Written out, such a number has a thousand million digits. */
+    @Test
+    void aNumberThatNoMemoryHoldsIsARowThatSaysSo() throws Exception {
+        Files.writeString(
+                folder.resolve("huge.json"),
+                "{\"fairlead\":1,\"id\":\"huge-1\",\"stage\":\"records\",\"arch\":{\"molarWidth\":1e999999999}}");
+        Files.writeString(
+                folder.resolve("small.yaml"),
+                "fairlead: 1\nid: small-1\nstage: records\narch: {molarWidth: 1e-999999999}\n");
+        Files.writeString(folder.resolve("deep.json"), "[".repeat(100_000));
+        Files.writeString(folder.resolve("fine.yaml"), "fairlead: 1\nid: fine-1\nstage: records\n");
+        try (Pages pages = Pages.over(folder)) {
+            for (int i = 0; i < 2; i++) {
+                String list = pages.get("/cases?more=yes").body();
+                assertThat(list).contains("huge", "small", "deep", "fine-1", "Cannot be read");
+            }
+            assertThat(pages.get("/cases/huge.json/findings").statusCode()).isEqualTo(200);
+            assertThat(pages.get("/cases/huge.json/form/arch").statusCode()).isLessThan(500);
+            assertThat(pages.get("/cases/fine.yaml/findings").statusCode()).isEqualTo(200);
+        }
+    }
+
     /** The page does not wait for the rulebase, which takes a second or two to load. */
     @Test
     void theListIsThereWhileTheRulesAreStillOnTheirWay() throws Exception {
@@ -75,15 +97,26 @@ class ListTest {
             }
             return new Checker(Rulebase.load(null));
         });
-        try (WebServer server = WebServer.start(
-                        new ServerSettings(folder, 0, slow, Optional.empty(), () -> LocalDate.of(2026, 3, 1)));
+        try (WebServer server = WebServer.start(new ServerSettings(
+                        folder,
+                        0,
+                        slow,
+                        Optional.empty(),
+                        () -> LocalDate.of(2026, 3, 1),
+                        folder.resolveSibling("secrets"),
+                        Optional.empty()));
                 Pages client = Pages.over(folder)) {
             var uri = server.address().resolve("/cases");
-            assertThat(client.send(java.net.http.HttpRequest.newBuilder(uri).build())
+            String cookie = Pages.cookie(client.stranger(
+                    java.net.http.HttpRequest.newBuilder(server.link()).build()));
+            assertThat(client.stranger(java.net.http.HttpRequest.newBuilder(uri)
+                                    .header("Cookie", cookie)
+                                    .build())
                             .body())
                     .contains("early.yaml", "is being looked at", "hx-trigger=\"load\"");
             gate.countDown();
-            assertThat(client.send(java.net.http.HttpRequest.newBuilder(uri)
+            assertThat(client.stranger(java.net.http.HttpRequest.newBuilder(uri)
+                                    .header("Cookie", cookie)
                                     .header("HX-Request", "true")
                                     .build())
                             .body())

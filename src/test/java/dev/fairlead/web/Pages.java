@@ -54,13 +54,26 @@ final class Pages implements AutoCloseable {
 
     final Path folder;
     final WebServer server;
+    final String cookie;
     private int samples;
     private final HttpClient client =
             HttpClient.newBuilder().followRedirects(HttpClient.Redirect.NEVER).build();
 
+    /** Beside the folder, so that a server that is started anew over it knows its browsers. */
+    private static Path secrets(Path folder) {
+        return folder.resolveSibling(folder.getFileName() + "-secrets");
+    }
+
+    /** The cookie that an answer gives, as it is sent back. */
+    static String cookie(HttpResponse<?> answer) {
+        return answer.headers().firstValue("Set-Cookie").orElseThrow().replaceAll(";.*", "");
+    }
+
     private Pages(Path folder, Checks checks) throws IOException {
         this.folder = folder;
-        server = WebServer.start(new ServerSettings(folder, 0, checks, Optional.of(PRINTS), () -> TODAY));
+        server = WebServer.start(new ServerSettings(
+                folder, 0, checks, Optional.of(PRINTS), () -> TODAY, secrets(folder), Optional.empty()));
+        cookie = cookie(stranger(HttpRequest.newBuilder(server.link()).build()));
     }
 
     /** A server over one case of that pseudonym, whose checks fail with a message that holds it. */
@@ -101,7 +114,20 @@ final class Pages implements AutoCloseable {
     }
 
     HttpResponse<String> send(HttpRequest request) throws IOException, InterruptedException {
-        return client.send(request, HttpResponse.BodyHandlers.ofString());
+        return client.send(
+                HttpRequest.newBuilder(request, (name, value) -> true)
+                        .header("Cookie", cookie)
+                        .build(),
+                HttpResponse.BodyHandlers.ofString());
+    }
+
+    /** A request of somebody who was not let in. */
+    HttpResponse<String> stranger(HttpRequest request) throws IOException {
+        try {
+            return client.send(request, HttpResponse.BodyHandlers.ofString());
+        } catch (InterruptedException e) {
+            throw new IOException(e);
+        }
     }
 
     HttpResponse<String> get(String path) throws IOException, InterruptedException {

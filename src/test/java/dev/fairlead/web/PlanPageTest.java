@@ -30,6 +30,38 @@ class PlanPageTest {
         throw new AssertionError("the search never ended");
     }
 
+    /** A case holds what was read, never what a suggestion would like to read. */
+    @Test
+    void forWhatHasToBeMadeANewReadingIsAskedForAndNothingIsWritten() throws Exception {
+        try (Pages pages = Pages.withSample(folder)) {
+            String before = pages.file("sample.json");
+            Map<String, String> bend =
+                    Map.of("version", pages.version(BASE + "/form/bench"), "/bench/left/height", "4.5");
+            HttpResponse<String> asked = pages.post(BASE + "/whatif", bend);
+            assertThat(asked.statusCode()).isEqualTo(200);
+            assertThat(asked.body()).contains("measure again", "aim 4.5", "name=\"/bench/left/height\" value=\"\"");
+            assertThat(pages.file("sample.json")).isEqualTo(before);
+            Map<String, String> both = new HashMap<>(bend);
+            both.put("/plan/advanceLeft", "0.5");
+            assertThat(pages.post(BASE + "/whatif", both).body()).contains("1 planned value is in the case", "aim 4.5");
+            assertThat(CaseReader.read(folder.resolve("sample.json")).value().orElseThrow())
+                    .satisfies(c -> assertThat(c.plan().advanceLeft().value()).isEqualTo(0.5))
+                    .satisfies(
+                            c -> assertThat(c.bench().left().height().value()).isNotEqualTo(4.5));
+            pages.post(
+                    BASE + "/readings",
+                    Map.of("version", pages.version(BASE + "/form/bench"), "/bench/left/height", "4.4"));
+            assertThat(CaseReader.read(folder.resolve("sample.json"))
+                            .value()
+                            .orElseThrow()
+                            .bench()
+                            .left()
+                            .height()
+                            .value())
+                    .isEqualTo(4.4);
+        }
+    }
+
     @Test
     void aSuggestionIsTakenOverInOneStepAndUndoneInOne() throws Exception {
         try (Pages pages = Pages.withSample(folder)) {

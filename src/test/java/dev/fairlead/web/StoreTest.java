@@ -24,6 +24,39 @@ class StoreTest {
     Path dir;
 
     @Test
+    void whoMayReadAndWriteStaysAsItWas() throws IOException {
+        CaseFolder folder = CaseFolder.open(dir);
+        Path file = dir.resolve("shared.json");
+        for (String rights : List.of("rw-rw-r--", "rw-------", "r--r-----")) {
+            Files.deleteIfExists(file);
+            Files.writeString(file, "{}\n");
+            Files.setPosixFilePermissions(file, java.nio.file.attribute.PosixFilePermissions.fromString(rights));
+            folder.save("shared.json", folder.read("shared.json").orElseThrow().version(), "{\"id\": 1}\n");
+            assertThat(java.nio.file.attribute.PosixFilePermissions.toString(Files.getPosixFilePermissions(file)))
+                    .isEqualTo(rights);
+        }
+        folder.create("fresh.json", "{}\n");
+        Path usual = Files.createFile(dir.resolve("usual"));
+        assertThat(Files.getPosixFilePermissions(dir.resolve("fresh.json")))
+                .isEqualTo(Files.getPosixFilePermissions(usual));
+    }
+
+    /** Locks of one machine need not be seen by another over a file share. */
+    @Test
+    void aFolderThatAnotherMachineServesIsRefusedUntilItsNoteIsOld() throws IOException {
+        CaseFolder folder = CaseFolder.open(dir);
+        Path note = dir.resolve(".history/served-by.txt");
+        folder.serve().close();
+        assertThat(note).doesNotExist();
+        Files.writeString(note, "another-machine\n");
+        assertThatThrownBy(folder::serve).isInstanceOf(StoreException.class).hasMessageContaining("another-machine");
+        Files.setLastModifiedTime(
+                note,
+                java.nio.file.attribute.FileTime.from(java.time.Instant.now().minusSeconds(600)));
+        folder.serve().close();
+    }
+
+    @Test
     void aSaveFromAnOlderVersionIsRefused() throws IOException {
         CaseFolder folder = CaseFolder.open(dir);
         Stored first = folder.create("a.json", "{\"n\":1}");

@@ -6,14 +6,18 @@ import dev.fairlead.intake.tree.CaseTree;
 import dev.fairlead.web.edit.EditResult.Clash;
 import dev.fairlead.web.edit.EditResult.Refused;
 import dev.fairlead.web.store.CaseFolder;
+import dev.fairlead.web.store.ChangeLog;
 import dev.fairlead.web.store.StaleException;
 import dev.fairlead.web.store.Stored;
+import java.time.LocalDateTime;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /**
@@ -40,6 +44,12 @@ public final class CaseEditor {
         return folder.read(name).map(this::opened);
     }
 
+    /** An earlier version of a case; empty when it is not kept. */
+    public Optional<Opened> version(String name, String version) {
+        return memory.version(name, version)
+                .or(() -> folder.version(name, version).map(this::opened));
+    }
+
     /** Values of a case that were typed and not taken, by pointer. */
     public Map<String, Refused> refused(String name) {
         return Map.copyOf(memory.refused(name));
@@ -50,13 +60,14 @@ public final class CaseEditor {
      *
      * @param base the version that the window has seen
      * @param window a token of the window, empty when it has none
+     * @param who changes it, for the log
      * @param typed what was typed, by pointer; blank text takes the value out
      */
-    public EditResult change(String name, String base, String window, Map<String, String> typed) {
+    public EditResult change(String name, String base, String window, String who, Map<String, String> typed) {
         for (int i = 1; ; i++) {
             Opened present = open(name).orElseThrow();
             try {
-                return change(present, base(name, base, present), window, typed);
+                return change(present, base(name, base, present), window, who, typed);
             } catch (StaleException e) {
                 if (i == TRIES) {
                     throw e;
@@ -65,7 +76,8 @@ public final class CaseEditor {
         }
     }
 
-    private EditResult change(Opened present, Optional<Opened> base, String window, Map<String, String> typed) {
+    private EditResult change(
+            Opened present, Optional<Opened> base, String window, String who, Map<String, String> typed) {
         String name = present.name();
         CaseTree tree = present.tree().orElseThrow();
         CaseReading reading = present.reading();
@@ -107,7 +119,11 @@ public final class CaseEditor {
                 taken.add(pointer);
             }
         }
-        Opened now = taken.isEmpty() ? present : write(present, tree);
+        boolean voids = Signature.voided(present, taken);
+        if (voids) {
+            Signature.remove(tree);
+        }
+        Opened now = taken.isEmpty() ? present : write(present, tree, who, voids ? Signature.VOIDED : "");
         taken.forEach(p -> {
             memory.wrote(name, p, window);
             memory.refused(name).remove(p);
@@ -123,23 +139,23 @@ public final class CaseEditor {
     }
 
     /** Writes the values that a person chose after a clash, whatever stands there. */
-    public EditResult choose(String name, String seen, String window, Map<String, String> chosen) {
+    public EditResult choose(String name, String seen, String window, String who, Map<String, String> chosen) {
         chosen.keySet().forEach(p -> memory.wrote(name, p, window));
-        return change(name, seen, window, chosen);
+        return change(name, seen, window, who, chosen);
     }
 
     /**
      * Changes a case as a whole, such as taking an entry out of a list; throws when it is not the version that the
      * window has seen.
      */
-    public Opened rework(String name, String base, Consumer<CaseTree> work) {
+    public Opened rework(String name, String base, String who, Consumer<CaseTree> work) {
         Opened present = open(name).orElseThrow();
         if (!present.file().version().equals(base)) {
             throw new StaleException(present.file());
         }
         CaseTree tree = present.tree().orElseThrow().copy();
         work.accept(tree);
-        return write(present, tree);
+        return write(present, tree, who, "");
     }
 
     /** The case as it would read with other values, for looking only; nothing is written. */
@@ -150,19 +166,46 @@ public final class CaseEditor {
     }
 
     /** Goes one version back; empty when there is none. */
-    public Optional<Opened> undo(String name, String base) {
-        memory.refused(name).clear();
-        return folder.undo(name, base).map(this::opened);
+    public Optional<Opened> undo(String name, String base, String who) {
+        return step(name, who, "undo", n -> folder.undo(n, base));
     }
 
     /** Takes an undo back; empty when there is none. */
-    public Optional<Opened> redo(String name, String base) {
-        memory.refused(name).clear();
-        return folder.redo(name, base).map(this::opened);
+    public Optional<Opened> redo(String name, String base, String who) {
+        return step(name, who, "redo", n -> folder.redo(n, base));
     }
 
-    private Opened write(Opened present, CaseTree tree) {
-        return opened(folder.save(present.name(), present.file().version(), tree.text(present.format())));
+    /** Makes an earlier version the present one, as a new version; empty when it is not kept. */
+    public Optional<Opened> bringBack(String name, String base, String earlier, String who) {
+        return step(
+                name,
+                who,
+                "brought back an earlier version",
+                n -> folder.version(n, earlier).map(old -> folder.save(n, base, old.text())));
+    }
+
+    private Optional<Opened> step(String name, String who, String why, Function<String, Optional<Stored>> step) {
+        Opened before = open(name).orElseThrow();
+        memory.refused(name).clear();
+        Optional<Opened> now = step.apply(name).map(this::opened);
+        now.ifPresent(n -> log(before, n, who, why));
+        return now;
+    }
+
+    private Opened write(Opened present, CaseTree tree, String who, String why) {
+        Opened now = opened(folder.save(present.name(), present.file().version(), tree.text(present.format())));
+        log(present, now, who, why);
+        return now;
+    }
+
+    private void log(Opened before, Opened now, String who, String why) {
+        String when = LocalDateTime.now().truncatedTo(ChronoUnit.SECONDS).toString();
+        List<ChangeLog.Entry> entries = CaseValues.changes(before, now).stream()
+                .map(c -> new ChangeLog.Entry(when, who, c.pointer(), c.old(), c.now(), why))
+                .toList();
+        if (!entries.isEmpty()) {
+            folder.log(now.name()).add(entries);
+        }
     }
 
     private Opened opened(Stored file) {

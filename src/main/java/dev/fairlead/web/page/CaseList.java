@@ -1,7 +1,6 @@
 package dev.fairlead.web.page;
 
 import dev.fairlead.web.store.CaseFolder;
-import dev.fairlead.web.store.StoreException;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
@@ -55,8 +54,8 @@ final class CaseList {
                     .open(name)
                     .map(o -> CaseLine.of(o, site.reports().checked(o)))
                     .orElse(CaseLine.unreadable(name));
-        } catch (StoreException e) {
-            // one bad file takes no other from the list; its own pages say what is wrong with it
+        } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
+            // one bad file takes no other from the list, and least of all the program with it
             line = CaseLine.unreadable(name);
         }
         kept.put(name, new Kept(stamp, line));

@@ -1,130 +1,145 @@
 package dev.fairlead.web.page;
 
-import dev.fairlead.findings.Finding;
-import dev.fairlead.model.Stage;
 import dev.fairlead.web.edit.EditResult;
 import dev.fairlead.web.edit.Opened;
+import dev.fairlead.web.edit.Signature;
 import dev.fairlead.web.form.FieldView;
 import dev.fairlead.web.form.Fields;
+import dev.fairlead.web.form.FormWords;
 import dev.fairlead.web.form.Typed;
+import dev.fairlead.web.store.ChangeLog;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.time.LocalTime;
 import java.time.temporal.ChronoUnit;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
-/** Chair mode: one large question a screen, or a compact list that can be printed; then who answered, and when. */
+/** Chair mode: one large question, the answer whether the wire may go in, and all questions; then who answered. */
 final class ChairController extends Controller {
     ChairController(Site site) {
         super(site);
     }
 
     void install(RoutesConfig routes) {
-        routes.get("/cases/{name}/chair", ctx -> ask(ctx, editable(ctx), -1, null));
+        routes.get("/cases/{name}/chair", ctx -> ask(ctx, editable(ctx), -1, ""));
         routes.post("/cases/{name}/chair", this::answer);
-        routes.get("/cases/{name}/chair/list", this::list);
+        routes.post("/cases/{name}/chair/sign", this::sign);
     }
 
-    private void ask(Context ctx, Opened opened, int at, FieldView.Note refused) {
+    private void ask(Context ctx, Opened opened, int at, String refused) {
         Checklist checklist = checklist(ctx, opened);
-        int index = at >= 0 ? at : number(ctx.queryParam("q"), checklist);
+        int index = Math.min(
+                at >= 0 ? at : number(ctx.queryParam("q"), checklist),
+                checklist.questions().size());
         Map<String, Object> model = new HashMap<>();
-        model.put(
-                "page",
-                chair(opened, checklist, Math.min(index, checklist.questions().size())));
+        model.put("page", chair(ctx, opened, checklist, index));
         model.put("refused", refused);
-        model.putAll(who(opened));
         page(ctx, opened, "web/chair.jte", "chair", "Chair mode", model);
-    }
-
-    private void list(Context ctx) {
-        Opened opened = editable(ctx);
-        Checklist checklist = checklist(ctx, opened);
-        Map<String, Object> model = new HashMap<>(who(opened));
-        model.put("page", chair(opened, checklist, 0));
-        page(ctx, opened, "web/chairlist.jte", "chair", "Checklist", model);
     }
 
     private void answer(Context ctx) {
         Opened opened = editable(ctx);
-        Checklist checklist = checklist(ctx, opened);
-        int q = number(ctx.queryParam("q"), checklist);
-        EditResult outcome =
-                site.editor().change(opened.name(), version(ctx), window(ctx), Typed.of(ctx.formParamMap(), ""));
+        int q = number(ctx.queryParam("q"), checklist(ctx, opened));
+        EditResult outcome = change(ctx, opened, Typed.of(ctx.formParamMap(), ""));
         if (!outcome.clashes().isEmpty()) {
-            page(
-                    ctx.status(409),
-                    outcome.now(),
-                    "web/clash.jte",
-                    "chair",
-                    "Two windows",
-                    Map.of("clashes", outcome.clashes(), "back", "insertion"));
+            clash(ctx, outcome);
         } else if (!outcome.refused().isEmpty()) {
-            Fields fields = fields(outcome.now());
-            ask(
-                    ctx.status(422),
-                    outcome.now(),
-                    q,
-                    fields.at(outcome.refused().keySet().iterator().next()).note());
+            FieldView.Note why = fields(outcome.now())
+                    .at(outcome.refused().keySet().iterator().next())
+                    .note();
+            ask(ctx.status(422), outcome.now(), q, why.text() + " " + why.mend());
         } else {
-            if ("list".equals(ctx.queryParam("to"))) {
-                ctx.redirect(
-                        Urls.of(opened.name()) + "/chair/list?part=" + checklist.part() + "#q" + q,
-                        HttpStatus.SEE_OTHER);
-                return;
-            }
-            boolean end = q >= checklist.questions().size();
+            Checklist now = checklist(ctx, outcome.now());
+            boolean list = "list".equals(ctx.queryParam("to"));
             ctx.redirect(
-                    Urls.of(opened.name())
-                            + (end
-                                    ? "/chair/list?part=" + checklist.part()
-                                    : "/chair?part=" + checklist.part() + "&q=" + (q + 1)),
+                    Urls.of(opened.name()) + "/chair?part=" + now.part() + "&q="
+                            + (list ? q + "#q" + q : String.valueOf(now.next(q + 1))),
                     HttpStatus.SEE_OTHER);
         }
     }
 
-    private ChairPage chair(Opened opened, Checklist checklist, int index) {
-        Stage stage = Checklist.stage(checklist.part());
-        List<Finding> warnings = site.reports()
-                .report(opened)
-                .map(r -> r.findings().forReading().stream()
-                        .filter(f -> f.stage() == stage && f.open())
-                        .toList())
-                .orElse(List.of());
-        boolean judged = site.reports()
-                .report(opened)
-                .map(r -> r.stages().contains(stage))
-                .orElse(false);
-        return new ChairPage(
-                Urls.of(opened.name()),
-                checklist.part(),
-                checklist.questions(),
-                index,
-                checklist.answered(),
-                warnings.stream().filter(f -> Panel.mark(f).equals("stop")).toList(),
-                warnings.stream().filter(f -> Panel.mark(f).equals("caution")).toList(),
-                judged);
+    /** Signing says who answers for what stands there, in which role; a later change of an answer ends it. */
+    private void sign(Context ctx) {
+        Opened opened = editable(ctx);
+        String role = Objects.requireNonNullElse(ctx.formParam("role"), "");
+        String initials =
+                Objects.requireNonNullElse(ctx.formParam("initials"), "").strip();
+        int end = checklist(ctx, opened).questions().size();
+        if (DevicesController.role(role) == null || !initials.matches("[A-Za-z]{2,3}")) {
+            ask(ctx.status(422), opened, end, "Not signed: choose a role and give two or three letters as initials.");
+            return;
+        }
+        Map<String, String> typed = new LinkedHashMap<>();
+        typed.put(Signature.ROLE, role);
+        typed.put(Signature.INITIALS, initials);
+        typed.put(
+                Signature.TIME, LocalTime.now().truncatedTo(ChronoUnit.MINUTES).toString());
+        if (opened.typed(Signature.DAY).isEmpty()) {
+            typed.put(Signature.DAY, site.today().get().toString());
+        }
+        EditResult outcome = change(ctx, opened, typed);
+        if (!outcome.clashes().isEmpty()) {
+            clash(ctx, outcome);
+            return;
+        }
+        ctx.redirect(Urls.of(opened.name()) + "/chair?part=insertion&q=" + end, HttpStatus.SEE_OTHER);
     }
 
-    /** The fields on who answered; a day and time that are not recorded yet are offered as now. */
-    private Map<String, Object> who(Opened opened) {
-        Fields fields = fields(opened);
-        return Map.of(
-                "role",
-                fields.at("/insertion/answeredBy"),
-                "initials",
-                fields.at("/insertion/initials"),
-                "date",
-                fields.at("/insertion/date"),
-                "time",
-                fields.at("/insertion/time"),
-                "today",
-                site.today().get().toString(),
-                "now",
-                LocalTime.now().truncatedTo(ChronoUnit.MINUTES).toString());
+    private void clash(Context ctx, EditResult outcome) {
+        page(
+                ctx.status(409),
+                outcome.now(),
+                "web/clash.jte",
+                "chair",
+                "Two windows",
+                Map.of("clashes", outcome.clashes(), "back", "insertion"));
+    }
+
+    private ChairPage chair(Context ctx, Opened opened, Checklist checklist, int index) {
+        String[] who = Visitor.known(ctx).who().split(" ");
+        return new ChairPage(
+                Urls.of(opened.name()),
+                checklist,
+                index,
+                ChairVerdict.of(site.reports().upTo(opened, checklist.stage()), checklist),
+                signed(opened),
+                voided(opened),
+                PageFrame.roles(Visitor.known(ctx)),
+                who.length == 2 ? who[0] : "",
+                who.length == 2 ? who[1] : "");
+    }
+
+    private static String signed(Opened opened) {
+        String role = opened.typed(Signature.ROLE);
+        if (role.isEmpty()) {
+            return "";
+        }
+        String initials = opened.typed(Signature.INITIALS);
+        String day = opened.typed(Signature.DAY);
+        String time = opened.typed(Signature.TIME);
+        return "Signed by " + FormWords.of(role).toLowerCase(java.util.Locale.ROOT)
+                + (initials.isEmpty() ? "" : " " + initials)
+                + (day.isEmpty() ? "" : " on " + day)
+                + (time.isEmpty() ? "" : " at " + time) + ".";
+    }
+
+    /** Whose signature ended, as the log tells; empty when there is one, or there never was. */
+    private String voided(Opened opened) {
+        if (!opened.typed(Signature.ROLE).isEmpty()) {
+            return "";
+        }
+        List<ChangeLog.Entry> log = site.editor().folder().log(opened.name()).all();
+        return log.stream()
+                .filter(e -> e.field().equals(Signature.ROLE))
+                .findFirst()
+                .filter(e -> e.why().equals(Signature.VOIDED))
+                .map(ChangeLog.Entry::old)
+                .orElse("");
     }
 
     private Fields fields(Opened opened) {
@@ -136,6 +151,6 @@ final class ChairController extends Controller {
     }
 
     private static int number(String q, Checklist checklist) {
-        return q != null && q.matches("[0-9]{1,3}") ? Integer.parseInt(q) : checklist.open();
+        return q != null && q.matches("[0-9]{1,3}") ? Integer.parseInt(q) : checklist.next(0);
     }
 }

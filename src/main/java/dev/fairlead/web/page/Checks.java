@@ -8,6 +8,7 @@ import dev.fairlead.intake.CaseReading;
 import dev.fairlead.model.Case;
 import dev.fairlead.rules.catalogue.Catalogue;
 import dev.fairlead.rules.verdict.Rulebase;
+import dev.fairlead.model.Stage;
 import java.time.LocalDate;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
@@ -70,6 +71,15 @@ public final class Checks {
         CheckOptions usual = chances ? CheckOptions.USUAL : CheckOptions.USUAL.with(Doubting.NONE);
         CheckOptions options = c.date().known() ? usual : usual.on(today);
         return checker().check(c, version, reading.doubts(), options);
+    }
+
+    /** Checks a case that was read as if it had reached at least that stage, for its own day or for {@code today}. */
+    public Checked checkUpTo(CaseReading reading, String version, LocalDate today, Stage least) {
+        Case c = reading.value().orElseThrow();
+        CheckOptions plain = CheckOptions.USUAL.with(Doubting.NONE);
+        CheckOptions options = c.date().known() ? plain : plain.on(today);
+        boolean there = options.reach(c).judged().hasReached(least);
+        return checker().check(c, version, reading.doubts(), there ? options : options.at(least));
     }
 
     /** The criteria in force. */

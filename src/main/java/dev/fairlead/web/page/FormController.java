@@ -29,6 +29,7 @@ final class FormController extends Controller {
         routes.get("/cases/{name}/form/{section}", this::show);
         routes.post("/cases/{name}/form/{section}", this::save);
         routes.post("/cases/{name}/form/{section}/preview", this::preview);
+        routes.post("/cases/{name}/stage", this::stage);
         routes.post("/cases/{name}/choose", this::choose);
         routes.post("/cases/{name}/remove", this::remove);
         routes.post("/cases/{name}/undo", ctx -> step(ctx, true));
@@ -61,8 +62,7 @@ final class FormController extends Controller {
     private void save(Context ctx) {
         Opened opened = editable(ctx);
         String changed = query(ctx, "changed");
-        EditResult outcome =
-                site.editor().change(opened.name(), version(ctx), window(ctx), Typed.of(ctx.formParamMap(), changed));
+        EditResult outcome = change(ctx, opened, Typed.of(ctx.formParamMap(), changed));
         if (partial(ctx) && !changed.isEmpty()) {
             saved(ctx, changed, outcome);
         } else if (!outcome.clashes().isEmpty()) {
@@ -122,6 +122,17 @@ final class FormController extends Controller {
         site.views().part(ctx, "web/preview.jte", Map.of("panel", panel));
     }
 
+    /** Moves the case to the stage that what is recorded has reached. */
+    private void stage(Context ctx) {
+        Opened opened = editable(ctx);
+        change(ctx, opened, Typed.of(ctx.formParamMap(), "/stage"));
+        String back = query(ctx, "to");
+        ctx.redirect(
+                Urls.of(opened.name())
+                        + (back.matches("chair|visits|findings|numbers|report") ? "/" + back : "/form/child"),
+                io.javalin.http.HttpStatus.SEE_OTHER);
+    }
+
     private void choose(Context ctx) {
         Opened opened = editable(ctx);
         Map<String, String> chosen = new HashMap<>();
@@ -131,7 +142,7 @@ final class FormController extends Controller {
                         .filter(v -> name.startsWith("/") && v.startsWith(HERE))
                         .findFirst()
                         .ifPresent(v -> chosen.put(name, v.substring(HERE.length()))));
-        site.editor().choose(opened.name(), version(ctx), window(ctx), chosen);
+        site.editor().choose(opened.name(), version(ctx), window(ctx), author(ctx), chosen);
         FormSection back = FormSection.of(query(ctx, "back"));
         ctx.redirect(
                 Urls.of(opened.name()) + "/form/" + (back == null ? FormSection.ALL.get(0) : back).key(),
@@ -145,7 +156,10 @@ final class FormController extends Controller {
             throw new PageError(
                     400, "That entry cannot be taken out", "Load the page again and use the button beside the entry.");
         }
-        site.editor().rework(opened.name(), version(ctx), tree -> tree.remove(entry));
+        if (entry.startsWith("/waivers")) {
+            mayWaive(ctx);
+        }
+        site.editor().rework(opened.name(), version(ctx), author(ctx), tree -> tree.remove(entry));
         ctx.redirect(back(ctx, opened.name(), entry), io.javalin.http.HttpStatus.SEE_OTHER);
     }
 
@@ -158,9 +172,9 @@ final class FormController extends Controller {
     private void step(Context ctx, boolean back) {
         Opened opened = editable(ctx);
         if (back) {
-            site.editor().undo(opened.name(), version(ctx));
+            site.editor().undo(opened.name(), version(ctx), author(ctx));
         } else {
-            site.editor().redo(opened.name(), version(ctx));
+            site.editor().redo(opened.name(), version(ctx), author(ctx));
         }
         String to = query(ctx, "to");
         String where = FormSection.of(to) != null

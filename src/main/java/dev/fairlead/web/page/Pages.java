@@ -1,6 +1,7 @@
 package dev.fairlead.web.page;
 
 import io.javalin.config.RoutesConfig;
+import io.javalin.http.HttpStatus;
 
 /** All pages with their addresses. */
 public final class Pages {
@@ -9,6 +10,8 @@ public final class Pages {
     /** Installs all pages. */
     public static void install(RoutesConfig routes, Site site) {
         routes.get("/", ctx -> ctx.redirect("/cases"));
+        // asked by pages that wait for the program to answer again
+        routes.get("/alive", ctx -> ctx.status(HttpStatus.NO_CONTENT));
         new CasesController(site).install(routes);
         new FormController(site).install(routes);
         new ReadingController(site).install(routes);
@@ -17,6 +20,8 @@ public final class Pages {
         new VisitsController(site).install(routes);
         new ChairController(site).install(routes);
         new PrintController(site).install(routes);
+        new DevicesController(site).install(routes);
+        new VersionsController(site).install(routes);
         new BookController(site).install(routes);
     }
 }

@@ -3,8 +3,10 @@ package dev.fairlead.web.page;
 import dev.fairlead.web.edit.EditResult;
 import dev.fairlead.web.edit.Opened;
 import dev.fairlead.web.form.FieldView;
+import dev.fairlead.web.form.Fields;
 import dev.fairlead.web.form.FormSection;
 import dev.fairlead.web.form.Typed;
+import dev.fairlead.web.plan.Offer;
 import dev.fairlead.web.plan.PlanSearch;
 import dev.fairlead.web.plan.Plans;
 import io.javalin.config.RoutesConfig;
@@ -12,6 +14,8 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.time.Duration;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 
 /**
@@ -32,6 +36,7 @@ final class PlanController extends Controller {
         routes.get("/cases/{name}/whatif", ctx -> show(ctx, ""));
         routes.get("/cases/{name}/whatif/{id}", ctx -> show(ctx, ctx.pathParam("id")));
         routes.post("/cases/{name}/whatif", this::take);
+        routes.post("/cases/{name}/readings", this::read);
     }
 
     private void show(Context ctx, String id) {
@@ -63,7 +68,10 @@ final class PlanController extends Controller {
         }
     }
 
-    /** Takes a suggestion over into the case: all its values in one change, which one press undoes. */
+    /**
+     * Takes a suggestion over: planned values go into the case in one change, which one press undoes; for what has to
+     * be made, the readings that it then gives are asked for.
+     */
     private void take(Context ctx) {
         Opened opened = editable(ctx);
         Map<String, String> typed = Typed.of(ctx.formParamMap(), "");
@@ -71,22 +79,71 @@ final class PlanController extends Controller {
             throw new PageError(
                     400, "No value was sent", "Go back to what would clear the warning, and take it over from there.");
         }
-        EditResult outcome = site.editor().change(opened.name(), version(ctx), window(ctx), typed);
-        String first = typed.keySet().iterator().next();
-        FormSection section = FormSection.holding(first);
-        if (!outcome.clashes().isEmpty()) {
-            page(
-                    ctx.status(409),
-                    outcome.now(),
-                    "web/clash.jte",
-                    section.key(),
-                    "Two windows",
-                    Map.of("clashes", outcome.clashes(), "back", section.key()));
+        Map<String, String> planned = new LinkedHashMap<>(typed);
+        planned.keySet().removeIf(p -> !Offer.planned(p));
+        Map<String, String> aims = new LinkedHashMap<>(typed);
+        aims.keySet().removeAll(planned.keySet());
+        EditResult outcome = null;
+        if (!planned.isEmpty()) {
+            outcome = change(ctx, opened, planned);
+            if (!outcome.clashes().isEmpty()) {
+                clash(
+                        ctx,
+                        outcome,
+                        FormSection.holding(planned.keySet().iterator().next()).key());
+                return;
+            }
+        }
+        if (!aims.isEmpty()) {
+            readings(ctx, outcome == null ? opened : outcome.now(), aims, planned.size());
             return;
         }
+        String first = planned.keySet().iterator().next();
         ctx.redirect(
-                Urls.of(opened.name()) + "/form/" + section.key() + "?taken="
+                Urls.of(opened.name()) + "/form/"
+                        + FormSection.holding(first).key() + "?taken="
                         + outcome.taken().size() + "#" + FieldView.id(first),
                 HttpStatus.SEE_OTHER);
+    }
+
+    /** Asks for readings that are to be taken anew; {@code aims} are the values that the suggestion has in mind. */
+    private void readings(Context ctx, Opened opened, Map<String, String> aims, int taken) {
+        Fields fields = new Fields(opened, Map.of(), p -> List.of());
+        page(
+                ctx,
+                opened,
+                "web/readings.jte",
+                "findings",
+                "New readings",
+                Map.of("fields", aims.keySet().stream().map(fields::at).toList(), "aims", aims, "taken", taken));
+    }
+
+    /** Writes the new readings; what was left empty stays as it is. */
+    private void read(Context ctx) {
+        Opened opened = editable(ctx);
+        Map<String, String> typed = Typed.of(ctx.formParamMap(), "");
+        typed.values().removeIf(String::isBlank);
+        if (typed.isEmpty()) {
+            ctx.redirect(Urls.of(opened.name()) + "/findings", HttpStatus.SEE_OTHER);
+            return;
+        }
+        EditResult outcome = change(ctx, opened, typed);
+        String first = typed.keySet().iterator().next();
+        String section = FormSection.holding(first).key();
+        if (!outcome.clashes().isEmpty()) {
+            clash(ctx, outcome, section);
+            return;
+        }
+        ctx.redirect(Urls.of(opened.name()) + "/form/" + section + "#" + FieldView.id(first), HttpStatus.SEE_OTHER);
+    }
+
+    private void clash(Context ctx, EditResult outcome, String section) {
+        page(
+                ctx.status(409),
+                outcome.now(),
+                "web/clash.jte",
+                section,
+                "Two windows",
+                Map.of("clashes", outcome.clashes(), "back", section));
     }
 }

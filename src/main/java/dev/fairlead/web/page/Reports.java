@@ -3,6 +3,7 @@ package dev.fairlead.web.page;
 import dev.fairlead.check.Checked;
 import dev.fairlead.findings.Report;
 import dev.fairlead.intake.CaseReading;
+import dev.fairlead.model.Stage;
 import dev.fairlead.web.edit.Opened;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
@@ -100,6 +101,13 @@ public final class Reports {
     /** The same with chances of another outcome, for pages that are read rather than typed on. */
     public Optional<Checked> sure(Opened opened) {
         return made(opened, true);
+    }
+
+    /** The case judged as if it had reached at least that stage; empty when it cannot be read. */
+    Optional<Checked> upTo(Opened opened, Stage least) {
+        return opened.reading().read()
+                ? Optional.of(checks.checkUpTo(opened.reading(), opened.file().version(), today.get(), least))
+                : Optional.empty();
     }
 
     /** The findings of a case with their chances of another outcome. */

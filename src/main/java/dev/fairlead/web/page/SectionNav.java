@@ -1,9 +1,7 @@
 package dev.fairlead.web.page;
 
 import dev.fairlead.findings.Finding;
-import dev.fairlead.intake.tree.CasePaths;
-import dev.fairlead.intake.tree.CaseTree;
-import dev.fairlead.model.shape.RecordShape;
+import dev.fairlead.web.edit.CaseValues;
 import dev.fairlead.web.edit.Opened;
 import dev.fairlead.web.form.FormSection;
 import java.util.List;
@@ -30,9 +28,9 @@ public record SectionNav(FormSection section, String link, boolean here, int fil
     }
 
     private static int filled(Opened opened, FormSection s) {
-        return opened.tree()
-                .map(t -> s.roots().stream().mapToInt(r -> count(t, r)).sum())
-                .orElse(0);
+        return (int) CaseValues.of(opened).keySet().stream()
+                .filter(p -> s.roots().stream().anyMatch(r -> p.equals(r) || p.startsWith(r + "/")))
+                .count();
     }
 
     private static String mark(Panel panel, FormSection s) {
@@ -44,30 +42,5 @@ public record SectionNav(FormSection section, String link, boolean here, int fil
                         .toList())
                 .orElse(List.of());
         return ORDER.stream().filter(marks::contains).findFirst().orElse("");
-    }
-
-    /** Counts the values that stand in a part of a case. */
-    private static int count(CaseTree tree, String pointer) {
-        int size = tree.size(pointer);
-        boolean fact = CasePaths.field(pointer).map(f -> f.kind().fact()).orElse(false);
-        if (size == 0 || fact) {
-            return tree.get(pointer).isPresent() ? 1 : 0;
-        }
-        int all = 0;
-        List<String> keys = tree.keys(pointer);
-        if (keys.isEmpty()) {
-            // entries of a list, or readings of one quantity
-            if (tree.keys(pointer + "/0").isEmpty()) {
-                return 1;
-            }
-            for (int i = 0; i < size; i++) {
-                all += count(tree, pointer + "/" + i);
-            }
-            return all;
-        }
-        for (String key : keys) {
-            all += count(tree, pointer + "/" + RecordShape.escape(key));
-        }
-        return all;
     }
 }

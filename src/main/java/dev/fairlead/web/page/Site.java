@@ -1,5 +1,6 @@
 package dev.fairlead.web.page;
 
+import dev.fairlead.web.access.Access;
 import dev.fairlead.web.edit.CaseEditor;
 import dev.fairlead.web.edit.Opened;
 import java.time.LocalDate;
@@ -8,7 +9,12 @@ import java.util.function.Supplier;
 
 /** What all pages share. */
 public record Site(
-        CaseEditor editor, Views views, Reports reports, Optional<Prints> prints, Supplier<LocalDate> today) {
+        CaseEditor editor,
+        Views views,
+        Reports reports,
+        Optional<Prints> prints,
+        Supplier<LocalDate> today,
+        Access access) {
     /** The case of that name; a page that says so when there is none. */
     public Opened open(String name) {
         return editor.open(name)

@@ -14,16 +14,24 @@ public final class Views {
 
     private final String folder;
     private final String assets;
+    private final boolean shared;
 
-    public Views(String folder, String assets) {
+    /** Pages over a folder of that name; {@code shared} when devices of the network are answered. */
+    public Views(String folder, String assets, boolean shared) {
         this.folder = folder;
         this.assets = assets;
+        this.shared = shared;
+    }
+
+    /** Hash of styles and scripts. */
+    String assets() {
+        return assets;
     }
 
     /** A whole page; {@code where} names the current entry of the main navigation. */
     public void page(Context ctx, String template, String title, String where, Map<String, Object> model) {
         Map<String, Object> all = new HashMap<>(model);
-        all.put("frame", new PageFrame(title, where, folder, assets));
+        all.put("frame", new PageFrame(title, where, folder, assets, shared, Visitor.known(ctx), ctx.path()));
         part(ctx, template, all);
     }
 

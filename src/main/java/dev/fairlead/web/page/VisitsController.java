@@ -67,7 +67,7 @@ final class VisitsController extends Controller {
             show(ctx.status(422), opened, "Nothing was logged: fill in at least one thing that was done or seen.");
             return;
         }
-        EditResult outcome = site.editor().change(opened.name(), version(ctx), window(ctx), typed);
+        EditResult outcome = change(ctx, opened, typed);
         if (!outcome.clashes().isEmpty()) {
             page(
                     ctx.status(409),

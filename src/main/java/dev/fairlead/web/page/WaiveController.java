@@ -101,6 +101,7 @@ public final class WaiveController extends Controller {
     }
 
     private void waive(Context ctx) {
+        mayWaive(ctx);
         Opened opened = editable(ctx);
         Finding finding = finding(ctx, opened);
         Map<String, String> typed = new LinkedHashMap<>();
@@ -115,7 +116,14 @@ public final class WaiveController extends Controller {
             show(ctx.status(422), opened, complaints, typed);
             return;
         }
-        site.editor().rework(opened.name(), version(ctx), t -> write(t, n, finding.id(), typed));
+        Role by = DevicesController.role(typed.get("by"));
+        if (by == null || !Visitor.known(ctx).role().maySignAs(by)) {
+            throw new PageError(
+                    403,
+                    "From this device nobody waives as " + typed.get("by"),
+                    "Nothing was changed. Waive in the role that the device was paired for.");
+        }
+        site.editor().rework(opened.name(), version(ctx), author(ctx), t -> write(t, n, finding.id(), typed));
         ctx.redirect(Urls.of(opened.name()) + "/findings#" + finding.id(), HttpStatus.SEE_OTHER);
     }
 

@@ -32,12 +32,19 @@ public record Offer(Suggestion suggestion, Difference difference) {
                 : String.valueOf(c.value());
     }
 
-    /**
-     * True when it asks for something to be made or done otherwise, not planned: the case may say so only when it is.
-     */
-    public boolean toBeMade() {
-        return suggestion.changes().stream()
-                .anyMatch(c -> c.pointer().startsWith("/bench/") || c.pointer().startsWith("/visits/"));
+    /** Whether a fact is a decision of the plan, which a case may hold before anything is done. */
+    public static boolean planned(String pointer) {
+        return pointer.startsWith("/plan/") || pointer.startsWith("/wire/");
+    }
+
+    /** What has to be bent or set so and then measured: a case holds what was read there, never what should be. */
+    public List<Change> toBeMeasured() {
+        return suggestion.changes().stream().filter(c -> !planned(c.pointer())).toList();
+    }
+
+    /** True when nothing of it is a decision of the plan. */
+    public boolean nothingPlanned() {
+        return toBeMeasured().size() == suggestion.changes().size();
     }
 
     /** What it costs the child, in sentences. */

@@ -5,6 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -138,6 +139,44 @@ public final class CaseFolder {
         } catch (IOException e) {
             throw failed("Earlier versions of " + name + " cannot be read", e);
         }
+    }
+
+    /**
+     * A version that another one replaced.
+     *
+     * @param until when it was replaced
+     */
+    public record Earlier(String version, Instant until) {}
+
+    /** Versions that stood there before, the newest first. */
+    public List<Earlier> earlier(String name) {
+        try {
+            return history(name).all();
+        } catch (IOException e) {
+            throw failed("Earlier versions of " + name + " cannot be read", e);
+        }
+    }
+
+    /** When the file was last written; empty when there is none. */
+    public Optional<Instant> saved(String name) {
+        try {
+            Optional<Path> file = FileNames.existing(folder, name);
+            return file.isEmpty()
+                    ? Optional.empty()
+                    : Optional.of(Files.getLastModifiedTime(file.get()).toInstant());
+        } catch (IOException e) {
+            throw failed(name + " cannot be read", e);
+        }
+    }
+
+    /** What was changed in a case by whom; changes by a text editor are in no log. */
+    public ChangeLog log(String name) {
+        return new ChangeLog(folder.resolve(HISTORY).resolve(name).resolve("log.ndjson"));
+    }
+
+    /** Notes that this program serves the folder; throws when another machine does so already. */
+    public ServedBy serve() throws IOException {
+        return ServedBy.note(historyRoot().resolve("served-by.txt"));
     }
 
     /** How many steps can be undone, and how many done again. */

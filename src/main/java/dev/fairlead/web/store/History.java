@@ -1,5 +1,6 @@
 package dev.fairlead.web.store;
 
+import dev.fairlead.web.store.CaseFolder.Earlier;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -88,6 +89,20 @@ final class History {
             }
         }
         return Optional.empty();
+    }
+
+    /** All earlier versions that can be gone back to, the newest first. */
+    List<Earlier> all() throws IOException {
+        List<Earlier> all = new ArrayList<>();
+        for (Path p : entries(folder)) {
+            String name = p.getFileName().toString();
+            all.add(
+                    0,
+                    new Earlier(
+                            name.substring(8, name.length() - 4),
+                            Files.getLastModifiedTime(p).toInstant()));
+        }
+        return all;
     }
 
     int size() throws IOException {

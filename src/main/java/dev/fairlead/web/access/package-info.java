@@ -1,0 +1,5 @@
+/**
+ * Who may ask for pages: the printed link, paired devices with their roles, and the certificate of a clinic's own
+ * network.
+ */
+package dev.fairlead.web.access;

@@ -1,0 +1,97 @@
+package dev.fairlead.web;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import dev.fairlead.intake.CaseReader;
+import dev.fairlead.intake.tree.CaseTree;
+import dev.fairlead.intake.text.CaseFormat;
+import dev.fairlead.measure.SampleCase;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+
+/** An insertion worked through on a tablet and a telephone, by fingers alone. */
+@ExtendWith(WithBrowser.class)
+class ChairTest {
+    /** From the list of cases to the verdict with every question answered. */
+    private static final int MOST_PRESSES = 22;
+
+    @TempDir
+    Path folder;
+
+    private int presses;
+
+    @Test
+    void aCleanInsertionTakesFewPressesAndTheAnswerStaysInSight(Browsing browsing) throws Exception {
+        CaseTree tree = CaseTree.of(SampleCase.full().build());
+        tree.remove("/insertion");
+        tree.remove("/visits");
+        tree.remove("/holding");
+        tree.set("/stage", "insertion");
+        Files.writeString(folder.resolve("clean.json"), tree.text(CaseFormat.JSON));
+        try (Pages pages = Pages.over(folder);
+                BrowserContext c = browsing.context(new Browser.NewContextOptions()
+                        .setViewportSize(820, 1180)
+                        .setHasTouch(true)
+                        .setLocale("en-GB"))) {
+            Page page = browsing.open(c, pages, "/cases");
+            press(page.locator(".case-links a", new Page.LocatorOptions().setHasText("Chair")));
+            page.waitForURL("**/chair**");
+            assertThat(page.locator("#headline")).containsText("Not yet");
+            for (int i = 0; i < 40 && page.locator("#ask").count() > 0; i++) {
+                assertThat(page.locator("#headline")).isInViewport();
+                assertThat(page.locator("#ask").boundingBox().y)
+                        .as("the question stands in the upper part")
+                        .isLessThan(1180 / 3.0);
+                Locator best = page.locator(".ask form .answer").first();
+                var box = best.boundingBox();
+                assertThat(Math.min(box.width, box.height))
+                        .as("size of what is pressed")
+                        .isGreaterThanOrEqualTo(48);
+                String before = page.locator("#ask").innerText() + page.url();
+                press(best);
+                page.waitForFunction(
+                        "b => !document.querySelector('#ask') || document.querySelector('#ask').innerText + location.href !== b",
+                        before);
+            }
+            assertThat(presses).as("presses from list to verdict").isLessThanOrEqualTo(MOST_PRESSES);
+            assertThat(page.locator("#headline")).not().containsText("open");
+            assertThat(page.locator(".chair-bar .count")).containsText("19 of 19");
+            org.assertj.core.api.Assertions.assertThat(CaseReader.read(folder.resolve("clean.json"))
+                            .value()
+                            .orElseThrow()
+                            .insertion())
+                    .satisfies(i -> {
+                        assertThat(i.left().cutEndCaught().yes()).isTrue();
+                        assertThat(i.right().bentBehind().no()).isTrue();
+                        assertThat(i.blanching().no()).isTrue();
+                        assertThat(i.bracketsTied().value()).isEqualTo(4);
+                        assertThat(i.passiveGap().value()).isZero();
+                    });
+            // a hazard is named at once, with what it is, wherever on the page one works
+            page.setViewportSize(390, 844);
+            page.locator("tr", new Page.LocatorOptions().setHasText("cut-off piece"))
+                    .first()
+                    .locator("button[value=no]")
+                    .tap();
+            assertThat(page.locator("#headline")).containsText("Not yet: 1 stop");
+            assertThat(page.locator("#headline")).isInViewport();
+            org.assertj.core.api.Assertions.assertThat(
+                            (Boolean) page.evaluate("() => document.documentElement.scrollWidth <= innerWidth + 1"))
+                    .isTrue();
+            browsing.assertQuiet();
+        }
+    }
+
+    private void press(Locator what) {
+        presses++;
+        what.tap();
+    }
+}
