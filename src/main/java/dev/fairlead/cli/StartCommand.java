@@ -1,7 +1,11 @@
 package dev.fairlead.cli;
 
 import dev.fairlead.audit.source.TableTemplate;
+import dev.fairlead.intake.text.CaseFormat;
+import dev.fairlead.intake.tree.CaseTree;
 import dev.fairlead.intake.write.BlankCase;
+import dev.fairlead.intake.write.FirstFacts;
+import dev.fairlead.model.Stage;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
@@ -26,6 +30,19 @@ final class StartCommand implements Callable<Integer> {
     private boolean minimal;
 
     @Option(
+            names = "--consult",
+            description = "Only the facts of a first consult, about twelve, instead of the blank case.")
+    private boolean consult;
+
+    @Option(
+            names = "--stage",
+            paramLabel = "STAGE",
+            converter = StageWord.class,
+            description = "Only what is filled in up to this stage: ${COMPLETION-CANDIDATES}.",
+            completionCandidates = StageWord.class)
+    private Stage stage = Stage.HOLDING;
+
+    @Option(
             names = "--table",
             description =
                     "A table of one case a row instead, with a column for every field: CSV, or by the name of the file a workbook (.xlsx)"
@@ -47,7 +64,7 @@ final class StartCommand implements Callable<Integer> {
         if (table) {
             return table();
         }
-        String text = minimal ? BlankCase.minimal() : BlankCase.text();
+        String text = minimal ? BlankCase.minimal() : consult ? consult() : BlankCase.text(stage);
         if (output == null) {
             console.out().print(text);
             return ExitCode.CLEAN;
@@ -59,6 +76,16 @@ final class StartCommand implements Callable<Integer> {
         }
         console.err().println("Wrote " + output + ". Fill in what is known, then: check " + output);
         return ExitCode.CLEAN;
+    }
+
+    private static String consult() {
+        CaseTree tree = CaseTree.empty();
+        tree.set("/id", "my-case-1");
+        FirstFacts.GROUPS.values().forEach(group -> group.forEach(p -> tree.set(p, "unknown")));
+        return """
+                # A first consult for Fairlead: put what is known in the place of unknown. Lengths in mm, angles in degrees,
+                # age in years. What is not here counts as unknown; the blank case of start explains every field.
+                """ + tree.text(CaseFormat.YAML);
     }
 
     private Integer table() throws IOException {

@@ -23,6 +23,8 @@ import java.util.Set;
 final class Waivers {
     /** A reason shorter than this says nothing that a second reader could weigh; common practice, no source. */
     private static final int SUBSTANCE = 20;
+    /** A longer one is a letter, not a reason. */
+    private static final int MOST = 1_000;
     /** A stop asks for a licensed clinician to look before the next step. */
     private static final Set<Role> ANSWERS_FOR_STOPS = EnumSet.of(Role.CLINICIAN, Role.SUPERVISOR, Role.DIRECTOR);
 
@@ -90,13 +92,13 @@ final class Waivers {
             note(pointer, id, Kind.NOTHING_TO_WAIVE, "there is nothing left to waive: take the waiver out");
         } else if (holding.containsKey(id)) {
             note(pointer, id, Kind.TWICE, "an earlier waiver already answers for it");
-        } else if (ending == Ending.STOP && !substance(w.reason().get(), criterion)) {
+        } else if (!substance(w.reason().get(), criterion)) {
             note(
                     pointer,
                     id,
                     Kind.NO_SUBSTANCE,
-                    "a stop is waived for a reason of substance: at least " + SUBSTANCE
-                            + " characters that do not merely repeat the criterion");
+                    "a finding is waived for a reason of " + SUBSTANCE + " to " + MOST
+                            + " characters that does not merely repeat the criterion");
         } else if (ending == Ending.STOP && !ANSWERS_FOR_STOPS.contains(w.by().get())) {
             note(
                     pointer,
@@ -119,6 +121,7 @@ final class Waivers {
     private static boolean substance(String reason, Criterion c) {
         String letters = bare(reason);
         return reason.strip().length() >= SUBSTANCE
+                && reason.strip().length() <= MOST
                 && letters.chars().distinct().count() >= 5
                 && !letters.equals(bare(c.title()))
                 && !letters.equals(bare(c.asks()))

@@ -2,15 +2,16 @@ package dev.fairlead.intake.write;
 
 import dev.fairlead.intake.spelling.CaseWords;
 import dev.fairlead.intake.spelling.Slips;
-import dev.fairlead.model.Case;
 import dev.fairlead.model.ErrorKind;
 import dev.fairlead.model.Field;
+import dev.fairlead.model.Stage;
 import dev.fairlead.model.Tooth;
 import dev.fairlead.model.Unit;
 import dev.fairlead.model.shape.FieldShape;
 import dev.fairlead.model.shape.Kind;
 import dev.fairlead.model.shape.RecordShape;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 
 /**
@@ -35,12 +36,29 @@ public final class BlankCase {
             .map(Tooth::of)
             .toList();
 
+    /** Parts of a case that are filled in from a later stage on. */
+    private static final Map<String, Stage> LATER = Map.of(
+            "hardware", Stage.READINESS,
+            "wire", Stage.READINESS,
+            "bench", Stage.BENCH,
+            "insertion", Stage.INSERTION,
+            "visits", Stage.ACTIVATION,
+            "holding", Stage.HOLDING);
+
     private BlankCase() {}
 
     /** The blank case; it reads without problems, and nothing is known in it. */
     public static String text() {
+        return text(Stage.HOLDING);
+    }
+
+    /** The blank case with what is filled in up to a stage; what comes later can be added when it comes. */
+    public static String text(Stage upTo) {
         StringBuilder out = new StringBuilder(HEAD);
-        record(out, RecordShape.ofCase(), "");
+        List<FieldShape> wanted = RecordShape.ofCase().fields().stream()
+                .filter(f -> upTo.hasReached(LATER.getOrDefault(f.key(), Stage.RECORDS)))
+                .toList();
+        record(out, wanted, true, "");
         return out.toString();
     }
 
@@ -69,9 +87,9 @@ public final class BlankCase {
                 """;
     }
 
-    private static void record(StringBuilder out, RecordShape shape, String indent) {
-        for (FieldShape f : shape.fields()) {
-            if (shape.type() == Case.class && f.kind() != Kind.ID) {
+    private static void record(StringBuilder out, List<FieldShape> fields, boolean top, String indent) {
+        for (FieldShape f : fields) {
+            if (top && f.kind() != Kind.ID) {
                 out.append('\n');
             }
             out.append(indent)
@@ -84,7 +102,7 @@ public final class BlankCase {
             switch (f.kind()) {
                 case RECORD -> {
                     out.append('\n');
-                    record(out, f.nested(), indent + "  ");
+                    record(out, f.nested().fields(), false, indent + "  ");
                 }
                 case TOOTH_MAP -> {
                     out.append('\n');
@@ -95,7 +113,7 @@ public final class BlankCase {
                             .append(indent)
                             .append("# Each entry looks like this; take the place of [] with as many as there are:\n");
                     StringBuilder entry = new StringBuilder();
-                    record(entry, f.nested(), "    ");
+                    record(entry, f.nested().fields(), false, "    ");
                     String first = entry.toString()
                             .lines()
                             .filter(l -> !l.strip().startsWith("#"))
@@ -119,7 +137,7 @@ public final class BlankCase {
             out.append(indent).append(t).append(':');
             if (first) {
                 out.append('\n');
-                record(out, f.nested(), indent + "  ");
+                record(out, f.nested().fields(), false, indent + "  ");
             } else {
                 flow(out, f.nested().fields());
             }

@@ -7,6 +7,8 @@ import dev.fairlead.model.Visit;
 import dev.fairlead.web.edit.Opened;
 import dev.fairlead.web.form.FormWords;
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -17,6 +19,10 @@ import java.util.Optional;
  * @param title the pseudonym, or the file's name
  * @param stage word of the stage; empty when the case names none
  * @param lastVisit day of the last visit; empty when there was none
+ * @param due day on which the child is next due; null when the case says none
+ * @param days until then from today; negative when it is over
+ * @param what the child is due for: {@code visit} or {@code recall}; empty without a day
+ * @param changed when the file was last written, as a number that grows
  * @param counts empty when the case cannot be read
  * @param sides progress towards the space that is needed, right then left
  */
@@ -27,6 +33,10 @@ public record CaseLine(
         String stage,
         String resident,
         String lastVisit,
+        LocalDate due,
+        long days,
+        String what,
+        long changed,
         Optional<Counts> counts,
         List<SpaceCourse> sides) {
     static CaseLine uncounted(String name) {
@@ -38,26 +48,75 @@ public record CaseLine(
     }
 
     private static CaseLine nameOnly(String name, boolean counted) {
-        return new CaseLine(name, counted, name.replaceAll("\\.[^.]*$", ""), "", "", "", Optional.empty(), List.of());
+        return new CaseLine(
+                name,
+                counted,
+                name.replaceAll("\\.[^.]*$", ""),
+                "",
+                "",
+                "",
+                null,
+                0,
+                "",
+                0,
+                Optional.empty(),
+                List.of());
     }
 
-    static CaseLine of(Opened opened, Optional<Checked> checked) {
-        String last = opened.reading().value().map(Case::visits).orElse(List.of()).stream()
+    static CaseLine of(Opened opened, Optional<Checked> checked, LocalDate today, long changed) {
+        Optional<LocalDate> last = opened.reading().value().map(Case::visits).orElse(List.of()).stream()
                 .map(Visit::date)
                 .filter(d -> d.known())
                 .map(d -> d.get())
-                .max(LocalDate::compareTo)
-                .map(LocalDate::toString)
-                .orElse("");
+                .max(LocalDate::compareTo);
+        Optional<LocalDate> recall = opened.reading().value().flatMap(CaseLine::recall);
+        LocalDate due = recall.or(() -> opened.reading().value().flatMap(c -> visit(c, last)))
+                .orElse(null);
         return new CaseLine(
                 opened.name(),
                 true,
                 opened.title(),
                 opened.typed("/stage"),
                 opened.typed("/resident"),
-                last,
+                last.map(LocalDate::toString).orElse(""),
+                due,
+                due == null ? 0 : ChronoUnit.DAYS.between(today, due),
+                due == null ? "" : recall.isPresent() ? "recall" : "visit",
+                changed,
                 checked.map(c -> c.report().counts()),
                 checked.map(SpaceCourse::of).orElse(List.of()));
+    }
+
+    /** The recall after the holding arch was cemented, by the months that the case plans. */
+    private static Optional<LocalDate> recall(Case c) {
+        return c.holding().cemented().known() && c.holding().recall().known()
+                ? Optional.of(c.holding()
+                        .cemented()
+                        .get()
+                        .plusDays(Math.round(c.holding().recall().value() * 365.25 / 12)))
+                : Optional.empty();
+    }
+
+    /** The visit after the last one, or after the wire went in, by the weeks that the case plans. */
+    private static Optional<LocalDate> visit(Case c, Optional<LocalDate> last) {
+        return c.holding().cemented().known() || !c.plan().intervalWeeks().known()
+                ? Optional.empty()
+                : last.or(() -> c.insertion().date().value())
+                        .map(d -> d.plusDays(
+                                Math.round(7 * c.plan().intervalWeeks().value())));
+    }
+
+    /** When the child is due, in words; empty when the case says nothing of it. */
+    public String dueWords() {
+        if (due == null) {
+            return "";
+        }
+        String n = Math.abs(days) + (Math.abs(days) == 1 ? " day" : " days");
+        return days < 0 ? what + " " + n + " overdue" : days == 0 ? what + " due today" : what + " due in " + n;
+    }
+
+    public boolean overdue() {
+        return due != null && days < 0;
     }
 
     public String link() {
@@ -69,9 +128,62 @@ public record CaseLine(
         return FormWords.of(stage);
     }
 
-    boolean matches(String text, String wanted) {
+    /**
+     * The heaviest outcome that is open: {@code stop}, {@code caution}, {@code not-assessed}, {@code pass}, or empty.
+     */
+    String heaviest() {
+        return counts.map(c -> c.stop() > 0
+                        ? "stop"
+                        : c.caution() > 0 ? "caution" : c.notAssessed() > 0 ? "not-assessed" : "pass")
+                .orElse("");
+    }
+
+    boolean matches(Wanted wanted) {
         String all = (name + " " + title + " " + resident).toLowerCase(java.util.Locale.ROOT);
-        return all.contains(text.toLowerCase(java.util.Locale.ROOT).strip())
-                && (wanted.isEmpty() || wanted.equals(stage));
+        return all.contains(wanted.text().toLowerCase(java.util.Locale.ROOT).strip())
+                && (wanted.stage().isEmpty() || wanted.stage().equals(stage))
+                && (wanted.resident().isEmpty() || wanted.resident().equals(resident))
+                && (wanted.outcome().isEmpty() || wanted.outcome().equals(heaviest()));
+    }
+
+    /** Which lines a person wants to see, in which order; empty text stands for all. */
+    public record Wanted(String text, String stage, String resident, String outcome, String sort) {
+        /** The orders that can be chosen, with how they read. */
+        public static final List<String[]> SORTS = List.of(
+                new String[] {"due", "Due first"},
+                new String[] {"heaviest", "Heaviest first"},
+                new String[] {"changed", "Changed last"},
+                new String[] {"title", "Pseudonym"});
+
+        /** The outcomes that can be chosen, with how they read. */
+        public static final List<String[]> OUTCOMES = List.of(
+                new String[] {"stop", "With a stop"},
+                new String[] {"caution", "With a caution"},
+                new String[] {"not-assessed", "Only not assessed"},
+                new String[] {"pass", "All pass"});
+
+        Comparator<CaseLine> order() {
+            Comparator<CaseLine> byTitle = Comparator.comparing(CaseLine::title);
+            return switch (sort) {
+                case "heaviest" ->
+                    Comparator.<CaseLine>comparingInt(
+                                    l -> -l.counts().map(Counts::stop).orElse(1000))
+                            .thenComparingInt(
+                                    l -> -l.counts().map(Counts::caution).orElse(0))
+                            .thenComparing(byTitle);
+                case "changed" ->
+                    Comparator.<CaseLine>comparingLong(l -> -l.changed()).thenComparing(byTitle);
+                case "title" -> byTitle;
+                default ->
+                    Comparator.<CaseLine>comparingLong(l -> l.due() == null ? Long.MAX_VALUE : l.days())
+                            .thenComparing(byTitle);
+            };
+        }
+
+        /** The same wishes as the query of an address. */
+        public String query() {
+            return "q=" + Urls.part(text) + "&stage=" + Urls.part(stage) + "&resident=" + Urls.part(resident)
+                    + "&outcome=" + Urls.part(outcome) + "&sort=" + Urls.part(sort);
+        }
     }
 }

@@ -2,6 +2,7 @@ package dev.fairlead.web.page;
 
 import dev.fairlead.web.store.CaseFolder;
 import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -52,7 +53,15 @@ final class CaseList {
         try {
             line = site.editor()
                     .open(name)
-                    .map(o -> CaseLine.of(o, site.reports().checked(o)))
+                    .map(o -> CaseLine.of(
+                            o,
+                            site.reports().checked(o),
+                            site.today().get(),
+                            site.editor()
+                                    .folder()
+                                    .saved(name)
+                                    .map(Instant::toEpochMilli)
+                                    .orElse(0L)))
                     .orElse(CaseLine.unreadable(name));
         } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
             // one bad file takes no other from the list, and least of all the program with it

@@ -43,27 +43,84 @@ final class CasesController extends Controller {
                 ctx -> ctx.redirect(Urls.of(opened(ctx).name()) + "/form/"
                         + FormSection.ALL.get(0).key()));
         routes.get("/cases/{name}/download", this::download);
+        routes.post("/cases/{name}/archive", this::archive);
+        routes.post("/cases/{name}/rename", this::rename);
+        routes.post("/restore", this::restore);
+        routes.get("/export.zip", this::export);
     }
 
     private void list(Context ctx) {
-        String text = Objects.requireNonNullElse(ctx.queryParam("q"), "");
-        String stage = Objects.requireNonNullElse(ctx.queryParam("stage"), "");
+        CaseLine.Wanted wanted = new CaseLine.Wanted(
+                asked(ctx, "q"),
+                asked(ctx, "stage"),
+                asked(ctx, "resident"),
+                asked(ctx, "outcome"),
+                asked(ctx, "sort"));
         if (partial(ctx)) {
             // whoever asks for the lines alone has a page to look at meanwhile
             site.reports().checks().checker();
         }
         List<CaseLine> all = cases.lines(ctx.queryParam("more") != null ? PATIENCE : PROMPT);
-        List<CaseLine> found = all.stream().filter(l -> l.matches(text, stage)).toList();
+        List<CaseLine> found = all.stream()
+                .filter(l -> l.matches(wanted))
+                .sorted(wanted.order())
+                .toList();
         boolean more = all.stream().anyMatch(l -> !l.counted());
         Map<String, Object> model =
-                new HashMap<>(Map.of("lines", found, "all", all.size(), "text", text, "stage", stage, "more", more));
+                new HashMap<>(Map.of("lines", found, "all", all.size(), "wanted", wanted, "more", more));
         if (partial(ctx)) {
             site.views().part(ctx, "web/caselist.jte", model);
         } else {
             model.put("names", all.stream().map(CaseLine::name).toList());
             model.put("stages", Arrays.stream(Stage.values()).map(Stage::word).toList());
+            model.put(
+                    "residents",
+                    all.stream()
+                            .map(CaseLine::resident)
+                            .filter(r -> !r.isEmpty())
+                            .distinct()
+                            .sorted()
+                            .toList());
+            model.put("archived", site.editor().folder().archived());
             site.views().page(ctx, "web/cases.jte", "Cases", "cases", model);
         }
+    }
+
+    private static String asked(Context ctx, String key) {
+        return Objects.requireNonNullElse(ctx.queryParam(key), "");
+    }
+
+    private void archive(Context ctx) {
+        site.editor().folder().archive(opened(ctx).name());
+        ctx.redirect("/cases", HttpStatus.SEE_OTHER);
+    }
+
+    private void restore(Context ctx) {
+        site.editor().folder().restore(Objects.requireNonNullElse(ctx.formParam("name"), ""));
+        ctx.redirect("/cases", HttpStatus.SEE_OTHER);
+    }
+
+    /** Gives a case another pseudonym and its file another name; its earlier versions and its log go along. */
+    private void rename(Context ctx) {
+        Opened opened = editable(ctx);
+        String id = Objects.requireNonNullElse(ctx.formParam("id"), "").strip();
+        refuseUnusable(opened.tree().orElseThrow().copy(), id);
+        String name = id + (opened.file().yaml() ? ".yaml" : ".json");
+        if (!name.equals(opened.name())) {
+            site.editor().folder().rename(opened.name(), name);
+        }
+        site.editor().rework(name, opened.file().version(), author(ctx), t -> t.set("/id", id));
+        ctx.redirect(Urls.of(name) + "/form/" + FormSection.ALL.get(0).key(), HttpStatus.SEE_OTHER);
+    }
+
+    /** All cases of the folder in one file. */
+    private void export(Context ctx) {
+        ctx.header(
+                "Content-Disposition",
+                "attachment; filename*=UTF-8''"
+                        + Urls.part(site.editor().folder().label()) + "-"
+                        + site.today().get() + ".zip");
+        ctx.contentType("application/zip").result(FolderZip.of(site.editor().folder()));
     }
 
     private void create(Context ctx) {
@@ -84,6 +141,20 @@ final class CasesController extends Controller {
         } else {
             tree.remove("/waivers");
         }
+        refuseUnusable(tree, id);
+        String name = id + ".json";
+        site.editor().folder().create(name, tree.text(CaseFormat.JSON));
+        ctx.redirect(
+                Urls.of(name)
+                        + (from.isEmpty() && ctx.formParam("consult") != null
+                                ? "/consult"
+                                : "/form/" + FormSection.ALL.get(0).key()),
+                HttpStatus.SEE_OTHER);
+    }
+
+    /** Turns a pseudonym away that a case may not have. */
+    private static void refuseUnusable(CaseTree tree, String id) {
+        tree.set("/id", id);
         tree.read(id).errors().stream()
                 .filter(p -> p.pointer().equals("/id"))
                 .findFirst()
@@ -94,9 +165,6 @@ final class CasesController extends Controller {
                             "Use up to 40 letters, digits and dashes, and nothing that tells who the child is. "
                                     + p.mend());
                 });
-        String name = id + ".json";
-        site.editor().folder().create(name, tree.text(CaseFormat.JSON));
-        ctx.redirect(Urls.of(name) + "/form/" + FormSection.ALL.get(0).key(), HttpStatus.SEE_OTHER);
     }
 
     private void bringIn(Context ctx) throws IOException {
@@ -114,6 +182,16 @@ final class CasesController extends Controller {
         }
         // a browser may send a whole path; only the last part is a name
         String name = file.filename().replaceAll("^.*[/\\\\]", "").replace(' ', '-');
+        if (name.toLowerCase(java.util.Locale.ROOT).endsWith(".zip")) {
+            site.views()
+                    .page(
+                            ctx,
+                            "web/broughtin.jte",
+                            "Brought in",
+                            "cases",
+                            Map.of("taken", FolderZip.into(site.editor().folder(), bytes)));
+            return;
+        }
         Opened read = Opened.of(name, bytes);
         if (!read.reading().read()) {
             ctx.status(422);

@@ -89,6 +89,9 @@ final class FormController extends Controller {
 
     /** Back to the section, or on to the next one when that was asked for. */
     private String next(Context ctx, String name) {
+        if (query(ctx, "to").equals("consult")) {
+            return Urls.of(name) + "/consult";
+        }
         FormSection section = section(ctx);
         FormSection to = ctx.formParam("go-on") != null && section.next() != null ? section.next() : section;
         return Urls.of(name) + "/form/" + to.key() + (query(ctx, "again").isEmpty() ? "" : "?again=yes");

@@ -13,6 +13,7 @@ public final class Pages {
         // asked by pages that wait for the program to answer again
         routes.get("/alive", ctx -> ctx.status(HttpStatus.NO_CONTENT));
         new CasesController(site).install(routes);
+        new ConsultController(site).install(routes);
         new FormController(site).install(routes);
         new ReadingController(site).install(routes);
         new PlanController(site).install(routes);

@@ -22,6 +22,7 @@ public final class CaseFolder {
     public static final int MOST_BYTES = 2_000_000;
 
     private static final String HISTORY = ".history";
+    private static final String ARCHIVE = "archive";
 
     private final Path folder;
 
@@ -44,6 +45,10 @@ public final class CaseFolder {
 
     /** FileNames of all case files, sorted. */
     public List<String> names() {
+        return names(folder);
+    }
+
+    private static List<String> names(Path folder) {
         try (Stream<Path> files = Files.list(folder)) {
             return files.filter(p -> Files.isRegularFile(p, LinkOption.NOFOLLOW_LINKS))
                     .map(p -> p.getFileName().toString())
@@ -200,6 +205,51 @@ public final class CaseFolder {
             return Stored.of(name, bytes);
         } catch (IOException e) {
             throw failed(name + " cannot be written", e);
+        }
+    }
+
+    /** Names of cases that were put away. */
+    public List<String> archived() {
+        return Files.isDirectory(folder.resolve(ARCHIVE)) ? names(folder.resolve(ARCHIVE)) : List.of();
+    }
+
+    /** Puts a case away; it is kept in a folder of its own with all that belongs to it. */
+    public void archive(String name) {
+        move(folder, name, folder.resolve(ARCHIVE), name);
+    }
+
+    /** Takes a case out of the archive. */
+    public void restore(String name) {
+        move(folder.resolve(ARCHIVE), name, folder, name);
+    }
+
+    /** Gives a case file another name; its earlier versions and its log go along. */
+    public void rename(String name, String fresh) {
+        FileNames.fresh(folder, fresh);
+        move(folder, name, folder, fresh);
+        Path old = folder.resolve(HISTORY).resolve(name);
+        try (FolderLock turn = turn()) {
+            if (Files.isDirectory(old)) {
+                Files.move(old, folder.resolve(HISTORY).resolve(fresh));
+            }
+        } catch (IOException e) {
+            throw failed("Earlier versions of " + name + " cannot be moved", e);
+        }
+    }
+
+    private void move(Path from, String name, Path to, String fresh) {
+        try (FolderLock turn = turn()) {
+            Path file = FileNames.existing(from, name)
+                    .orElseThrow(() -> new StoreException(
+                            name + " is no longer there", "Go to the list of cases to see which there are."));
+            Files.createDirectories(to);
+            if (names(to).stream().anyMatch(n -> n.equalsIgnoreCase(fresh) && !n.equals(name))
+                    || !from.equals(to) && Files.exists(to.resolve(fresh))) {
+                throw new StoreException("There is a case file called " + fresh + " already", "Choose another name.");
+            }
+            Files.move(file, to.resolve(fresh));
+        } catch (IOException e) {
+            throw failed(name + " cannot be moved", e);
         }
     }
 
