@@ -30,7 +30,7 @@ public record FormSection(String key, String title, String lead, List<String> ro
             new FormSection(
                     "films",
                     "Films",
-                    "Which films there are, what a clinician read on them, and angles from the lateral head film.",
+                    "Which films there are, what a clinician read on them, and angles from the lateral cephalogram.",
                     List.of("/films", "/headFilm", "/images")),
             new FormSection(
                     "mouth", "Bite and mouth", "Overjet, midline, hygiene, gingiva.", List.of("/bite", "/mouth")),

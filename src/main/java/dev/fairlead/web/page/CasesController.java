@@ -148,7 +148,8 @@ final class CasesController extends Controller {
                 Urls.of(name)
                         + (from.isEmpty() && ctx.formParam("consult") != null
                                 ? "/consult"
-                                : "/form/" + FormSection.ALL.get(0).key()),
+                                : "/form/" + FormSection.ALL.get(0).key())
+                        + (from.isEmpty() ? "#f_child_age" : ""),
                 HttpStatus.SEE_OTHER);
     }
 

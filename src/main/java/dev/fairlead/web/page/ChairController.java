@@ -119,13 +119,18 @@ final class ChairController extends Controller {
         if (role.isEmpty()) {
             return "";
         }
-        String initials = opened.typed(Signature.INITIALS);
-        String day = opened.typed(Signature.DAY);
-        String time = opened.typed(Signature.TIME);
+        String initials = known(opened, Signature.INITIALS);
+        String day = known(opened, Signature.DAY);
+        String time = known(opened, Signature.TIME);
         return "Signed by " + FormWords.of(role).toLowerCase(java.util.Locale.ROOT)
                 + (initials.isEmpty() ? "" : " " + initials)
                 + (day.isEmpty() ? "" : " on " + day)
                 + (time.isEmpty() ? "" : " at " + time) + ".";
+    }
+
+    private static String known(Opened opened, String pointer) {
+        String typed = opened.typed(pointer);
+        return typed.equals("unknown") || typed.equals("does-not-apply") ? "" : typed;
     }
 
     /** Whose signature ended, as the log tells; empty when there is one, or there never was. */

@@ -9,6 +9,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Whether the wire may go in, as far as was assessed: what stands against it over all stages up to this one, and what
@@ -64,6 +66,14 @@ public record ChairVerdict(
                 ? new ChairVerdict("pass", "Nothing assessed stands against it", stops, cautions, open, waits, waived)
                 : new ChairVerdict(
                         "caution", "With care: " + String.join(", ", care), stops, cautions, open, waits, waived);
+    }
+
+    /** The faults that decide, in one line. */
+    public String faults() {
+        return Stream.concat(stops.stream(), cautions.stream())
+                .map(Finding::title)
+                .limit(3)
+                .collect(Collectors.joining("; "));
     }
 
     private static List<Finding> which(List<Finding> all, Predicate<Finding> which) {

@@ -50,8 +50,12 @@ public record NextStep(String mark, String step, String reason) {
                     open > 0
                             ? "Complete the records, then go on with care at its stage."
                             : "Go on with care at its stage.",
-                    "The case stands before the first activation; " + open
-                            + " criteria are not assessed for want of facts.");
+                    "The case stands before the first activation"
+                            + (open == 0
+                                    ? "."
+                                    : open == 1
+                                            ? "; one criterion is not assessed because facts are missing."
+                                            : "; " + open + " criteria are not assessed because facts are missing."));
         }
         List<SpaceCourse> lacking =
                 sides.stream().filter(s -> s.known() && s.lacking() > 0).toList();
