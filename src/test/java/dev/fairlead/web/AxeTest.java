@@ -21,7 +21,8 @@ class AxeTest {
     private static final String SHOWN =
             ").violations.map(v => v.id + ': ' + v.nodes.slice(0, 3).map(n => n.html.slice(0, 160) + ' ' + n.failureSummary.replace(/\\s+/g, ' ').slice(0, 220)).join(' | '))";
     private static final String ALL =
-            "async () => ((await axe.run({ resultTypes: ['violations'], selectors: false, preload: false, rules: { 'target-size': { enabled: true } } }))" + SHOWN;
+            "async () => ((await axe.run({ resultTypes: ['violations'], selectors: false, preload: false, rules: { 'target-size': { enabled: true } } }))"
+                    + SHOWN;
     /** Colours are all that differs in the dark. */
     private static final String COLOURS =
             "async () => ((await axe.run({ resultTypes: ['violations'], selectors: false, preload: false, runOnly: ['color-contrast', 'link-in-text-block'] }))"

@@ -339,7 +339,7 @@ class FormTest {
                 "date",
                 "2026-03-01",
                 "expires",
-                "2026-06-01"));
+                "2026-09-01"));
         assertThat(pages.post(page, form)).satisfies(r -> {
             assertThat(r.statusCode()).isEqualTo(422);
             assertThat(r.body())
@@ -351,7 +351,7 @@ class FormTest {
         assertThat(pages.post(page, form).body())
                 .containsPattern("id=\"expires-said\"><span class=\"note error\">[^<]+")
                 .containsPattern("id=\"reason-said\"><span class=\"note error\"></span>");
-        form.put("expires", "2026-06-01");
+        form.put("expires", "2026-09-01");
         form.put("reason", "the overjet was measured again on a new model and discussed with the guardian");
         assertThat(pages.post(page, form).statusCode()).isEqualTo(303);
         assertThat(read("sample.json").waivers())
@@ -384,8 +384,8 @@ class FormTest {
                 "date",
                 "2026-03-01",
                 "expires",
-                "2026-06-01"));
-        assertThat(pages.get(page).body()).contains("a clinician, supervisor or director answers for it");
+                "2026-09-01"));
+        assertThat(pages.get(page).body()).contains("For a stop a clinician, supervisor or director answers");
         assertThat(pages.post(page, form)).satisfies(r -> {
             assertThat(r.statusCode()).isEqualTo(422);
             assertThat(r.body())

@@ -46,7 +46,9 @@ class KeyboardTest {
             tabToText(page, "Start");
             page.keyboard().press("Enter");
             page.waitForURL("**/cases/test.json/form/child**");
-            assertThat(page.evaluate("() => document.activeElement.id")).as("focus").isEqualTo("f_child_age");
+            assertThat(page.evaluate("() => document.activeElement.id"))
+                    .as("focus")
+                    .isEqualTo("f_child_age");
             for (FormSection s : FormSection.ALL) {
                 arrive(page, s);
                 entries(page, s);
@@ -70,7 +72,8 @@ class KeyboardTest {
     private static void arrive(Page page, FormSection s) {
         try {
             page.waitForURL(
-                    java.util.regex.Pattern.compile(".*/form/" + s.key() + "(#.*)?"), new Page.WaitForURLOptions().setTimeout(Browsing.PATIENCE_MS));
+                    java.util.regex.Pattern.compile(".*/form/" + s.key() + "(#.*)?"),
+                    new Page.WaitForURLOptions().setTimeout(Browsing.PATIENCE_MS));
         } catch (com.microsoft.playwright.TimeoutError e) {
             throw new AssertionError(
                     "never came to " + s.key() + ", but stands on " + page.url() + ", which says: "

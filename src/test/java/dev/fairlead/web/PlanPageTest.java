@@ -3,9 +3,14 @@ package dev.fairlead.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.fairlead.intake.CaseReader;
+import dev.fairlead.intake.text.CaseFormat;
+import dev.fairlead.intake.tree.CaseTree;
+import dev.fairlead.measure.SampleCase;
 import java.net.http.HttpResponse;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -65,6 +70,10 @@ class PlanPageTest {
     @Test
     void aSuggestionIsTakenOverInOneStepAndUndoneInOne() throws Exception {
         try (Pages pages = Pages.withSample(folder)) {
+            // what is done already no plan can clear
+            CaseTree planned = CaseTree.of(SampleCase.full().build());
+            List.of("/bench", "/insertion", "/visits", "/holding").forEach(planned::remove);
+            Files.writeString(folder.resolve("sample.json"), planned.text(CaseFormat.JSON));
             Map<String, String> form = new HashMap<>(Map.of(
                     "version",
                     pages.version(BASE + "/form/mouth"),

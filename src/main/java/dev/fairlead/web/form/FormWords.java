@@ -27,23 +27,22 @@ public final class FormWords {
             Map.entry("cobalt-chromium", "Cobalt-chromium"),
             Map.entry("nickel-free-steel", "Nickel-free steel"),
             Map.entry("extra-hard", "Extra-hard"));
-    private static final Map<String, String> KEYS =
-            Map.ofEntries(
-                    Map.entry("id", "Pseudonym"),
-                    Map.entry("left", "Left"),
-                    Map.entry("right", "Right"),
-                    Map.entry("fma", "FMA"),
-                    Map.entry("headFilm", "Lateral cephalogram"),
-                    Map.entry("incisorMandibular", "Lower incisor to mandibular plane"),
-                    Map.entry("clearGingiva", "Gap fold to gum"),
-                    Map.entry("clearCheek", "Gap fold to cheek"),
-                    Map.entry("outOfSquare", "Fold out of square"),
-                    Map.entry("legsOutOfParallel", "Legs out of parallel"),
-                    Map.entry("buccalTip", "Fold tipped to the cheek"),
-                    Map.entry("firstMark", "First mark from midline"),
-                    Map.entry("firstBendOffset", "First bend behind tube"),
-                    Map.entry("endProud", "Cut end stands out"),
-                    Map.entry("stopGap", "Gap fold to tube"));
+    private static final Map<String, String> KEYS = Map.ofEntries(
+            Map.entry("id", "Pseudonym"),
+            Map.entry("left", "Left"),
+            Map.entry("right", "Right"),
+            Map.entry("fma", "FMA"),
+            Map.entry("headFilm", "Lateral cephalogram"),
+            Map.entry("incisorMandibular", "Lower incisor to mandibular plane"),
+            Map.entry("clearGingiva", "Gap fold to gum"),
+            Map.entry("clearCheek", "Gap fold to cheek"),
+            Map.entry("outOfSquare", "Fold out of square"),
+            Map.entry("legsOutOfParallel", "Legs out of parallel"),
+            Map.entry("buccalTip", "Fold tipped to the cheek"),
+            Map.entry("firstMark", "First mark from midline"),
+            Map.entry("firstBendOffset", "First bend behind tube"),
+            Map.entry("endProud", "Cut end stands out"),
+            Map.entry("stopGap", "Gap fold to tube"));
 
     private FormWords() {}
 

@@ -42,9 +42,9 @@ public final class WaiveController extends Controller {
     }
 
     private void show(Context ctx, Opened opened, Map<String, String> complaints, Map<String, String> typed) {
-        LocalDate day = opened.reading()
-                .value()
-                .flatMap(c -> c.date().value())
+        LocalDate day = site.reports()
+                .report(opened)
+                .flatMap(r -> r.subject().date())
                 .orElse(site.today().get());
         Map<String, String> values = new LinkedHashMap<>(Map.of(
                 "reason",
