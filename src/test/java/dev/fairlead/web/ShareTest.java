@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import dev.fairlead.check.Checker;
 import dev.fairlead.intake.write.CaseWriter;
 import dev.fairlead.measure.SampleCase;
-import dev.fairlead.rules.Rulebase;
+import dev.fairlead.rules.verdict.Rulebase;
 import dev.fairlead.web.access.ShareCertificate;
 import dev.fairlead.web.page.Checks;
 import java.net.http.HttpClient;

@@ -3,7 +3,7 @@ package dev.fairlead.web.page;
 import dev.fairlead.findings.Finding;
 import dev.fairlead.findings.Missing;
 import dev.fairlead.intake.write.FirstFacts;
-import dev.fairlead.rules.Status;
+import dev.fairlead.rules.verdict.Status;
 import dev.fairlead.web.edit.Opened;
 import dev.fairlead.web.form.Block;
 import dev.fairlead.web.form.FieldView;
