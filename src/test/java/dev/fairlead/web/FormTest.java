@@ -310,7 +310,7 @@ class FormTest {
         assertThat(pages.post("/cases", Map.of("id", "new-7", "from", ""))
                         .headers()
                         .firstValue("Location"))
-                .hasValueSatisfying(l -> assertThat(l).endsWith("/cases/new-7.json/form/child"));
+                .hasValueSatisfying(l -> assertThat(l).endsWith("/cases/new-7.json/form/child#f_child_age"));
         assertThat(read("new-7.json").id()).isEqualTo("new-7");
         pages.post("/cases", Map.of("id", "copy-7", "from", "sample.json"));
         assertThat(read("copy-7.json").space()).isEqualTo(read("sample.json").space());
