@@ -41,7 +41,18 @@ final class CommandTree {
 
     /** All commands, in the order of the help. */
     private static final List<String> COMMANDS = List.of(
-            "check", "work", "whatif", "wire", "sheet", "criteria", "start", "serve", "audit", "compare", "cohort");
+            "check",
+            "work",
+            "whatif",
+            "wire",
+            "sheet",
+            "criteria",
+            "start",
+            "serve",
+            "audit",
+            "compare",
+            "cohort",
+            "rules");
 
     /** Each command is made only when it is needed, for that takes longer than most of them run. */
     private static Object command(String name, Console console) {
@@ -57,6 +68,7 @@ final class CommandTree {
             case "audit" -> new AuditCommand(console);
             case "compare" -> new CompareCommand(console);
             case "cohort" -> new CohortCommand(console);
+            case "rules" -> new RulesCommand(console);
             default -> throw new IllegalArgumentException(name);
         };
     }

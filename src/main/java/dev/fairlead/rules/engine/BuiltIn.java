@@ -24,26 +24,26 @@ import java.util.Map;
  * @param rules number of rules in each DRL file
  */
 public record BuiltIn(String hash, Map<String, String> texts, Map<String, String> models, Map<String, Integer> rules) {
-    static final String INDEX = "dev/fairlead/rulebase/index.json";
+    static final String FOLDER = "dev/fairlead/rulebase/";
+    static final String INDEX = "index.json";
 
     /** Null when the build left none. */
     public static BuiltIn onClassPath() {
-        try (InputStream in = BuiltIn.class.getClassLoader().getResourceAsStream(INDEX)) {
-            if (in == null) {
-                return null;
-            }
-            List<String> problems = new ArrayList<>();
-            BuiltIn read = StrictJson.read(
-                    INDEX,
-                    new String(in.readAllBytes(), StandardCharsets.UTF_8),
-                    new TypeReference<BuiltIn>() {},
-                    problems);
-            if (read == null) {
-                throw new RulebaseException(problems);
-            }
-            return read;
+        String index = resource(INDEX);
+        List<String> problems = new ArrayList<>();
+        BuiltIn read = index == null ? null : StrictJson.read(INDEX, index, new TypeReference<BuiltIn>() {}, problems);
+        if (!problems.isEmpty()) {
+            throw new RulebaseException(problems);
+        }
+        return read;
+    }
+
+    /** A text that the build put beside the rules; null when it is not there. */
+    public static String resource(String name) {
+        try (InputStream in = BuiltIn.class.getClassLoader().getResourceAsStream(FOLDER + name)) {
+            return in == null ? null : new String(in.readAllBytes(), StandardCharsets.UTF_8);
         } catch (IOException e) {
-            throw new UncheckedIOException("cannot read " + INDEX, e);
+            throw new UncheckedIOException("cannot read " + name, e);
         }
     }
 

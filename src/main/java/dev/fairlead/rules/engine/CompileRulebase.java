@@ -3,6 +3,7 @@ package dev.fairlead.rules.engine;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import dev.fairlead.rules.catalogue.RuleFiles;
 import dev.fairlead.rules.catalogue.RulebaseException;
+import dev.fairlead.rules.language.ExampleFacts;
 import dev.fairlead.rules.language.RulebaseCheck;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -22,6 +23,9 @@ public final class CompileRulebase {
     public static void main(String[] args) throws IOException {
         try {
             compile(RuleFiles.of(Path.of(args[0])), Path.of(args[1]));
+            // for examples alone: no verdict depends on it
+            Path base = Path.of(args[0], ExampleFacts.BASE);
+            write(Path.of(args[1], BuiltIn.FOLDER, ExampleFacts.BASE), Files.readAllBytes(base));
         } catch (RulebaseException e) {
             // the build prints the message of what it fails on
             throw new IllegalStateException("the rulebase cannot be compiled:\n" + e.getMessage(), e);
@@ -32,7 +36,7 @@ public final class CompileRulebase {
         RulebaseCheck.check(files);
         Map<String, String> drl = new TreeMap<>();
         files.rules().forEach(path -> drl.put(path, files.text(path)));
-        removeOld(classes.resolve(BuiltIn.INDEX).getParent());
+        removeOld(classes.resolve(BuiltIn.FOLDER));
         Map<String, String> models = new TreeMap<>();
         Map<String, Integer> rules = new TreeMap<>();
         for (CompiledRules c : new RuleCache(classes.resolveSibling("rule-cache")).compile(drl)) {
@@ -45,7 +49,7 @@ public final class CompileRulebase {
         Map<String, String> texts = new TreeMap<>();
         files.all().keySet().forEach(path -> texts.put(path, files.text(path)));
         byte[] index = JsonMapper.builder().build().writeValueAsBytes(new BuiltIn(files.hash(), texts, models, rules));
-        write(classes.resolve(BuiltIn.INDEX), index);
+        write(classes.resolve(BuiltIn.FOLDER + BuiltIn.INDEX), index);
     }
 
     /** Takes away everything of the build before, so that the jar holds nothing else. */

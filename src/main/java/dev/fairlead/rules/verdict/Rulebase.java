@@ -3,9 +3,11 @@ package dev.fairlead.rules.verdict;
 import dev.fairlead.rules.catalogue.Catalogue;
 import dev.fairlead.rules.catalogue.Hash;
 import dev.fairlead.rules.catalogue.Limits;
+import dev.fairlead.rules.engine.BuiltIn;
 import dev.fairlead.rules.engine.Engine;
 import dev.fairlead.rules.engine.Memo;
 import dev.fairlead.rules.engine.RuleCache;
+import dev.fairlead.rules.language.ExampleFacts;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.TreeMap;
@@ -63,6 +65,11 @@ public final class Rulebase {
     /** The rulebase that {@code --rules} asks for: the built-in one when {@code folder} is null. */
     public static Rulebase load(Path folder) {
         return folder == null ? builtIn() : fromFolder(folder);
+    }
+
+    /** The facts that examples start from, as they come with the program; null where it holds none. */
+    public static String baseFacts() {
+        return BuiltIn.resource(ExampleFacts.BASE);
     }
 
     public Catalogue catalogue() {

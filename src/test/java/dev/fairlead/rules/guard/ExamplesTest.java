@@ -7,6 +7,7 @@ import dev.fairlead.rules.catalogue.Need;
 import dev.fairlead.rules.catalogue.Outcome;
 import dev.fairlead.rules.language.Verdict;
 import dev.fairlead.rules.verdict.CriterionResult;
+import dev.fairlead.rules.verdict.Example;
 import dev.fairlead.rules.verdict.Judgement;
 import dev.fairlead.rules.verdict.PlaceResult;
 import dev.fairlead.rules.verdict.Status;

@@ -1,5 +1,7 @@
 package dev.fairlead.rules.guard;
 
+import dev.fairlead.rules.language.ExampleFacts;
+import dev.fairlead.rules.verdict.Example;
 import dev.fairlead.rules.verdict.Rulebase;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -14,7 +16,7 @@ public final class ProjectRules {
 
     private static final class Holder {
         static final Rulebase RULEBASE = Rulebase.fromFolder(FOLDER);
-        static final Facts BASE = Facts.base(FOLDER);
+        static final ExampleFacts BASE = ExampleFacts.base(read(FOLDER.resolve(ExampleFacts.BASE)));
         static final List<Example> EXAMPLES = examples();
     }
 
@@ -25,13 +27,21 @@ public final class ProjectRules {
     }
 
     /** The facts on which every criterion passes. */
-    public static Facts base() {
+    public static ExampleFacts base() {
         return Holder.BASE;
     }
 
     /** All examples of all criteria. */
     public static List<Example> allExamples() {
         return Holder.EXAMPLES;
+    }
+
+    private static String read(Path file) {
+        try {
+            return Files.readString(file);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     private static List<Example> examples() {

@@ -4,6 +4,8 @@ import dev.fairlead.facts.CaseFact;
 import dev.fairlead.model.Answer;
 import dev.fairlead.model.CaseValue;
 import dev.fairlead.model.Measured;
+import dev.fairlead.rules.language.ExampleFacts;
+import dev.fairlead.rules.verdict.Example;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -19,10 +21,18 @@ import java.util.Random;
 public final class RandomFacts {
     private static final double CHANGED = 0.25;
 
-    private final Facts base;
+    private static final ClassValue<List<RecordComponent>> COMPONENTS = new ClassValue<>() {
+        @Override
+        @SuppressWarnings("unchecked")
+        protected List<RecordComponent> computeValue(Class<?> type) {
+            return components((Class<? extends CaseFact>) type);
+        }
+    };
+
+    private final ExampleFacts base;
     private final Map<String, List<Measured>> pool = new HashMap<>();
 
-    public RandomFacts(Facts base, List<Example> examples) {
+    public RandomFacts(ExampleFacts base, List<Example> examples) {
         this.base = base;
         base.all().forEach(this::gather);
         examples.forEach(e -> base.with(e.set()).all().forEach(this::gather));
@@ -38,13 +48,13 @@ public final class RandomFacts {
     public List<CaseFact> facts(Random random) {
         List<CaseFact> facts = new ArrayList<>();
         for (CaseFact fact : base.all()) {
-            CaseFact changed = fact;
-            for (RecordComponent c : components(fact.getClass())) {
+            Map<String, String> changed = new HashMap<>();
+            for (RecordComponent c : COMPONENTS.get(fact.getClass())) {
                 if (random.nextDouble() < CHANGED) {
-                    changed = Facts.with(changed, c.getName(), value(fact.getClass(), c, random));
+                    changed.put(c.getName(), value(fact.getClass(), c, random));
                 }
             }
-            facts.add(changed);
+            facts.add(changed.isEmpty() ? fact : ExampleFacts.with(fact, changed));
         }
         return facts;
     }
@@ -73,7 +83,7 @@ public final class RandomFacts {
         for (RecordComponent c : components(fact.getClass())) {
             List<Measured> known =
                     pool.computeIfAbsent(fact.getClass().getSimpleName() + "." + c.getName(), k -> new ArrayList<>());
-            if (Facts.get(c, fact) instanceof Measured m && m.known() && !known.contains(m)) {
+            if (ExampleFacts.get(c, fact) instanceof Measured m && m.known() && !known.contains(m)) {
                 known.add(m);
             }
         }

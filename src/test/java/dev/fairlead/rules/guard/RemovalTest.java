@@ -43,13 +43,13 @@ class RemovalTest {
                 int at = random.nextInt(facts.size());
                 CaseFact fact = facts.get(at);
                 List<String> known = RandomFacts.components(fact.getClass()).stream()
-                        .filter(c -> ((CaseValue) Facts.get(c, fact)).known())
+                        .filter(c -> ((CaseValue) ExampleFacts.get(c, fact)).known())
                         .map(c -> c.getName())
                         .toList();
                 if (!known.isEmpty()) {
                     String component = known.get(random.nextInt(known.size()));
                     List<CaseFact> fewer = new ArrayList<>(facts);
-                    CaseFact without = Facts.without(fact, component);
+                    CaseFact without = ExampleFacts.without(fact, component);
                     fewer.set(at, without);
                     compare(
                             "case " + i + " without " + component + " of " + fact,

@@ -11,7 +11,8 @@ import dev.fairlead.model.Stage;
 import dev.fairlead.model.Tooth;
 import dev.fairlead.model.Unit;
 import dev.fairlead.rules.catalogue.Limits;
-import dev.fairlead.rules.guard.Facts;
+import dev.fairlead.rules.guard.ProjectRules;
+import dev.fairlead.rules.language.ExampleFacts;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
@@ -28,7 +29,7 @@ class JudgeTest {
     @TempDir
     Path folder;
 
-    private final Facts base = Facts.base(Path.of("rules"));
+    private final ExampleFacts base = ProjectRules.base();
 
     @Test
     void aRuleThatThrowsStopsItsOwnCriterionAlone() {
@@ -92,10 +93,11 @@ class JudgeTest {
     @Test
     void whatIsMissingComesBeforeWhatDoesNotApply() {
         Rulebase rulebase = TestFolder.whole(folder).load();
-        Facts both = base.with(Map.of("Mouth.plaqueScore", "does-not-apply", "Mouth.activeGingivitis", "unknown"));
+        ExampleFacts both =
+                base.with(Map.of("Mouth.plaqueScore", "does-not-apply", "Mouth.activeGingivitis", "unknown"));
         assertThat(rulebase.judge().judge(both.all()).of("hygiene-and-caries").status())
                 .isEqualTo(Status.NOT_ASSESSED);
-        Facts one = base.with(Map.of("Mouth.plaqueScore", "does-not-apply"));
+        ExampleFacts one = base.with(Map.of("Mouth.plaqueScore", "does-not-apply"));
         assertThat(rulebase.judge().judge(one.all()).of("hygiene-and-caries").status())
                 .isEqualTo(Status.DOES_NOT_APPLY);
     }

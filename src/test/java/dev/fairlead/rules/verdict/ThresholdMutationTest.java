@@ -6,7 +6,6 @@ import dev.fairlead.model.Limit;
 import dev.fairlead.rules.catalogue.Criterion;
 import dev.fairlead.rules.catalogue.Limits;
 import dev.fairlead.rules.catalogue.Threshold;
-import dev.fairlead.rules.guard.Example;
 import dev.fairlead.rules.guard.ProjectRules;
 import java.util.ArrayList;
 import java.util.HashMap;

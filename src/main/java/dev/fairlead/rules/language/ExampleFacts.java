@@ -1,7 +1,6 @@
-package dev.fairlead.rules.guard;
+package dev.fairlead.rules.language;
 
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.core.type.TypeReference;
 import dev.fairlead.facts.CaseFact;
 import dev.fairlead.facts.Place;
 import dev.fairlead.model.Answer;
@@ -9,51 +8,43 @@ import dev.fairlead.model.Measured;
 import dev.fairlead.model.Side;
 import dev.fairlead.model.Tooth;
 import dev.fairlead.model.Unit;
-import java.io.IOException;
-import java.io.UncheckedIOException;
+import dev.fairlead.rules.catalogue.RulebaseException;
+import dev.fairlead.rules.catalogue.StrictJson;
 import java.lang.reflect.RecordComponent;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Facts as they are written in the rulebase's examples: a base in which everything passes, and patches on it. */
-public final class Facts {
+/** Facts as examples write them: a base in which everything passes, and patches on it. */
+public final class ExampleFacts {
+    /** The base, beside the criteria. */
+    public static final String BASE = "base-facts.json";
+
     private static final Pattern QUANTITY = Pattern.compile("(-?\\d+(?:\\.\\d+)?)\\s*(\\S*)");
     private static final Pattern TARGET = Pattern.compile("(\\w+)(?:\\[([^\\]]+)\\])?\\.(\\w+)");
-    private static final JsonMapper MAPPER = JsonMapper.builder()
-            .enable(com.fasterxml.jackson.core.StreamReadFeature.STRICT_DUPLICATE_DETECTION)
-            .build();
 
     private final List<CaseFact> all;
 
-    private Facts(List<CaseFact> all) {
+    public ExampleFacts(List<CaseFact> all) {
         this.all = List.copyOf(all);
     }
 
-    public static JsonNode json(Path file) {
-        try {
-            return MAPPER.readTree(file.toFile());
-        } catch (IOException e) {
-            throw new UncheckedIOException(file + ": " + e.getMessage(), e);
+    /** What stands in a {@code base-facts.json}: for each type of fact its facts, component by component. */
+    public static ExampleFacts base(String json) {
+        List<String> problems = new ArrayList<>();
+        Map<String, List<Map<String, Object>>> read = StrictJson.read(
+                BASE, json, new TypeReference<LinkedHashMap<String, List<Map<String, Object>>>>() {}, problems);
+        if (read == null) {
+            throw new RulebaseException(problems);
         }
-    }
-
-    /** The base of the rulebase in {@code rules}. */
-    public static Facts base(Path rules) {
         List<CaseFact> facts = new ArrayList<>();
-        json(rules.resolve("base-facts.json"))
-                .properties()
-                .forEach(type -> type.getValue().forEach(node -> facts.add(fact(type(type.getKey()), node))));
-        return new Facts(facts);
-    }
-
-    public static Facts of(List<CaseFact> facts) {
-        return new Facts(facts);
+        read.forEach((type, all) -> all.forEach(written -> facts.add(fact(type(type), written))));
+        return new ExampleFacts(facts);
     }
 
     public List<CaseFact> all() {
@@ -61,58 +52,53 @@ public final class Facts {
     }
 
     /** These facts with the values of a patch such as {@code "LowerIncisor[tooth 41].recession": "1 mm"}. */
-    public Facts with(Map<String, String> patch) {
-        Facts changed = this;
+    public ExampleFacts with(Map<String, String> patch) {
+        ExampleFacts changed = this;
         for (Map.Entry<String, String> e : patch.entrySet()) {
             changed = changed.with(e.getKey(), e.getValue());
         }
         return changed;
     }
 
-    private Facts with(String target, String written) {
+    private ExampleFacts with(String target, String written) {
         Matcher m = TARGET.matcher(target);
         if (!m.matches()) {
             throw new IllegalArgumentException(target + ": write Type.component or Type[place words].component");
         }
         Class<? extends CaseFact> type = type(m.group(1));
         List<CaseFact> changed = new ArrayList<>();
-        int hits = 0;
+        boolean hit = false;
         for (CaseFact f : all) {
-            boolean hit = f.getClass() == type
+            boolean here = f.getClass() == type
                     && (m.group(2) == null || f.place().words().equals(m.group(2)));
-            hits += hit ? 1 : 0;
-            changed.add(hit ? with(f, m.group(3), written) : f);
+            hit |= here;
+            changed.add(here ? with(f, Map.of(m.group(3), written)) : f);
         }
-        if (hits == 0) {
+        if (!hit) {
             throw new IllegalArgumentException(target + ": the base has no such fact");
         }
-        return new Facts(changed);
+        return new ExampleFacts(changed);
     }
 
-    /** {@code fact} with one component written anew. */
-    public static CaseFact with(CaseFact fact, String component, String written) {
-        return rebuilt(fact, component, c -> value(c, written, fact.place()));
+    /** {@code fact} with some components written anew. */
+    public static CaseFact with(CaseFact fact, Map<String, String> written) {
+        RecordComponent[] components = fact.getClass().getRecordComponents();
+        Object[] values = new Object[components.length];
+        int found = 0;
+        for (int i = 0; i < components.length; i++) {
+            String text = written.get(components[i].getName());
+            found += text == null ? 0 : 1;
+            values[i] = text == null ? get(components[i], fact) : value(components[i], text, fact.place());
+        }
+        if (found < written.size()) {
+            throw new IllegalArgumentException(fact.getClass().getSimpleName() + " has not all of " + written.keySet());
+        }
+        return make(fact.getClass(), components, values);
     }
 
     /** {@code fact} with one component unknown. */
     public static CaseFact without(CaseFact fact, String component) {
-        return with(fact, component, "unknown");
-    }
-
-    private static CaseFact rebuilt(
-            CaseFact fact, String component, java.util.function.Function<RecordComponent, Object> to) {
-        RecordComponent[] components = fact.getClass().getRecordComponents();
-        Object[] values = new Object[components.length];
-        boolean found = false;
-        for (int i = 0; i < components.length; i++) {
-            boolean hit = components[i].getName().equals(component);
-            found |= hit;
-            values[i] = hit ? to.apply(components[i]) : get(components[i], fact);
-        }
-        if (!found) {
-            throw new IllegalArgumentException(fact.getClass().getSimpleName() + " has no " + component);
-        }
-        return make(fact.getClass(), components, values);
+        return with(fact, Map.of(component, "unknown"));
     }
 
     /** The value of a component. */
@@ -124,24 +110,23 @@ public final class Facts {
         }
     }
 
-    private static CaseFact fact(Class<? extends CaseFact> type, JsonNode node) {
+    private static CaseFact fact(Class<? extends CaseFact> type, Map<String, Object> written) {
         RecordComponent[] components = type.getRecordComponents();
         Object[] values = new Object[components.length];
-        Place place = new Place(
-                node.path("place").path("pointer").asText(),
-                node.path("place").path("words").asText());
-        Map<String, JsonNode> left = new LinkedHashMap<>();
-        node.properties().forEach(p -> left.put(p.getKey(), p.getValue()));
+        Map<String, Object> left = new LinkedHashMap<>(written);
+        Place place = left.get("place") instanceof Map<?, ?> p
+                ? new Place(String.valueOf(p.get("pointer")), String.valueOf(p.get("words")))
+                : Place.CASE;
         for (int i = 0; i < components.length; i++) {
-            JsonNode value = left.remove(components[i].getName());
+            Object value = left.remove(components[i].getName());
             if (value == null) {
-                throw new IllegalArgumentException(
-                        "base-facts.json: " + type.getSimpleName() + ": " + components[i].getName() + " is missing");
+                throw new IllegalArgumentException(BASE + ": " + type.getSimpleName() + ": " + components[i].getName()
+                        + " is missing: mvn test -Dfairlead.accept=true -Dtest=BaseFactsTest writes it");
             }
-            values[i] = components[i].getType() == Place.class ? place : value(components[i], value.asText(), place);
+            values[i] = components[i].getType() == Place.class ? place : value(components[i], value.toString(), place);
         }
         if (!left.isEmpty()) {
-            throw new IllegalArgumentException("base-facts.json: " + type.getSimpleName() + " has no " + left.keySet());
+            throw new IllegalArgumentException(BASE + ": " + type.getSimpleName() + " has no " + left.keySet());
         }
         return make(type, components, values);
     }
@@ -179,7 +164,7 @@ public final class Facts {
         return type == Tooth.class
                 ? Tooth.of(Integer.parseInt(written))
                 : type == Side.class
-                        ? Side.valueOf(written.toUpperCase(java.util.Locale.ROOT))
+                        ? Side.valueOf(written.toUpperCase(Locale.ROOT))
                         : (Object) Integer.valueOf(written);
     }
 

@@ -1,47 +1,56 @@
-package dev.fairlead.rules.guard;
+package dev.fairlead.rules.verdict;
 
-import com.fasterxml.jackson.databind.JsonNode;
-import dev.fairlead.rules.verdict.CriterionResult;
-import dev.fairlead.rules.verdict.Judge;
-import dev.fairlead.rules.verdict.Judgement;
-import dev.fairlead.rules.verdict.Status;
+import com.fasterxml.jackson.core.type.TypeReference;
+import dev.fairlead.rules.catalogue.RulebaseException;
+import dev.fairlead.rules.catalogue.StrictJson;
+import dev.fairlead.rules.language.ExampleFacts;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.TreeSet;
 
-/** One example of a criterion: a patch on the base, and every result that is not a pass. */
+/** One example of a criterion: a patch on the base facts, and every result that is not a pass. */
 public record Example(String criterion, String name, Map<String, String> set, Map<String, String> expects) {
+    /** Where examples stand in the folder of a criterion. */
+    public static final String FILE = "examples.json";
+
+    /** One example as it stands in the file. */
+    private record Written(String name, Map<String, String> set, Map<String, String> expects) {}
+
     /** The examples of one criterion's folder. */
     public static List<Example> in(Path folder) {
-        List<Example> examples = new ArrayList<>();
-        for (JsonNode node : Facts.json(folder.resolve("examples.json"))) {
-            node.fieldNames().forEachRemaining(key -> {
-                if (!List.of("name", "set", "expects").contains(key)) {
-                    throw new IllegalArgumentException(
-                            folder + ": an example has a name, a set and what it expects, no " + key);
-                }
-            });
-            examples.add(new Example(
-                    folder.getFileName().toString(),
-                    node.required("name").asText(),
-                    texts(node.required("set")),
-                    texts(node.required("expects"))));
+        List<String> problems = new ArrayList<>();
+        List<Written> read;
+        try {
+            String text = Files.readString(folder.resolve(FILE));
+            read = StrictJson.read(
+                    folder.resolve(FILE).toString(), text, new TypeReference<List<Written>>() {}, problems);
+        } catch (IOException e) {
+            throw new UncheckedIOException("cannot read the examples in " + folder, e);
         }
-        return examples;
-    }
-
-    private static Map<String, String> texts(JsonNode node) {
-        Map<String, String> texts = new java.util.LinkedHashMap<>();
-        node.properties().forEach(p -> texts.put(p.getKey(), p.getValue().asText()));
-        return texts;
+        if (read == null) {
+            throw new RulebaseException(problems);
+        }
+        String criterion = folder.getFileName().toString();
+        return read.stream()
+                .map(w -> new Example(criterion, w.name(), w.set(), w.expects()))
+                .toList();
     }
 
     /** What differs from what is expected, one line each; empty when nothing does. */
-    public List<String> differences(Judge judge, Facts base) {
-        Judgement judgement = judge.judge(base.with(set).all());
+    public List<String> differences(Judge judge, ExampleFacts base) {
+        Judgement judgement;
+        try {
+            judgement = judge.judge(base.with(set).all());
+        } catch (IllegalArgumentException e) {
+            return List.of(e.getMessage());
+        }
         List<String> differences = new ArrayList<>();
         judgement.errors().forEach(e -> differences.add(e.criterion() + ": own error: " + e.message()));
         Map<String, String> found = found(judgement);
@@ -58,7 +67,7 @@ public record Example(String criterion, String name, Map<String, String> set, Ma
     }
 
     /** Every result that is not a pass, in the words of examples. */
-    static Map<String, String> found(Judgement judgement) {
+    public static Map<String, String> found(Judgement judgement) {
         Map<String, String> found = new TreeMap<>();
         for (CriterionResult r : judgement.results()) {
             if (r.status() != Status.PASS) {
@@ -71,7 +80,7 @@ public record Example(String criterion, String name, Map<String, String> set, Ma
     private static String word(CriterionResult r) {
         return r.status() == Status.WARN
                 ? (r.stop() ? "stop:" : "caution:") + String.join(",", r.reasons())
-                : r.status().name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+                : r.status().name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     /** Reasons in any order are the same reasons. */
