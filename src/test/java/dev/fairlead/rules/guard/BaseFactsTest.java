@@ -7,7 +7,7 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import dev.fairlead.facts.CaseFact;
 import dev.fairlead.intake.CaseReader;
 import dev.fairlead.measure.Measures;
-import dev.fairlead.measure.Workbook;
+import dev.fairlead.measure.working.Workbook;
 import dev.fairlead.model.Answer;
 import dev.fairlead.model.Measured;
 import dev.fairlead.rules.language.ExampleFacts;

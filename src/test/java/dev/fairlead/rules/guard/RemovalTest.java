@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import dev.fairlead.facts.CaseFact;
 import dev.fairlead.model.CaseValue;
 import dev.fairlead.rules.catalogue.Criterion;
+import dev.fairlead.rules.language.ExampleFacts;
 import dev.fairlead.rules.verdict.CriterionResult;
 import dev.fairlead.rules.verdict.Judge;
 import dev.fairlead.rules.verdict.Judgement;
