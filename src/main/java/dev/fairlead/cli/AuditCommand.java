@@ -19,10 +19,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -55,7 +57,7 @@ final class AuditCommand implements Callable<Integer> {
     @Option(
             names = {"-o", "--output"},
             paramLabel = "FILE",
-            description = "Write to this file, over what is there; else to standard output.")
+            description = "Write to this file; else to standard output.")
     private Path output;
 
     @Option(
@@ -121,6 +123,9 @@ final class AuditCommand implements Callable<Integer> {
     private CheckingOptions checking;
 
     @Mixin
+    private TargetOption target;
+
+    @Mixin
     private RulesOption rules;
 
     AuditCommand(Console console) {
@@ -136,6 +141,10 @@ final class AuditCommand implements Callable<Integer> {
             throw new Main.Stop(
                     ExitCode.USAGE, (resume ? "--resume" : "--format " + form) + " needs an output file: -o FILE.");
         }
+        List<String> read = new ArrayList<>(paths.stream().map(Path::toString).toList());
+        Stream.of(truth, verdicts).filter(Objects::nonNull).map(Path::toString).forEach(read::add);
+        // one that is resumed was begun by an earlier run of this command
+        target.guard(output, read, resume);
         Checker checker = new Checker(rules.load());
         Sources sources = source.sources(paths);
         Optional<Path> journal =

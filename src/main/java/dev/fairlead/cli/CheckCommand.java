@@ -103,22 +103,18 @@ final class CheckCommand implements Callable<Integer> {
     private long seed = Simulation.USUAL_SEED;
 
     @Mixin
+    private TargetOption target = new TargetOption();
+
+    @Mixin
     private RulesOption rules = new RulesOption();
 
     CheckCommand(Console console) {
         this.console = console;
     }
 
-    /** A check of these cases without any option. */
-    static CheckCommand plain(Console console, List<String> cases) {
-        CheckCommand command = new CheckCommand(console);
-        command.cases = cases;
-        return command;
-    }
-
     @Override
     public Integer call() throws IOException {
-        Output target = new Output(console, form, Optional.ofNullable(output), all);
+        Output to = new Output(console, form, Optional.ofNullable(output), all, file -> target.guard(file, cases));
         Checker checker = new Checker(Background.start("loading", rules::load));
         CheckOptions options =
                 new CheckOptions(Optional.ofNullable(date), Optional.ofNullable(stage), form != Form.text, doubting());
@@ -127,7 +123,7 @@ final class CheckCommand implements Callable<Integer> {
             Named named = Named.read(name);
             if (!named.reading().read()) {
                 named.refuse(console);
-                target.refused(named);
+                to.refused(named);
                 code = worse(code, ExitCode.UNREADABLE);
                 continue;
             }
@@ -135,10 +131,10 @@ final class CheckCommand implements Callable<Integer> {
             String hash = form == Form.text ? "" : named.hash();
             Checked checked = checker.check(
                     named.reading().value().get(), hash, named.reading().problems(), options);
-            target.add(checked);
+            to.add(checked);
             code = worse(code, codeOf(checked));
         }
-        target.finish();
+        to.finish();
         return code;
     }
 

@@ -12,6 +12,7 @@ import dev.fairlead.rules.catalogue.RulebaseException;
 import dev.fairlead.rules.catalogue.Threshold;
 import dev.fairlead.rules.verdict.Rulebase;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -81,7 +82,7 @@ final class CompareCommand implements Callable<Integer> {
     @Option(
             names = {"-o", "--output"},
             paramLabel = "FILE",
-            description = "Write to this file, over what is there; else to standard output.")
+            description = "Write to this file; else to standard output.")
     private Path output;
 
     @Mixin
@@ -89,6 +90,9 @@ final class CompareCommand implements Callable<Integer> {
 
     @Mixin
     private CheckingOptions checking;
+
+    @Mixin
+    private TargetOption target;
 
     @Mixin
     private RulesOption rules;
@@ -105,6 +109,7 @@ final class CompareCommand implements Callable<Integer> {
                     ExitCode.USAGE,
                     "Two rulebases and at least one path of cases are needed, or --threshold or --sweep and a path.");
         }
+        target.guard(output, arguments);
         Rulebase first = quick ? rules.load() : rulebase(arguments.get(0));
         if (quick && arguments.contains("built-in") && !Files.exists(Path.of("built-in"))) {
             throw new Main.Stop(
@@ -165,7 +170,7 @@ final class CompareCommand implements Callable<Integer> {
         if (output == null) {
             console.out().print(text);
         } else {
-            Files.writeString(output, text);
+            WholeFile.write(output, text.getBytes(StandardCharsets.UTF_8));
         }
     }
 

@@ -1,17 +1,10 @@
 package dev.fairlead.cli;
 
-import dev.fairlead.check.Background;
 import dev.fairlead.check.Version;
 import dev.fairlead.rules.catalogue.RulebaseException;
-import dev.fairlead.rules.verdict.Rulebase;
 import java.io.IOException;
-import java.util.Optional;
-import java.util.concurrent.Callable;
 
-/**
- * Where the program begins. A {@link PlainCall} goes straight to work: to build the command line with its options takes
- * a good part of the time of a check.
- */
+/** Where the program begins and ends: one command, one exit code. */
 public final class Main {
     private Main() {}
 
@@ -27,56 +20,29 @@ public final class Main {
     }
 
     public static void main(String[] args) {
-        if (judges(args)) {
-            // while the rulebase loads here, the command line, the case and its measurements are worked on; who needs
-            // it waits for it
-            Background.start("loading", Rulebase::builtIn);
-        }
         Console console = Console.ofProcess();
-        System.exit(run(console, args));
-    }
-
-    private static boolean judges(String[] args) {
-        if (args.length < 2 || !args[0].equals("check") && !args[0].equals("work")) {
-            return false;
+        try {
+            System.exit(run(console, args));
+        } catch (NoClassDefFoundError e) {
+            console.err()
+                    .println("A library of the program is missing (" + e.getMessage()
+                            + "): the folder lib belongs beside fairlead.jar. Build or unpack both together.");
+            console.err().flush();
+            System.exit(ExitCode.OWN_ERROR);
         }
-        for (String a : args) {
-            if (a.startsWith("--rules")
-                    || a.equals("--help")
-                    || a.equals("-h")
-                    || a.equals("--version")
-                    || a.equals("-V")) {
-                return false;
-            }
-        }
-        return true;
     }
 
     /** Runs one command; returns the exit code. */
     static int run(Console console, String... args) {
-        int code = command(console, args);
+        int code = CommandTree.execute(console, args);
         try {
             console.flush();
         } catch (IOException e) {
+            console.err().println("Not everything was written to standard output (" + WholeFile.why(e) + ").");
+            console.err().flush();
             return ExitCode.OWN_ERROR;
         }
         return code;
-    }
-
-    private static int command(Console console, String[] args) {
-        if (args.length == 1 && (args[0].equals("--version") || args[0].equals("-V"))) {
-            console.out().println(version());
-            return ExitCode.CLEAN;
-        }
-        Optional<Callable<Integer>> plain = PlainCall.of(console, args);
-        if (plain.isEmpty()) {
-            return CommandTree.execute(console, args);
-        }
-        try {
-            return plain.get().call();
-        } catch (Exception e) {
-            return failed(console, e);
-        }
     }
 
     static String version() {

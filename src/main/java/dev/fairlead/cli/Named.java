@@ -1,7 +1,9 @@
 package dev.fairlead.cli;
 
+import dev.fairlead.drawing.Wrap;
 import dev.fairlead.intake.CaseReader;
 import dev.fairlead.intake.CaseReading;
+import dev.fairlead.intake.spelling.Visible;
 import dev.fairlead.intake.text.CaseFormat;
 import dev.fairlead.intake.text.Problem;
 import dev.fairlead.intake.text.Severity;
@@ -16,7 +18,9 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * A case as it was named in a call, and what reading it gave.
@@ -31,7 +35,11 @@ record Named(String name, CaseReading reading, byte[] bytes) {
     static Named read(String name) {
         try (InputStream in = name.equals("-") ? System.in : open(name)) {
             byte[] bytes = in.readNBytes(MOST_BYTES);
-            String shown = name.equals("-") ? "standard input" : name;
+            String shown = name.equals("-") ? "standard input" : Visible.of(name);
+            Optional<Named> many = table(shown);
+            if (many.isPresent() && !name.equals("-")) {
+                return many.get();
+            }
             return new Named(shown, CaseReader.read(bytes, shown, CaseFormat.BY_NAME), bytes);
         } catch (NoSuchFileException e) {
             boolean pattern = name.indexOf('*') >= 0 || name.indexOf('?') >= 0;
@@ -48,8 +56,16 @@ record Named(String name, CaseReading reading, byte[] bytes) {
                 return unreadable(name, "a folder", "name the files in it, or use audit, which takes folders");
             }
             return unreadable(
-                    name, "one that cannot be read (" + e.getMessage() + ")", "look at the name and the disk");
+                    name, "one that cannot be read (" + WholeFile.why(e) + ")", "look at the name and the disk");
         }
+    }
+
+    /** Refuses what holds many cases, by its name. */
+    private static Optional<Named> table(String name) {
+        String lower = name.toLowerCase(Locale.ROOT);
+        return Stream.of(".csv", ".xlsx", ".ndjson", ".zip").anyMatch(lower::endsWith)
+                ? Optional.of(unreadable(name, "a file of many cases, by its name", "write: audit " + name))
+                : Optional.empty();
     }
 
     /**
@@ -66,15 +82,19 @@ record Named(String name, CaseReading reading, byte[] bytes) {
 
     /** One file that cannot be read leaves the others to be checked. */
     private static Named unreadable(String name, String found, String mend) {
+        String shown = Visible.of(name);
         Problem problem = new Problem(Severity.ERROR, "", 0, 0, "a file with a case", found, Optional.empty(), mend);
-        return new Named(name, new CaseReading(name, Optional.empty(), List.of(problem)), new byte[0]);
+        return new Named(shown, new CaseReading(shown, Optional.empty(), List.of(problem)), new byte[0]);
     }
 
     /** Says on {@code console} why the case was refused. */
     void refuse(Console console) {
         int n = reading.errors().size();
         console.err().println(name + ": refused, " + n + (n == 1 ? " problem:" : " problems:"));
-        reading.problems().forEach(p -> console.err().print(dev.fairlead.drawing.Wrap.hanging("  ", p.toString())));
+        // only errors refuse a case; a doubt beside them is marked as one
+        reading.problems()
+                .forEach(
+                        p -> console.err().print(Wrap.hanging("  ", p.error() ? p.toString() : "(only a doubt) " + p)));
     }
 
     /** SHA-256 of its bytes. */

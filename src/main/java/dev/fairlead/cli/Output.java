@@ -16,6 +16,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
 
 /** Where reports go, and in which form: standard output, one file, or a file a case in a folder. */
 final class Output {
@@ -24,12 +25,13 @@ final class Output {
     private final boolean all;
     private final Optional<Path> file;
     private final boolean folder;
+    private final Consumer<Path> guard;
     private final List<Checked> kept = new ArrayList<>();
     private final List<UnreadCase> refused = new ArrayList<>();
     private final Set<String> taken = new HashSet<>();
     private final StringBuilder text = new StringBuilder();
 
-    Output(Console console, CheckCommand.Form form, Optional<String> output, boolean all) {
+    Output(Console console, CheckCommand.Form form, Optional<String> output, boolean all, Consumer<Path> guard) {
         this.console = console;
         this.form = form;
         this.all = all;
@@ -38,7 +40,12 @@ final class Output {
                     ExitCode.USAGE, "PDF is not for a terminal: name a file with -o FILE, or - for standard output.");
         }
         this.file = output.isEmpty() || output.get().equals("-") ? Optional.empty() : Optional.of(path(output.get()));
+        this.guard = guard;
         this.folder = file.isPresent() && (output.get().endsWith("/") || Files.isDirectory(file.get()));
+        if (!folder) {
+            // told before the work and not after it
+            file.ifPresent(guard);
+        }
     }
 
     private static Path path(String name) {
@@ -58,7 +65,9 @@ final class Output {
     /** Takes a case; what can be told at once goes out at once. */
     void add(Checked checked) throws IOException {
         if (folder) {
-            WholeFile.write(made(file.get()).resolve(name(checked)), one(checked));
+            Path page = made(file.get()).resolve(name(checked));
+            guard.accept(page);
+            WholeFile.write(page, one(checked));
         } else if (paged()) {
             kept.add(checked);
         } else {

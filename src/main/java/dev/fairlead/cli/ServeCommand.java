@@ -79,14 +79,6 @@ final class ServeCommand implements Callable<Integer> {
         this.console = console;
     }
 
-    /** The usual serving: that folder and port, each as written in the call or empty. */
-    static ServeCommand plain(Console console, String folder, String port) {
-        ServeCommand command = new ServeCommand(console);
-        command.folder = Path.of(folder.isEmpty() ? USUAL_FOLDER : folder);
-        command.port = port.isEmpty() ? USUAL_PORT : Integer.parseInt(port);
-        return command;
-    }
-
     @Override
     public Integer call() throws IOException, InterruptedException {
         if (port < 0 || port > LAST_PORT) {

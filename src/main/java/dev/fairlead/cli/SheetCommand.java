@@ -35,7 +35,7 @@ final class SheetCommand implements Callable<Integer> {
             names = {"-o", "--output"},
             required = true,
             paramLabel = "FILE",
-            description = "The sheet, FILE.pdf or FILE.svg; one that is there is replaced.")
+            description = "The sheet, FILE.pdf or FILE.svg; one that is there is replaced with --force.")
     private Path output;
 
     @Option(
@@ -52,6 +52,9 @@ final class SheetCommand implements Callable<Integer> {
     private LocalDate date;
 
     @Mixin
+    private TargetOption target;
+
+    @Mixin
     private RulesOption rules;
 
     SheetCommand(Console console) {
@@ -66,6 +69,7 @@ final class SheetCommand implements Callable<Integer> {
         if (!ending.equals(".pdf") && !ending.equals(".svg")) {
             throw new Main.Stop(ExitCode.USAGE, output + ": a sheet is a .pdf or an .svg; name the file so.");
         }
+        target.guard(output, List.of(subject.name()));
         Named named = subject.read(console);
         Checker checker = new Checker(rules.load());
         Checked checked = checker.check(
@@ -85,7 +89,7 @@ final class SheetCommand implements Callable<Integer> {
                 ending.equals(".pdf")
                         ? sheet.pdf(checked, paper)
                         : sheet.svg(checked, paper).getBytes(StandardCharsets.UTF_8));
-        console.err().println("Wrote " + output + ". Print it at 100 % and measure its rule first.");
+        console.err().println("Wrote " + WholeFile.shown(output) + ". Print it at 100 % and measure its rule first.");
         return ExitCode.CLEAN;
     }
 }

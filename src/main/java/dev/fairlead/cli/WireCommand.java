@@ -70,6 +70,9 @@ final class WireCommand implements Callable<Integer> {
     private Path pictures;
 
     @Mixin
+    private TargetOption target;
+
+    @Mixin
     private RulesOption rules;
 
     WireCommand(Console console) {
@@ -96,6 +99,7 @@ final class WireCommand implements Callable<Integer> {
 
     private void write(Picture picture) {
         Path file = pictures.resolve(picture.id() + ".svg");
+        target.guard(file, List.of(subject.name()));
         WholeFile.write(file, picture.svg().getBytes(StandardCharsets.UTF_8));
         console.err().println("Wrote " + file);
     }

@@ -96,19 +96,29 @@ public final class CaseReader {
 
     private static Case parse(String text, CaseFormat format, Problems problems, boolean errors) {
         try (JsonParser parser = CaseParsers.open(text, format, problems)) {
-            return whole(new Input(parser, format, text, problems, errors));
+            try {
+                return whole(new Input(parser, format, text, problems, errors));
+            } catch (JsonProcessingException e) {
+                // what is too deep or too long is told without a place: it is where the parser stands
+                told(e, e.getLocation() == null ? parser.currentLocation() : e.getLocation(), text, format, problems);
+                return null;
+            }
         } catch (JsonProcessingException e) {
-            JsonLocation at = e.getLocation();
-            problems.add(Syntax.problem(
-                    e,
-                    text,
-                    format,
-                    at == null ? 0 : Math.max(0, at.getLineNr()),
-                    at == null ? 0 : Math.max(0, at.getColumnNr())));
+            told(e, e.getLocation(), text, format, problems);
             return null;
         } catch (IOException e) {
             throw new java.io.UncheckedIOException("reading from memory cannot fail", e);
         }
+    }
+
+    private static void told(
+            JsonProcessingException e, JsonLocation at, String text, CaseFormat format, Problems problems) {
+        problems.add(Syntax.problem(
+                e,
+                text,
+                format,
+                at == null ? 0 : Math.max(0, at.getLineNr()),
+                at == null ? 0 : Math.max(0, at.getColumnNr())));
     }
 
     private static Case whole(Input in) throws IOException {

@@ -42,10 +42,19 @@ class OutputTest {
         assertThat(written.code()).isEqualTo(4);
         assertThat(written.out()).isEmpty();
         assertThat(Files.readString(file)).isEqualTo(shown.out()).startsWith("<!DOCTYPE html>");
-        assertThat(CasesTest.run("check", "--format", "html", "--fail-on", "never", "-o", file.toString(), STOPS)
+        assertThat(CasesTest.run(
+                                "check",
+                                "--format",
+                                "html",
+                                "--fail-on",
+                                "never",
+                                "--force",
+                                "-o",
+                                file.toString(),
+                                STOPS)
                         .code())
                 .isZero();
-        assertThat(CasesTest.run("check", "--format", "html", "-o", file.toString(), WAIVED)
+        assertThat(CasesTest.run("check", "--format", "html", "--force", "-o", file.toString(), WAIVED)
                         .code())
                 .isZero();
     }

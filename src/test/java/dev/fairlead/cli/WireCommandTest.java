@@ -110,7 +110,7 @@ class WireCommandTest {
         byte[] first = Files.readAllBytes(pdf);
         assertThat(new String(first, 0, 5, java.nio.charset.StandardCharsets.US_ASCII))
                 .isEqualTo("%PDF-");
-        assertThat(CasesTest.run("sheet", CLEAN, "-o", pdf.toString(), "--paper", "Letter")
+        assertThat(CasesTest.run("sheet", CLEAN, "--force", "-o", pdf.toString(), "--paper", "Letter")
                         .code())
                 .isZero();
         assertThat(Files.readAllBytes(pdf)).isNotEqualTo(first);

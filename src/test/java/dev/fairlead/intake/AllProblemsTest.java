@@ -85,11 +85,7 @@ class AllProblemsTest {
                                 "day and month in an order that can be read in two ways"),
                         tuple(Severity.ERROR, "/films/headFilm", 23, ""),
                         tuple(Severity.ERROR, "/plan/standOff", 25, "\"m\" may be metres, minutes or months"),
-                        tuple(
-                                Severity.ERROR,
-                                "/plan/advanceLeft",
-                                26,
-                                "a millimetre value marked as inches (0.9843 mm), or micrometres in a field in mm (0.025 mm)"),
+                        tuple(Severity.ERROR, "/plan/advanceLeft", 26, "a lost decimal point (2.5 mm)"),
                         tuple(Severity.ERROR, "/plan/intervalWeeks", 27, "days in a field in weeks (4 weeks)"),
                         tuple(Severity.ERROR, "/waivers/0/reason", 29, ""),
                         tuple(Severity.ERROR, "/waivers/0/by", 30, "a slip in writing clinician"));

@@ -239,8 +239,8 @@ class CaseReaderTest {
         assertThat(json("\"x\":\"" + "a".repeat(20_000) + "\"").read()).isFalse();
         assertThat(json("\"plan\":{\"standOff\":" + "1".repeat(60) + "}").read())
                 .isFalse();
-        assertThat(json("\"x\":[" + "1,".repeat(300_000) + "1]").errors().get(0).mend())
-                .contains("right file");
+        assertThat(json("\"x\":[" + "1,".repeat(300_000) + "1]").errors())
+                .anyMatch(p -> p.mend().contains("right file"));
         assertThat(json("\"x\":\"" + "a ".repeat(1_100_000) + "\"")
                         .errors()
                         .get(0)

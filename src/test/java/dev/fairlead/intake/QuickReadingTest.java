@@ -36,12 +36,20 @@ class QuickReadingTest {
                     new java.math.BigInteger(60, random).mod(java.math.BigInteger.TEN.pow(digits)), random.nextInt(18));
             String text =
                     (random.nextBoolean() ? "-" : "") + value.toPlainString() + (random.nextInt(9) == 0 ? "e-3" : "");
-            assertThat(Double.doubleToLongBits(read(text + " ") + 0.0))
+            double quick = read(text + " ");
+            if (Double.isNaN(quick)) {
+                // left to the exact way
+                assertThat(text.contains("e") || text.replaceAll("[^0-9]", "").length() > 15)
+                        .as(text)
+                        .isTrue();
+                continue;
+            }
+            assertThat(Double.doubleToLongBits(quick + 0.0))
                     .as(text)
                     .isEqualTo(Double.doubleToLongBits(Double.parseDouble(text) + 0.0));
         }
         for (String text : new String[] {
-            "0", "5", "0.0", "5.4", "0.1", "123456789012345.6", "999999999999999", "0.000000000000001", "1e5", "-7"
+            "0", "5", "0.0", "5.4", "0.1", "12345678901234.5", "999999999999999", "0.00000000000001", "-7"
         }) {
             assertThat(read(text + " ")).as(text).isEqualTo(Double.parseDouble(text));
         }

@@ -4,7 +4,7 @@ import dev.fairlead.audit.cohort.CohortFiles;
 import dev.fairlead.intake.text.CaseFormat;
 import java.io.BufferedInputStream;
 import java.io.IOException;
-import java.io.InputStream;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
@@ -25,6 +25,8 @@ final class Archive {
     private static final int MOST_ENTRIES = 2_000_000;
 
     private final TableOptions tables;
+    /** What all entries together may still unpack to: each alone may keep to its own budget, and they be many. */
+    private long left;
 
     Archive(TableOptions tables) {
         this.tables = tables;
@@ -40,6 +42,7 @@ final class Archive {
                     .filter(e -> !e.isDirectory())
                     .sorted(Comparator.comparing(ZipEntry::getName))
                     .toList();
+            left = Math.max(4 * ALWAYS_ALLOWED, MOST_RATIO * Files.size(file));
             boolean any = false;
             for (ZipEntry e : entries) {
                 String name = source + "!" + FileNames.shown(e.getName());
@@ -67,12 +70,13 @@ final class Archive {
         if (kind == FileNames.Kind.OTHER || last.startsWith(".") || CohortFiles.holdsTruth(last)) {
             return false;
         }
-        long budget = Math.max(ALWAYS_ALLOWED, MOST_RATIO * Math.max(0, e.getCompressedSize()));
-        try (InputStream in = new Bounded(
+        long budget = Math.min(left, Math.max(ALWAYS_ALLOWED, MOST_RATIO * Math.max(0, e.getCompressedSize())));
+        try (Bounded in = new Bounded(
                 new BufferedInputStream(zip.getInputStream(e)),
                 budget,
                 "refused: it unpacks to more than " + MOST_RATIO
-                        + " times its size, as an archive made to fill a machine does")) {
+                        + " times its size, as an archive made to fill a machine does",
+                taken -> left -= taken)) {
             switch (kind) {
                 case LINES -> new Lines(name, reached, sink).read(in);
                 case CSV -> CsvTable.read(in, name, reached, tables, sink);

@@ -3,6 +3,7 @@ package dev.fairlead.audit.source;
 import java.io.FilterInputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.util.function.LongConsumer;
 
 /** A stream that refuses to give more bytes than a budget: what a small archive may unpack to. */
 final class Bounded extends FilterInputStream {
@@ -16,10 +17,17 @@ final class Bounded extends FilterInputStream {
     }
 
     private final String complaint;
+    private final LongConsumer taken;
     private long left;
 
     Bounded(InputStream in, long budget, String complaint) {
+        this(in, budget, complaint, n -> {});
+    }
+
+    /** {@code taken} is told of all bytes that are given. */
+    Bounded(InputStream in, long budget, String complaint, LongConsumer taken) {
         super(in);
+        this.taken = taken;
         this.left = budget;
         this.complaint = complaint;
     }
@@ -47,6 +55,7 @@ final class Bounded extends FilterInputStream {
 
     private void took(long n) throws TooMuch {
         left -= n;
+        taken.accept(n);
         if (left < 0) {
             throw new TooMuch(complaint);
         }

@@ -23,7 +23,10 @@ public final class Decimals {
 
     private Decimals() {}
 
-    /** The number at the current token of JSON; longer ones and those with an exponent are left to the parser. */
+    /**
+     * The number at the current token of JSON; NaN for a long one, and for one with an exponent, which are read with
+     * care.
+     */
     public static double read(JsonParser parser) throws IOException {
         if (parser.currentToken() == JsonToken.VALUE_NUMBER_INT) {
             return parser.getDoubleValue();
@@ -43,10 +46,10 @@ public final class Decimals {
             } else if (text[i] == '.' && point < 0) {
                 point = n;
             } else {
-                return parser.getDoubleValue();
+                return Double.NaN;
             }
             if (n > MOST_DIGITS) {
-                return parser.getDoubleValue();
+                return Double.NaN;
             }
         }
         double value = digits / TENS[point < 0 ? 0 : n - point];

@@ -1,10 +1,11 @@
 package dev.fairlead.intake.bind;
 
 import com.fasterxml.jackson.core.JsonToken;
+import dev.fairlead.intake.spelling.Abbreviations;
 import dev.fairlead.intake.spelling.CaseWords;
 import dev.fairlead.intake.spelling.Dates;
-import dev.fairlead.intake.spelling.Nearest;
 import dev.fairlead.intake.spelling.Privacy;
+import dev.fairlead.intake.spelling.Visible;
 import dev.fairlead.model.Answer;
 import dev.fairlead.model.Choice;
 import dev.fairlead.model.Fact;
@@ -16,7 +17,9 @@ import java.io.IOException;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Pattern;
 
@@ -101,7 +104,7 @@ public final class FactReader {
                         "yes, no or unknown",
                         Input.quoted(word),
                         "",
-                        "write one of these words in small letters");
+                        Abbreviations.answer(word).map(w -> "write " + w).orElse("write one of these words"));
                 return blank;
             default:
                 in.wrong(pointer, "yes, no or unknown");
@@ -120,13 +123,13 @@ public final class FactReader {
             return f.kind() == Kind.CHOICE ? known : known.get();
         }
         Privacy.Refusal personal = Privacy.text(word);
-        String near = Nearest.of(word, f.words()).orElse("");
+        List<String> near = Abbreviations.choice(word, f.words());
         in.error(
                 pointer,
                 oneOf(f),
                 personal != null ? personal.found() : Input.quoted(word),
-                near.isEmpty() ? "" : "a slip in writing " + near,
-                personal != null ? personal.mend() : near.isEmpty() ? "" : "write " + near);
+                near.size() == 1 ? "a slip in writing " + near.get(0) : "",
+                personal != null ? personal.mend() : near.isEmpty() ? "" : "write " + String.join(" or ", near));
         return blank;
     }
 
@@ -165,8 +168,20 @@ public final class FactReader {
         }
         String text = in.parser.getText();
         Privacy.Refusal personal = Privacy.text(text);
-        if (personal != null) {
+        if (personal != null && !personal.sure()) {
+            in.doubt(pointer, "a text that does not tell who the patient is", personal.found(), "", personal.mend());
+        } else if (personal != null) {
             in.error(pointer, "a text that does not tell who the patient is", personal.found(), "", personal.mend());
+            return blank;
+        }
+        OptionalInt odd = Visible.odd(text);
+        if (odd.isPresent()) {
+            in.error(
+                    pointer,
+                    "a text of characters that can be seen",
+                    "the character " + Visible.name(odd.getAsInt()),
+                    "copied from another program",
+                    "write the text anew");
             return blank;
         }
         String pattern = f.about().pattern();
@@ -178,7 +193,7 @@ public final class FactReader {
                     pointer,
                     pattern.isEmpty()
                             ? "a text of 1 to " + CaseWords.LONGEST_TEXT + " characters"
-                            : f.about().value(),
+                            : Abbreviations.within(f.about().value()),
                     Input.quoted(text),
                     "",
                     "");

@@ -59,7 +59,7 @@ public final class Input {
     /** Refuses a value of the wrong kind, and steps over it. */
     public void wrong(String pointer, String expected) throws IOException {
         if (parser.currentToken() == JsonToken.VALUE_NULL) {
-            error(pointer, expected, "null", "", "write unknown, or leave the field out");
+            error(pointer, expected, "nothing", "", "write unknown, or leave the field out");
         } else {
             error(pointer, expected, found(), "", "");
         }
@@ -71,7 +71,7 @@ public final class Input {
         return switch (parser.currentToken()) {
             case START_OBJECT -> "an object";
             case START_ARRAY -> "a list";
-            case VALUE_NULL -> "null";
+            case VALUE_NULL -> "nothing";
             case VALUE_TRUE, VALUE_FALSE -> parser.getText();
             case VALUE_STRING -> quoted(parser.getText());
             default -> "the number " + cut(parser.getText());

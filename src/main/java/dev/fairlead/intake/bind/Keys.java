@@ -1,5 +1,6 @@
 package dev.fairlead.intake.bind;
 
+import dev.fairlead.intake.spelling.Abbreviations;
 import dev.fairlead.intake.spelling.Nearest;
 import dev.fairlead.intake.spelling.Privacy;
 import dev.fairlead.intake.text.CaseFormat;
@@ -40,7 +41,9 @@ final class Keys {
                     "a decimal comma within { }, where a comma parts two fields",
                     "write a point, or the value in quotation marks");
         } else {
-            Optional<String> near = in.problems.full() ? Optional.empty() : Nearest.of(key, known);
+            Optional<String> near = in.problems.full()
+                    ? Optional.empty()
+                    : Abbreviations.field(key, known).or(() -> Nearest.of(key, known));
             String mend = near.map(n -> "write " + n).orElse("known here: " + String.join(", ", known));
             in.error(
                     pointer,

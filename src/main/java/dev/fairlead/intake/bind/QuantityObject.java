@@ -1,6 +1,7 @@
 package dev.fairlead.intake.bind;
 
 import com.fasterxml.jackson.core.JsonToken;
+import dev.fairlead.intake.spelling.PlainNumber;
 import dev.fairlead.intake.spelling.Quantities;
 import dev.fairlead.intake.spelling.Slips;
 import dev.fairlead.intake.spelling.UnitWords;
@@ -20,6 +21,9 @@ import java.util.Map;
  * @param error one standard deviation in the field's unit; NaN when none is stated
  */
 public record QuantityObject(double value, double[] repeats, double error) {
+    /** An error of more than this part of the field's whole range says nothing of the value. */
+    private static final double WIDE_ERROR = 6;
+
     public static final List<String> KEYS = List.of("value", "repeats", "unit", "error");
 
     /** Reads the object at the current token; null when it was refused. */
@@ -100,13 +104,24 @@ public record QuantityObject(double value, double[] repeats, double error) {
 
     private static double error(
             Input in, QuantityParts parts, Field about, String pointer, Scalar s, UnitWords.Word unit) {
-        double e = parts.readable(s.text()) ? Double.parseDouble(s.text()) : Double.NaN;
+        BigDecimal exact = parts.readable(s.text()) ? PlainNumber.read(s.text()) : null;
+        double e = exact == null ? Double.NaN : exact.doubleValue();
         double widest = about.high() - about.low();
-        if (unit != null && Double.isFinite(e)) {
-            e = UnitWords.convert(BigDecimal.valueOf(e), unit, about.unit()).doubleValue();
+        if (unit != null && exact != null) {
+            e = UnitWords.convert(exact, unit, about.unit()).doubleValue();
         }
         boolean count = about.unit() == Unit.COUNT;
         if (e >= 0 && e <= (count ? 0 : widest)) {
+            if (e > widest / WIDE_ERROR && e > 0) {
+                in.pinned = s.at();
+                in.doubt(
+                        pointer,
+                        "one standard deviation of a careful measurement",
+                        s.found() + ", beside a range of " + Slips.range(about),
+                        "a shifted decimal point, or the value written for its error",
+                        "repeat the measurement and state how far the readings differ");
+                in.pinned = null;
+            }
             return e + 0.0;
         }
         in.pinned = s.at();

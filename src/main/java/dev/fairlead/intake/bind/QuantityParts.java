@@ -2,6 +2,7 @@ package dev.fairlead.intake.bind;
 
 import com.fasterxml.jackson.core.JsonToken;
 import dev.fairlead.intake.spelling.CaseWords;
+import dev.fairlead.intake.spelling.PlainNumber;
 import dev.fairlead.intake.spelling.Privacy;
 import dev.fairlead.intake.spelling.Quantities;
 import dev.fairlead.intake.spelling.Slips;
@@ -13,15 +14,12 @@ import java.io.IOException;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.regex.Pattern;
 
 /** Judges single readings and lists of them: form, unit, range, and whether readings of one thing agree. */
 public final class QuantityParts {
     /** The most readings of one quantity. */
     public static final int MOST_REPEATS = 20;
 
-    private static final Pattern PLAIN =
-            Pattern.compile("[+-]?(?:(?:0|[1-9][0-9]*)(?:\\.[0-9]+)?|\\.[0-9]+)(?:[eE][+-]?[0-9]+)?");
     /** Readings further apart than so many errors of one reading are hardly readings of one thing. */
     private static final double APART = 8;
 
@@ -31,17 +29,14 @@ public final class QuantityParts {
         this.in = in;
     }
 
-    /** True for a number as JSON writes it, with or without a plus sign or a zero before the point. */
-    public static boolean plain(String raw) {
-        return PLAIN.matcher(raw).matches();
-    }
-
     /**
      * True for a number as cases may write it; a JSON parser lets no other spellings through but NaN and the
      * infinities.
      */
     public boolean readable(String number) {
-        return in.format == CaseFormat.JSON ? Character.isDigit(number.charAt(number.length() - 1)) : plain(number);
+        return in.format == CaseFormat.JSON
+                ? Character.isDigit(number.charAt(number.length() - 1))
+                : PlainNumber.is(number);
     }
 
     public static String expected(Field about) {
@@ -74,8 +69,8 @@ public final class QuantityParts {
                     why.slip(),
                     why.mend().isEmpty() ? "write a plain decimal number" : why.mend());
         }
-        double v = Double.parseDouble(s.text());
-        if (!Double.isFinite(v)) {
+        BigDecimal exact = PlainNumber.read(s.text());
+        if (exact == null) {
             return refuse(
                     pointer,
                     about,
@@ -83,10 +78,7 @@ public final class QuantityParts {
                     "the result of a failed calculation",
                     "write the number that was measured, or unknown");
         }
-        double converted = unit == null
-                ? v
-                : UnitWords.convert(new BigDecimal(s.text()), unit, about.unit())
-                        .doubleValue();
+        double converted = (unit == null ? exact : UnitWords.convert(exact, unit, about.unit())).doubleValue();
         return checked(converted + 0.0, unit != null, s, about, pointer);
     }
 
@@ -128,7 +120,7 @@ public final class QuantityParts {
 
     private double checked(double v, boolean unitStated, Scalar s, Field about, String pointer) {
         if (v < about.low() || v > about.high()) {
-            String slip = Slips.outOfRange(v, about).orElse("");
+            String slip = Slips.outOfRange(v, about, unitStated).orElse("");
             boolean read = !s.numeric() && !s.text().strip().equals(Slips.number(v));
             return refuse(
                     pointer,

@@ -24,6 +24,7 @@ public final class CrossChecks {
         SideSwaps.check(c, to);
         VisitSlips.check(c, to);
         OddValues.check(c, to);
+        FarDates.check(c, to);
     }
 
     public void error(String pointer, String expected, String found, String slip, String mend) {

@@ -33,6 +33,7 @@ final class DateOrder {
         past("/films/headFilm", c.films().headFilm(), c.date(), to);
         past("/films/panoramic", c.films().panoramic(), c.date(), to);
         past("/insertion/date", c.insertion().date(), c.date(), to);
+        past("/holding/impression", c.holding().impression(), c.date(), to);
         past("/holding/cemented", c.holding().cemented(), c.date(), to);
         past("/holding/debonded", c.holding().debonded(), c.date(), to);
         order(

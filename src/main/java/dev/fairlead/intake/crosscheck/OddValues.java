@@ -34,6 +34,14 @@ final class OddValues {
         Set<Tooth> images = new HashSet<>();
         for (int i = 0; i < c.images().size(); i++) {
             var tooth = c.images().get(i).tooth();
+            if (tooth.known() && tooth.equals(c.images().get(i).reference())) {
+                to.doubt(
+                        "/images/" + i + "/reference",
+                        "another tooth than the one whose image is to be corrected",
+                        tooth.get() + " for itself",
+                        "an entry that was copied and not changed",
+                        "write a tooth on the same film whose true width is in the case");
+            }
             if (tooth.known() && !images.add(tooth.get())) {
                 to.doubt(
                         "/images/" + i + "/tooth",

@@ -223,7 +223,7 @@ public final class LandmarkCsv {
                     QuantityParts.expected(f.about()),
                     t.ok() ? Input.quoted(cell.text()) : t.complaint(),
                     t.ok()
-                            ? Slips.outOfRange(t.value(), f.about())
+                            ? Slips.outOfRange(t.value(), f.about(), t.unitStated())
                             : t.slip().isEmpty() ? Optional.empty() : Optional.of(t.slip()),
                     t.mend()));
             return blank;

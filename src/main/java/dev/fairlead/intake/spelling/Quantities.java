@@ -71,9 +71,12 @@ public final class Quantities {
         }
         Matcher m = QUANTITY.matcher(text.stripTrailing());
         if (!m.matches() || HEXADECIMAL.matcher(text.strip()).matches()) {
-            return malformed(text.strip());
+            return malformed(text.strip(), unit);
         }
         String number = m.group(1);
+        if (m.group(2) != null && m.group(2).strip().matches("(?i)left|right")) {
+            return malformed(text.strip(), unit);
+        }
         UnitWords.Word word = m.group(2) == null ? new UnitWords.Word(unit, BigDecimal.ONE) : UnitWords.of(m.group(2));
         if (word == null) {
             return Typed.refused(
@@ -109,7 +112,7 @@ public final class Quantities {
         return UnitWords.convert(new BigDecimal(plain), from, to);
     }
 
-    private static Typed malformed(String t) {
+    private static Typed malformed(String t, Unit unit) {
         String quoted = "\"" + (t.length() > 40 ? t.substring(0, 40) + "…" : t) + "\"";
         if (t.matches("[^.,]*\\d[.,]\\d.*[.,]\\d.*")) {
             return Typed.refused(
@@ -132,6 +135,17 @@ public final class Quantities {
         if (t.matches("(?i)[+-]?\\.?(nan|inf(inity)?)\\b.*")) {
             return Typed.refused(
                     quoted, "the result of a failed calculation", "write the number that was measured, or unknown");
+        }
+        if (t.matches("(?i)\\?+|-+|n/?a|none|nil|tbd")) {
+            return Typed.refused(quoted, "a value that is not known", "write unknown, or leave the field out");
+        }
+        if (unit.dimension() == Unit.Dimension.LENGTH && t.matches("0[12]\\d")) {
+            return Typed.refused(
+                    quoted, "a wire size in thousandths of an inch, as it is said", "write 0." + t + " in");
+        }
+        if (t.matches("(?i).*\\d\\s*(left|right|l|r)")) {
+            return Typed.refused(
+                    quoted, "a side behind the number", "write the number alone, in the field of that side");
         }
         if (t.matches("[+-]?0\\d.*|(?i)0[xob].*")) {
             return Typed.refused(

@@ -20,11 +20,7 @@ public final class Slips {
     private static List<Guess> guesses(Unit.Dimension dimension) {
         return switch (dimension) {
             case LENGTH ->
-                List.of(
-                        new Guess("inches in a field in mm", 25.4),
-                        new Guess("a millimetre value marked as inches", 1 / 25.4),
-                        new Guess("centimetres in a field in mm", 10),
-                        new Guess("micrometres in a field in mm", 0.001));
+                List.of(new Guess("inches in a field in mm", 25.4), new Guess("centimetres in a field in mm", 10));
             case ANGLE -> List.of(new Guess("radians in a field in degrees", RADIAN));
             case SHARE -> List.of(new Guess("a share of 1 in a field in per cent", 100));
             case FORCE ->
@@ -42,13 +38,25 @@ public final class Slips {
     /**
      * Likely causes for a value outside the field's range, with the value that was then meant; empty when none fits.
      */
-    public static Optional<String> outOfRange(double value, Field field) {
+    public static Optional<String> outOfRange(double value, Field field, boolean unitStated) {
         if (field.unit() == Unit.YEAR && value >= 1900 && value <= 2100) {
             return Optional.of("a year of birth, which does not belong in a case");
         }
         List<String> found = new ArrayList<>();
-        for (Guess g : guesses(field.unit().dimension())) {
-            consider(found, g, value, field);
+        if (unitStated && field.unit().dimension() == Unit.Dimension.LENGTH) {
+            consider(found, new Guess("a millimetre value marked as inches", 1 / 25.4), value, field);
+            consider(found, new Guess("a value in mm marked as cm", 0.1), value, field);
+        } else if (!unitStated
+                && field.unit().dimension() == Unit.Dimension.LENGTH
+                && value > field.high()
+                && value == Math.rint(value)) {
+            // a whole number: the point was lost in writing, which is likelier than another unit
+            consider(found, new Guess("a lost decimal point", 0.1), value, field);
+        }
+        if (!unitStated && found.isEmpty()) {
+            for (Guess g : guesses(field.unit().dimension())) {
+                consider(found, g, value, field);
+            }
         }
         if (found.isEmpty()) {
             consider(found, new Guess("a lost or shifted decimal point", 0.1), value, field);

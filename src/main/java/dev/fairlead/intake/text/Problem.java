@@ -1,5 +1,6 @@
 package dev.fairlead.intake.text;
 
+import dev.fairlead.intake.spelling.Visible;
 import java.util.Optional;
 
 /**
@@ -22,6 +23,15 @@ public record Problem(
         String found,
         Optional<String> slip,
         String mend) {
+    public Problem {
+        // what is quoted from a file must not steer the terminal or turn the line around
+        pointer = Visible.of(pointer);
+        expected = Visible.of(expected);
+        found = Visible.of(found);
+        slip = slip.map(Visible::of);
+        mend = Visible.of(mend);
+    }
+
     public boolean error() {
         return severity == Severity.ERROR;
     }

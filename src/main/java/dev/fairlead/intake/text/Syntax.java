@@ -41,11 +41,11 @@ public final class Syntax {
                 column,
                 format == CaseFormat.YAML ? "YAML" : "JSON",
                 first(e.getOriginalMessage()),
-                Optional.ofNullable(slip(at, e.getOriginalMessage(), format)),
+                Optional.ofNullable(slip(lines, line, at, e.getOriginalMessage(), format)),
                 "mend this first: what stands behind it could not be read");
     }
 
-    private static String slip(String line, String message, CaseFormat format) {
+    private static String slip(String[] lines, int at, String line, String message, CaseFormat format) {
         if (format == CaseFormat.JSON) {
             if (line.matches(".*:\\s*-?\\d+,\\d+.*")) {
                 return "a decimal comma: write a point, or put the value in quotation marks";
@@ -72,9 +72,27 @@ public final class Syntax {
                 || message.contains("flow sequence")) {
             return "a bracket { or [ that is not closed, or a comma that is missing in it";
         }
+        if (message.contains("mapping values are not allowed") && deeper(lines, at)) {
+            return "an indent that is off: this line stands further in than the one above it, which already has a value";
+        }
         return message.contains("mapping values are not allowed")
                 ? "a colon in a text without quotation marks, a colon without a blank behind it just above, or an indent that is off"
                 : null;
+    }
+
+    /** True when a line stands further in than the one above it that is not blank, and that one has a value already. */
+    private static boolean deeper(String[] lines, int at) {
+        for (int i = at - 1; i >= 1; i--) {
+            String above = lines[i - 1];
+            if (!above.isBlank()) {
+                return above.matches("\\s*[^\\s#][^:]*:\\s+[^\\s#].*") && indent(lines[at - 1]) > indent(above);
+            }
+        }
+        return false;
+    }
+
+    private static int indent(String line) {
+        return line.length() - line.stripLeading().length();
     }
 
     /** The first line from just before {@code line} on that is indented with a tab; 0 when there is none close by. */
@@ -87,19 +105,52 @@ public final class Syntax {
         return 0;
     }
 
-    /** What the parser met; a YAML parser says first what it was about, and then what was wrong. */
+    /** Beginnings of what parsers say, and what that is in plain words; they say it for programmers. */
+    private static final String[][] PLAIN = {
+        {"esting depth", "objects or lists within each other deeper than any case"},
+        {"tring value length", "a text of more than 10 000 characters"},
+        {"umber value length", "a number of more than 40 digits"},
+        {"ame value length", "the name of a field of more than 200 characters"},
+        {"oken count", "far more values than any case has"},
+        {"ocument length", "a file of more than 2 000 000 characters"},
+        {"a line of more than", "a line of more than 100 000 characters"},
+        {"end-of-input", "the end of the file in the middle of the case"},
+        {"end of input", "the end of the file in the middle of the case"},
+        {"eading zero", "a number with zeros in front"},
+        {"nrecognized token", "a word without quotation marks"},
+        {"was expecting double-quote", "the name of a field without quotation marks"},
+        {"was expecting a colon", "a field without a colon behind its name"},
+        {"was expecting comma", "two values without a comma between them"},
+        {"mapping values are not allowed", "a colon where none can stand"},
+        {"could not find expected ':'", "a line without a colon behind the name of its field"},
+        {"special characters are not allowed", "a character that cannot be seen"},
+        {"control character", "a character that cannot be seen, or a line break within a text"},
+        {"CTRL-CHAR", "a character that cannot be seen, or a line break within a text"},
+        {"escape", "a backslash before a character that needs none"},
+        {"nvalid UTF-8", "a byte that is not UTF-8"},
+        {"numeric", "a number that is not written out"},
+        {"'%'", "a line that begins with %"},
+        {"'@'", "a value that begins with @"},
+        {"'`'", "a value that begins with `"},
+        {"TAB", "a tab where blanks belong"},
+        {"anchor", "an & or a * without a name behind it"},
+        {"alias", "an & or a * without a name behind it"},
+        {"tag", "an exclamation mark in front of a value"},
+        {"flow", "a bracket { or [ that is not closed, or a comma that is missing in it"},
+        {"quoted scalar", "a text whose closing quotation mark is missing"},
+        {"block end", "a line that stands further in or out than those around it"},
+        {"block collection", "a line that stands further in or out than those around it"},
+        {"block mapping", "a line that stands further in or out than those around it"},
+        {"nexpected character", "a character that cannot stand there"},
+    };
+
+    /** What the parser met, without its own words: it may also repeat a piece of the file, which may hold anything. */
     private static String first(String message) {
-        String[] said = message.strip().split("\n");
-        String line = said[0];
-        if (line.startsWith("while ")) {
-            for (int i = said.length - 1; i > 0; i--) {
-                boolean excerpt = said[i].startsWith(" ") || said[i].isBlank();
-                line = excerpt ? line : said[i];
+        for (String[] plain : PLAIN) {
+            if (message.contains(plain[0])) {
+                return plain[1];
             }
-            line = "text that cannot be read on (" + (line.startsWith("while ") ? said[0] : line) + ")";
         }
-        line = line.replace("mapping values are not allowed here", "a colon where none can stand");
-        // the parser repeats a piece of the file, which may hold anything; the place tells enough
-        return line.replaceAll("'[^']{13,}'|\"[^\"]{13,}\"", "…").replaceAll(" \\(code \\d+\\)", "");
+        return "text that cannot be read on";
     }
 }

@@ -7,7 +7,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import dev.fairlead.intake.bind.QuantityParts;
+import dev.fairlead.intake.spelling.PlainNumber;
 import dev.fairlead.intake.text.CaseFormat;
 import dev.fairlead.intake.text.CaseParsers;
 import dev.fairlead.intake.text.Locator;
@@ -81,7 +81,8 @@ final class TreeBuilder {
                 return array;
             case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT:
                 String raw = p.getText();
-                return QuantityParts.plain(raw) ? NODES.numberNode(new BigDecimal(raw)) : NODES.textNode(raw);
+                BigDecimal number = PlainNumber.read(raw);
+                return number == null ? NODES.textNode(raw) : NODES.numberNode(number);
             case VALUE_TRUE:
                 return NODES.booleanNode(true);
             case VALUE_FALSE:

@@ -3,8 +3,9 @@ package dev.fairlead.intake.tree;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
-import dev.fairlead.intake.bind.QuantityParts;
 import dev.fairlead.intake.spelling.CaseWords;
+import dev.fairlead.intake.spelling.PlainNumber;
+import dev.fairlead.intake.spelling.Visible;
 import dev.fairlead.model.Field;
 import dev.fairlead.model.shape.FieldShape;
 import dev.fairlead.model.shape.Kind;
@@ -53,9 +54,8 @@ final class Typing {
     }
 
     private static JsonNode number(String text) {
-        return QuantityParts.plain(text) && text.length() <= 40
-                ? NODES.numberNode(new BigDecimal(text))
-                : NODES.textNode(text);
+        BigDecimal number = PlainNumber.read(text);
+        return number == null ? NODES.textNode(text) : NODES.numberNode(number);
     }
 
     /**
@@ -68,12 +68,10 @@ final class Typing {
             return all.toString();
         }
         if (node.isNumber()) {
-            return node.decimalValue().abs().compareTo(BigDecimal.valueOf(1e15)) > 0
-                    ? node.asText()
-                    : node.decimalValue().toPlainString();
+            return node.decimalValue().toPlainString();
         }
         return node.isBoolean()
                 ? node.booleanValue() ? "yes" : "no"
-                : node.isObject() ? StatedError.text(node, about).orElseGet(node::toString) : node.asText();
+                : Visible.of(node.isObject() ? StatedError.text(node, about).orElseGet(node::toString) : node.asText());
     }
 }

@@ -116,6 +116,23 @@ class SourcesTest {
                 .contains("good");
     }
 
+    /** Each entry keeps to what one may unpack to; together they do not. */
+    @Test
+    void entriesTogetherHaveABudget() throws IOException {
+        Path zip = folder.resolve("many.zip");
+        byte[] blank = new byte[1 << 20];
+        Arrays.fill(blank, (byte) '\n');
+        try (ZipOutputStream out = new ZipOutputStream(Files.newOutputStream(zip))) {
+            for (int i = 0; i < 8; i++) {
+                out.putNextEntry(new ZipEntry(i + ".ndjson"));
+                for (int k = 0; k < 15; k++) {
+                    out.write(blank);
+                }
+            }
+        }
+        assertThat(Collected.items(zip)).extracting(Collected::told).anyMatch(t -> t.contains("unpacks to more than"));
+    }
+
     static void write(Path zip, String... namesAndTexts) throws IOException {
         try (ZipOutputStream out = new ZipOutputStream(Files.newOutputStream(zip))) {
             for (int i = 0; i < namesAndTexts.length; i += 2) {
