@@ -52,7 +52,8 @@ final class CommandTree {
             "audit",
             "compare",
             "cohort",
-            "rules");
+            "rules",
+            "self-check");
 
     /** Each command is made only when it is needed, for that takes longer than most of them run. */
     private static Object command(String name, Console console) {
@@ -69,6 +70,7 @@ final class CommandTree {
             case "compare" -> new CompareCommand(console);
             case "cohort" -> new CohortCommand(console);
             case "rules" -> new RulesCommand(console);
+            case "self-check" -> new SelfCheckCommand(console);
             default -> throw new IllegalArgumentException(name);
         };
     }

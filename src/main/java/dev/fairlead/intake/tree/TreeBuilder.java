@@ -26,7 +26,7 @@ import java.util.Optional;
  * afterwards.
  */
 final class TreeBuilder {
-    private static final JsonNodeFactory NODES = JsonNodeFactory.withExactBigDecimals(true);
+    private static final JsonNodeFactory NODES = new JsonNodeFactory(true);
 
     private TreeBuilder() {}
 

@@ -14,7 +14,7 @@ import java.util.Optional;
 
 /** Between a value in a tree and the text that a person types or sees for it. */
 final class Typing {
-    private static final JsonNodeFactory NODES = JsonNodeFactory.withExactBigDecimals(true);
+    private static final JsonNodeFactory NODES = new JsonNodeFactory(true);
 
     private Typing() {}
 

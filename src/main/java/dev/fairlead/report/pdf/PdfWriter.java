@@ -92,7 +92,6 @@ public final class PdfWriter {
     public static byte[] pdf(String xhtml, Consumer<String> warnings) {
         List<String> severe = new ArrayList<>();
         PdfRendererBuilder builder = new PdfRendererBuilder()
-                .useFastMode()
                 .usePdfUaAccessibility(true)
                 .usePdfAConformance(PdfAConformance.PDFA_2_A)
                 .useColorProfile(ICC_Profile.getInstance(ColorSpace.CS_sRGB).getData())

@@ -1,0 +1,136 @@
+package dev.fairlead.cli;
+
+import dev.fairlead.check.CheckOptions;
+import dev.fairlead.check.Checked;
+import dev.fairlead.check.Checker;
+import dev.fairlead.check.Doubting;
+import dev.fairlead.check.Version;
+import dev.fairlead.findings.Finding;
+import dev.fairlead.findings.RulebaseUsed;
+import dev.fairlead.intake.CaseReader;
+import dev.fairlead.intake.CaseReading;
+import dev.fairlead.intake.text.CaseFormat;
+import dev.fairlead.intake.tree.CaseTree;
+import dev.fairlead.intake.write.BlankCase;
+import dev.fairlead.intake.write.CaseWriter;
+import dev.fairlead.model.Case;
+import dev.fairlead.report.html.ReportPdf;
+import dev.fairlead.report.json.ReportJson;
+import dev.fairlead.rules.verdict.Rulebase;
+import dev.fairlead.rules.verdict.Status;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+
+/** Looks whether the program works on this machine, one line for each thing looked at. */
+@Command(
+        name = "self-check",
+        mixinStandardHelpOptions = true,
+        sortOptions = false,
+        description = "Look whether the program works on this machine: rules, judging, reading and writing, PDF, folders.")
+final class SelfCheckCommand implements Callable<Integer> {
+    private static final String WATCHED = "overjet-after";
+
+    private final Console console;
+    private boolean failed;
+
+    @Mixin
+    private RulesOption rules;
+
+    SelfCheckCommand(Console console) {
+        this.console = console;
+    }
+
+    @Override
+    public Integer call() {
+        look("program", () -> Version.ofProgram() + ", Java " + Runtime.version() + ", " + System.getProperty("os.name"));
+        look("rulebase", this::rulebase);
+        look("judging", this::judging);
+        look("reading and writing", SelfCheckCommand::writing);
+        look("PDF and fonts", () -> ReportPdf.of(checked(example())).length / 1000 + " kB written");
+        look("working folder", () -> writable(Path.of("").toAbsolutePath()));
+        look("folder for drafts", () -> writable(Path.of(System.getProperty("java.io.tmpdir"))));
+        return failed ? ExitCode.OWN_ERROR : ExitCode.CLEAN;
+    }
+
+    private void look(String what, Callable<String> how) {
+        String told;
+        try {
+            told = "works   " + what + ": " + how.call();
+        } catch (Exception e) {
+            failed = true;
+            told = "FAILS   " + what + ": "
+                    + (e instanceof IOException io ? WholeFile.why(io) : String.valueOf(e.getMessage()));
+        }
+        console.out().println(told);
+    }
+
+    private String rulebase() {
+        Rulebase loaded = rules.load();
+        RulebaseUsed used = RulebaseUsed.of(loaded);
+        return used.version() + " " + used.hash().substring(0, 8) + ", "
+                + loaded.catalogue().criteria().size() + " criteria";
+    }
+
+    /** A case ends the same twice, and a hazard put into it is told. */
+    private String judging() throws Exception {
+        Checked once = checked(example());
+        if (!once.report().errors().isEmpty()) {
+            throw new IllegalStateException("rules ended with an error of their own");
+        }
+        if (!ReportJson.text(once.report(), true).equals(ReportJson.text(checked(example()).report(), true))) {
+            throw new IllegalStateException("the same case ends differently when it is judged again");
+        }
+        CaseTree spoilt = CaseTree.of(example());
+        spoilt.set("/bite/overjet", "0.5");
+        Case hazard = spoilt.read("example").value().orElseThrow();
+        if (outcome(once) != Status.PASS || outcome(checked(hazard)) != Status.WARN) {
+            throw new IllegalStateException("an overjet too small for the plan is not told");
+        }
+        return "the same twice, a planted fault is told";
+    }
+
+    private static Status outcome(Checked checked) {
+        return checked.report().findings().all().stream()
+                .filter(f -> f.id().equals(WATCHED))
+                .map(Finding::outcome)
+                .findFirst()
+                .orElse(Status.DOES_NOT_APPLY);
+    }
+
+    private Checked checked(Case c) {
+        return new Checker(rules.load())
+                .check(c, "", new CheckOptions(Optional.empty(), Optional.empty(), true, Doubting.NONE));
+    }
+
+    private static Case example() throws Exception {
+        return CaseTree.parse(BlankCase.minimal(), CaseFormat.YAML)
+                .read("example")
+                .value()
+                .orElseThrow();
+    }
+
+    private static String writing() throws Exception {
+        Path file = Files.createTempFile("fairlead", ".json");
+        try {
+            Files.writeString(file, CaseWriter.json(example()));
+            CaseReading again = CaseReader.read(file);
+            if (!again.value().equals(Optional.of(example()))) {
+                throw new IllegalStateException("a case that was written is read back differently");
+            }
+            return "a case that was written is read back the same";
+        } finally {
+            Files.delete(file);
+        }
+    }
+
+    private static String writable(Path folder) throws IOException {
+        Path probe = Files.createTempFile(folder, ".fairlead", ".probe");
+        Files.delete(probe);
+        return folder + " can be written to";
+    }
+}
