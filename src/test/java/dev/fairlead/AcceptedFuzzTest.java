@@ -34,10 +34,42 @@ import org.junit.jupiter.api.Test;
  */
 class AcceptedFuzzTest {
     private static final List<String> VALUES = List.of(
-            "0", "-1", "1e-9", "1e15", "1e-99999999999", "0.020 in", "020", "unknown", "does-not-apply", "yes", "no", "null",
-            "\"\"", "\"\\u202e\"", "\"\\u001b[2J\"", "\"<script>\"", "\"&amp;\"", "2000-01-01", "2099-12-31", "2026-02-30",
-            "[1, 2]", "[]", "{}", "{value: 1, error: 0}", "{value: 1, error: 9}", "left", "both", "none", "33", "85", "class-i",
-            "999999", "0.5", "3", "25", "\"a text of some length that is wrapped where a line of a report ends, and again\"");
+            "0",
+            "-1",
+            "1e-9",
+            "1e15",
+            "1e-99999999999",
+            "0.020 in",
+            "020",
+            "unknown",
+            "does-not-apply",
+            "yes",
+            "no",
+            "null",
+            "\"\"",
+            "\"\\u202e\"",
+            "\"\\u001b[2J\"",
+            "\"<script>\"",
+            "\"&amp;\"",
+            "2000-01-01",
+            "2099-12-31",
+            "2026-02-30",
+            "[1, 2]",
+            "[]",
+            "{}",
+            "{value: 1, error: 0}",
+            "{value: 1, error: 9}",
+            "left",
+            "both",
+            "none",
+            "33",
+            "85",
+            "class-i",
+            "999999",
+            "0.5",
+            "3",
+            "25",
+            "\"a text of some length that is wrapped where a line of a report ends, and again\"");
 
     private final Random random = new Random(19);
     private final Checker checker = new Checker(Rulebase.builtIn());
@@ -47,7 +79,8 @@ class AcceptedFuzzTest {
     void whatIsAcceptedIsRenderedInEveryForm() throws IOException {
         List<String> cases = new ArrayList<>();
         try (Stream<Path> files = Files.list(Path.of("cases"))) {
-            for (Path file : files.filter(f -> f.toString().endsWith(".yaml")).sorted().toList()) {
+            for (Path file :
+                    files.filter(f -> f.toString().endsWith(".yaml")).sorted().toList()) {
                 cases.add(Files.readString(file));
             }
         }
@@ -75,7 +108,8 @@ class AcceptedFuzzTest {
                 case 1 -> lines[at] = line + "\n" + line;
                 default -> {
                     if (colon > 0 && !line.strip().startsWith("#")) {
-                        lines[at] = line.substring(0, colon + 2) + VALUES.get(random.nextInt(VALUES.size()))
+                        lines[at] = line.substring(0, colon + 2)
+                                + VALUES.get(random.nextInt(VALUES.size()))
                                 + (line.endsWith("}") ? "}" : "");
                     }
                 }

@@ -31,7 +31,8 @@ import picocli.CommandLine.Mixin;
         name = "self-check",
         mixinStandardHelpOptions = true,
         sortOptions = false,
-        description = "Look whether the program works on this machine: rules, judging, reading and writing, PDF, folders.")
+        description =
+                "Look whether the program works on this machine: rules, judging, reading and writing, PDF, folders.")
 final class SelfCheckCommand implements Callable<Integer> {
     private static final String WATCHED = "overjet-after";
 
@@ -47,7 +48,9 @@ final class SelfCheckCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        look("program", () -> Version.ofProgram() + ", Java " + Runtime.version() + ", " + System.getProperty("os.name"));
+        look(
+                "program",
+                () -> Version.ofProgram() + ", Java " + Runtime.version() + ", " + System.getProperty("os.name"));
         look("rulebase", this::rulebase);
         look("judging", this::judging);
         look("reading and writing", SelfCheckCommand::writing);
@@ -82,7 +85,8 @@ final class SelfCheckCommand implements Callable<Integer> {
         if (!once.report().errors().isEmpty()) {
             throw new IllegalStateException("rules ended with an error of their own");
         }
-        if (!ReportJson.text(once.report(), true).equals(ReportJson.text(checked(example()).report(), true))) {
+        if (!ReportJson.text(once.report(), true)
+                .equals(ReportJson.text(checked(example()).report(), true))) {
             throw new IllegalStateException("the same case ends differently when it is judged again");
         }
         CaseTree spoilt = CaseTree.of(example());

@@ -25,8 +25,8 @@ final class IdentifyingNumbers {
                     + "\\s*(?:no|nr|num|number|nummer|id)?\\b\\.?\\s*[:#=]?\\s*[a-z]{0,3}[-/]?\\d[\\d/-]{2,}");
     private static final Pattern CODE = Pattern.compile("\\b[A-Z]{1,4}-?\\d{5,}\\b|\\b[A-Z]{2}\\d{6}[A-Z]\\b");
     /** Seven digits in a row, or three groups of them. */
-    private static final Pattern DIGITS =
-            Pattern.compile("\\d{7,}|\\(?\\d{2,5}\\)?(?:[ ./-]{1,2}\\d{2,5}){2,}");
+    private static final Pattern DIGITS = Pattern.compile("\\d{7,}|\\(?\\d{2,5}\\)?(?:[ ./-]{1,2}\\d{2,5}){2,}");
+
     private static final Pattern UNIT = Pattern.compile(
             "(?iu)\\d+(?: ?[-–/] ?\\d+)* ?(?:mm|cm|in|°|deg|gf|g|cn|n|mpa|gpa|%|weeks?|months?|years?|days?|visits?)\\b");
 
