@@ -13,7 +13,7 @@ import java.util.Optional;
  * @param stage the last stage to judge; empty for the furthest that the case names or holds facts of
  * @param workings whether the report carries the worked numbers
  * @param doubting how chances of another outcome are worked out
- * @param forces whether the beam model of the wire is solved, from activation on
+ * @param forces whether the beam model of the wire is solved, from the bench on
  */
 public record CheckOptions(
         Optional<LocalDate> date, Optional<Stage> stage, boolean workings, Doubting doubting, boolean forces) {

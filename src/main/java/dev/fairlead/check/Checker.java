@@ -141,9 +141,9 @@ public final class Checker {
                 .facts();
     }
 
-    /** Forces are judged from activation on; before, the beam model would work for nothing. */
+    /** Forces are judged from the bench on; before, the beam model would work for nothing. */
     private Calculations parts(Stage reached, CheckOptions options) {
-        return options.forces() && reached.hasReached(Stage.ACTIVATION) ? parts : parts.withoutForces();
+        return options.forces() && reached.hasReached(Stage.BENCH) ? parts : parts.withoutForces();
     }
 
     /** How many warnings stand in stages that were left out; empty when none was. */

@@ -88,9 +88,9 @@ public final class Doubts {
         };
     }
 
-    /** Forces are judged from activation on; before, the beam model would work for nothing. */
+    /** Forces are judged from the bench on; before, the beam model would work for nothing. */
     private Calculations parts(Stage reached) {
-        return reached.hasReached(Stage.ACTIVATION) ? parts : parts.withoutForces();
+        return reached.hasReached(Stage.BENCH) ? parts : parts.withoutForces();
     }
 
     private Doubt doubt(List<CaseFact> facts, Stage reached, Optional<Simulation> drawn) {

@@ -20,6 +20,7 @@ public sealed interface CaseFact
                 Wire,
                 FoldMade,
                 BenchWork,
+                PlannedActivation,
                 InsertedEnd,
                 Inserted,
                 ActivatedFold,

@@ -7,6 +7,7 @@ import dev.fairlead.model.Measured;
  * Holding arch, order of steps, alignment and recall at the end.
  *
  * @param smallestSpare the smaller of the two sides' spare, mm
+ * @param leastKnownSpare the smallest spare that is known, against the customary sum where a side's need is not, mm
  * @param archStarted an impression was taken or a holding arch was placed
  * @param debonded brackets and wire are off
  * @param cemented the holding arch is cemented
@@ -16,6 +17,7 @@ import dev.fairlead.model.Measured;
  * @param touchesCingula the holding arch touches the cingula
  * @param passive it lies passive
  * @param tissueClearance gap between arch and tissue, mm
+ * @param monthsHeld months that the arch is in while second molars are not all in; does not apply before it is cemented
  * @param secondMolarRecall months between looks at the second molars
  * @param recall months between recalls
  * @param removalPoint the removal point is recorded
@@ -24,6 +26,7 @@ import dev.fairlead.model.Measured;
 public record End(
         Place place,
         Measured smallestSpare,
+        Measured leastKnownSpare,
         Answer archStarted,
         Answer debonded,
         Answer cemented,
@@ -33,6 +36,7 @@ public record End(
         Answer touchesCingula,
         Answer passive,
         Measured tissueClearance,
+        Measured monthsHeld,
         Measured secondMolarRecall,
         Measured recall,
         Answer removalPoint)

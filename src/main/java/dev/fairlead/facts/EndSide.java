@@ -7,9 +7,8 @@ import dev.fairlead.model.Side;
  * Room on one side at the end.
  *
  * @param side the side
- * @param spare space at the end less required space, mm; 23 mm stands for what is required where incisor widths are
- *     missing
- * @param beyondNeed the same against the prediction for this child alone, mm
+ * @param spare space at the end less the need predicted for this child, mm
+ * @param spareOfSum where that need is unknown, space at the end less the customary sum of 23 mm; else does not apply
  */
 @StandsAt("/holding")
-public record EndSide(Place place, Side side, Measured spare, Measured beyondNeed) implements CaseFact {}
+public record EndSide(Place place, Side side, Measured spare, Measured spareOfSum) implements CaseFact {}

@@ -10,9 +10,16 @@ import dev.fairlead.model.Measured;
  * @param sidedPlan the plan names a side that advances more
  * @param otherSideLeads cumulative activation of the side that is to advance less, less that of the side that is to
  *     advance more, mm
- * @param sinceRecheck advance since the inclination was last measured, mm
+ * @param sinceRecheck advance since a check of the inclination was last recorded, mm
+ * @param monthsWithoutRootDecision months of treatment in which nobody recorded whether a film of the roots is needed;
+ *     does not apply once somebody has
  */
 @StandsAt("/visits")
 public record Progress(
-        Place place, Measured sidesApart, Answer sidedPlan, Measured otherSideLeads, Measured sinceRecheck)
+        Place place,
+        Measured sidesApart,
+        Answer sidedPlan,
+        Measured otherSideLeads,
+        Measured sinceRecheck,
+        Measured monthsWithoutRootDecision)
         implements CaseFact {}

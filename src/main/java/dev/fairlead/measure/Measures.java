@@ -42,7 +42,8 @@ public final class Measures {
         Optional<Front> front =
                 book.wanted() ? Optional.of(Front.of(readings, space, position, book)) : Optional.empty();
         Activations activations = new Activations(c);
-        List<CaseFact> facts = Facts.of(new Gathered(c, readings, records, space, position, activations, parts, book));
+        List<CaseFact> facts =
+                Facts.of(new Gathered(c, readings, records, space, position, activations, on, parts, book));
         Optional<Forecast> forecast = book.wanted() ? Optional.of(Forecast.of(c, space, on, book)) : Optional.empty();
         return new Worked(facts, book.workings(), records, space, position, front, forecast);
     }

@@ -13,6 +13,9 @@ public record Holding(
         @Field(value = "Day on which brackets and wire came off.", mayNotApply = true)
         Fact<LocalDate> debonded,
 
+        @Field(value = "Day on which the holding arch came out.", mayNotApply = true)
+        Fact<LocalDate> removed,
+
         @Field(
                 value = "Left space at the end: distal of 32 to mesial of 36.",
                 unit = Unit.MM,

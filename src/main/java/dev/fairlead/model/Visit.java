@@ -37,7 +37,29 @@ public record Visit(
         Answer resorption,
 
         @Field("Was the incisors' inclination checked again, on film or clinically?")
-        Answer inclinationRechecked) {
+        Answer inclinationRechecked,
+
+        @Field(
+                value =
+                        "Height of the passive front above or below the bracket slots after opening and levelling, without sign.",
+                unit = Unit.MM,
+                low = 0,
+                high = 5,
+                error = ErrorKind.CLINICAL_LENGTH)
+        Measured frontOffLevel,
+
+        @Field(
+                value = "Share of tooth surfaces with plaque at this visit (O'Leary's plaque control record).",
+                unit = Unit.PERCENT,
+                low = 0,
+                high = 100,
+                error = ErrorKind.PERCENTAGE)
+        Measured plaque,
+
+        @Field("Are there new white spots since the start?") Answer newWhiteSpots,
+
+        @Field("Was it decided, on record, whether a film of the lower incisors' roots is needed?")
+        Answer rootFilmDecided) {
     /** What was done and seen on one side. */
     public VisitSide side(Side side) {
         return side == Side.LEFT ? left : right;

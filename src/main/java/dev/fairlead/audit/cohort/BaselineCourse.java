@@ -63,6 +63,10 @@ final class BaselineCourse {
                     .set("lastingPain", false)
                     .set("resorption", false)
                     .set("inclinationRechecked", last)
+                    .set("frontOffLevel", 0.2)
+                    .set("plaque", 15)
+                    .set("newWhiteSpots", false)
+                    .set("rootFilmDecided", last)
                     .make());
             day = day.plusDays(d.whole(29, 34));
             moved += s.standOff() * d.uniform(0.88, 0.98);

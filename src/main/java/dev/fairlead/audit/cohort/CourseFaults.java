@@ -3,8 +3,10 @@ package dev.fairlead.audit.cohort;
 import static dev.fairlead.audit.cohort.Draws.tenth;
 
 import dev.fairlead.model.Case;
+import dev.fairlead.model.Fact;
 import dev.fairlead.model.Side;
 import dev.fairlead.model.Stage;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
@@ -76,7 +78,21 @@ final class CourseFaults {
                             CourseFaults::notRechecked)
                     .when(c -> c.plan().advanceLeft().value() == 3)
                     .at(0.1),
-            visit("not-past-plan", Fault.STEEL, "moved further than planned", CourseFaults::pastPlan));
+            visit("not-past-plan", Fault.STEEL, "moved further than planned", w ->
+                            new Object[] {w.last() + "/incisorAdvance", w.advance() + 1.3})
+                    .when(c -> c.visits().size() > 1),
+            visit("front-level", "level", "the front not levelled after opening", w ->
+                    new Object[] {w.last() + "/frontOffLevel", w.draws().tenth(0.9, 2)}),
+            visit(
+                    "hygiene-at-visit",
+                    "hygiene",
+                    "plaque or white spots at a visit",
+                    w -> w.draws()
+                            .one(new Object[] {w.last() + "/plaque", w.draws().whole(45, 90)}, new Object[] {
+                                w.last() + "/newWhiteSpots", true
+                            })),
+            visit("root-check-decided", "roots", "nobody thought of the roots", CourseFaults::rootsForgotten)
+                    .alsoWarns("records-fresh", Stage.RECORDS));
 
     private static final List<Fault> HOLDING = List.of(
             hold(TARGET, "target", "one side too short when the arch went in", w -> shorter(w, Side.LEFT))
@@ -124,6 +140,19 @@ final class CourseFaults {
                     .alsoWarns("permanent-incisors-erupted", Stage.INDICATION),
             hold("second-molars-watched", "second-molar-recall", "second molars looked at too rarely", w ->
                     new Object[] {"/holding/secondMolarRecall", w.draws().whole(9, 18)}),
+            hold(
+                            "holding-arch-not-too-long",
+                            "end-date",
+                            "the holding arch in for more than two years",
+                            w -> new Object[] {
+                                "/date",
+                                w.made()
+                                        .holding()
+                                        .cemented()
+                                        .get()
+                                        .plusMonths(w.draws().whole(26, 40))
+                            })
+                    .alsoWarns("records-fresh", Stage.RECORDS),
             hold(
                     "recall-planned",
                     "recall",
@@ -178,16 +207,20 @@ final class CourseFaults {
         };
     }
 
-    /** Both folds opened at the last visit to more than a millimetre past the plan. */
-    private static Object[] pastPlan(Fault.Work w) {
-        double gap = BaselineCourse.gap(w.advance() + 1.3);
-        double before = 0;
-        for (int i = 0; i < w.made().visits().size() - 1; i++) {
-            before += w.value("/visits/" + i + "/left/gapOpened");
+    /** In treatment for eleven months, and at no visit did anybody think of the roots. */
+    private static Object[] rootsForgotten(Fault.Work w) {
+        List<Object> changes = new ArrayList<>(List.of(
+                "/insertion/date", earlier(w.made().insertion().date()),
+                "/films/models", earlier(w.made().films().models()),
+                "/films/headFilm", earlier(w.made().films().headFilm())));
+        for (int i = 0; i < w.made().visits().size(); i++) {
+            changes.addAll(List.of("/visits/" + i + "/rootFilmDecided", false));
         }
-        return new Object[] {
-            w.last() + "/left/gapOpened", tenth(gap - before), w.last() + "/right/gapOpened", tenth(gap - before)
-        };
+        return changes.toArray();
+    }
+
+    private static LocalDate earlier(Fact<LocalDate> day) {
+        return day.get().minusMonths(11);
     }
 
     private static Object[] noGain(Fault.Work w) {

@@ -39,8 +39,16 @@ public record Fault(
      */
     static final String STEEL = "steel";
 
-    /** A criterion that warns as well, and the stage from which it is judged. */
-    public record Follower(String criterion, Stage stage) {}
+    /**
+     * A criterion that ends otherwise as well, and the stage from which it is judged.
+     *
+     * @param beforeVisits only as long as no visit is recorded
+     */
+    public record Follower(String criterion, Stage stage, boolean beforeVisits) {
+        boolean of(Case c) {
+            return reached(c).hasReached(stage) && !(beforeVisits && !c.visits().isEmpty());
+        }
+    }
 
     /** What a change may look at: the case before it, and the case's own random numbers. */
     public record Work(Case made, Draws draws) {
@@ -76,7 +84,7 @@ public record Fault(
 
     Fault alsoWarns(String other, Stage from) {
         List<Follower> more = new ArrayList<>(follows);
-        more.add(new Follower(other, from));
+        more.add(new Follower(other, from, false));
         return new Fault(criterion, stage, area, rate, says, more, fits, changes);
     }
 
@@ -104,9 +112,6 @@ public record Fault(
                 criterion,
                 Planted.Kind.WARNS,
                 says,
-                follows.stream()
-                        .filter(f -> reached(c).hasReached(f.stage()))
-                        .map(Follower::criterion)
-                        .toList());
+                follows.stream().filter(f -> f.of(c)).map(Follower::criterion).toList());
     }
 }

@@ -31,8 +31,15 @@ public record Gap(
     Gap also(Stage from, String... others) {
         List<Fault.Follower> more = new ArrayList<>(follows);
         for (String o : others) {
-            more.add(new Fault.Follower(o, from));
+            more.add(new Fault.Follower(o, from, false));
         }
+        return new Gap(criterion, stage, area, pointers, List.copyOf(more), fits);
+    }
+
+    /** The same while no visit is recorded. */
+    Gap alsoBeforeVisits(Stage from, String other) {
+        List<Fault.Follower> more = new ArrayList<>(follows);
+        more.add(new Fault.Follower(other, from, true));
         return new Gap(criterion, stage, area, pointers, List.copyOf(more), fits);
     }
 
@@ -64,7 +71,7 @@ public record Gap(
                 Planted.Kind.NOT_ASSESSED,
                 "left out: " + String.join(", ", pointers),
                 follows.stream()
-                        .filter(f -> Fault.reached(c).hasReached(f.stage()))
+                        .filter(f -> f.of(c))
                         .map(Fault.Follower::criterion)
                         .toList());
     }

@@ -12,6 +12,8 @@ import java.util.List;
 
 /** Facts that invented cases can lack, and the criterion that then waits for them. */
 final class Gaps {
+    private static final String PLANNED = "planned-force-fits";
+
     /** What only the beam model of the wire can tell; the total force is read on a gauge in all of these cases. */
     private static final String[] BY_BEAM_MODEL = {"no-permanent-set", "vertical-force"};
 
@@ -43,19 +45,25 @@ final class Gaps {
                     .also(RECORDS, "space-adds-up", "measurements-repeated"),
             Gap.of(BENCH, "fold-length-is-tube-length", "/hardware/left/length")
                     .also(BENCH, "blank-long-enough")
+                    .alsoBeforeVisits(BENCH, PLANNED)
                     .also(ACTIVATION, BY_BEAM_MODEL),
             Gap.of(BENCH, "bends-small", "/bench/left/bendRadius")
                     .also(ACTIVATION, BY_BEAM_MODEL)
+                    .alsoBeforeVisits(BENCH, PLANNED)
                     .also(ACTIVATION, "fold-wire-left"),
             Gap.of(BENCH, "arch-form-fits", "/bench/misfitRms", "/bench/misfitWorst", "/wire/formCanineWidth"),
             Gap.of(BENCH, "shape-kept", "/bench/misfitRmsAfter"),
             Gap.of(ACTIVATION, "stand-off-in-range", "{last}/left/standOff").also(ACTIVATION, BY_BEAM_MODEL),
-            Gap.of(ACTIVATION, "sides-balanced", "{last}/left/gapOpened")
-                    .also(ACTIVATION, "fold-wire-left", "not-past-plan"),
+            Gap.of(ACTIVATION, "sides-balanced", "{last}/left/gapOpened").also(ACTIVATION, "fold-wire-left"),
             Gap.of(ACTIVATION, "response-seen", "{last}/left/space")
+                    .also(ACTIVATION, "not-past-plan")
                     .when(c -> c.visits().size() > 1),
             Gap.of(ACTIVATION, "no-permanent-set", "/wire/proofStrength"),
-            Gap.of(ACTIVATION, "inclination-rechecked", "{last}/incisorAdvance"),
+            Gap.of(ACTIVATION, "inclination-rechecked", "{last}/incisorAdvance")
+                    .also(ACTIVATION, "not-past-plan")
+                    .when(c -> c.visits().size() > 1),
+            Gap.of(ACTIVATION, "front-level", "{last}/frontOffLevel"),
+            Gap.of(ACTIVATION, "hygiene-at-visit", "{last}/plaque"),
             Gap.of(RECORDS, "space-adds-up", "/space/perimeter").in(SPACE),
             Gap.of(RECORDS, "panoramic-seen", "/films/ectopic"),
             Gap.of(INDICATION, "prediction-agrees", "/plan/percentile"),
@@ -94,7 +102,9 @@ final class Gaps {
             Gap.of(READINESS, "molar-bands-sound", "/hardware/left/cemented"),
             Gap.of(READINESS, "working-model", "/hardware/modelOverBands"),
             Gap.of(READINESS, "rest-of-arch-free", "/hardware/buccalSegmentsFree"),
-            Gap.of(BENCH, "wire-is-as-planned", "/wire/section").also(ACTIVATION, BY_BEAM_MODEL),
+            Gap.of(BENCH, "wire-is-as-planned", "/wire/section")
+                    .alsoBeforeVisits(BENCH, PLANNED)
+                    .also(ACTIVATION, BY_BEAM_MODEL),
             Gap.of(BENCH, "midline-marked", "/bench/midlineMarked"),
             Gap.of(BENCH, "first-bend-offset", "/bench/right/firstBendOffset"),
             Gap.of(BENCH, "bends-square", "/bench/left/outOfSquare"),
@@ -122,7 +132,7 @@ final class Gaps {
             Gap.of(ACTIVATION, "tissue-and-root-signs", "{last}/lastingPain"),
             Gap.of(HOLDING, "space-target-reached", "/holding/spaceLeft")
                     .also(HOLDING, "target-before-holding-arch", "not-overdone"),
-            Gap.of(HOLDING, "holding-before-debond", "/holding/cemented"),
+            Gap.of(HOLDING, "holding-before-debond", "/holding/cemented").also(HOLDING, "holding-arch-not-too-long"),
             Gap.of(HOLDING, "incisors-aligned", "/holding/contacts/31-32"),
             Gap.of(HOLDING, "inclination-at-end", "/holding/incisorMandibular"),
             Gap.of(HOLDING, "holding-arch-passive", "/holding/passive"),

@@ -98,6 +98,11 @@ final class WireFaults {
             }),
             bench("passive-on-model", "passive", "the wire is not passive on the model", w ->
                     new Object[] {"/bench/passiveGap", w.draws().tenth(0.9, 2)}),
+            bench("planned-activation-fits", "planned", "activations planned too close together", w ->
+                    new Object[] {"/plan/intervalWeeks", 2}),
+            bench("planned-force-fits", Fault.STEEL, "a wire too soft for its plan", w ->
+                            new Object[] {"/wire/proofStrength", 300})
+                    .when(c -> c.visits().isEmpty() && c.plan().standOff().value() > 0.9),
             bench("few-rebends", "rebends", "the same spot bent back and forth", w ->
                     new Object[] {"/bench/rebends", w.draws().whole(3, 5)}),
             bench("blank-long-enough", "blank", "a blank too short", w ->

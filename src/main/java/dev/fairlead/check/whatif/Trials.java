@@ -46,7 +46,7 @@ final class Trials {
         this.c = c;
         this.day = day;
         this.reached = reached;
-        this.parts = reached.hasReached(Stage.ACTIVATION) ? parts : parts.withoutForces();
+        this.parts = reached.hasReached(Stage.BENCH) ? parts : parts.withoutForces();
         this.judge = judge;
         this.criteria = rulebase.catalogue().criteria();
         this.now = tryOut(List.of());

@@ -4,24 +4,27 @@ import dev.fairlead.facts.CaseFact;
 import dev.fairlead.facts.EndBuilder;
 import dev.fairlead.facts.EndSideBuilder;
 import dev.fairlead.facts.Place;
-import dev.fairlead.measure.space.Irregularity;
 import dev.fairlead.measure.working.Say;
 import dev.fairlead.measure.working.Working;
+import dev.fairlead.measure.schedule.Dates;
+import dev.fairlead.measure.space.Irregularity;
 import dev.fairlead.model.Answer;
-import dev.fairlead.model.Fact;
+import dev.fairlead.model.Choices.ToothState;
 import dev.fairlead.model.Holding;
 import dev.fairlead.model.Measured;
-import dev.fairlead.model.Pointers;
 import dev.fairlead.model.Side;
+import dev.fairlead.model.Tooth;
 import dev.fairlead.model.Unit;
-import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** Room, holding arch, order of steps and recall at the end. */
 final class EndFacts {
-    /** Canine 8, premolars 8 and 7 mm: common practice, used only where incisor widths are missing. */
-    private static final Measured COMMON_SUM = Measured.exact(8 + 8 + 7, Unit.MM);
+    /**
+     * Canine 8, premolars 8 and 7 mm, and how far children differ from it: common practice. It warns where incisor
+     * widths are missing, and never passes.
+     */
+    private static final Measured COMMON_SUM = Measured.of(8 + 8 + 7, Unit.MM, "customary sum of 23 mm", 0.9);
 
     private static final Place[] SIDES = FactPlaces.within("/holding");
     private static final Place HOLDING = new Place("/holding", "");
@@ -32,30 +35,33 @@ final class EndFacts {
         Holding h = s.c().holding();
         Measured left = spare(s, Side.LEFT);
         Measured right = spare(s, Side.RIGHT);
-        out.add(EndSideBuilder.builder()
-                .place(SIDES[0])
-                .side(Side.LEFT)
-                .spare(left)
-                .beyondNeed(beyond(s, Side.LEFT))
-                .build());
-        out.add(EndSideBuilder.builder()
-                .place(SIDES[1])
-                .side(Side.RIGHT)
-                .spare(right)
-                .beyondNeed(beyond(s, Side.RIGHT))
-                .build());
+        Measured least = Measured.notApplicable();
+        for (Side side : Side.values()) {
+            Measured spare = side == Side.LEFT ? left : right;
+            Measured ofSum = spareOfSum(s, side);
+            Measured known = spare.known() ? spare : ofSum;
+            least = known.known() && !(least.known() && least.value() <= known.value()) ? known : least;
+            out.add(EndSideBuilder.builder()
+                    .place(SIDES[side.ordinal()])
+                    .side(side)
+                    .spare(spare)
+                    .spareOfSum(ofSum)
+                    .build());
+        }
         out.add(EndBuilder.builder()
                 .place(HOLDING)
                 .smallestSpare(left.min(right))
+                .leastKnownSpare(least.known() ? least : left.min(right))
                 .archStarted(started(h))
                 .debonded(Answers.happened(h.debonded()))
                 .cemented(Answers.happened(h.cemented()))
-                .cementBeforeDebond(days(h.cemented(), h.debonded()))
+                .cementBeforeDebond(Dates.days(h.cemented(), h.debonded()))
                 .irregularity(Irregularity.index(h.contacts()))
                 .inclination(h.incisorMandibular())
                 .touchesCingula(h.touchesCingula())
                 .passive(h.passive())
                 .tissueClearance(h.tissueClearance())
+                .monthsHeld(monthsHeld(s))
                 .secondMolarRecall(h.secondMolarRecall())
                 .recall(h.recall())
                 .removalPoint(h.removalPoint())
@@ -65,8 +71,7 @@ final class EndFacts {
     private static Measured spare(Gathered s, Side side) {
         Measured space = s.c().holding().space(side);
         Measured need = s.space().side(side).required();
-        Measured target = need.known() ? need : COMMON_SUM;
-        Measured spare = space.minus(target);
+        Measured spare = space.minus(need);
         s.book()
                 .add(() -> Working.of(
                         "holding.spare." + Say.side(side),
@@ -74,28 +79,45 @@ final class EndFacts {
                         "room to spare at the end, " + Say.side(side),
                         spare,
                         "space at the end - need of canine and premolars",
-                        Say.num(space) + " - " + Say.num(target),
-                        need.known() ? "" : "Incisor widths are missing: 8 + 8 + 7 = 23 mm stands for the need.",
-                        need.known() ? s.space().side(side).chosen().source() : "common-practice"));
+                        Say.num(space) + " - " + Say.num(need),
+                        "",
+                        s.space().side(side).chosen().source()));
         return spare;
     }
 
-    /** The common sum is a generous target, for few need more; what is beyond the need of one child it cannot tell. */
-    private static Measured beyond(Gathered s, Side side) {
-        return s.c().holding().space(side).minus(s.space().side(side).required());
+    /** Against the customary sum, where this child's need is not known; it may be less than the need. */
+    private static Measured spareOfSum(Gathered s, Side side) {
+        Measured need = s.space().side(side).required();
+        if (need.known() || !need.applies()) {
+            return Measured.notApplicable();
+        }
+        Measured spare = s.c().holding().space(side).minus(COMMON_SUM);
+        s.book()
+                .add(() -> Working.of(
+                        "holding.spare-of-sum." + Say.side(side),
+                        "Holding",
+                        "room to spare at the end against the customary sum, " + Say.side(side),
+                        spare,
+                        "space at the end - (8 + 8 + 7 mm)",
+                        Say.num(s.c().holding().space(side)) + " - 23",
+                        "Incisor widths are missing, so this child's need is unknown: the sum can warn and never pass.",
+                        "common-practice"));
+        return spare;
+    }
+
+    /**
+     * How long the holding arch has been in while not all second molars are known to be in, to the day of the check or
+     * the day on which it came out.
+     */
+    private static Measured monthsHeld(Gathered s) {
+        Holding h = s.c().holding();
+        boolean in =
+                Stream.of(37, 47).allMatch(n -> s.c().tooth(Tooth.of(n)).state().is(ToothState.ERUPTED));
+        return in ? Measured.notApplicable() : Dates.months(h.cemented(), Dates.earlier(h.removed(), s.day()));
     }
 
     /** An impression or a holding arch: one of them is a yes, both ruled out a no. */
     private static Answer started(Holding h) {
         return Answers.happened(h.impression()).or(Answers.happened(h.cemented()));
-    }
-
-    private static Measured days(Fact<LocalDate> from, Fact<LocalDate> to) {
-        if (from.known() && to.known()) {
-            return Measured.exact(ChronoUnit.DAYS.between(from.get(), to.get()), Unit.DAY);
-        }
-        return from.applies() && to.applies()
-                ? Measured.unknown(Pointers.union(from.missing(), to.missing()))
-                : Measured.notApplicable();
     }
 }

@@ -17,6 +17,7 @@ public final class Facts {
         HardwareFacts.add(s, out);
         WireFacts.add(s, out);
         BenchFacts.add(s, out);
+        PlanFacts.add(s, out);
         InsertionFacts.add(s, out);
         VisitFacts.add(s, out);
         ProgressFacts.add(s, out);

@@ -7,6 +7,8 @@ import dev.fairlead.measure.schedule.Activations;
 import dev.fairlead.measure.space.SpaceResult;
 import dev.fairlead.measure.working.Workbook;
 import dev.fairlead.model.Case;
+import dev.fairlead.model.Fact;
+import java.time.LocalDate;
 
 /** Everything that facts are gathered from. */
 public record Gathered(
@@ -16,5 +18,6 @@ public record Gathered(
         SpaceResult space,
         PredictedIncisors position,
         Activations activations,
+        Fact<LocalDate> day,
         Calculations parts,
         Workbook book) {}

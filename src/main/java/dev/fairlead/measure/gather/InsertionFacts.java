@@ -45,11 +45,18 @@ final class InsertionFacts {
                 .build());
     }
 
-    /** Where the tube carries a hook, "does not apply" leaves the question open. */
+    /**
+     * A tube without a hook settles it. Where the tube carries one, or nobody recorded whether it does, "does not
+     * apply" leaves the question open.
+     */
     private static Answer underHook(Case c, Side side) {
         Answer answer = c.insertion().side(side).underHook();
-        return answer.doesNotApply() && c.hardware().tube(side).hook().yes()
-                ? Answer.unknown("/insertion/" + side.word() + "/underHook")
-                : answer;
+        Answer hook = c.hardware().tube(side).hook();
+        if (answer.known() || hook.no()) {
+            return answer.known() ? answer : Answer.NOT_APPLICABLE;
+        }
+        return answer.doesNotApply() && !hook.yes()
+                ? Answer.unknown(hook.missing())
+                : Answer.unknown("/insertion/" + side.word() + "/underHook");
     }
 }

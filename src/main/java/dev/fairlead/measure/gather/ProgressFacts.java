@@ -4,17 +4,20 @@ import dev.fairlead.facts.CaseFact;
 import dev.fairlead.facts.Place;
 import dev.fairlead.facts.ProgressBuilder;
 import dev.fairlead.facts.SideProgressBuilder;
-import dev.fairlead.measure.schedule.Response;
-import dev.fairlead.measure.wire.WireMeasures;
 import dev.fairlead.measure.working.Say;
 import dev.fairlead.measure.working.Working;
+import dev.fairlead.measure.schedule.Progressed;
+import dev.fairlead.measure.schedule.Response;
+import dev.fairlead.measure.wire.WireMeasures;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Choices.Sides;
 import dev.fairlead.model.Fact;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Pointers;
 import dev.fairlead.model.Side;
+import dev.fairlead.model.Visit;
 import java.util.List;
+import java.util.function.Function;
 
 /** How the front has moved so far. */
 final class ProgressFacts {
@@ -32,22 +35,28 @@ final class ProgressFacts {
             Measured done = side == Side.LEFT ? left : right;
             Measured planned = c.plan().advance(side);
             Measured spare = s.activations().none() ? NO_VISITS : reach(s, side).minus(done.max(planned));
-            Measured distal = s.activations().none()
-                    ? NO_VISITS
-                    : c.visits().get(c.visits().size() - 1).side(side).molarDistal();
+            Measured distalNow = last(c, v -> v.side(side).molarDistal());
+            Measured advanced = Progressed.byIncisors(c);
             out.add(SideProgressBuilder.builder()
                     .place(SIDES[side.ordinal()])
                     .side(side)
                     .foldWireSpare(spare)
                     .response(Response.of(s.activations(), side, s.book()))
-                    .molarDistal(distal)
-                    .pastPlan(done.minus(planned))
+                    .molarDistal(
+                            distalNow.known()
+                                    ? distalNow
+                                    : farthest(c, v -> v.side(side).molarDistal(), distalNow))
+                    .molarDistalNow(distalNow)
+                    .pastPlan(
+                            (advanced.known() ? advanced : farthest(c, Visit::incisorAdvance, advanced)).minus(planned))
+                    .pastPlanNow(advanced.minus(planned))
+                    .pastPlanBySpace(Progressed.bySpace(c, side).minus(planned))
                     .build());
             s.book()
                     .add(() -> Working.of(
                             "activation.forward." + Say.side(side),
                             "Activation",
-                            "openings so far on the " + Say.side(side),
+                            "opened so far on the " + Say.side(side) + ", which is no measured advance",
                             done,
                             "travel of a fold opened to the summed gap: 2 r' sin a + L (1 - cos a), sin a = gap / L",
                             "",
@@ -70,7 +79,26 @@ final class ProgressFacts {
                 .sidedPlan(Answers.sided(c.plan()))
                 .otherSideLeads(otherSideLeads(c.plan().moreOn(), left, right))
                 .sinceRecheck(s.activations().sinceRecheck())
+                .monthsWithoutRootDecision(s.activations().monthsWithoutRootDecision(s.day()))
                 .build());
+    }
+
+    private static Measured last(Case c, Function<Visit, Measured> reading) {
+        return c.visits().isEmpty()
+                ? NO_VISITS
+                : reading.apply(c.visits().get(c.visits().size() - 1));
+    }
+
+    /**
+     * The largest of all readings that were taken: harm that was seen stays seen when the last visit has no reading.
+     */
+    private static Measured farthest(Case c, Function<Visit, Measured> reading, Measured none) {
+        Measured most = none;
+        for (Visit v : c.visits()) {
+            Measured read = reading.apply(v);
+            most = read.known() && !(most.known() && most.value() >= read.value()) ? read : most;
+        }
+        return most;
     }
 
     /** By how much the side that is to advance less was opened further; does not apply to a plan that names no side. */

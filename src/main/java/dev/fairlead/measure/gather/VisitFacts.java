@@ -3,12 +3,12 @@ package dev.fairlead.measure.gather;
 import dev.fairlead.facts.ActivatedFoldBuilder;
 import dev.fairlead.facts.CaseFact;
 import dev.fairlead.facts.VisitSeenBuilder;
-import dev.fairlead.measure.wire.Elastic;
 import dev.fairlead.measure.wire.Forces;
+import dev.fairlead.measure.schedule.Activations;
+import dev.fairlead.measure.wire.Elastic;
 import dev.fairlead.model.Answer;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Choices.Mobility;
-import dev.fairlead.model.Choices.Sides;
 import dev.fairlead.model.Fact;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Side;
@@ -17,6 +17,10 @@ import java.util.List;
 
 /** Each activation visit. */
 final class VisitFacts {
+    /** At a visit that only looks, with no stand-off read, there is no force to work out. */
+    static final Forces NONE = new Forces(
+            Measured.notApplicable(), Measured.notApplicable(), Measured.notApplicable(), Measured.notApplicable());
+
     private VisitFacts() {}
 
     static void add(Gathered s, List<CaseFact> out) {
@@ -24,30 +28,37 @@ final class VisitFacts {
         for (int i = 0; i < c.visits().size(); i++) {
             Visit v = c.visits().get(i);
             for (Side side : Side.values()) {
-                if (leftClosed(v.activated(), side)) {
-                    continue;
-                }
+                Answer opened = Activations.on(v, side);
                 out.add(ActivatedFoldBuilder.builder()
                         .place(FactPlaces.visit(i, side))
                         .visit(i + 1)
                         .side(side)
-                        .standOff(v.side(side).standOff())
-                        .legsOutOfParallel(v.side(side).legsOutOfParallel())
+                        .opened(opened)
+                        .standOff(asked(opened, v.side(side).standOff()))
+                        .legsOutOfParallel(asked(opened, v.side(side).legsOutOfParallel()))
                         .build());
             }
         }
         for (int i = 0; i < c.visits().size(); i++) {
             Visit v = c.visits().get(i);
-            Forces f = s.parts().force().at(c, i, s.book());
+            Answer opened = Activations.any(v);
+            boolean idle = opened.no()
+                    && !v.left().standOff().known()
+                    && !v.right().standOff().known();
+            Forces f = idle ? NONE : s.parts().force().at(c, i, s.book());
             Measured gauge = v.gauge();
             out.add(VisitSeenBuilder.builder()
                     .place(FactPlaces.visit(i))
                     .visit(i + 1)
                     .weeksSince(s.activations().weeksSince(i))
+                    .weeksUnseen(s.activations().weeksUnseen(i, s.day()))
+                    .frontOffLevel(asked(opened, v.frontOffLevel()))
+                    .plaque(v.plaque())
+                    .newWhiteSpots(v.newWhiteSpots())
                     .forceLow(gauge.known() ? gauge : f.low())
                     .forceHigh(gauge.known() ? gauge : f.high())
                     .peakStress(f.peakStress())
-                    .overProof(f.peakStress().minus(Elastic.proof(c.wire())))
+                    .overProof(idle ? Measured.notApplicable() : f.peakStress().minus(Elastic.proof(c.wire())))
                     .intrusivePerIncisor(f.intrusivePerIncisor())
                     .newRecession(v.newRecession())
                     .mobilityAboveI(mobile(v.mobility()))
@@ -58,9 +69,9 @@ final class VisitFacts {
         }
     }
 
-    /** True when it is known that this side's fold was not opened, so that there is nothing to judge there. */
-    private static boolean leftClosed(Fact<Sides> activated, Side side) {
-        return activated.is(Sides.NONE) || activated.is(side == Side.LEFT ? Sides.RIGHT : Sides.LEFT);
+    /** What was read counts always; where nothing was opened nobody need have read it. */
+    private static Measured asked(Answer opened, Measured read) {
+        return opened.no() && !read.known() ? Measured.notApplicable() : read;
     }
 
     private static Answer mobile(Fact<Mobility> grade) {

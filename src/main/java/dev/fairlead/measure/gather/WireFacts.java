@@ -29,10 +29,11 @@ final class WireFacts {
         Bench b = c.bench();
         Measured rms = b.misfitRms();
         Measured worst = b.misfitWorst();
-        if (!rms.known() || !worst.known()) {
+        if (!rms.known() && !worst.known()) {
+            // both measured or both computed: half of each would be the misfit of no wire
             FormMisfit computed = FormMisfit.of(c, PatientArch.of(c));
-            rms = rms.known() ? rms : computed.rms();
-            worst = worst.known() ? worst : computed.worst();
+            rms = computed.rms();
+            worst = computed.worst();
         }
         out.add(WireBuilder.builder()
                 .place(WIRE)

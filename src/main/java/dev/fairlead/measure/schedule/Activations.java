@@ -11,7 +11,6 @@ import dev.fairlead.model.Side;
 import dev.fairlead.model.Unit;
 import dev.fairlead.model.Visit;
 import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.util.List;
 
 /** What the visits of a case add up to. */
@@ -36,13 +35,13 @@ public final class Activations {
     }
 
     /** Whether a visit opened any fold. */
-    static Answer any(Visit v) {
+    public static Answer any(Visit v) {
         Fact<Sides> a = v.activated();
         return a.known() ? Answer.of(a.isOther(Sides.NONE)) : absent(a);
     }
 
     /** Whether a visit opened the fold of one side. */
-    static Answer on(Visit v, Side side) {
+    public static Answer on(Visit v, Side side) {
         Fact<Sides> a = v.activated();
         return a.known()
                 ? Answer.of(a.is(Sides.BOTH) || a.is(side == Side.LEFT ? Sides.LEFT : Sides.RIGHT))
@@ -95,22 +94,52 @@ public final class Activations {
             Answer then = any(before);
             missing = Pointers.union(missing, then.missing());
             if (then.yes()) {
-                return weeks(before.date(), now.date(), missing);
+                return missing.isEmpty() ? Dates.weeks(before.date(), now.date()) : Measured.unknown(missing);
             }
         }
         return missing.isEmpty() || index == 0 ? Measured.notApplicable() : Measured.unknown(missing);
     }
 
-    private static Measured weeks(Fact<LocalDate> from, Fact<LocalDate> to, List<String> missing) {
-        if (missing.isEmpty() && from.known() && to.known()) {
-            return Measured.exact(Unit.DAY.to(Unit.WEEK, ChronoUnit.DAYS.between(from.get(), to.get())), Unit.WEEK);
+    /**
+     * Weeks from visit {@code index} to the next, or to {@code day} or the day on which the brackets came off,
+     * whichever is earlier: how long an active wire went unseen. Does not apply before a fold was opened.
+     */
+    public Measured weeksUnseen(int index, Fact<LocalDate> day) {
+        List<String> missing = List.of();
+        boolean active = false;
+        for (int i = 0; i <= index && !active; i++) {
+            Answer then = any(c.visits().get(i));
+            missing = Pointers.union(missing, then.missing());
+            active = then.yes();
         }
-        return from.applies() && to.applies()
-                ? Measured.unknown(Pointers.union(missing, Pointers.union(from.missing(), to.missing())))
-                : Measured.notApplicable();
+        if (!active) {
+            return missing.isEmpty() ? Measured.notApplicable() : Measured.unknown(missing);
+        }
+        Fact<LocalDate> until = index + 1 < c.visits().size()
+                ? c.visits().get(index + 1).date()
+                : Dates.earlier(c.holding().debonded(), day);
+        return Dates.weeks(c.visits().get(index).date(), until);
     }
 
-    /** Measured advance since the inclination was last checked again, mm. */
+    /**
+     * Months of treatment, from insertion to {@code day} or the day on which the brackets came off, in which nobody
+     * recorded whether a film of the roots is needed; does not apply once somebody has.
+     */
+    public Measured monthsWithoutRootDecision(Fact<LocalDate> day) {
+        if (none()) {
+            return NO_VISITS;
+        }
+        for (Visit v : c.visits()) {
+            if (v.rootFilmDecided().yes()) {
+                return Measured.notApplicable();
+            }
+        }
+        return Dates.months(c.insertion().date(), Dates.earlier(c.holding().debonded(), day));
+    }
+
+    /**
+     * Measured advance since a check of the inclination was last recorded, mm; a check that nobody recorded is none.
+     */
     public Measured sinceRecheck() {
         if (none()) {
             return NO_VISITS;
@@ -120,9 +149,6 @@ public final class Activations {
             Visit v = c.visits().get(i);
             if (v.inclinationRechecked().yes()) {
                 return now.minus(v.incisorAdvance());
-            }
-            if (!v.inclinationRechecked().known() && v.inclinationRechecked().applies()) {
-                return now.plus(Measured.unknown(v.inclinationRechecked().missing()));
             }
         }
         return now;

@@ -27,7 +27,7 @@ public final class Response {
 
     private Response() {}
 
-    /** Per cent; does not apply before two activations of that side. */
+    /** Per cent; does not apply before two visits, or where no opening of that side had time to act. */
     public static Measured of(Activations activations, Side side, Workbook book) {
         Case c = activations.ofCase();
         if (activations.none()) {
@@ -45,15 +45,12 @@ public final class Response {
         if (!missing.isEmpty() && c.visits().size() > 1) {
             return Measured.unknown(missing);
         }
-        if (opened < 2) {
+        if (c.visits().size() < 2 || opened < 1) {
             return Measured.notApplicable();
         }
         int last = c.visits().size() - 1;
         Visit start = c.visits().get(first);
-        Measured before =
-                start.side(side).space().known() || !c.space().side(side).known()
-                        ? start.side(side).space()
-                        : c.space().side(side);
+        Measured before = start.side(side).space();
         Measured now = c.visits().get(last).side(side).space();
         Measured gained = now.minus(before);
         Measured expected = activations.forward(side, last).times(CHORD_PER_ADVANCE);

@@ -71,8 +71,9 @@ public final class BeamForces implements ForceModel {
     /** From the last visit, for who asks begins with the first. */
     @Override
     public void ahead(Case c) {
-        for (int i = c.visits().size() - 1; i >= 0; i--) {
-            at(c, i, Workbook.none());
+        Case asked = c.visits().isEmpty() ? ForceModel.withPlannedVisit(c) : c;
+        for (int i = asked.visits().size() - 1; i >= 0; i--) {
+            at(asked, i, Workbook.none());
         }
     }
 

@@ -17,8 +17,7 @@ import java.util.Optional;
  */
 public record Elastic(double low, double usual, double high, boolean declared) {
     /** Least 0.2 % proof strength of steel arch wire by temper, MPa: lower ends of textbook ranges, from memory. */
-    private static final Map<Temper, Double> PROOF =
-            Map.of(Temper.SOFT, 1100.0, Temper.HARD, 1400.0, Temper.EXTRA_HARD, 1700.0);
+    private static final Map<Temper, Double> PROOF = Map.of(Temper.HARD, 1400.0, Temper.EXTRA_HARD, 1700.0);
 
     /** The modulus; empty, see {@link #missing}, when nothing allows to say it. */
     static Optional<Elastic> of(WirePlan w) {
@@ -46,13 +45,16 @@ public record Elastic(double low, double usual, double high, boolean declared) {
         return w.material().known() ? List.of("/wire/modulus") : w.material().missing();
     }
 
-    /** Proof strength, MPa: as declared; where the maker declares none, for steel the least that its temper has. */
+    /**
+     * Proof strength, MPa: as declared; where the maker declares none, for hard steel the least that its temper has. A
+     * soft wire yields at anything from 200 MPa upwards: without a declaration nothing is said of it.
+     */
     public static Measured proof(WirePlan w) {
         Measured declared = w.proofStrength();
         if (declared.applies()) {
             return declared;
         }
-        if (steel(w) && w.temper().known()) {
+        if (steel(w) && w.temper().known() && PROOF.containsKey(w.temper().get())) {
             return Measured.exact(PROOF.get(w.temper().get()), Unit.MPA);
         }
         return Measured.unknown(List.of("/wire/proofStrength"));

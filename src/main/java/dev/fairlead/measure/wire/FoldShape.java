@@ -31,11 +31,12 @@ public final class FoldShape {
     }
 
     /**
-     * Forward travel, mm, once the gap between the legs was opened by {@code gap} at its free end, and no further than
-     * upright.
+     * Forward travel, mm, once the gap between the legs was opened by {@code gap} at its free end. A gap wider than the
+     * leg no fold can have: past upright each further millimetre counts as one that the fold would need and has not.
      */
     static double forward(double gap, double leg, double r) {
-        return FoldKinematics.forward(plane(leg, r), Math.asin(Math.max(0, Math.min(1, gap / leg))));
+        double upright = Math.max(0, Math.min(1, gap / leg));
+        return gap <= leg ? FoldKinematics.forward(plane(leg, r), Math.asin(upright)) : 4 * r + leg + (gap - leg);
     }
 
     public static Measured forward(Measured gap, Measured leg, Measured r) {

@@ -2,6 +2,10 @@ package dev.fairlead.measure.wire;
 
 import dev.fairlead.measure.working.Workbook;
 import dev.fairlead.model.Case;
+import dev.fairlead.model.Visit;
+import dev.fairlead.model.VisitSide;
+import dev.fairlead.model.shape.Draft;
+import dev.fairlead.model.shape.Edit;
 import java.util.List;
 
 /** Works out forces and stress at a visit, without regard to a gauge. */
@@ -14,6 +18,27 @@ public interface ForceModel {
      * where that gains nothing.
      */
     default void ahead(Case c) {}
+
+    /**
+     * A case without visits as if its planned activation were the first: what {@link #at} tells of it is the plan's.
+     */
+    static Case withPlannedVisit(Case c) {
+        String left = "/visits/0/left";
+        String right = "/visits/0/right";
+        Visit planned = Draft.of(Visit.class, "/visits/0")
+                .set(
+                        "left",
+                        Draft.of(VisitSide.class, left)
+                                .set("standOff", c.plan().standOff())
+                                .make())
+                .set(
+                        "right",
+                        Draft.of(VisitSide.class, right)
+                                .set("standOff", c.plan().standOff())
+                                .make())
+                .make();
+        return Edit.set(c, "/visits", List.of(planned));
+    }
 
     /**
      * What is missing at visit {@code index} where the beam model was left out: no measurement, but its answer; the

@@ -17,8 +17,9 @@ public final class NearForces implements ForceModel {
 
     private final List<Solved> visits = new ArrayList<>();
 
-    /** {@code exact} tells the forces of the case itself. */
-    public NearForces(Case base, ForceModel exact) {
+    /** {@code exact} tells the forces of the case itself, or of its plan where it has no visits. */
+    public NearForces(Case alone, ForceModel exact) {
+        Case base = alone.visits().isEmpty() ? ForceModel.withPlannedVisit(alone) : alone;
         PatientArch arch = PatientArch.of(base);
         for (int i = 0; i < base.visits().size(); i++) {
             Forces f = exact.at(base, i, Workbook.none());

@@ -30,7 +30,7 @@ import org.junit.jupiter.api.Test;
 class TruthTest {
     private static final long SEED = 11;
     private static final int EACH = 3;
-    private static final Set<String> BY_BEAM_MODEL = Set.of("no-permanent-set", "vertical-force");
+    private static final Set<String> BY_BEAM_MODEL = Set.of("no-permanent-set", "vertical-force", "planned-force-fits");
 
     private static final Rulebase RULES = Rulebase.builtIn();
     private static final Judge JUDGE = RULES.judge();

@@ -1,0 +1,53 @@
+package dev.fairlead.measure.gather;
+
+import dev.fairlead.facts.CaseFact;
+import dev.fairlead.facts.Place;
+import dev.fairlead.facts.PlannedActivationBuilder;
+import dev.fairlead.measure.working.Workbook;
+import dev.fairlead.measure.wire.ForceModel;
+import dev.fairlead.measure.wire.Forces;
+import dev.fairlead.measure.wire.Elastic;
+import dev.fairlead.model.Case;
+import dev.fairlead.model.Measured;
+import java.util.List;
+
+/** The activation that is planned, before the wire goes in. */
+final class PlanFacts {
+    private static final Place PLAN = new Place("/plan", "");
+    private static final String FIRST_VISIT = "/visits/0/";
+
+    private PlanFacts() {}
+
+    static void add(Gathered s, List<CaseFact> out) {
+        Case c = s.c();
+        Forces f = c.visits().isEmpty() ? planned(s) : VisitFacts.NONE;
+        Measured overProof = c.visits().isEmpty() ? f.peakStress().minus(Elastic.proof(c.wire())) : f.peakStress();
+        out.add(PlannedActivationBuilder.builder()
+                .place(PLAN)
+                .standOff(c.plan().standOff())
+                .interval(c.plan().intervalWeeks())
+                .forceLow(f.low())
+                .forceHigh(f.high())
+                .peakStress(f.peakStress())
+                .overProof(overProof)
+                .build());
+    }
+
+    private static Forces planned(Gathered s) {
+        Forces f = s.parts().force().at(ForceModel.withPlannedVisit(s.c()), 0, Workbook.none());
+        return new Forces(ofPlan(f.low()), ofPlan(f.high()), ofPlan(f.peakStress()), Measured.notApplicable());
+    }
+
+    /** What is missing stands in the plan, and no gauge can be read before the wire is in. */
+    private static Measured ofPlan(Measured m) {
+        return m.missing().isEmpty()
+                ? m
+                : Measured.unknown(m.missing().stream()
+                        .filter(p -> !p.equals(FIRST_VISIT + "gauge"))
+                        .map(p -> p.startsWith(FIRST_VISIT)
+                                ? "/plan/" + p.substring(FIRST_VISIT.length()).replaceAll("^(left|right)/", "")
+                                : p)
+                        .distinct()
+                        .toList());
+    }
+}
