@@ -9,8 +9,10 @@ import dev.fairlead.intake.CaseReader;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Stage;
 import dev.fairlead.model.shape.Edit;
-import dev.fairlead.rules.Rulebase;
-import dev.fairlead.rules.Status;
+import dev.fairlead.rules.verdict.Rulebase;
+import dev.fairlead.rules.verdict.Status;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -22,11 +24,17 @@ class NoFalseCalmTest {
     private static final CheckOptions BARE =
             new CheckOptions(Optional.empty(), Optional.empty(), false, Doubting.NONE, true);
     /** Three visits, target reached on one side alone, the arch cemented. */
-    private static final Case GODWIT =
-            CaseReader.read(Path.of("cases/godwit-02-target-not-reached.yaml")).value().orElseThrow();
+    private static final Case GODWIT = demo("godwit-02-target-not-reached.yaml");
 
-    private static final Case HERON =
-            CaseReader.read(Path.of("cases/heron-07-clean.yaml")).value().orElseThrow();
+    private static final Case HERON = demo("heron-07-clean.yaml");
+
+    private static Case demo(String file) {
+        try {
+            return CaseReader.read(Path.of("cases", file)).value().orElseThrow();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
 
     private static Case with(Case c, Object... changes) {
         for (int i = 0; i < changes.length; i += 2) {
@@ -75,9 +83,11 @@ class NoFalseCalmTest {
         // seen at an earlier visit, it stays seen when the last has no reading
         Case earlier = with(HERON, "/visits/1/incisorAdvance", 6.0, "/visits/2/incisorAdvance", null);
         assertThat(finding(earlier, "not-past-plan").warns()).isTrue();
-        assertThat(finding(with(HERON, "/visits/2/left/space", 27.0), "not-past-plan").title())
+        assertThat(finding(with(HERON, "/visits/2/left/space", 27.0), "not-past-plan")
+                        .title())
                 .isEqualTo("More space gained than the plan allows");
-        assertThat(finding(with(HERON, "/visits/2/incisorAdvance", null), "not-past-plan").outcome())
+        assertThat(finding(with(HERON, "/visits/2/incisorAdvance", null), "not-past-plan")
+                        .outcome())
                 .isEqualTo(Status.NOT_ASSESSED);
     }
 
@@ -100,7 +110,8 @@ class NoFalseCalmTest {
         assertThat(f.warns()).isTrue();
         assertThat(f.seen()).contains("± 0.9").contains("short of the customary 23 mm");
         // as stop where the arch is in already
-        assertThat(finding(with(unknownNeed, "/holding/spaceLeft", 20.0), "target-before-holding-arch").weight())
+        assertThat(finding(with(unknownNeed, "/holding/spaceLeft", 20.0), "target-before-holding-arch")
+                        .weight())
                 .isEqualTo(Weight.STOP);
     }
 
@@ -135,20 +146,29 @@ class NoFalseCalmTest {
     @Test
     void aVisitThatOnlyLooksIsAskedForNoStandOffAndNoForce() {
         Case c = HERON;
-        for (String gone : List.of("left/standOff", "right/standOff", "left/legsOutOfParallel", "right/legsOutOfParallel")) {
+        for (String gone :
+                List.of("left/standOff", "right/standOff", "left/legsOutOfParallel", "right/legsOutOfParallel")) {
             c = with(c, "/visits/1/" + gone, null);
         }
         for (String gone : List.of("gauge", "left/gapOpened", "right/gapOpened", "frontOffLevel")) {
             c = with(c, "/visits/1/" + gone, null);
         }
         Report report = report(with(c, "/visits/1/activated", "none"));
-        assertThat(List.of("stand-off-in-range", "legs-parallel-after", "front-level", "total-force-band", "no-permanent-set"))
+        assertThat(List.of(
+                        "stand-off-in-range",
+                        "legs-parallel-after",
+                        "front-level",
+                        "total-force-band",
+                        "no-permanent-set"))
                 .allSatisfy(id -> assertThat(report.findings().of(id).missing()).isEmpty());
     }
 
     @Test
     void anActiveWireThatNobodyLooksAtIsTold() {
-        Case c = with(HERON, "/visits/2/date", HERON.visits().get(1).date().get().plusWeeks(20).toString());
+        Case c = with(
+                HERON,
+                "/visits/2/date",
+                HERON.visits().get(1).date().get().plusWeeks(20).toString());
         assertThat(finding(c, "visit-interval").title()).isEqualTo("Child with an active wire lost from sight");
     }
 
@@ -180,14 +200,18 @@ class NoFalseCalmTest {
 
     @Test
     void aPlanThatNoVisitWouldBearWarnsBeforeTheWireGoesIn() {
-        Case curlew = CaseReader.read(Path.of("cases/curlew-09-fold-digs-in.yaml")).value().orElseThrow();
-        assertThat(finding(with(curlew, "/plan/standOff", 3.5), "planned-activation-fits").weight())
+        Case curlew = demo("curlew-09-fold-digs-in.yaml");
+        assertThat(finding(with(curlew, "/plan/standOff", 3.5), "planned-activation-fits")
+                        .weight())
                 .isEqualTo(Weight.STOP);
-        assertThat(finding(with(curlew, "/plan/intervalWeeks", 2), "planned-activation-fits").weight())
+        assertThat(finding(with(curlew, "/plan/intervalWeeks", 2), "planned-activation-fits")
+                        .weight())
                 .isEqualTo(Weight.STOP);
-        assertThat(finding(with(curlew, "/wire/proofStrength", 300), "planned-force-fits").warns())
+        assertThat(finding(with(curlew, "/wire/proofStrength", 300), "planned-force-fits")
+                        .warns())
                 .isTrue();
-        assertThat(finding(with(curlew, "/plan/standOff", null), "planned-force-fits").missing())
+        assertThat(finding(with(curlew, "/plan/standOff", null), "planned-force-fits")
+                        .missing())
                 .extracting(m -> m.pointer())
                 .containsExactly("/plan/standOff");
     }
@@ -196,9 +220,11 @@ class NoFalseCalmTest {
     void anArchThatHoldsForYearsIsTold() {
         Case c = with(HERON, "/date", "2028-12-01");
         assertThat(finding(c, "holding-arch-not-too-long").title()).isEqualTo("Holding arch in for long");
-        assertThat(finding(with(c, "/holding/removed", "2027-02-01"), "holding-arch-not-too-long").outcome())
+        assertThat(finding(with(c, "/holding/removed", "2027-02-01"), "holding-arch-not-too-long")
+                        .outcome())
                 .isEqualTo(Status.PASS);
-        assertThat(finding(with(HERON, "/holding/passive", false), "holding-arch-passive").weight())
+        assertThat(finding(with(HERON, "/holding/passive", false), "holding-arch-passive")
+                        .weight())
                 .isEqualTo(Weight.STOP);
     }
 }
