@@ -104,7 +104,18 @@ class NoFalseCalmTest {
 
     @Test
     void theCustomarySumWarnsOrWaitsAndNeverPasses() {
-        Case unknownNeed = with(HERON, "/teeth/41/width", null);
+        Case unknownNeed = with(
+                HERON,
+                "/images",
+                List.of(),
+                "/teeth/42/width",
+                null,
+                "/teeth/41/width",
+                null,
+                "/teeth/31/width",
+                null,
+                "/teeth/32/width",
+                null);
         assertThat(finding(unknownNeed, "space-target-reached").outcome()).isEqualTo(Status.NOT_ASSESSED);
         Finding f = finding(with(unknownNeed, "/holding/spaceLeft", 20.0), "space-target-reached");
         assertThat(f.warns()).isTrue();
