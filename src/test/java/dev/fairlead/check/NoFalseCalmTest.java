@@ -115,7 +115,11 @@ class NoFalseCalmTest {
                 "/teeth/31/width",
                 null,
                 "/teeth/32/width",
-                null);
+                null,
+                "/holding/spaceLeft",
+                24.0,
+                "/holding/spaceRight",
+                24.0);
         assertThat(finding(unknownNeed, "space-target-reached").outcome()).isEqualTo(Status.NOT_ASSESSED);
         Finding f = finding(with(unknownNeed, "/holding/spaceLeft", 20.0), "space-target-reached");
         assertThat(f.warns()).isTrue();
