@@ -190,4 +190,55 @@ class ListTest {
             assertThat(pages.get(form).body()).contains("2026-06-01", "21.4");
         }
     }
+
+    @Test
+    void aCaseIsRenamedPutAwayAndTakenOutAndAllOfThemGoIntoOneZipAndBack() throws Exception {
+        try (Pages pages = Pages.withSample(folder)) {
+            String arch = "/cases/sample.json/form/arch";
+            pages.post(arch + "?changed=/space/left", java.util.Map.of("version", pages.version(arch), "/space/left", "19.9"));
+            pages.post("/cases/sample.json/rename", java.util.Map.of("version", pages.version(arch), "id", "other-1"));
+            assertThat(folder.resolve("sample.json")).doesNotExist();
+            assertThat(pages.file("other-1.json")).contains("\"other-1\"", "19.9");
+            assertThat(pages.get("/cases/other-1.json/versions").body()).contains("19.9", "See and compare");
+            byte[] zip = pages.bytes("/export.zip");
+            pages.post("/cases/other-1.json/archive", java.util.Map.of());
+            assertThat(folder.resolve("archive/other-1.json")).exists();
+            assertThat(pages.get("/cases").body()).contains("Put away: 1 case").doesNotContain("/cases/other-1.json/");
+            assertThat(pages.upload("folder.zip", zip)).contains("1 of 1 brought in");
+            assertThat(pages.upload("folder.zip", zip)).contains("0 of 1 brought in", "already");
+            // what is there is never overwritten
+            assertThat(pages.post("/restore", java.util.Map.of("name", "other-1.json")).statusCode())
+                    .isEqualTo(409);
+        }
+    }
+
+    @Test
+    void theListIsSortedByWhatIsDueAndSaysSo() throws Exception {
+        Files.writeString(
+                folder.resolve("late.yaml"),
+                """
+                fairlead: 1
+                id: late-1
+                stage: activation
+                resident: r9
+                plan: {intervalWeeks: 4}
+                visits: [{date: 2026-01-25}]
+                """);
+        Files.writeString(
+                folder.resolve("soon.yaml"),
+                "fairlead: 1\nid: soon-1\nstage: activation\nplan: {intervalWeeks: 4}\nvisits: [{date: 2026-02-02}]\n");
+        Files.writeString(folder.resolve("a.yaml"), "fairlead: 1\nid: a-1\nstage: records\n");
+        try (Pages pages = Pages.over(folder)) {
+            String list = pages.get("/cases?more=yes").body();
+            // 2026-01-25 and four weeks are 2026-02-22, seven days before the day of the test
+            assertThat(list).contains("visit 7 days overdue", "visit due in 1 day<");
+            assertThat(list.indexOf(">late-1<")).isPositive().isLessThan(list.indexOf(">soon-1<"));
+            assertThat(list.indexOf(">soon-1<")).isLessThan(list.indexOf(">a-1<"));
+            String byName = pages.get("/cases?more=yes&sort=title").body();
+            assertThat(byName.indexOf(">a-1<")).isPositive().isLessThan(byName.indexOf(">late-1<"));
+            assertThat(pages.get("/cases?more=yes&resident=r9").body())
+                    .contains(">late-1<")
+                    .doesNotContain(">soon-1<");
+        }
+    }
 }

@@ -145,6 +145,29 @@ final class Pages implements AutoCloseable {
         return send(request.build());
     }
 
+    /** The bytes of a file that is taken away. */
+    byte[] bytes(String path) throws IOException, InterruptedException {
+        return client.send(
+                        HttpRequest.newBuilder(at(path)).header("Cookie", cookie).build(),
+                        HttpResponse.BodyHandlers.ofByteArray())
+                .body();
+    }
+
+    /** The page that answers when a file of that name is brought in. */
+    String upload(String name, byte[] file) throws IOException, InterruptedException {
+        var body = new java.io.ByteArrayOutputStream();
+        body.write(("--b\r\nContent-Disposition: form-data; name=\"file\"; filename=\"" + name
+                        + "\"\r\nContent-Type: application/octet-stream\r\n\r\n")
+                .getBytes(StandardCharsets.UTF_8));
+        body.write(file);
+        body.write("\r\n--b--\r\n".getBytes(StandardCharsets.UTF_8));
+        return send(HttpRequest.newBuilder(at("/import"))
+                        .header("Content-Type", "multipart/form-data; boundary=b")
+                        .POST(HttpRequest.BodyPublishers.ofByteArray(body.toByteArray()))
+                        .build())
+                .body();
+    }
+
     static String encoded(Map<String, String> form) {
         return form.entrySet().stream()
                 .map(e -> enc(e.getKey()) + "=" + enc(e.getValue()))

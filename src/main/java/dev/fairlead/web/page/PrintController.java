@@ -4,6 +4,7 @@ import dev.fairlead.check.Checked;
 import dev.fairlead.findings.Missing;
 import dev.fairlead.report.sheet.Paper;
 import dev.fairlead.web.edit.Opened;
+import dev.fairlead.web.store.ChangeLog;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.List;
@@ -12,6 +13,9 @@ import java.util.function.BiFunction;
 
 /** What can be printed or taken away of a case. */
 public final class PrintController extends Controller {
+    /** Changes that a report tells of. */
+    private static final int SHORT = 12;
+
     private final PaperChoice papers = new PaperChoice();
 
     /** One paper that a sheet can be had on. */
@@ -54,6 +58,8 @@ public final class PrintController extends Controller {
                 Map.of(
                         "prints",
                         site.prints().isPresent(),
+                        "log",
+                        lastChanges(opened),
                         "noSheet",
                         lacks,
                         "sheets",
@@ -62,6 +68,12 @@ public final class PrintController extends Controller {
                                 .toList(),
                         "panel",
                         site.reports().surePanel(opened)));
+    }
+
+    private List<ChangeLog.Entry> lastChanges(Opened opened) {
+        List<ChangeLog.Entry> log =
+                site.editor().folder().log(opened.name()).all();
+        return log.subList(0, Math.min(SHORT, log.size()));
     }
 
     private static byte[] sheet(Prints prints, Checked checked, Paper paper) {
