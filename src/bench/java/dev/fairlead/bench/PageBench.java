@@ -7,8 +7,8 @@ import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
 import dev.fairlead.check.Checker;
 import dev.fairlead.rules.verdict.Rulebase;
-import dev.fairlead.web.Checks;
-import dev.fairlead.web.Settings;
+import dev.fairlead.web.page.Checks;
+import dev.fairlead.web.ServerSettings;
 import dev.fairlead.web.WebServer;
 import java.io.BufferedReader;
 import java.io.IOException;
@@ -56,18 +56,23 @@ public final class PageBench {
             }
         }
         tell("first page after the start of the program", starts(folder));
-        try (WebServer server = WebServer.start(new Settings(
+        try (WebServer server = WebServer.start(new ServerSettings(
                 folder,
                 0,
                 Checks.by(new Checker(Rulebase.load(null))),
                 Optional.empty(),
-                () -> LocalDate.of(2026, 3, 1)))) {
+                () -> LocalDate.of(2026, 3, 1),
+                folder.resolveSibling(folder.getFileName() + "-secrets"),
+                Optional.empty()))) {
             browser(server);
         }
     }
 
     private static List<Double> starts(Path folder) throws IOException, InterruptedException {
-        HttpClient client = HttpClient.newHttpClient();
+        HttpClient client = HttpClient.newBuilder()
+                .cookieHandler(new java.net.CookieManager())
+                .followRedirects(HttpClient.Redirect.NORMAL)
+                .build();
         List<Double> took = new ArrayList<>();
         for (int i = 0; i < STARTS; i++) {
             long start = System.nanoTime();
@@ -88,7 +93,7 @@ public final class PageBench {
                     new BufferedReader(new InputStreamReader(p.getErrorStream(), StandardCharsets.UTF_8))) {
                 String line = said.readLine();
                 URI address =
-                        URI.create(line.replaceAll(".*(http://\\S+).*", "$1")).resolve("/cases");
+                        URI.create(line.replaceAll(".*(http://\\S+).*", "$1"));
                 if (client.send(HttpRequest.newBuilder(address).build(), HttpResponse.BodyHandlers.ofString())
                                 .statusCode()
                         != 200) {
@@ -124,6 +129,7 @@ public final class PageBench {
     }
 
     private static void edits(Page page, WebServer server, String section, String field, double first, String what) {
+        page.navigate(server.link().toString());
         page.navigate(
                 server.address().resolve("/cases/" + CASE + "/form/" + section).toString());
         page.evaluate(WATCH);
