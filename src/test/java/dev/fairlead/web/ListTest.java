@@ -195,7 +195,9 @@ class ListTest {
     void aCaseIsRenamedPutAwayAndTakenOutAndAllOfThemGoIntoOneZipAndBack() throws Exception {
         try (Pages pages = Pages.withSample(folder)) {
             String arch = "/cases/sample.json/form/arch";
-            pages.post(arch + "?changed=/space/left", java.util.Map.of("version", pages.version(arch), "/space/left", "19.9"));
+            pages.post(
+                    arch + "?changed=/space/left",
+                    java.util.Map.of("version", pages.version(arch), "/space/left", "19.9"));
             pages.post("/cases/sample.json/rename", java.util.Map.of("version", pages.version(arch), "id", "other-1"));
             assertThat(folder.resolve("sample.json")).doesNotExist();
             assertThat(pages.file("other-1.json")).contains("\"other-1\"", "19.9");
@@ -207,16 +209,15 @@ class ListTest {
             assertThat(pages.upload("folder.zip", zip)).contains("1 of 1 brought in");
             assertThat(pages.upload("folder.zip", zip)).contains("0 of 1 brought in", "already");
             // what is there is never overwritten
-            assertThat(pages.post("/restore", java.util.Map.of("name", "other-1.json")).statusCode())
+            assertThat(pages.post("/restore", java.util.Map.of("name", "other-1.json"))
+                            .statusCode())
                     .isEqualTo(409);
         }
     }
 
     @Test
     void theListIsSortedByWhatIsDueAndSaysSo() throws Exception {
-        Files.writeString(
-                folder.resolve("late.yaml"),
-                """
+        Files.writeString(folder.resolve("late.yaml"), """
                 fairlead: 1
                 id: late-1
                 stage: activation

@@ -148,7 +148,9 @@ final class Pages implements AutoCloseable {
     /** The bytes of a file that is taken away. */
     byte[] bytes(String path) throws IOException, InterruptedException {
         return client.send(
-                        HttpRequest.newBuilder(at(path)).header("Cookie", cookie).build(),
+                        HttpRequest.newBuilder(at(path))
+                                .header("Cookie", cookie)
+                                .build(),
                         HttpResponse.BodyHandlers.ofByteArray())
                 .body();
     }

@@ -71,8 +71,7 @@ public final class PrintController extends Controller {
     }
 
     private List<ChangeLog.Entry> lastChanges(Opened opened) {
-        List<ChangeLog.Entry> log =
-                site.editor().folder().log(opened.name()).all();
+        List<ChangeLog.Entry> log = site.editor().folder().log(opened.name()).all();
         return log.subList(0, Math.min(SHORT, log.size()));
     }
 
