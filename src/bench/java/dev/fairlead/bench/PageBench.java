@@ -7,9 +7,9 @@ import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
 import dev.fairlead.check.Checker;
 import dev.fairlead.rules.verdict.Rulebase;
-import dev.fairlead.web.page.Checks;
 import dev.fairlead.web.ServerSettings;
 import dev.fairlead.web.WebServer;
+import dev.fairlead.web.page.Checks;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
@@ -92,8 +92,7 @@ public final class PageBench {
             try (BufferedReader said =
                     new BufferedReader(new InputStreamReader(p.getErrorStream(), StandardCharsets.UTF_8))) {
                 String line = said.readLine();
-                URI address =
-                        URI.create(line.replaceAll(".*(http://\\S+).*", "$1"));
+                URI address = URI.create(line.replaceAll(".*(http://\\S+).*", "$1"));
                 if (client.send(HttpRequest.newBuilder(address).build(), HttpResponse.BodyHandlers.ofString())
                                 .statusCode()
                         != 200) {
