@@ -1,5 +1,6 @@
 package dev.fairlead.cli;
 
+import dev.fairlead.audit.agree.BlindSample;
 import dev.fairlead.audit.run.Audit;
 import dev.fairlead.audit.source.MappingProposal;
 import dev.fairlead.audit.source.Sources;
@@ -96,6 +97,20 @@ final class AuditCommand implements Callable<Integer> {
     private Path proposal;
 
     @Option(
+            names = "--sample",
+            paramLabel = "N",
+            description =
+                    "Draw N cases for reviewers, without the program's verdicts: a table to fill in, which --verdicts reads.")
+    private int sample;
+
+    @Option(
+            names = "--seed",
+            paramLabel = "S",
+            defaultValue = "1",
+            description = "Which cases --sample draws (default ${DEFAULT-VALUE}).")
+    private long seed;
+
+    @Option(
             names = "--truth",
             paramLabel = "FILE",
             description = "What was planted in invented cases: tells how well each criterion finds it.")
@@ -105,7 +120,7 @@ final class AuditCommand implements Callable<Integer> {
             names = "--verdicts",
             paramLabel = "FILE",
             description =
-                    "A reviewer's own verdicts (CSV or XLSX with case, verdict and perhaps criterion): tells how far they agree.")
+                    "Reviewers' own verdicts (CSV or XLSX with case, verdict and perhaps criterion and reviewer): tells how far they agree.")
     private Path verdicts;
 
     @Option(
@@ -136,6 +151,9 @@ final class AuditCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         if (proposal != null) {
             return propose();
+        }
+        if (sample > 0) {
+            return draw();
         }
         if (output == null && (resume || form.binary())) {
             throw new Main.Stop(
@@ -173,8 +191,18 @@ final class AuditCommand implements Callable<Integer> {
             to.summary(checker, checking.options(), heading, summary, pass[0].extras, links);
             return code(summary);
         } catch (UncheckedIOException e) {
-            throw e.getCause();
+            throw unwritable(e.getCause());
+        } catch (IOException e) {
+            throw unwritable(e);
         }
+    }
+
+    /** What cannot be read is told as a row; what is left is the output. */
+    private Main.Stop unwritable(IOException e) {
+        return new Main.Stop(
+                ExitCode.USAGE,
+                (output == null ? "the output" : output.toString()) + " cannot be written ("
+                        + e.getClass().getSimpleName() + ": " + e.getMessage() + "); nothing was left half written.");
     }
 
     /** One run through all cases; the last one counts. */
@@ -219,6 +247,29 @@ final class AuditCommand implements Callable<Integer> {
             }
             return summary;
         }
+    }
+
+    private int draw() throws IOException {
+        Checker checker = new Checker(rules.load());
+        BlindSample[] drawn = new BlindSample[1];
+        new Audit(checker, source.settings(checking.options(), Optional.empty()))
+                .run(
+                        source.sources(paths),
+                        () -> {
+                            drawn[0] = new BlindSample(sample, seed);
+                            return done -> drawn[0].add(done.row());
+                        },
+                        n -> {});
+        String table = drawn[0].table(checker.rulebase().catalogue());
+        if (output == null) {
+            console.out().print(table);
+        } else {
+            WholeFile.write(output, table.getBytes(StandardCharsets.UTF_8));
+        }
+        console.err()
+                .println("Drew " + drawn[0].size() + " cases. Each reviewer fills in a copy: code under reviewer, and"
+                        + " pass, caution, stop, not-assessed or does-not-apply under verdict.");
+        return drawn[0].size() == 0 ? ExitCode.UNREADABLE : ExitCode.CLEAN;
     }
 
     private int propose() throws IOException {

@@ -29,16 +29,18 @@ final class Judging implements MapPartitionsFunction<Row, Row> {
     static final StructType FINDING = finding();
     /**
      * A case: where it stands (file, start of the block, number that grows within it), its pseudonym, empty when it was
-     * not judged, and its findings.
+     * not judged, the last day of which it tells, its stage, and its findings.
      */
     static final StructType CASE = new StructType()
             .add("file", DataTypes.StringType)
             .add("block", DataTypes.LongType)
             .add("at", DataTypes.LongType)
             .add("id", DataTypes.StringType, false)
+            .add("recorded", DataTypes.StringType, false)
+            .add("reached", DataTypes.IntegerType, false)
             .add("findings", DataTypes.createArrayType(FINDING, false), false);
 
-    private static final long serialVersionUID = 2L;
+    private static final long serialVersionUID = 3L;
     private static final Map<SparkOptions, Judging.Rules> LOADED = new ConcurrentHashMap<>();
 
     private final SparkOptions options;
@@ -60,7 +62,13 @@ final class Judging implements MapPartitionsFunction<Row, Row> {
             List<Row> findings = new ArrayList<>();
             rows.of(row, cells -> findings.add(RowFactory.create((Object[]) cells)));
             return RowFactory.create(
-                    file, in.get(2), in.get(3), row.judged() ? row.id() : "", findings.toArray(Row[]::new));
+                    file,
+                    in.get(2),
+                    in.get(3),
+                    row.judged() ? row.id() : "",
+                    row.recorded(),
+                    row.judged() ? row.stage().ordinal() : 0,
+                    findings.toArray(Row[]::new));
         }
     }
 

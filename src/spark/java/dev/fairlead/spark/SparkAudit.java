@@ -6,7 +6,7 @@ import static org.apache.spark.sql.functions.col;
 import static org.apache.spark.sql.functions.count;
 import static org.apache.spark.sql.functions.explode;
 import static org.apache.spark.sql.functions.lit;
-import static org.apache.spark.sql.functions.min;
+import static org.apache.spark.sql.functions.max;
 import static org.apache.spark.sql.functions.monotonically_increasing_id;
 import static org.apache.spark.sql.functions.struct;
 import static org.apache.spark.sql.functions.when;
@@ -30,7 +30,14 @@ public final class SparkAudit {
     private SparkAudit() {}
 
     public static void main(String[] args) throws IOException {
-        SparkOptions options = SparkOptions.of(args);
+        SparkOptions options;
+        try {
+            options = SparkOptions.of(args);
+        } catch (IllegalArgumentException e) {
+            System.err.println(e.getMessage());
+            System.exit(2);
+            return;
+        }
         try (SparkSession spark =
                 SparkSession.builder().appName("Fairlead audit").getOrCreate()) {
             run(spark, options);
@@ -52,7 +59,7 @@ public final class SparkAudit {
         cases.unpersist();
         Dataset<Row> findings = spark.read()
                 .parquet(o.out() + "/findings")
-                .filter(col("case").notEqual("").and(col("note").notEqual(FindingRows.DUPLICATE)));
+                .filter(col("case").notEqual("").and(col("note").notEqual(FindingRows.EARLIER)));
         findings.groupBy("criterion", "criterionStage", "outcome", "weight", "waived")
                 .agg(count(lit(1)).as("cases"))
                 .orderBy("criterion", "outcome", "weight", "waived")
@@ -68,24 +75,24 @@ public final class SparkAudit {
     }
 
     /**
-     * One finding a row. Of several cases with one pseudonym the first in order of files and lines counts, and the
-     * others are marked, as in one process.
+     * One finding a row. Of several states of one pseudonym the latest counts (last day, then stage, then order of
+     * files and lines), and the others are marked, as in one process.
      */
     private static Dataset<Row> findings(Dataset<Row> cases) {
         Dataset<Row> repeated = cases.filter(col("id").notEqual(""))
                 .groupBy(col("id").as("twice"))
-                .agg(min(place()).as("first"), count(lit(1)).as("times"))
+                .agg(max(place()).as("latest"), count(lit(1)).as("times"))
                 .filter(col("times").gt(1))
                 .drop("times");
         Dataset<Row> each = cases.join(broadcast(repeated), col("id").equalTo(col("twice")), "left")
                 .select(
-                        coalesce(place().notEqual(col("first")), lit(false)).as("again"),
+                        coalesce(place().notEqual(col("latest")), lit(false)).as("again"),
                         explode(col("findings")).as("finding"));
         List<Column> columns = new ArrayList<>();
         for (String name : FindingRows.COLUMNS) {
             Column cell = col("finding." + name);
             columns.add((name.equals("note")
-                            ? when(col("again"), FindingRows.DUPLICATE).otherwise(cell)
+                            ? when(col("again"), FindingRows.EARLIER).otherwise(cell)
                             : cell)
                     .as(name));
         }
@@ -93,6 +100,6 @@ public final class SparkAudit {
     }
 
     private static Column place() {
-        return struct(col("file"), col("block"), col("at"));
+        return struct(col("recorded"), col("reached"), col("file"), col("block"), col("at"));
     }
 }

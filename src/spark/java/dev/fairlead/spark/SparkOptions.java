@@ -23,14 +23,17 @@ import java.util.Optional;
 record SparkOptions(String in, String out, String column, String rules, String date, String stage, boolean forces)
         implements Serializable {
     static final String USAGE =
-            "usage: SparkAudit --in PATH --out FOLDER [--column NAME] [--rules FOLDER] [--date DAY] [--stage STAGE] [--forces yes|no]";
-    private static final List<String> KNOWN =
-            List.of("--in", "--out", "--column", "--rules", "--date", "--stage", "--forces");
+            "usage: SparkAudit --in PATH --out FOLDER [--column NAME] [--rules FOLDER] [--date DAY] [--stage STAGE] [--without-forces]";
+    private static final List<String> KNOWN = List.of("--in", "--out", "--column", "--rules", "--date", "--stage");
 
     static SparkOptions of(String... args) {
         Map<String, String> given = new HashMap<>();
+        boolean forces = true;
         for (int i = 0; i < args.length; i += 2) {
-            if (!KNOWN.contains(args[i]) || i + 1 == args.length || given.put(args[i], args[i + 1]) != null) {
+            if (args[i].equals("--without-forces")) {
+                forces = false;
+                i--;
+            } else if (!KNOWN.contains(args[i]) || i + 1 == args.length || given.put(args[i], args[i + 1]) != null) {
                 throw new IllegalArgumentException(USAGE + "; not understood: " + args[i]);
             }
         }
@@ -44,14 +47,18 @@ record SparkOptions(String in, String out, String column, String rules, String d
                 given.getOrDefault("--rules", ""),
                 given.getOrDefault("--date", ""),
                 given.getOrDefault("--stage", ""),
-                !given.getOrDefault("--forces", "yes").equals("no"));
+                forces);
         o.day();
         o.reached();
         return o;
     }
 
     Optional<LocalDate> day() {
-        return date.isEmpty() ? Optional.empty() : Optional.of(LocalDate.parse(date));
+        try {
+            return date.isEmpty() ? Optional.empty() : Optional.of(LocalDate.parse(date));
+        } catch (java.time.DateTimeException e) {
+            throw new IllegalArgumentException(date + " is no day; write it such as 2026-10-01", e);
+        }
     }
 
     Optional<Stage> reached() {

@@ -86,7 +86,8 @@ class SparkAuditTest {
                 .config("spark.sql.warehouse.dir", folder.resolve("warehouse").toString())
                 .getOrCreate()) {
             Path out = folder.resolve("out");
-            SparkAudit.run(spark, SparkOptions.of("--in", lines.toString(), "--out", out.toString(), "--forces", "no"));
+            SparkAudit.run(
+                    spark, SparkOptions.of("--in", lines.toString(), "--out", out.toString(), "--without-forces"));
             Dataset<Row> theirs = same(spark, folder.resolve("one.parquet"), out);
             assertThat(theirs.count()).isGreaterThan(30L * CASES);
             assertThat(theirs.filter("note = 'earlier-state'")
@@ -146,26 +147,35 @@ class SparkAuditTest {
 
     private static Summary oneProcess(Path lines, Path parquet, CheckOptions options) throws IOException {
         Checker checker = new Checker(Rulebase.builtIn());
-        Tally tally = new Tally(checker, 0);
         Heading heading = new Heading(
                 "test", RulebaseUsed.of(checker.rulebase()), "", "", options.forces(), List.of(), List.of());
-        try (ParquetSink sink =
-                new ParquetSink(checker.rulebase().catalogue(), Files.newOutputStream(parquet), "test")) {
-            new Audit(checker, new Audit.Settings(options, 2, Duration.ofSeconds(60), Optional.empty()))
-                    .run(
-                            new Sources(List.of(lines), Mapping.NONE),
-                            done -> {
-                                tally.add(done);
+        Tally[] tally = new Tally[1];
+        ParquetSink[] sink = new ParquetSink[1];
+        new Audit(checker, new Audit.Settings(options, 2, Duration.ofSeconds(60), Optional.empty()))
+                .run(
+                        new Sources(List.of(lines), Mapping.NONE),
+                        () -> {
+                            try {
+                                tally[0] = new Tally(checker, 0);
+                                sink[0] = new ParquetSink(
+                                        checker.rulebase().catalogue(), Files.newOutputStream(parquet), "test");
+                            } catch (IOException e) {
+                                throw new UncheckedIOException(e);
+                            }
+                            return done -> {
+                                tally[0].add(done);
                                 try {
-                                    sink.row(done.row());
+                                    sink[0].row(done.row());
                                 } catch (IOException e) {
                                     throw new UncheckedIOException(e);
                                 }
-                            },
-                            n -> {});
-            sink.end(heading, tally.summary());
-        }
-        return tally.summary();
+                            };
+                        },
+                        n -> {});
+        Summary summary = tally[0].summary();
+        sink[0].end(heading, summary);
+        sink[0].close();
+        return summary;
     }
 
     private static TreeMap<String, Long> warnings(Summary s) {

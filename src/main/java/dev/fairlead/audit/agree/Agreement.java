@@ -51,8 +51,10 @@ public final class Agreement {
      *     left out
      * @param differences the first of them, in order
      * @param unknown cases with verdicts that the audit did not meet, or could not judge
+     * @param panel how far the reviewers agree with each other
      */
-    public record Result(List<Line> lines, List<Difference> differences, long differ, List<String> unknown) {}
+    public record Result(
+            List<Line> lines, List<Difference> differences, long differ, List<String> unknown, Panel.Result panel) {}
 
     private final Reviewer reviewer;
     private final List<String> ids;
@@ -60,6 +62,7 @@ public final class Agreement {
     private final Map<String, long[][]> tables = new LinkedHashMap<>();
     private final List<Difference> differences = new ArrayList<>();
     private final Set<String> met = new HashSet<>();
+    private final Panel panel;
     private long differ;
 
     public Agreement(Reviewer reviewer, Catalogue catalogue) {
@@ -68,6 +71,7 @@ public final class Agreement {
         this.words = Arrays.stream(Word.values())
                 .filter(w -> reviewer.plain() ? w != Word.CAUTION && w != Word.STOP : w != Word.WARN)
                 .toList();
+        this.panel = new Panel(reviewer.names(), words);
         tables.put("", new long[words.size()][words.size()]);
         tables.put("all", new long[words.size()][words.size()]);
         ids.forEach(id -> tables.put(id, new long[words.size()][words.size()]));
@@ -75,25 +79,29 @@ public final class Agreement {
 
     /** Takes a row; cases of which the reviewer says nothing count nowhere. */
     public void add(CaseRow row) {
-        Map<String, Word> verdicts =
+        Map<String, Map<String, Word>> verdicts =
                 row.judged() && !row.superseded() ? reviewer.byCase().get(row.id()) : null;
         if (verdicts == null) {
             return;
         }
         met.add(row.id());
-        verdicts.forEach((criterion, theirs) -> {
+        verdicts.forEach((criterion, given) -> {
             Word ours = criterion.isEmpty() ? whole(row) : one(row, ids.indexOf(criterion));
-            count(criterion, ours, theirs);
-            if (!criterion.isEmpty()) {
-                count("all", ours, theirs);
-            }
-            if (ours != theirs) {
-                differ++;
-                if (differences.size() < MOST_TOLD) {
-                    differences.add(new Difference(row.id(), row.source(), criterion, ours, theirs));
+            panel.add(row.id(), criterion, given, ours);
+            given.forEach((who, theirs) -> {
+                count(criterion, ours, theirs);
+                if (!criterion.isEmpty()) {
+                    count("all", ours, theirs);
                 }
-            }
+                if (ours != theirs) {
+                    differ++;
+                    if (differences.size() < MOST_TOLD) {
+                        differences.add(new Difference(row.id(), row.source(), criterion, ours, theirs));
+                    }
+                }
+            });
         });
+        panel.nextCase();
     }
 
     private Word one(CaseRow row, int criterion) {
@@ -144,7 +152,8 @@ public final class Agreement {
                 differ,
                 reviewer.byCase().keySet().stream()
                         .filter(c -> !met.contains(c))
-                        .toList());
+                        .toList(),
+                panel.result());
     }
 
     private long[][] ordered(long[][] t) {

@@ -8,20 +8,25 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
 
 /**
- * A reviewer's own verdicts.
+ * Reviewers' own verdicts.
  *
- * @param byCase case to criterion to verdict; the empty criterion stands for the case as a whole
- * @param plain the reviewer speaks of warnings without their weight
+ * @param byCase case to criterion to reviewer to verdict; the empty criterion stands for the case as a whole
+ * @param names of the reviewers, in order; one empty name where the table does not tell them
+ * @param plain warnings are given without their weight
  */
-public record Reviewer(Map<String, Map<String, Word>> byCase, boolean plain) {
+public record Reviewer(Map<String, Map<String, Map<String, Word>>> byCase, List<String> names, boolean plain) {
     /**
-     * Reads a table with the columns case, verdict and, for verdicts on single criteria, criterion; the message of a
-     * failure is for people.
+     * Reads a table with the columns case, verdict and perhaps criterion and reviewer; rows without a verdict are
+     * passed over. The message of a failure is for people.
      */
     public static Reviewer read(Path file, Catalogue catalogue) throws IOException, TableException {
-        Map<String, Map<String, Word>> all = new LinkedHashMap<>();
+        Map<String, Map<String, Map<String, Word>>> all = new LinkedHashMap<>();
+        Set<String> names = new TreeSet<>();
         boolean plain = false;
         boolean weighted = false;
         int row = 1;
@@ -32,6 +37,11 @@ public record Reviewer(Map<String, Map<String, Word>> byCase, boolean plain) {
                 throw new TableException(
                         file + ": a table of verdicts has the columns case, verdict and perhaps criterion");
             }
+            if (cells.get("verdict").isEmpty()) {
+                continue;
+            }
+            String reviewer = cells.getOrDefault("reviewer", "");
+            names.add(reviewer);
             String criterion = cells.getOrDefault("criterion", "");
             Word verdict = Word.of(cells.get("verdict"));
             if (verdict == null || !criterion.isEmpty() && catalogue.criterion(criterion) == null) {
@@ -43,7 +53,8 @@ public record Reviewer(Map<String, Map<String, Word>> byCase, boolean plain) {
             plain |= verdict == Word.WARN;
             weighted |= verdict == Word.CAUTION || verdict == Word.STOP;
             if (all.computeIfAbsent(cells.get("case"), c -> new LinkedHashMap<>())
-                            .putIfAbsent(criterion, verdict)
+                            .computeIfAbsent(criterion, c -> new TreeMap<>())
+                            .putIfAbsent(reviewer, verdict)
                     != null) {
                 throw new TableException(file + ": row " + row + ": a second verdict on the same"
                         + (criterion.isEmpty() ? " case" : " criterion of the same case"));
@@ -52,6 +63,6 @@ public record Reviewer(Map<String, Map<String, Word>> byCase, boolean plain) {
         if (plain && weighted) {
             throw new TableException(file + ": warnings are either all warn, or each caution or stop");
         }
-        return new Reviewer(all, plain);
+        return new Reviewer(all, List.copyOf(names), plain);
     }
 }

@@ -2,21 +2,13 @@ package dev.fairlead.audit.statistics;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.hipparchus.distribution.continuous.TDistribution;
 
 /**
  * Agreement of any number of judges beyond chance (Krippendorff's alpha; Hayes & Krippendorff 2007, doi
- * 10.1080/19312450709336664, from memory), with an interval that leaves out one case at a time (Hughes 2022, arXiv
- * 2210.13265).
- *
- * @param value 1 for full agreement, 0 for as much as chance gives; NaN where it cannot be estimated
- * @param low lower end of the 95 % interval; NaN likewise
- * @param high upper end, at most 1
- * @param error standard error by the jackknife
- * @param cases how many cases have something judged by two or more
+ * 10.1080/19312450709336664, from memory): 1 for full agreement, 0 for as much as chance gives.
  */
-public record Alpha(double value, double low, double high, double error, int cases) {
-    private static final int FEWEST_CASES = 5;
+public final class Alpha {
+    private Alpha() {}
 
     /** How far two answers lie apart, given how often each answer was given. */
     public interface Distance {
@@ -69,34 +61,8 @@ public record Alpha(double value, double low, double high, double error, int cas
             }
         }
 
-        public Alpha alpha(Distance distance) {
-            double[][] all = new double[categories][categories];
-            byCase.forEach(c -> add(all, c, 1));
-            int k = byCase.size();
-            double value = value(all, distance);
-            double sum = 0;
-            double squares = 0;
-            for (double[][] c : byCase) {
-                add(all, c, -1);
-                double without = value(all, distance);
-                add(all, c, 1);
-                sum += without;
-                squares += without * without;
-            }
-            double error = Math.sqrt(Math.max(0, (k - 1.0) / k * (squares - sum * sum / k)));
-            if (k < FEWEST_CASES || Double.isNaN(value) || Double.isNaN(sum)) {
-                return new Alpha(Double.NaN, Double.NaN, Double.NaN, Double.NaN, k);
-            }
-            double reach = error * new TDistribution(k - 1.0).inverseCumulativeProbability(0.975);
-            return new Alpha(value, value - reach, Math.min(1, value + reach), error, k);
-        }
-
-        private void add(double[][] to, double[][] c, int sign) {
-            for (int a = 0; a < categories; a++) {
-                for (int b = 0; b < categories; b++) {
-                    to[a][b] += sign * c[a][b];
-                }
-            }
+        public Jackknife alpha(Distance distance) {
+            return Jackknife.of(byCase, o -> value(o, distance));
         }
 
         /** NaN where only one answer was ever given. */
@@ -125,9 +91,5 @@ public record Alpha(double value, double low, double high, double error, int cas
             }
             return 1 - (n - 1) * seen / chance;
         }
-    }
-
-    public boolean estimable() {
-        return !Double.isNaN(value);
     }
 }

@@ -3,7 +3,11 @@ package dev.fairlead.audit.write;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import dev.fairlead.audit.agree.Agreement;
+import dev.fairlead.audit.agree.Panel;
+import dev.fairlead.audit.statistics.ClusteredRate;
+import dev.fairlead.audit.statistics.Jackknife;
 import dev.fairlead.audit.statistics.Kappa;
+import dev.fairlead.audit.statistics.Rate;
 import dev.fairlead.drawing.Wrap;
 import java.util.Locale;
 
@@ -30,7 +34,13 @@ public final class AgreementText {
                     l.pairs(),
                     l.same(),
                     kappa(l.plain(), l.pairs())));
-            if (l.linear().n() >= Agreement.FEW && l.criterion().length() < 4) {
+            if (kappa(l.plain(), l.pairs()).equals("not estimable")) {
+                Rate same = new Rate(l.same(), l.pairs());
+                out.append(Wrap.hanging(
+                        "    ",
+                        "One judge gave a single verdict throughout; the same in " + Percent.of(same.share()) + " ("
+                                + Percent.interval(same) + ")."));
+            } else if (l.linear().n() >= Agreement.FEW && l.criterion().length() < 4) {
                 out.append(Wrap.hanging(
                         "    weighted ",
                         "linear " + kappa(l.linear(), l.linear().n()) + ", quadratic "
@@ -38,6 +48,9 @@ public final class AgreementText {
             }
         }
         out.append(Wrap.hanging("", MEANING));
+        if (r.panel().several()) {
+            panel(r.panel(), out);
+        }
         if (!r.differences().isEmpty()) {
             out.append("\nWHERE THEY DIFFER\n");
             r.differences().stream()
@@ -66,6 +79,38 @@ public final class AgreementText {
         return out.toString();
     }
 
+    private static void panel(Panel.Result p, StringBuilder out) {
+        out.append("\nREVIEWERS AMONG EACH OTHER\n");
+        out.append(Wrap.hanging("  ", "All reviewers: " + alpha(p.reviewers(), p.same())));
+        out.append(Wrap.hanging("  ", "With the program as one more: " + alpha(p.withProgram(), null)));
+        for (Panel.Pair x : p.pairs()) {
+            out.append(Wrap.hanging(
+                    "  ",
+                    x.a() + " and " + x.b() + ": kappa " + coefficient(x.kappa()) + "; same "
+                            + Percent.clustered(x.same())));
+        }
+        if (!p.calibration().isEmpty()) {
+            out.append("  To talk over, most disagreed on first:\n");
+            p.calibration().forEach(d -> out.append(Wrap.hanging("    " + d.caseId() + "  ", d.on())));
+        }
+        out.append(Wrap.hanging(
+                "",
+                "Alpha: agreement of all beyond chance on the scale from pass to stop (Hayes & Krippendorff 2007, from"
+                        + " memory); intervals leave out one case at a time."));
+    }
+
+    /** Alpha with its interval, or why there is none and how often verdicts were the same. */
+    public static String alpha(Jackknife a, ClusteredRate same) {
+        return "alpha " + coefficient(a) + (same == null ? "" : "; same " + Percent.clustered(same)) + ".";
+    }
+
+    /** A coefficient with its interval; "not estimable" where there is none. */
+    public static String coefficient(Jackknife j) {
+        return j.estimable()
+                ? String.format(Locale.ROOT, "%.2f (%.2f to %.2f)", j.value(), j.low(), j.high())
+                : "not estimable";
+    }
+
     /** What a line is about. */
     public static String name(String criterion) {
         return criterion.isEmpty() ? "cases as a whole" : criterion.equals("all") ? "all criteria together" : criterion;
@@ -75,8 +120,8 @@ public final class AgreementText {
     public static String kappa(Kappa k, long pairs) {
         return pairs < Agreement.FEW
                 ? "too few"
-                : Double.isNaN(k.value())
-                        ? "not defined: one verdict throughout"
+                : Double.isNaN(k.value()) || Math.abs(k.value()) + k.error() < 1e-9
+                        ? "not estimable"
                         : String.format(Locale.ROOT, "%.2f (%.2f to %.2f)", k.value(), k.low(), k.high());
     }
 
@@ -109,8 +154,35 @@ public final class AgreementText {
                         .put("criterion", d.criterion())
                         .put("program", d.program().word())
                         .put("reviewer", d.reviewer().word()));
+        if (r.panel().several()) {
+            ObjectNode panel = all.putObject("reviewers");
+            coefficient(panel, "alpha", r.panel().reviewers());
+            coefficient(panel, "alphaWithProgram", r.panel().withProgram());
+            ArrayNode pairs = panel.putArray("pairs");
+            for (Panel.Pair x : r.panel().pairs()) {
+                ObjectNode o = pairs.addObject()
+                        .put("a", x.a())
+                        .put("b", x.b())
+                        .put("same", x.same().count())
+                        .put("of", x.same().of());
+                coefficient(o, "kappa", x.kappa());
+            }
+            ArrayNode talk = panel.putArray("mostDisagreed");
+            r.panel()
+                    .calibration()
+                    .forEach(d -> talk.addObject()
+                            .put("case", d.caseId())
+                            .put("items", d.items())
+                            .put("on", d.on()));
+        }
         ArrayNode unknown = all.putArray("notMet");
         r.unknown().forEach(unknown::add);
+    }
+
+    private static void coefficient(ObjectNode o, String name, Jackknife j) {
+        if (j.estimable()) {
+            o.putObject(name).put("value", j.value()).put("low", j.low()).put("high", j.high());
+        }
     }
 
     private static void kappa(ObjectNode o, String name, Kappa k) {

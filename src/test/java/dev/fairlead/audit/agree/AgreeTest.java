@@ -128,6 +128,60 @@ class AgreeTest {
         }
     }
 
+    /** Two reviewers of one published table (Fleiss 1981, table 13.1), and a third who leaves most blank. */
+    @Test
+    void reviewersAreHeldAgainstEachOtherAndAgainstTheProgram() throws IOException, TableException {
+        long[][] counts = {{75, 1, 4}, {5, 4, 1}, {0, 0, 10}};
+        String[] words = {"pass", "caution", "stop"};
+        StringBuilder table = new StringBuilder("case,verdict,reviewer\n");
+        java.util.List<CaseRow> rows = new java.util.ArrayList<>();
+        for (int i = 0; i < 3; i++) {
+            for (int j = 0; j < 3; j++) {
+                for (int n = 0; n < counts[i][j]; n++) {
+                    String id = "c" + i + j + n;
+                    rows.add(row(id, Ending.PASS));
+                    table.append(id).append(',').append(words[i]).append(",anna\n");
+                    table.append(id).append(',').append(words[j]).append(",ben\n");
+                    table.append(id).append(',').append(n == 0 ? words[i] : "").append(",carl\n");
+                }
+            }
+        }
+        Agreement agreement = new Agreement(
+                Reviewer.read(Files.writeString(folder.resolve("v.csv"), table.toString()), CATALOGUE), CATALOGUE);
+        rows.forEach(agreement::add);
+        Panel.Result p = agreement.result().panel();
+        assertThat(p.names()).containsExactly("anna", "ben", "carl");
+        assertThat(p.pairs().get(0)).satisfies(x -> {
+            assertThat(x.a() + " " + x.b()).isEqualTo("anna ben");
+            assertThat(x.same().count()).isEqualTo(89);
+            assertThat(x.kappa().value()).isCloseTo(0.6765, within(5e-5));
+            assertThat(x.kappa().error()).isBetween(0.05, 0.15);
+        });
+        assertThat(p.reviewers().estimable()).isTrue();
+        assertThat(p.reviewers().value()).isGreaterThan(p.withProgram().value());
+        assertThat(p.calibration()).hasSize(10);
+        // carl against anna is the same throughout: seven verdicts of three kinds
+        assertThat(p.pairs().get(1).kappa().value()).isEqualTo(1);
+        String text = dev.fairlead.audit.write.AgreementText.of(agreement.result());
+        assertThat(text).contains("REVIEWERS AMONG EACH OTHER").doesNotContain("0.00 (");
+    }
+
+    @Test
+    void aBlindSampleIsTheSameForASeedAndTellsNoVerdict() {
+        BlindSample a = new BlindSample(3, 7);
+        BlindSample b = new BlindSample(3, 7);
+        for (int i = 0; i < 50; i++) {
+            a.add(row("c" + i, i % 2 == 0 ? Ending.STOP : Ending.PASS));
+            b.add(row("c" + i, Ending.PASS));
+        }
+        assertThat(a.table(CATALOGUE))
+                .isEqualTo(b.table(CATALOGUE))
+                .doesNotContain("stop,")
+                .startsWith("case,criterion");
+        assertThat(a.table(CATALOGUE).lines().skip(1).map(l -> l.split(",")[0]).distinct())
+                .hasSize(3);
+    }
+
     @Test
     void allThatWasPlantedIsFoundAndNothingElse() throws IOException, TableException {
         Path lines = folder.resolve("c.ndjson");

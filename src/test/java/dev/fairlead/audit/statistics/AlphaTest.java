@@ -43,7 +43,7 @@ class AlphaTest {
     /** The jackknife over units of the same data. */
     @Test
     void errorLeavesOutOneUnitAtATime() {
-        Alpha a = answers().alpha(Alpha.NOMINAL);
+        Jackknife a = answers().alpha(Alpha.NOMINAL);
         assertThat(a.error()).isCloseTo(0.14633, within(5e-5));
         assertThat(a.high()).isEqualTo(1);
         assertThat(a.low()).isBetween(0.3, 0.5);
