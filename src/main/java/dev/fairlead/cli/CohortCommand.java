@@ -1,5 +1,6 @@
 package dev.fairlead.cli;
 
+import dev.fairlead.audit.cohort.CohortEffects;
 import dev.fairlead.audit.cohort.CohortFiles;
 import java.io.BufferedWriter;
 import java.io.IOException;
@@ -46,6 +47,12 @@ final class CohortCommand implements Callable<Integer> {
                     "A file that ends in .ndjson (truth in FILE.truth.ndjson), or a folder of one file a case (truth in truth.ndjson); else lines on standard output, without the truth.")
     private Path output;
 
+    @Option(
+            names = "--effects",
+            description =
+                    "Eight residents who differ in a known way, gaps, learning, and earlier states of some cases; the truth about them in FILE.effects.txt.")
+    private boolean effects;
+
     @Option(names = "--progress", description = "Show how far it is, also where there is no terminal.")
     private boolean progress;
 
@@ -68,6 +75,22 @@ final class CohortCommand implements Callable<Integer> {
     }
 
     private void write(Progress bar) throws IOException {
+        if (effects) {
+            if (output == null || !output.toString().endsWith(".ndjson")) {
+                throw new Main.Stop(ExitCode.USAGE, "--effects needs a file that ends in .ndjson: -o FILE.");
+            }
+            Path beside =
+                    output.resolveSibling(output.getFileName().toString().replaceFirst("\\.ndjson$", ".effects.txt"));
+            try (Writer cases = fresh(output);
+                    Writer told = fresh(beside)) {
+                told.write(CohortEffects.told());
+                CohortFiles.withEffects(n, seed, cases, bar);
+            }
+            console.err()
+                    .println("Wrote " + n + " invented cases to " + output + ", how residents differ to " + beside
+                            + ".");
+            return;
+        }
         if (output == null) {
             Writer out = new BufferedWriter(new OutputStreamWriter(console.out(), StandardCharsets.UTF_8));
             CohortFiles.lines(n, seed, out, Writer.nullWriter(), bar);

@@ -1,9 +1,9 @@
 package dev.fairlead.audit.agree;
 
 import dev.fairlead.audit.run.CaseRow;
-import dev.fairlead.rules.Catalogue;
-import dev.fairlead.rules.Criterion;
-import dev.fairlead.rules.Ending;
+import dev.fairlead.rules.catalogue.Catalogue;
+import dev.fairlead.rules.catalogue.Criterion;
+import dev.fairlead.rules.verdict.Ending;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;

@@ -1,6 +1,7 @@
 package dev.fairlead.audit.cohort;
 
 import dev.fairlead.intake.write.CaseWriter;
+import dev.fairlead.model.Case;
 import java.io.IOException;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
@@ -8,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.LongConsumer;
 import java.util.stream.LongStream;
 
@@ -44,6 +46,19 @@ public final class CohortFiles {
                 truth.write(m.truth());
             }
             done.accept(Math.min(n, from + AT_ONCE));
+        }
+    }
+
+    /** Writes one case a line with the effects of {@link CohortEffects}; an earlier state stands before its case. */
+    public static void withEffects(long n, long seed, Writer cases, LongConsumer done) throws IOException {
+        for (long i = 0; i < n; i++) {
+            PlantedCase c = CohortEffects.one(seed, i);
+            Optional<Case> earlier = CohortEffects.earlier(c, i);
+            if (earlier.isPresent()) {
+                cases.write(CaseWriter.line(earlier.get()));
+            }
+            cases.write(CaseWriter.line(c.made()));
+            done.accept(i + 1);
         }
     }
 

@@ -64,6 +64,9 @@ public final class RowMaker {
     private CaseRow judged(String source, String hash, CaseReading reading, List<String> lost) {
         Case c = reading.value().orElseThrow();
         Reach reach = options.reach(c);
+        Reach own = options.date().isEmpty() && options.stage().isEmpty()
+                ? reach
+                : Reach.of(c, Optional.empty(), Optional.empty());
         Optional<LocalDate> day = reach.day();
         Endings judged = checker.endings(c, options);
         byte[] endings = new byte[ids.length];
@@ -94,8 +97,8 @@ public final class RowMaker {
                 each(judged.errors(), Object::toString),
                 reading.problems().size(),
                 lost,
-                Timeline.recorded(c),
-                Timeline.course(c),
+                Timeline.recorded(own),
+                Timeline.course(c, own),
                 false);
     }
 

@@ -31,16 +31,9 @@ public final class ExactStrata {
         double[] sum = {1};
         for (int s = 0; s < own.length; s++) {
             if (own[s] > 0 && warned[s] > 0) {
-                int low = Math.max(0, own[s] + warned[s] - all[s]);
-                int high = Math.min(own[s], warned[s]);
-                double[] term = new double[high - low + 1];
-                double total = choose(all[s], own[s]);
-                for (int k = low; k <= high; k++) {
-                    double p = Math.exp(choose(warned[s], k) + choose(all[s] - warned[s], own[s] - k) - total);
-                    term[k - low] = p < LEAST ? 0 : p;
-                }
-                sum = convolved(sum, term);
-                first += low;
+                Terms term = Terms.of(own[s], all[s], warned[s]);
+                sum = convolved(sum, term.p());
+                first += term.low();
             }
         }
         double[] tail = new double[sum.length + 1];
@@ -48,6 +41,39 @@ public final class ExactStrata {
             tail[k] = tail[k + 1] + sum[k];
         }
         return new ExactStrata(first, tail);
+    }
+
+    /**
+     * The chances of one stage, from the count {@code low} on, that matter.
+     *
+     * @param p from the likeliest count outwards until they are too small
+     */
+    private record Terms(int low, double[] p) {
+        static Terms of(int own, int all, int warned) {
+            int least = Math.max(0, own + warned - all);
+            int most = Math.min(own, warned);
+            int mode = (int) Math.min(most, Math.max(least, (own + 1.0) * (warned + 1.0) / (all + 2.0)));
+            double top = Math.exp(choose(warned, mode) + choose(all - warned, own - mode) - choose(all, own));
+            double[] p = new double[most - least + 1];
+            p[mode - least] = top;
+            int high = mode;
+            for (double q = top; high < most; high++) {
+                q *= (double) (warned - high) * (own - high) / ((high + 1.0) * (all - warned - own + high + 1.0));
+                if (q < LEAST) {
+                    break;
+                }
+                p[high + 1 - least] = q;
+            }
+            int low = mode;
+            for (double q = top; low > least; low--) {
+                q *= (double) low * (all - warned - own + low) / ((warned - low + 1.0) * (own - low + 1.0));
+                if (q < LEAST) {
+                    break;
+                }
+                p[low - 1 - least] = q;
+            }
+            return new Terms(low, java.util.Arrays.copyOfRange(p, low - least, high - least + 1));
+        }
     }
 
     private static double[] convolved(double[] a, double[] b) {

@@ -60,7 +60,7 @@ public record Jackknife(double value, double low, double high, double error, int
         return !Double.isNaN(value);
     }
 
-    /** Cohen's kappa (1960) of a table of two judges; NaN when both gave one single answer throughout. */
+    /** Cohen's kappa (1960) of a table of two judges; NaN when one of them gave a single answer throughout. */
     static double kappa(double[][] table) {
         double n = 0;
         double same = 0;
@@ -76,9 +76,12 @@ public record Jackknife(double value, double low, double high, double error, int
             }
         }
         for (int a = 0; a < table.length; a++) {
+            if (rows[a] > n - 0.5 || columns[a] > n - 0.5) {
+                return Double.NaN;
+            }
             chance += rows[a] * columns[a] / n / n;
         }
-        return 1 - chance < 1e-12 ? Double.NaN : (same / n - chance) / (1 - chance);
+        return (same / n - chance) / (1 - chance);
     }
 
     /** Answers of two judges, case by case. */

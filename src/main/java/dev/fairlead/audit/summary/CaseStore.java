@@ -14,9 +14,9 @@ final class CaseStore {
     static final int NO_DAY = Integer.MIN_VALUE;
 
     private static final int KINDS = 3;
-    private static final int JUDGED = 0;
-    private static final int WARNED = 1;
-    private static final int STOPPED = 2;
+    static final int JUDGED = 0;
+    static final int WARNED = 1;
+    static final int STOPPED = 2;
 
     private final int criteria;
     private final int words;
@@ -71,8 +71,34 @@ final class CaseStore {
         bits[(size * KINDS + kind) * words + (criterion >> 6)] |= 1L << criterion;
     }
 
-    private boolean is(int kind, int i, int criterion) {
-        return (bits[(i * KINDS + kind) * words + (criterion >> 6)] >>> criterion & 1) != 0;
+    /** In how many cases each criterion has that mark. */
+    int[] counts(int kind) {
+        int[] counts = new int[criteria];
+        for (int i = 0; i < size; i++) {
+            for (int w = 0; w < words; w++) {
+                for (long rest = bits[(i * KINDS + kind) * words + w]; rest != 0; rest &= rest - 1) {
+                    counts[(w << 6) + Long.numberOfTrailingZeros(rest)]++;
+                }
+            }
+        }
+        return counts;
+    }
+
+    /** Adds up, case by case, marks and rates of the criteria that were judged and whose rate is above 0. */
+    void sums(int kind, double[] rate, double[] marks, double[] rates) {
+        long[] meant = new long[words];
+        for (int c = 0; c < criteria; c++) {
+            meant[c >> 6] |= rate[c] > 0 ? 1L << c : 0;
+        }
+        for (int i = 0; i < size; i++) {
+            for (int w = 0; w < words; w++) {
+                long judged = bits[(i * KINDS + JUDGED) * words + w] & meant[w];
+                marks[i] += Long.bitCount(bits[(i * KINDS + kind) * words + w] & judged);
+                for (long rest = judged; rest != 0; rest &= rest - 1) {
+                    rates[i] += rate[(w << 6) + Long.numberOfTrailingZeros(rest)];
+                }
+            }
+        }
     }
 
     int size() {
@@ -81,18 +107,6 @@ final class CaseStore {
 
     int criteria() {
         return criteria;
-    }
-
-    boolean judged(int i, int criterion) {
-        return is(JUDGED, i, criterion);
-    }
-
-    boolean warned(int i, int criterion) {
-        return is(WARNED, i, criterion);
-    }
-
-    boolean stopped(int i, int criterion) {
-        return is(STOPPED, i, criterion);
     }
 
     int stage(int i) {

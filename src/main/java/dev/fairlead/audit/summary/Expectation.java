@@ -22,30 +22,15 @@ record Expectation(double[] observed, double[] expected) {
     }
 
     private static Expectation of(CaseStore s, IntPredicate meant, boolean stops) {
-        int[] judged = new int[s.criteria()];
-        int[] hits = new int[s.criteria()];
-        for (int i = 0; i < s.size(); i++) {
-            for (int c = 0; c < s.criteria(); c++) {
-                if (s.judged(i, c)) {
-                    judged[c]++;
-                    hits[c] += stops ? s.stopped(i, c) ? 1 : 0 : s.warned(i, c) ? 1 : 0;
-                }
-            }
-        }
+        int[] judged = s.counts(CaseStore.JUDGED);
+        int[] hits = s.counts(stops ? CaseStore.STOPPED : CaseStore.WARNED);
         double[] rate = new double[s.criteria()];
         for (int c = 0; c < rate.length; c++) {
             rate[c] = meant.test(c) && judged[c] > 0 ? (double) hits[c] / judged[c] : 0;
         }
         double[] observed = new double[s.size()];
         double[] expected = new double[s.size()];
-        for (int i = 0; i < s.size(); i++) {
-            for (int c = 0; c < rate.length; c++) {
-                if (rate[c] > 0 && s.judged(i, c)) {
-                    expected[i] += rate[c];
-                    observed[i] += stops ? s.stopped(i, c) ? 1 : 0 : s.warned(i, c) ? 1 : 0;
-                }
-            }
-        }
+        s.sums(stops ? CaseStore.STOPPED : CaseStore.WARNED, rate, observed, expected);
         return new Expectation(observed, expected).levelled(s);
     }
 
