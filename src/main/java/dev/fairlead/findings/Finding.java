@@ -92,6 +92,33 @@ public record Finding(
                 failed);
     }
 
+    /**
+     * The same warning as a lighter one of a cause whose heaviest is {@code head}, which tells why and what is
+     * disputed.
+     */
+    Finding under(Finding head, String cause) {
+        return new Finding(
+                id,
+                stage,
+                outcome,
+                weight,
+                title,
+                asks,
+                places,
+                seen,
+                "It has one cause with “" + head.title() + "” (" + head.id() + "): " + cause
+                        + ". Why it matters and what is disputed is told there.",
+                todo,
+                sources,
+                "",
+                close,
+                flip,
+                missing,
+                waiver,
+                traces,
+                failed);
+    }
+
     /** The same finding with the probability that its outcome would be another. */
     public Finding withFlip(double probability) {
         if (!(probability >= 0 && probability <= 1)) {

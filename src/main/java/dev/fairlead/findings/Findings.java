@@ -48,7 +48,7 @@ public record Findings(List<Finding> all, List<WaiverNote> waiverNotes) {
             AppliedWaiver by = waived.holding().get(r.criterion().id());
             all.add(by == null ? maker.finding(r) : maker.finding(r).waivedBy(by));
         }
-        return new Findings(all, waived.notes());
+        return new Findings(SharedCauses.told(all, catalogue), waived.notes());
     }
 
     private static int asRead(Finding a, Finding b) {

@@ -14,10 +14,12 @@ public final class Catalogue {
     private final String version;
     private final Map<String, Criterion> byId = new LinkedHashMap<>();
     private final Map<String, Source> sources;
+    private final Map<String, List<String>> causes;
     private final Map<String, Threshold> thresholds = new LinkedHashMap<>();
 
-    Catalogue(String version, List<Criterion> criteria, Map<String, Source> sources) {
+    Catalogue(String version, List<Criterion> criteria, Map<String, Source> sources, Map<String, List<String>> causes) {
         this.version = version;
+        this.causes = Collections.unmodifiableMap(new LinkedHashMap<>(causes));
         this.sources = Collections.unmodifiableMap(new LinkedHashMap<>(sources));
         for (Criterion c : criteria) {
             byId.put(c.id(), c);
@@ -49,6 +51,11 @@ public final class Catalogue {
     /** The criterion of that identifier, or null. */
     public Criterion criterion(String id) {
         return byId.get(id);
+    }
+
+    /** Criteria that warn of one cause in several ways, by the name of the cause. */
+    public Map<String, List<String>> causes() {
+        return causes;
     }
 
     /** The bibliography by key. */
@@ -95,6 +102,6 @@ public final class Catalogue {
             own.replaceAll((key, t) -> values.containsKey(t.name()) ? t.with(values.get(t.name())) : t);
             changed.add(own.equals(c.thresholds()) ? c : c.with(own));
         }
-        return new Catalogue(version, changed, sources);
+        return new Catalogue(version, changed, sources, causes);
     }
 }

@@ -47,7 +47,26 @@ public final class CatalogueReader {
         if (criteria.isEmpty() && problems.isEmpty()) {
             problems.add("the rulebase holds no criterion: nothing could be judged");
         }
-        return new Catalogue(head == null ? "" : head.version(), criteria, sources);
+        return head == null
+                ? new Catalogue("", criteria, sources, Map.of())
+                : new Catalogue(head.version(), criteria, sources, causes(head, criteria));
+    }
+
+    private Map<String, List<String>> causes(Head head, List<Criterion> criteria) {
+        List<String> ids = criteria.stream().map(Criterion::id).toList();
+        List<String> named = new ArrayList<>();
+        head.causes().forEach((cause, shared) -> {
+            for (String id : shared) {
+                if (problems.isEmpty() && !ids.contains(id)) {
+                    problems.add(RuleFiles.RULEBASE + ": causes: " + cause + ": no criterion is called " + id);
+                }
+                if (named.contains(id)) {
+                    problems.add(RuleFiles.RULEBASE + ": causes: " + id + " stands under two causes");
+                }
+                named.add(id);
+            }
+        });
+        return head.causes();
     }
 
     /**

@@ -31,8 +31,8 @@ record CriterionFile(
             String bound,
             List<String> sources) {}
 
-    /** What stands in a {@code rulebase.json}: version, and the order of criteria by stage. */
-    record Head(String version, Map<String, List<String>> order) {}
+    /** What stands in a {@code rulebase.json}: version, criteria that share a cause, and their order by stage. */
+    record Head(String version, Map<String, List<String>> causes, Map<String, List<String>> order) {}
 
     /** One entry of {@code sources.json}. */
     record SourceFile(String citation, String kind) {}

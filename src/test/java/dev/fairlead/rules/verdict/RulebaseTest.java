@@ -137,7 +137,7 @@ class RulebaseTest {
                 .isInstanceOf(RulebaseException.class)
                 .hasMessageContaining("no folder");
         assertThatThrownBy(() -> new TestFolder(folder)
-                        .write("rulebase.json", "{\"version\": \"1\", \"order\": {}}")
+                        .write("rulebase.json", "{\"version\": \"1\", \"causes\": {}, \"order\": {}}")
                         .write("sources.json", "{}")
                         .load())
                 .hasMessageContaining("holds no criterion");

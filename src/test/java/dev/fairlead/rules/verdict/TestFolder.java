@@ -24,7 +24,7 @@ public final class TestFolder {
         made.copy("sources.json");
         made.write(
                 "rulebase.json",
-                "{\"version\": \"test\", \"order\": {\"indication\": [\"overjet-after\", \"hygiene-and-caries\"]}}");
+                "{\"version\": \"test\", \"causes\": {}, \"order\": {\"indication\": [\"overjet-after\", \"hygiene-and-caries\"]}}");
         for (String criterion : List.of(OVERJET, HYGIENE)) {
             made.copy(criterion + "/criterion.drl");
             made.copy(criterion + "/criterion.json");

@@ -1,0 +1,39 @@
+package dev.fairlead.findings;
+
+import dev.fairlead.rules.catalogue.Catalogue;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Warnings that share one cause: the heaviest alone tells the reason and what is disputed, the others refer to it. */
+final class SharedCauses {
+    private SharedCauses() {}
+
+    /** All findings in their order, each lighter warning of a cause told by reference to the heaviest. */
+    static List<Finding> told(List<Finding> all, Catalogue catalogue) {
+        List<Finding> told = new ArrayList<>(all);
+        catalogue.causes().forEach((cause, ids) -> {
+            Finding heaviest = heaviest(all, ids);
+            for (int i = 0; i < told.size(); i++) {
+                Finding f = told.get(i);
+                if (f.warns() && f != heaviest && ids.contains(f.id())) {
+                    told.set(i, f.under(heaviest, cause));
+                }
+            }
+        });
+        return told;
+    }
+
+    /** Of the warnings among these criteria the heaviest, the first named of equals; null when none warns. */
+    private static Finding heaviest(List<Finding> all, List<String> ids) {
+        Finding heaviest = null;
+        for (String id : ids) {
+            for (Finding f : all) {
+                boolean heavier = f.id().equals(id)
+                        && f.warns()
+                        && (heaviest == null || f.weight().compareTo(heaviest.weight()) < 0);
+                heaviest = heavier ? f : heaviest;
+            }
+        }
+        return heaviest;
+    }
+}
