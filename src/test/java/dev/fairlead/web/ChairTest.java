@@ -63,7 +63,9 @@ class ChairTest {
             }
             assertThat(presses).as("presses from list to verdict").isLessThanOrEqualTo(MOST_PRESSES);
             assertThat(page.locator("#headline")).not().containsText("open");
-            assertThat(page.locator(".chair-bar .count")).containsText("19 of 19");
+            String[] count =
+                    page.locator(".chair-bar .count").innerText().strip().split("\\s+of\\s+");
+            assertThat(count[0]).as("every question has its answer").isEqualTo(count[1]);
             org.assertj.core.api.Assertions.assertThat(CaseReader.read(folder.resolve("clean.json"))
                             .value()
                             .orElseThrow()
@@ -81,7 +83,8 @@ class ChairTest {
                     .first()
                     .locator("button[value=no]")
                     .tap();
-            assertThat(page.locator("#headline")).containsText("Not yet: 1 stop");
+            assertThat(page.locator("#headline")).containsText("Not yet: ");
+            assertThat(page.locator(".verdict")).containsText("Cut-off piece not found");
             assertThat(page.locator("#headline")).isInViewport();
             org.assertj.core.api.Assertions.assertThat(
                             (Boolean) page.evaluate("() => document.documentElement.scrollWidth <= innerWidth + 1"))
