@@ -7,7 +7,7 @@ import dev.fairlead.model.Side;
  * One fold as made.
  *
  * @param side the side
- * @param firstBendOffset first bend mark distal to the tube, mm
+ * @param firstBendOff first bend mark distal to where the beak in hand needs it, mm
  * @param lengthOff absolute difference between fold length and tube length, mm
  * @param heightOver fold height less the height that the planned beak gives, mm
  * @param bendRadius inner radius of the tighter bend, mm
@@ -20,7 +20,7 @@ import dev.fairlead.model.Side;
 public record FoldMade(
         Place place,
         Side side,
-        Measured firstBendOffset,
+        Measured firstBendOff,
         Measured lengthOff,
         Measured heightOver,
         Measured bendRadius,

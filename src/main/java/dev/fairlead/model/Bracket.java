@@ -20,13 +20,23 @@ public record Bracket(
                 high = 14,
                 error = ErrorKind.BENCH_LENGTH,
                 label = "distance from the midline")
-        Measured fromMidline) {
+        Measured fromMidline,
+
+        @Field(
+                value = "From the tooth's labial surface to the middle of the wire in the slot.",
+                unit = Unit.MM,
+                low = 0.5,
+                high = 3,
+                error = ErrorKind.BENCH_LENGTH,
+                label = "slot in front of the tooth")
+        Measured slotOffset) {
     /** A bracket of which nothing is known; {@code pointer} says where it would stand in the case. */
     public static Bracket blank(String pointer) {
         return new Bracket(
                 Measured.unknown(pointer + "/slot"),
                 Answer.unknown(pointer + "/bonded"),
                 Answer.unknown(pointer + "/loose"),
-                Measured.unknown(pointer + "/fromMidline"));
+                Measured.unknown(pointer + "/fromMidline"),
+                Measured.unknown(pointer + "/slotOffset"));
     }
 }

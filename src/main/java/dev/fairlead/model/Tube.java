@@ -29,4 +29,14 @@ public record Tube(
                 low = -6,
                 high = 10,
                 error = ErrorKind.BENCH_LENGTH)
-        Measured aboveBrackets) {}
+        Measured aboveBrackets,
+
+        @Field(
+                value =
+                        "From where the arch's width was taken out to the middle of the tube; 0 where it was taken at the tube.",
+                unit = Unit.MM,
+                low = 0,
+                high = 3,
+                error = ErrorKind.BENCH_LENGTH,
+                label = "tube out from the width")
+        Measured slotOffset) {}

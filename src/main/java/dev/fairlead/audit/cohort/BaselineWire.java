@@ -104,7 +104,7 @@ final class BaselineWire {
     }
 
     Bench bench(ArchMeasures arch) {
-        double mark = perimeter(arch) / 2 + 5;
+        double mark = perimeter(arch) / 2 + 6.5;
         double rms = d.tenth(0.2, 0.6);
         return Draft.of(Bench.class, "/bench")
                 .set("midlineMarked", true)
@@ -123,7 +123,7 @@ final class BaselineWire {
     private Fold fold(String pointer, double mark) {
         return Draft.of(Fold.class, pointer)
                 .set("firstMark", tenth(mark + d.uniform(-0.2, 0.2)))
-                .set("firstBendOffset", d.tenth(1.8, 2.2))
+                .set("firstBendOffset", d.tenth(2.1, 2.5))
                 .set("length", d.tenth(2.9, 3.2))
                 .set("height", 4)
                 .set("bendRadius", d.one(0.7, 0.75, 0.8))

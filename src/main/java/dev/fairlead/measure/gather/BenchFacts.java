@@ -4,6 +4,8 @@ import dev.fairlead.facts.BenchWorkBuilder;
 import dev.fairlead.facts.CaseFact;
 import dev.fairlead.facts.FoldMadeBuilder;
 import dev.fairlead.facts.Place;
+import dev.fairlead.measure.arch.PatientArch;
+import dev.fairlead.measure.wire.WireLine;
 import dev.fairlead.measure.wire.WireMeasures;
 import dev.fairlead.model.Bench;
 import dev.fairlead.model.Case;
@@ -23,12 +25,13 @@ final class BenchFacts {
         Case c = s.c();
         Bench b = c.bench();
         Measured planned = WireMeasures.plannedHeight(c, s.book());
+        WireLine line = WireLine.of(c, PatientArch.of(c));
         for (Side side : Side.values()) {
             Fold f = b.fold(side);
             out.add(FoldMadeBuilder.builder()
                     .place(FOLDS[side.ordinal()])
                     .side(side)
-                    .firstBendOffset(f.firstBendOffset())
+                    .firstBendOff(f.firstBendOffset().minus(WireMeasures.firstBendOffset(c, line, side)))
                     .lengthOff(
                             f.length().minus(c.hardware().tube(side).length()).abs())
                     .heightOver(f.height().minus(planned))

@@ -84,7 +84,7 @@ record BeamAnswer(
                 high,
                 usual[0].forward(),
                 usual[1].forward(),
-                usual[1].peak().bending(),
+                usual[1].peak().inner(),
                 usual[0].vertical(),
                 usual[1].vertical(),
                 "");

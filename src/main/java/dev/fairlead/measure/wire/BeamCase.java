@@ -17,11 +17,11 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * What the beam model is asked, rounded to what matters, so that cases that hardly differ are one case. Equal cases
- * have equal answers.
+ * What the beam model is asked, as it was measured: nothing is rounded, so that answers do not jump between inputs that
+ * hardly differ. Equal cases have equal answers.
  *
  * @param d diameter of the wire, mm
- * @param curve the child's arch between the mesial ends of the tubes
+ * @param curve line of the wire through the slots, between the mesial ends of the tubes
  * @param tubeLength mm
  * @param central bracket of the central incisors along the arch from the midline, mm
  * @param lateral the same for the lateral incisors, mm
@@ -71,13 +71,9 @@ record BeamCase(
                 + above.hashCode();
     }
 
-    static double round(double value, double step) {
-        return Math.rint(value / step) * step;
-    }
-
-    static FoldSpec rounded(double r, double leg, double tipDeg) {
-        double l = round(leg, 0.05);
-        return new FoldSpec(round(r, 0.01), l, l, 0, round(tipDeg, 1));
+    /** A fold with both legs alike. */
+    static FoldSpec fold(double r, double leg, double tipDeg) {
+        return new FoldSpec(r, leg, leg, 0, tipDeg);
     }
 
     /** The same with the heights of tubes and brackets as measured. */
@@ -92,7 +88,7 @@ record BeamCase(
                 left,
                 standOffRight,
                 standOffLeft,
-                OptionalDouble.of(round(height, 0.1)));
+                OptionalDouble.of(height));
     }
 
     /** The wire tied in; empty when a fold cannot be opened far enough for its stand-off. */

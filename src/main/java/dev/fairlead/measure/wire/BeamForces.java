@@ -143,7 +143,7 @@ public final class BeamForces implements ForceModel {
                 "Wire",
                 "peak bending stress, " + visit,
                 f.peakStress(),
-                "32 M / (pi d³) where it is highest; tail held, four tied, highest modulus",
+                "32 M / (pi d³), on the inner side of a bend by Wahl's factor (about 1.2) more, where it is highest; tail held, four tied, highest modulus",
                 from,
                 why,
                 "mechanics-model"));

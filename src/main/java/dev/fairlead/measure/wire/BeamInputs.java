@@ -25,6 +25,7 @@ final class BeamInputs {
 
     private final Case c;
     private final PatientArch arch;
+    private final WireLine line;
     private final List<Measured> needed = new ArrayList<>();
 
     BeamInputs(Case c, Measured standOffRight, Measured standOffLeft) {
@@ -39,8 +40,10 @@ final class BeamInputs {
     private BeamInputs(Case c, Measured standOffRight, Measured standOffLeft, boolean asMeasured) {
         this.c = c;
         this.arch = PatientArch.of(c);
+        this.line = WireLine.of(c, arch);
         needed.addAll(List.of(standOffRight, standOffLeft, c.wire().size()));
         needed.addAll(Arrays.asList(arch.inputs()));
+        needed.addAll(List.of(line.front(), line.left(), line.right()));
         for (Side side : Side.values()) {
             Fold f = c.bench().fold(side);
             needed.add(c.hardware().tube(side).length());
@@ -95,15 +98,15 @@ final class BeamInputs {
                         + c.hardware().right().length().value())
                 / 2;
         return new BeamCase(
-                BeamCase.round(c.wire().size().value(), 0.001),
-                arch.curve(),
-                BeamCase.round(tube, 0.1),
-                BeamCase.round(mean(CENTRALS), 0.1),
-                BeamCase.round(mean(LATERALS), 0.1),
+                c.wire().size().value(),
+                line.curve(),
+                tube,
+                line.along(mean(CENTRALS)),
+                line.along(mean(LATERALS)),
                 right,
                 left,
-                BeamCase.round(standOffRight, 0.05),
-                BeamCase.round(standOffLeft, 0.05),
+                standOffRight,
+                standOffLeft,
                 OptionalDouble.empty());
     }
 
@@ -121,7 +124,7 @@ final class BeamInputs {
     }
 
     private FoldSpec fold(Side side) {
-        return BeamCase.rounded(
+        return BeamCase.fold(
                 FoldShape.bendRadius(c, side).value(),
                 FoldShape.leg(c, side).value(),
                 c.bench().fold(side).buccalTip().value());

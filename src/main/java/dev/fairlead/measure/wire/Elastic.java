@@ -7,7 +7,6 @@ import dev.fairlead.model.Measured;
 import dev.fairlead.model.Unit;
 import dev.fairlead.model.WirePlan;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -16,8 +15,13 @@ import java.util.Optional;
  * @param declared the maker declares it, so low and high are one
  */
 public record Elastic(double low, double usual, double high, boolean declared) {
-    /** Least 0.2 % proof strength of steel arch wire by temper, MPa: lower ends of textbook ranges, from memory. */
-    private static final Map<Temper, Double> PROOF = Map.of(Temper.HARD, 1400.0, Temper.EXTRA_HARD, 1700.0);
+    /**
+     * Least 0.2 % proof strength of spring-tempered steel wire, MPa: 65 % of the least tensile strength of 302/304 wire
+     * of 0.020 in (2068 MPa, ASTM A313), share from memory. Trade names of tempers do not order strengths (Pelsue
+     * 2009), so the harder grade is not taken to bear more; soft wire may yield at 200 to 300 MPa or at 1100, so it has
+     * none.
+     */
+    private static final double SPRING_PROOF = 1350;
 
     /** The modulus; empty, see {@link #missing}, when nothing allows to say it. */
     static Optional<Elastic> of(WirePlan w) {
@@ -46,16 +50,16 @@ public record Elastic(double low, double usual, double high, boolean declared) {
     }
 
     /**
-     * Proof strength, MPa: as declared; where the maker declares none, for hard steel the least that its temper has. A
-     * soft wire yields at anything from 200 MPa upwards: without a declaration nothing is said of it.
+     * Proof strength, MPa: as declared; where the maker declares none, for hard steel the least that spring temper has;
+     * unknown for soft wire.
      */
     public static Measured proof(WirePlan w) {
         Measured declared = w.proofStrength();
         if (declared.applies()) {
             return declared;
         }
-        if (steel(w) && w.temper().known() && PROOF.containsKey(w.temper().get())) {
-            return Measured.exact(PROOF.get(w.temper().get()), Unit.MPA);
+        if (steel(w) && (w.temper().is(Temper.HARD) || w.temper().is(Temper.EXTRA_HARD))) {
+            return Measured.exact(SPRING_PROOF, Unit.MPA);
         }
         return Measured.unknown(List.of("/wire/proofStrength"));
     }

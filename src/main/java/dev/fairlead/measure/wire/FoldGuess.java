@@ -58,8 +58,8 @@ final class FoldGuess {
         Measured tip = f.buccalTip();
         double nominal = tip.known() ? tip.value() : SideMarks.TIP;
         return new FoldRange(
-                BeamCase.rounded(r, leg, nominal),
-                BeamCase.rounded(soft, leg + margin, nominal),
-                BeamCase.rounded(stiff, Math.max(leg - margin, LEAST_LEG), tip.known() ? nominal : 0));
+                BeamCase.fold(r, leg, nominal),
+                BeamCase.fold(soft, leg + margin, nominal),
+                BeamCase.fold(stiff, Math.max(leg - margin, LEAST_LEG), tip.known() ? nominal : 0));
     }
 }

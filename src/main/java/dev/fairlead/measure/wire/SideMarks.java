@@ -13,14 +13,14 @@ import dev.fairlead.model.Side;
 import dev.fairlead.model.Unit;
 
 /**
- * Where the marks of one side fall, mm along the wire from the midline mark. A bend's mark is the middle of the bend.
- * With legs as long as the tube the closed fold's stop then lies at the mesial end of the tube while the front lies in
- * the brackets.
+ * Where the marks of one side fall, mm along the wire's own line through slots and tube from the midline mark. A bend's
+ * mark is the middle of the bend. With legs as long as the tube the closed fold's stop then lies at the mesial end of
+ * the tube while the front lies in the brackets.
  *
  * <p>The first mark comes to lie distal to the tube by half a bend, pi r / 2, and by the way that the wire goes round
  * to the cheek: 2.3 mm for the usual fold, which is what "about 2 mm distal to the tube" says.
  *
- * @param tube mesial end of the tube, along the arch
+ * @param tube mesial end of the tube, along the line through slots and tubes
  * @param firstBend middle of the first bend, the distal one
  * @param offset how far that mark lies distal to the distal end of the tube when the wire is laid along the arch
  * @param secondBend middle of the second bend, which becomes the stop
@@ -77,12 +77,14 @@ public record SideMarks(
         }
     }
 
-    static SideMarks of(Case c, PatientArch arch, Side side) {
+    static SideMarks of(Case c, WireLine line, Side side) {
+        PatientArch arch = line.arch();
         Measured tubeLength = c.hardware().tube(side).length();
         Measured r = FoldShape.plannedRadius(c);
-        Measured tube = Measured.function(Unit.MM, x -> half(RULERS.of(arch.curve(x)), side), arch.inputs());
+        Measured onTeeth = Measured.function(Unit.MM, x -> half(RULERS.of(arch.curve(x)), side), arch.inputs());
+        Measured tube = onTeeth.plus(line.longer(side));
         Measured run = tube.known() && tubeLength.known() && r.known()
-                ? tube.plus(detour(arch, side, tube.value(), tubeLength.value(), r.value()))
+                ? tube.plus(detour(arch, side, onTeeth.value(), tubeLength.value(), r.value()))
                 : tube.plus(tubeLength).plus(r);
         Measured quarter = r.times(QUARTER_TURN);
         Measured first = run.plus(tubeLength).plus(quarter);

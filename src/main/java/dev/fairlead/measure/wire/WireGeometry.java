@@ -12,13 +12,13 @@ import java.util.List;
 /**
  * Geometry of one case's wire, side by side: marks, folds and blank.
  *
- * @param arch the child's arch
+ * @param line of the wire through slots and tubes
  * @param blank length to cut for bending, mm
  * @param spare blank in hand less that, mm
  * @param compared what was made beside what was worked out
  */
 public record WireGeometry(
-        PatientArch arch,
+        WireLine line,
         SideMarks left,
         SideMarks right,
         FoldOpening plannedLeft,
@@ -36,16 +36,16 @@ public record WireGeometry(
     }
 
     public static WireGeometry of(Case c) {
-        PatientArch arch = PatientArch.of(c);
-        SideMarks left = SideMarks.of(c, arch, Side.LEFT);
-        SideMarks right = SideMarks.of(c, arch, Side.RIGHT);
+        WireLine line = WireLine.of(c, PatientArch.of(c));
+        SideMarks left = SideMarks.of(c, line, Side.LEFT);
+        SideMarks right = SideMarks.of(c, line, Side.RIGHT);
         FoldOpening foldLeft = FoldOpening.planned(c, Side.LEFT);
         FoldOpening foldRight = FoldOpening.planned(c, Side.RIGHT);
         List<Comparison> compared = new ArrayList<>(Comparison.of(c, Side.LEFT, left, foldLeft));
         compared.addAll(Comparison.of(c, Side.RIGHT, right, foldRight));
         Measured blank = right.end().plus(left.end());
         return new WireGeometry(
-                arch,
+                line,
                 left,
                 right,
                 foldLeft,
@@ -59,12 +59,17 @@ public record WireGeometry(
 
     /** {@link #spare()} alone: what audits of many cases need of all this. */
     public static Measured spare(Case c) {
-        PatientArch arch = PatientArch.of(c);
+        WireLine line = WireLine.of(c, PatientArch.of(c));
         return c.wire()
                 .blankLength()
-                .minus(SideMarks.of(c, arch, Side.RIGHT)
+                .minus(SideMarks.of(c, line, Side.RIGHT)
                         .end()
-                        .plus(SideMarks.of(c, arch, Side.LEFT).end()));
+                        .plus(SideMarks.of(c, line, Side.LEFT).end()));
+    }
+
+    /** The child's arch that the line follows. */
+    public PatientArch arch() {
+        return line.arch();
     }
 
     public SideMarks marks(Side side) {

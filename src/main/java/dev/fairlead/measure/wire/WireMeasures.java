@@ -16,6 +16,11 @@ public final class WireMeasures {
 
     private WireMeasures() {}
 
+    /** How far the first bend is marked distal to the tube for the planned beak, mm: as sheet and marks have it. */
+    public static Measured firstBendOffset(Case c, WireLine line, Side side) {
+        return SideMarks.of(c, line, side).offset();
+    }
+
     /** Blank length less what arch, folds, tubes and tails take, mm. */
     public static Measured blankSpare(Case c, Workbook book) {
         if (!book.wanted()) {

@@ -61,7 +61,7 @@ public final class WireWords {
                 "first-bend." + side,
                 "mark of the first bend from the midline, " + side,
                 m.firstBend(),
-                "way from the midline round to the fold + leg as long as the tube + half a bend, pi r / 2",
+                "way from the midline through the slots round to the fold + leg as long as the tube + half a bend, pi r / 2",
                 Say.num(m.firstBend()
                                 .minus(FoldShape.plannedRadius(c).times(Math.PI / 2))
                                 .minus(c.hardware().tube(m.side()).length()))
@@ -74,7 +74,7 @@ public final class WireWords {
                 "first-bend-offset." + side,
                 "first bend distal to the tube, " + side,
                 m.offset(),
-                "mark of the first bend - way along the arch to the tube - tube length",
+                "mark of the first bend - way through the slots to the tube - tube length",
                 Say.num(m.firstBend()) + " - " + Say.num(m.tube()) + " - " + tube,
                 "",
                 "geometry");

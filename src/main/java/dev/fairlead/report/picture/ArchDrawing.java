@@ -42,7 +42,7 @@ public final class ArchDrawing {
     public ArchDrawing(Case c, WireGeometry g) {
         this.c = c;
         this.g = g;
-        this.path = new ArchPath(g.arch().curve());
+        this.path = new ArchPath(g.line().curve());
         this.half = Math.max(Math.abs(path.x(-path.rightLength())), Math.abs(path.x(path.leftLength())));
         double lowest = 0;
         for (double s = -path.rightLength(); s <= path.leftLength(); s += STEP) {

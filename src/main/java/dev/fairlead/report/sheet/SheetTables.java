@@ -176,7 +176,7 @@ final class SheetTables {
                             + range(b.hinged().forward(), b.held().forward(), 1)
                             + " gf, depending on whether the tail hinges in the tube or is held by it.")
                     .close();
-            double peak = b.held().peak().bending()
+            double peak = b.held().peak().inner()
                     * f.modulus().orElseThrow().high()
                     / f.modulus().get().usual();
             out.element(

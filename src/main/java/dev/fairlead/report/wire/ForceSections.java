@@ -191,14 +191,14 @@ final class ForceSections {
 
     private Section stress(ForceBand b) {
         double stiffest = f.modulus().orElseThrow().high() / f.modulus().get().usual();
-        double most = b.held().peak().bending() * stiffest;
+        double most = b.held().peak().inner() * stiffest;
         Section.Draft t = new Section.Draft("stress", "Stress", List.of("tail hinging", "tail held"))
                 .line(
                         "peak",
                         "peak bending stress, usual modulus",
                         List.of(
-                                Cell.of(b.hinged().peak().bending(), Unit.MPA),
-                                Cell.of(b.held().peak().bending(), Unit.MPA)),
+                                Cell.of(b.hinged().peak().inner(), Unit.MPA),
+                                Cell.of(b.held().peak().inner(), Unit.MPA)),
                         MODEL)
                 .line("peakMost", "  held, highest modulus: judged by this", List.of(Cell.of(most, Unit.MPA)), MODEL)
                 .line(

@@ -41,7 +41,7 @@ final class SizeSection {
                 continue;
             }
             ForceBand b = f.band().get();
-            double most = b.held().peak().bending()
+            double most = b.held().peak().inner()
                     * f.modulus().orElseThrow().high()
                     / f.modulus().get().usual();
             t.line(

@@ -66,7 +66,7 @@ class WireForcesTest {
                 .isCloseTo(seen.forceLow().value(), within(0.01));
         assertThat(Unit.NEWTON.to(Unit.GF, f.band().get().high()))
                 .isCloseTo(seen.forceHigh().value(), within(0.01));
-        double most = f.band().get().held().peak().bending()
+        double most = f.band().get().held().peak().inner()
                 * f.modulus().orElseThrow().high()
                 / f.modulus().get().usual();
         assertThat(most).isCloseTo(seen.peakStress().value(), within(0.01));
@@ -144,8 +144,8 @@ class WireForcesTest {
         }
         assertThat(band(other).held().forward() / band(base()).held().forward())
                 .isCloseTo(Math.pow(0.8, 4), within(0.01));
-        assertThat(band(other).held().peak().bending()
-                        / band(base()).held().peak().bending())
+        assertThat(band(other).held().peak().inner()
+                        / band(base()).held().peak().inner())
                 .isCloseTo(0.8, within(0.01));
     }
 

@@ -166,4 +166,37 @@ class WireGeometryTest {
         assertThat(WireMeasures.blankSpare(noArch, Workbook.none()).missing())
                 .contains("/arch/molarWidth", "/wire/beakRadius");
     }
+
+    /**
+     * Slots 1.5 mm before the teeth and tubes 1.5 mm out: each half is longer by 1.5 mm times its quarter turn,
+     * exactly, by the length of a parallel curve.
+     */
+    @Test
+    void marksAndBlankFollowTheSlots() {
+        CaseBuilder b = BaseCase.of();
+        for (int tooth : new int[] {42, 41, 31, 32}) {
+            b.set("/hardware/brackets/" + tooth + "/slotOffset", 1.5);
+        }
+        b.set("/hardware/left/slotOffset", 1.5).set("/hardware/right/slotOffset", 1.5);
+        WireGeometry out = WireGeometry.of(b.build());
+        double more = 1.5 * Math.PI / 2;
+        assertThat(out.left().firstBend().minus(base.left().firstBend()).value())
+                .isCloseTo(more, within(2e-3));
+        assertThat(out.blank().minus(base.blank()).value()).isCloseTo(2 * more, within(4e-3));
+        assertThat(out.left().offset().minus(base.left().offset()).value()).isCloseTo(0, within(1e-9));
+    }
+
+    @Test
+    void slotsThatWereNotMeasuredAreAssumedWithAnError() {
+        CaseBuilder b = BaseCase.of();
+        for (int tooth : new int[] {42, 41, 31, 32}) {
+            b.without("/hardware/brackets/" + tooth + "/slotOffset");
+        }
+        WireGeometry assumed = WireGeometry.of(b.build());
+        double longer = assumed.left().tube().minus(base.left().tube()).value();
+        assertThat(longer).isBetween(0.8, 1.4);
+        assertThat(assumed.left().tube().sd()).isGreaterThan(base.left().tube().sd());
+        assertThat(assumed.line().slotsMeasured()).isFalse();
+        assertThat(base.line().slotsMeasured()).isTrue();
+    }
 }

@@ -43,15 +43,15 @@ public record Solution(
     public record Side(Vector force, Vector moment, double foldSwing, double runSwing) {}
 
     /**
-     * Highest nominal stress. The higher stress on the inner fibre of a tight bend, about 1.2 times at a radius of four
-     * half diameters, is left out.
+     * Highest stress, nominal and on the inner side of the bends.
      *
      * @param bending 32 M / (pi d³), MPa
      * @param bendingAt part of the wire where it is
      * @param bendingOnRight true on the patient's right
+     * @param inner highest bending stress with that of the bends taken on their inner side, MPa
      * @param vonMises axial force, bending and torsion together, sqrt((sigma + N/A)² + 3 tau²), MPa
      */
-    public record Peak(double bending, Part bendingAt, boolean bendingOnRight, double vonMises) {}
+    public record Peak(double bending, Part bendingAt, boolean bendingOnRight, double inner, double vonMises) {}
 
     /** Stretch of the wire an element belongs to. */
     public enum Part {

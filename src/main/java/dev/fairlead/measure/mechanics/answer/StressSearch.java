@@ -30,7 +30,7 @@ final class StressSearch {
                 break;
             }
             x[n] = s;
-            y[n++] = solution.peak().bending();
+            y[n++] = solution.peak().inner();
         }
         searchedTo = x[n - 1];
         stress = n == 1 ? null : new NevilleInterpolator().interpolate(Arrays.copyOf(x, n), Arrays.copyOf(y, n));

@@ -3,6 +3,7 @@ package dev.fairlead.measure.mechanics.answer;
 import dev.fairlead.measure.mechanics.answer.Setup.TailSupport;
 import dev.fairlead.measure.mechanics.answer.Setup.Ties;
 import dev.fairlead.measure.mechanics.element.BeamFrame;
+import dev.fairlead.measure.mechanics.geometry.FoldSpec;
 import dev.fairlead.measure.mechanics.geometry.Vector;
 import dev.fairlead.measure.mechanics.solver.Equilibrium;
 import java.util.List;
@@ -21,6 +22,8 @@ final class WireModel {
     final boolean[] held;
     private final WireSpec wire;
     private final double tubeLength;
+    private final double innerRight;
+    private final double innerLeft;
     private final Vector rightTail;
     private final Vector leftTail;
 
@@ -28,6 +31,8 @@ final class WireModel {
         line = Centreline.of(setup);
         wire = setup.wire();
         tubeLength = setup.arch().tubeLength();
+        innerRight = inner(setup, setup.right(), setup.alphaR());
+        innerLeft = inner(setup, setup.left(), setup.alphaL());
         this.rightTail = rightTail;
         this.leftTail = leftTail;
         frame = line.frame(wire.section(), setup.mesh());
@@ -39,6 +44,8 @@ final class WireModel {
         line = same.line;
         wire = same.wire;
         tubeLength = same.tubeLength;
+        innerRight = same.innerRight;
+        innerLeft = same.innerLeft;
         rightTail = same.rightTail;
         leftTail = same.leftTail;
         frame = same.frame;
@@ -182,7 +189,29 @@ final class WireModel {
             where = most[el] > most[where] ? el : where;
             mises = Math.max(mises, whole[el]);
         }
-        return new Solution.Peak(most[where], line.parts[where], where < line.midline, mises);
+        double inner = 0;
+        for (int el = 0; el < frame.elements(); el++) {
+            inner = Math.max(inner, most[el] * innerShare(el));
+        }
+        return new Solution.Peak(most[where], line.parts[where], where < line.midline, inner, mises);
+    }
+
+    /**
+     * Stress on the inner side of a bend over that of a straight wire, (4 c² - c - 1) / (4 c (c - 1)) with c the
+     * diameter of the bend over that of the wire (Wahl's factor of round wire in bending, from memory).
+     */
+    static double innerFactor(double radius, double diameter) {
+        double c = 2 * radius / diameter;
+        return (4 * c * c - c - 1) / (4 * c * (c - 1));
+    }
+
+    private double innerShare(int el) {
+        boolean bend = line.parts[el] == Solution.Part.BEND_1 || line.parts[el] == Solution.Part.BEND_2;
+        return bend ? el < line.midline ? innerRight : innerLeft : 1;
+    }
+
+    private static double inner(Setup setup, FoldSpec fold, double alpha) {
+        return innerFactor(Math.PI * fold.r() / (Math.PI - alpha), setup.wire().d());
     }
 
     private void look(Equilibrium e, int el, int pieces, double[] most, double[] whole) {
