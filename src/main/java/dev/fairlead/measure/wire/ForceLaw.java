@@ -55,6 +55,11 @@ final class ForceLaw {
     /** Of one visit, counted from 0; only where the beam model has answered. */
     static ForceLaw of(Case c, int visit, PatientArch arch) {
         Visit v = c.visits().get(visit);
+        return of(c, v.left().standOff(), v.right().standOff(), arch);
+    }
+
+    /** Of one case at these stand-offs; what was not measured of the folds has no error. */
+    static ForceLaw of(Case c, Measured left, Measured right, PatientArch arch) {
         return new ForceLaw(
                 new Measured[] {
                     arch.width(),
@@ -64,7 +69,7 @@ final class ForceLaw {
                     FoldShape.leg(c, Side.LEFT),
                     FoldShape.leg(c, Side.RIGHT)
                 },
-                new Measured[] {v.left().standOff(), v.right().standOff()},
+                new Measured[] {left, right},
                 new Measured[] {
                     c.hardware().left().aboveBrackets(), c.hardware().right().aboveBrackets()
                 });
@@ -91,7 +96,7 @@ final class ForceLaw {
     private Measured bySize(Measured value, double[] exponents) {
         Measured result = value;
         for (int i = 0; i < (value.known() ? shape.length : 0); i++) {
-            result = result.plus(shape[i].chain(0, exponents[i] * value.value() / shape[i].value(), value.unit()));
+            result = !shape[i].known() ? result : result.plus(shape[i].chain(0, exponents[i] * value.value() / shape[i].value(), value.unit()));
         }
         return result;
     }

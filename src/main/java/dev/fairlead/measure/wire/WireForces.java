@@ -1,10 +1,12 @@
 package dev.fairlead.measure.wire;
 
+import dev.fairlead.measure.arch.PatientArch;
 import dev.fairlead.measure.mechanics.answer.BandResult;
 import dev.fairlead.measure.mechanics.answer.BandResult.NoBand;
 import dev.fairlead.measure.mechanics.answer.ForceBand;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Measured;
+import dev.fairlead.model.Unit;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -107,6 +109,18 @@ public record WireForces(
         }
         return new WireForces(
                 right, left, measured, e, proof, Optional.of(band), vertical(c, ask, e.get()), List.of(), List.of());
+    }
+
+    /** One end of the band with the error of what was measured, gf; unknown where there is no band. */
+    public Measured end(Case c, boolean high) {
+        if (band.isEmpty()) {
+            return Measured.unknown(missing);
+        }
+        Measured low = Measured.exact(Unit.NEWTON.to(Unit.GF, band.get().low()), Unit.GF);
+        Measured most = Measured.exact(Unit.NEWTON.to(Unit.GF, band.get().high()), Unit.GF);
+        Forces with = ForceLaw.of(c, standOffLeft, standOffRight, PatientArch.of(c))
+                .withErrors(new Forces(low, most, Measured.notApplicable(), Measured.notApplicable()));
+        return high ? with.high() : with.low();
     }
 
     /** Variants of tube and ties mostly fail for one cause, which stands behind the name of the variant. */

@@ -1,5 +1,9 @@
 package dev.fairlead.report.sheet;
 
+import dev.fairlead.rules.verdict.Status;
+import dev.fairlead.findings.Weight;
+import dev.fairlead.findings.Numbers;
+import dev.fairlead.findings.Finding;
 import dev.fairlead.drawing.Svg;
 import dev.fairlead.findings.Missing;
 import dev.fairlead.findings.Report;
@@ -49,10 +53,12 @@ final class SheetHtml {
                 .close()
                 .open("body");
         head();
+        open();
         rule();
         arch();
         strip();
         tables.marks();
+        order();
         missing();
         folds();
         tables.force();
@@ -94,6 +100,52 @@ final class SheetHtml {
                 .close();
     }
 
+    /** Warnings of the check that are still open, before anything is bent. */
+    private void open() {
+        List<Finding> warnings = c.checked.report().findings().forReading().stream()
+                .filter(f -> f.outcome() == Status.WARN && f.waiver().isEmpty())
+                .toList();
+        if (warnings.isEmpty()) {
+            return;
+        }
+        out.open("div", "class", "missing keep").element("h2", "Open before this wire is made or goes in").open("ul");
+        for (Weight weight : new Weight[] {Weight.STOP, Weight.CAUTION}) {
+            warnings.stream().filter(f -> f.weight() == weight).forEach(f -> out.open("li")
+                    .element("b", weight == Weight.STOP ? "Stop: " : "Caution: ")
+                    .text(f.title() + ".")
+                    .close());
+        }
+        out.close().element("p", "See the report for each; a licensed clinician decides.", "class", "hint").close();
+    }
+
+    /** The order of bending with this case's numbers. */
+    private void order() {
+        out.open("div", "class", "list newpage")
+                .element("h2", "Order of bending")
+                .element("p", "Common practice; tolerances are those of the checklist below. R and L are the child's right and left.", "class", "hint")
+                .open("ol");
+        new BendingOrder(
+                        c.subject,
+                        c.geometry,
+                        new BendingOrder.Tolerances(
+                                allowed("first-bend-offset.high"),
+                                allowed("fold-length-is-tube-length.off"),
+                                allowed("legs-parallel.off"),
+                                limit("passive-on-model.gap"),
+                                "(no more than " + limit("distal-ends-flush.proud") + " proud)"))
+                .steps()
+                .forEach(step -> out.element("li", step));
+        out.close().close();
+    }
+
+    private String allowed(String threshold) {
+        return "(± " + limit(threshold) + ")";
+    }
+
+    private String limit(String threshold) {
+        return Numbers.text(catalogue.thresholds().get(threshold));
+    }
+
     private void rule() {
         out.open("div", "class", "first");
         drawing(
@@ -127,13 +179,16 @@ final class SheetHtml {
         drawing(
                 "arch",
                 "The arch, true to size",
-                "The unbent wire laid along the arch from tube to tube with the midline and all marks.",
+                "The middle of the unbent wire from tube to tube, through the slots, with the midline and all marks.",
                 c.arch().width(),
                 c.arch().height(),
                 svg -> c.arch().draw(svg, 0, 0));
         out.element(
                         "p",
-                        "Seen from above, facing the child. Numbers are mm along the wire from the midline.",
+                        "Seen from above, facing the child. The line is the middle of the wire through slots and tubes, "
+                                + Numbers.text(c.geometry.line().front(), 2) + " before the incisors"
+                                + (c.geometry.line().slotsMeasured() ? "" : " (assumed)")
+                                + ". Numbers are mm along it from the midline.",
                         "class",
                         "hint")
                 .close();
@@ -158,8 +213,8 @@ final class SheetHtml {
         out.close();
         out.element(
                         "p",
-                        "Lay the wire on the line and carry the marks over. A mark is the middle of its bend. Mark the second side only with the first one seated"
-                                + " against its tube.",
+                        "Lay the wire on the line and carry the marks of the right side over; a mark is the middle of its bend. The left side is marked"
+                                + " with the right one seated against its tube; its line here is a check.",
                         "class",
                         "hint")
                 .close();

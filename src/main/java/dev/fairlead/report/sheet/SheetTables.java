@@ -39,7 +39,7 @@ final class SheetTables {
             out.element("th", head, "scope", "col");
         }
         out.close().close().open("tbody");
-        mark("tube, mesial end (along the arch)", SideMarks::tube, false);
+        mark("tube, mesial end", SideMarks::tube, false);
         mark("first bend, its middle", SideMarks::firstBend, true);
         mark("… distal to the tube by", SideMarks::offset, true);
         mark("second bend, its middle; becomes the stop", SideMarks::secondBend, true);
@@ -170,7 +170,7 @@ final class SheetTables {
             ForceBand b = f.band().get();
             out.open("p")
                     .text("All four incisors together: ")
-                    .element("b", range(b.low(), b.high(), 1) + " gf")
+                    .element("b", withError(f.end(c.subject, false)) + " to " + withError(f.end(c.subject, true)) + " gf")
                     .text(" (" + newtons(b.low(), b.high()) + "), a quarter of it, as a mean, "
                             + range(b.low(), b.high(), 4) + " gf. With the usual modulus "
                             + range(b.hinged().forward(), b.held().forward(), 1)
@@ -206,6 +206,11 @@ final class SheetTables {
         out.element("p", WireForces.LIMITS.get(0) + " " + WireForces.LIMITS.get(1), "class", "hint")
                 .empty("div", "class", "clear")
                 .close();
+    }
+
+    private static String withError(Measured end) {
+        String error = end.sd() == 0 ? "" : " ± " + Numbers.plain(end.sd(), 0);
+        return Numbers.plain(end.value(), 0) + error;
     }
 
     private static String range(double a, double b, int parts) {

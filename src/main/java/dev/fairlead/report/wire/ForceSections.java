@@ -154,7 +154,7 @@ final class ForceSections {
                 .line("buccal", "force on the molar, towards the cheek", buccal(b), MODEL)
                 .line(
                         "moment",
-                        "moment that tips the molar, N mm",
+                        "couple at the tube, N mm",
                         ends(b, Unit.RATIO, s -> Math.abs(s.moment().x())),
                         MODEL)
                 .line(
@@ -163,6 +163,7 @@ final class ForceSections {
                         ends(b, Unit.MM, Solution.Side::foldSwing),
                         MODEL)
                 .line("runSwing", "run in front of it swings by", ends(b, Unit.MM, Solution.Side::runSwing), MODEL)
+                .note("The couple is that of the wire in the tube; what tips the molar is this and the force times its height over the molar's centre of resistance.")
                 .note("Together the molars get as much distally as the incisors get labially, always.")
                 .done();
     }
@@ -222,7 +223,7 @@ final class ForceSections {
                     MODEL);
         }
         return t.note(
-                        "Held: with the highest modulus, so the earliest. Nominal stress; on the inner side of a tight bend it is about 1.2 times as high.")
+                        "Held: with the highest modulus, so the earliest. Stress in a bend is that of its inner side, about 1.2 times the nominal one.")
                 .done();
     }
 

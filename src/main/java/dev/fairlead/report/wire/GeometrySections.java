@@ -1,5 +1,6 @@
 package dev.fairlead.report.wire;
 
+import dev.fairlead.findings.Numbers;
 import dev.fairlead.measure.wire.FoldOpening;
 import dev.fairlead.measure.wire.FoldShape;
 import dev.fairlead.measure.wire.SideMarks;
@@ -54,7 +55,7 @@ final class GeometrySections {
 
     private Section marks() {
         return new Section.Draft("marks", "Marks along the wire from the midline mark", Section.SIDES)
-                .line("tube", "mesial end of the tube, along the arch", marks(SideMarks::tube), GEOMETRY)
+                .line("tube", "mesial end of the tube, through the slots", marks(SideMarks::tube), GEOMETRY)
                 .line("firstBend", "first bend, its middle", marks(SideMarks::firstBend), GEOMETRY, MODEL)
                 .line(
                         "firstBendOffset",
@@ -67,8 +68,15 @@ final class GeometrySections {
                 .line("cut", "cut, flush with the distal end of the tube", marks(SideMarks::cut), GEOMETRY)
                 .line("end", "end of the blank, with a tail to hold", marks(SideMarks::end), PRACTICE)
                 .note(
-                        "Laid along the arch, the first mark lies distal to the tube. Mark the second side with the first one seated against its tube.")
+                        lineDrawn() + " Mark the second side with the first one seated against its tube.")
                 .done();
+    }
+
+    /** Which line the marks follow. */
+    private String lineDrawn() {
+        return "Marks follow the middle of the wire through slots and tubes, "
+                + Numbers.text(g.line().front(), 2) + " before the incisors"
+                + (g.line().slotsMeasured() ? "." : " (assumed, from memory; 1.2 to 1.9 mm).");
     }
 
     private Section blank() {
