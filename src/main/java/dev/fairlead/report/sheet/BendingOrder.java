@@ -51,7 +51,7 @@ final class BendingOrder {
                         + ", one tube length. Round beak on the occlusal side again; turn the end up and backwards, 180°, until it is parallel to the legs "
                         + tolerances.angle() + ".",
                 "Measure the fold: " + mm(r.times(4).plus(d)) + " over the highest and lowest run outside, "
-                        + mm(r.times(4).minus(d)) + " inside, no more. Higher: make the fold anew nearer to the tip of the beak.",
+                        + mm(r.times(4).minus(d)) + " inside; to the wire's middle, as it is entered in the case, no more than " + down(r.times(4)) + ". Higher: make the fold anew nearer to the tip of the beak.",
                 "Tip the fold towards the cheek, " + Numbers.plain(SideMarks.TIP, 0)
                         + "° from upright, seen from behind, until it stands 1 mm off the gingiva.",
                 "Try it in: the second bend stops at the mesial end of the tube and the wire lies in every slot by itself, no gap over "
@@ -66,6 +66,11 @@ final class BendingOrder {
         String right = mm(what.apply(Side.RIGHT));
         String left = mm(what.apply(Side.LEFT));
         return right.equals(left) ? right : right + " right, " + left + " left";
+    }
+
+    /** To a tenth below, for a number that must not be passed. */
+    private static String down(Measured m) {
+        return m.known() ? Numbers.plain(Math.floor(m.value() * 10 + 1e-9) / 10, 1) + " mm" : "____ mm";
     }
 
     private static String mm(Measured m) {

@@ -1,0 +1,89 @@
+package dev.fairlead.report.sheet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.fairlead.check.CheckOptions;
+import dev.fairlead.check.Checker;
+import dev.fairlead.findings.Findings;
+import dev.fairlead.measure.CaseBuilder;
+import dev.fairlead.measure.SampleCase;
+import dev.fairlead.measure.gather.Calculations;
+import dev.fairlead.measure.wire.FoldShape;
+import dev.fairlead.measure.wire.WireGeometry;
+import dev.fairlead.model.Case;
+import dev.fairlead.model.Side;
+import dev.fairlead.model.Stage;
+import dev.fairlead.rules.verdict.Rulebase;
+import dev.fairlead.rules.verdict.Status;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Whoever bends a wire by the numbers of the sheet, read to a tenth of a millimetre, passes what the bench asks. */
+class MadeByTheSheetTest {
+    private static final Checker CHECKER =
+            new Checker(Rulebase.fromFolder(Path.of("rules")), Calculations.plain());
+    private static final List<String> MADE = List.of(
+            "first-bend-offset",
+            "fold-length-is-tube-length",
+            "bends-small",
+            "legs-parallel",
+            "bends-square",
+            "sides-match",
+            "blank-long-enough",
+            "passive-on-model",
+            "few-rebends");
+
+    private static double tenth(double value) {
+        return Math.round(value * 10) / 10.0;
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "3.0, 0.50, 0.406, 40, 22",
+        "3.0, 0.75, 0.508, 42, 23",
+        "3.2, 0.60, 0.457, 43, 24",
+        "3.5, 0.75, 0.508, 44, 24",
+        "3.5, 1.00, 0.559, 45, 25",
+        "4.0, 0.75, 0.508, 46, 25",
+        "4.0, 1.25, 0.508, 47, 26",
+        "4.5, 0.50, 0.457, 48, 26",
+        "4.5, 1.00, 0.559, 49, 27",
+        "4.5, 1.25, 0.559, 50, 27"
+    })
+    void aWireMadeByTheSheetPasses(double tube, double beak, double size, double width, double depth) {
+        CaseBuilder b = SampleCase.full()
+                .set("/wire/beakRadius", beak)
+                .set("/wire/size", size)
+                .set("/arch/molarWidth", width)
+                .set("/arch/molarDepth", depth)
+                .without("/arch/canineWidth")
+                .without("/arch/canineDepth")
+                .without("/arch/landmarks");
+        for (String side : List.of("left", "right")) {
+            b.set("/hardware/" + side + "/length", tube);
+        }
+        Case planned = b.build();
+        WireGeometry sheet = WireGeometry.of(planned);
+        b.set("/wire/blankLength", Math.ceil(sheet.blank().value()));
+        for (Side side : Side.values()) {
+            String at = "/bench/" + side.word();
+            b.set(at + "/firstMark", tenth(sheet.marks(side).firstBend().value()))
+                    .set(at + "/firstBendOffset", tenth(sheet.marks(side).offset().value()))
+                    .set(at + "/length", tenth(sheet.planned(side).leg().value()))
+                    .set(at + "/height", Math.floor(FoldShape.plannedRadius(planned).value() * 40) / 10)
+                    .set(at + "/bendRadius", beak)
+                    .set(at + "/legsOutOfParallel", 0)
+                    .set(at + "/outOfSquare", 0);
+        }
+        b.set("/bench/passiveGap", 0).set("/bench/rebends", 0);
+        Findings found = CHECKER.check(b.build(), "", CheckOptions.USUAL.at(Stage.BENCH))
+                .report()
+                .findings();
+        assertThat(MADE)
+                .allSatisfy(id -> assertThat(found.of(id).outcome())
+                        .as(id + ": " + found.of(id).seen())
+                        .isEqualTo(Status.PASS));
+    }
+}
