@@ -96,7 +96,9 @@ final class ForceLaw {
     private Measured bySize(Measured value, double[] exponents) {
         Measured result = value;
         for (int i = 0; i < (value.known() ? shape.length : 0); i++) {
-            result = !shape[i].known() ? result : result.plus(shape[i].chain(0, exponents[i] * value.value() / shape[i].value(), value.unit()));
+            result = !shape[i].known()
+                    ? result
+                    : result.plus(shape[i].chain(0, exponents[i] * value.value() / shape[i].value(), value.unit()));
         }
         return result;
     }

@@ -45,13 +45,16 @@ final class BendingOrder {
                         + tolerances.firstBend() + ". The mark is the middle of the bend.",
                 "Grip at the mark with the round beak (" + beak
                         + ") on the occlusal side of the wire. Turn the distal end up and forwards, 180°, until the legs are parallel "
-                        + tolerances.angle() + ". The gap between the legs is " + mm(r.times(2).minus(d))
+                        + tolerances.angle() + ". The gap between the legs is "
+                        + mm(r.times(2).minus(d))
                         + " inside; over both it is " + mm(r.times(2).plus(d)) + ".",
                 "Second bend " + length + " further along the wire " + tolerances.foldLength()
                         + ", one tube length. Round beak on the occlusal side again; turn the end up and backwards, 180°, until it is parallel to the legs "
                         + tolerances.angle() + ".",
                 "Measure the fold: " + mm(r.times(4).plus(d)) + " over the highest and lowest run outside, "
-                        + mm(r.times(4).minus(d)) + " inside; to the wire's middle, as it is entered in the case, no more than " + down(r.times(4)) + ". Higher: make the fold anew nearer to the tip of the beak.",
+                        + mm(r.times(4).minus(d))
+                        + " inside; to the wire's middle, as it is entered in the case, no more than "
+                        + down(r.times(4)) + ". Higher: make the fold anew nearer to the tip of the beak.",
                 "Tip the fold towards the cheek, " + Numbers.plain(SideMarks.TIP, 0)
                         + "° from upright, seen from behind, until it stands 1 mm off the gingiva.",
                 "Try it in: the second bend stops at the mesial end of the tube and the wire lies in every slot by itself, no gap over "

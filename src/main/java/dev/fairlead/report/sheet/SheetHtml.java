@@ -1,17 +1,17 @@
 package dev.fairlead.report.sheet;
 
-import dev.fairlead.rules.verdict.Status;
-import dev.fairlead.findings.Weight;
-import dev.fairlead.findings.Numbers;
-import dev.fairlead.findings.Finding;
 import dev.fairlead.drawing.Svg;
+import dev.fairlead.findings.Finding;
 import dev.fairlead.findings.Missing;
+import dev.fairlead.findings.Numbers;
 import dev.fairlead.findings.Report;
+import dev.fairlead.findings.Weight;
 import dev.fairlead.model.Side;
 import dev.fairlead.model.Stage;
 import dev.fairlead.report.pdf.PdfWriter;
 import dev.fairlead.report.picture.FoldDrawing;
 import dev.fairlead.rules.catalogue.Catalogue;
+import dev.fairlead.rules.verdict.Status;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -58,8 +58,8 @@ final class SheetHtml {
         arch();
         strip();
         tables.marks();
-        order();
         missing();
+        order();
         folds();
         tables.force();
         cautions();
@@ -108,21 +108,37 @@ final class SheetHtml {
         if (warnings.isEmpty()) {
             return;
         }
-        out.open("div", "class", "missing keep").element("h2", "Open before this wire is made or goes in").open("ul");
-        for (Weight weight : new Weight[] {Weight.STOP, Weight.CAUTION}) {
-            warnings.stream().filter(f -> f.weight() == weight).forEach(f -> out.open("li")
-                    .element("b", weight == Weight.STOP ? "Stop: " : "Caution: ")
-                    .text(f.title() + ".")
-                    .close());
+        out.open("div", "class", "missing keep")
+                .element("h2", "Open before this wire is made or goes in")
+                .open("ul");
+        warnings.stream().filter(f -> f.weight() == Weight.STOP).forEach(f -> out.open("li")
+                .element("b", "Stop: ")
+                .text(f.title() + ".")
+                .close());
+        List<String> cautions = warnings.stream()
+                .filter(f -> f.weight() == Weight.CAUTION)
+                .map(Finding::title)
+                .toList();
+        if (!cautions.isEmpty()) {
+            out.open("li")
+                    .element("b", cautions.size() == 1 ? "Caution: " : cautions.size() + " cautions: ")
+                    .text(String.join("; ", cautions) + ".")
+                    .close();
         }
-        out.close().element("p", "See the report for each; a licensed clinician decides.", "class", "hint").close();
+        out.close()
+                .element("p", "See the report for each; a licensed clinician decides.", "class", "hint")
+                .close();
     }
 
     /** The order of bending with this case's numbers. */
     private void order() {
-        out.open("div", "class", "list newpage")
+        out.open("div", "class", "list keep")
                 .element("h2", "Order of bending")
-                .element("p", "Common practice; tolerances are those of the checklist below. R and L are the child's right and left.", "class", "hint")
+                .element(
+                        "p",
+                        "Common practice; tolerances are those of the checklist below. R and L are the child's right and left.",
+                        "class",
+                        "hint")
                 .open("ol");
         new BendingOrder(
                         c.subject,

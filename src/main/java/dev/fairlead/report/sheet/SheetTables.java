@@ -170,7 +170,9 @@ final class SheetTables {
             ForceBand b = f.band().get();
             out.open("p")
                     .text("All four incisors together: ")
-                    .element("b", withError(f.end(c.subject, false)) + " to " + withError(f.end(c.subject, true)) + " gf")
+                    .element(
+                            "b",
+                            withError(f.end(c.subject, false)) + " to " + withError(f.end(c.subject, true)) + " gf")
                     .text(" (" + newtons(b.low(), b.high()) + "), a quarter of it, as a mean, "
                             + range(b.low(), b.high(), 4) + " gf. With the usual modulus "
                             + range(b.hinged().forward(), b.held().forward(), 1)

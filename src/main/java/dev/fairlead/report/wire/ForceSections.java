@@ -163,7 +163,8 @@ final class ForceSections {
                         ends(b, Unit.MM, Solution.Side::foldSwing),
                         MODEL)
                 .line("runSwing", "run in front of it swings by", ends(b, Unit.MM, Solution.Side::runSwing), MODEL)
-                .note("The couple is that of the wire in the tube; what tips the molar is this and the force times its height over the molar's centre of resistance.")
+                .note(
+                        "The couple is that of the wire in the tube; what tips the molar is this and the force times its height over the molar's centre of resistance.")
                 .note("Together the molars get as much distally as the incisors get labially, always.")
                 .done();
     }

@@ -67,8 +67,7 @@ final class GeometrySections {
                 .line("stop", "end of the second bend, into the tube", marks(SideMarks::stop), GEOMETRY)
                 .line("cut", "cut, flush with the distal end of the tube", marks(SideMarks::cut), GEOMETRY)
                 .line("end", "end of the blank, with a tail to hold", marks(SideMarks::end), PRACTICE)
-                .note(
-                        lineDrawn() + " Mark the second side with the first one seated against its tube.")
+                .note(lineDrawn() + " Mark the second side with the first one seated against its tube.")
                 .done();
     }
 

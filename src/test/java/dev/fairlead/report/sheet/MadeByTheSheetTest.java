@@ -22,8 +22,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** Whoever bends a wire by the numbers of the sheet, read to a tenth of a millimetre, passes what the bench asks. */
 class MadeByTheSheetTest {
-    private static final Checker CHECKER =
-            new Checker(Rulebase.fromFolder(Path.of("rules")), Calculations.plain());
+    private static final Checker CHECKER = new Checker(Rulebase.fromFolder(Path.of("rules")), Calculations.plain());
     private static final List<String> MADE = List.of(
             "first-bend-offset",
             "fold-length-is-tube-length",
@@ -56,6 +55,7 @@ class MadeByTheSheetTest {
         CaseBuilder b = SampleCase.full()
                 .set("/wire/beakRadius", beak)
                 .set("/wire/size", size)
+                .set("/plan/moreOn", "both")
                 .set("/arch/molarWidth", width)
                 .set("/arch/molarDepth", depth)
                 .without("/arch/canineWidth")
@@ -70,9 +70,13 @@ class MadeByTheSheetTest {
         for (Side side : Side.values()) {
             String at = "/bench/" + side.word();
             b.set(at + "/firstMark", tenth(sheet.marks(side).firstBend().value()))
-                    .set(at + "/firstBendOffset", tenth(sheet.marks(side).offset().value()))
+                    .set(
+                            at + "/firstBendOffset",
+                            tenth(sheet.marks(side).offset().value()))
                     .set(at + "/length", tenth(sheet.planned(side).leg().value()))
-                    .set(at + "/height", Math.floor(FoldShape.plannedRadius(planned).value() * 40) / 10)
+                    .set(
+                            at + "/height",
+                            Math.floor(FoldShape.plannedRadius(planned).value() * 40) / 10)
                     .set(at + "/bendRadius", beak)
                     .set(at + "/legsOutOfParallel", 0)
                     .set(at + "/outOfSquare", 0);
