@@ -2,14 +2,14 @@ package dev.fairlead.measure.archform;
 
 /**
  * The line beside another curve, outwards of it: by one distance at the front and by others at the posterior ends, mm.
- * It passes from one to the other with the fourth power of the way across, so that the incisors, in the middle third of
- * the width, keep the distance of the front.
+ * It passes from one to the other with the square of the way across, so that the incisors, in the middle third of the
+ * width, keep six sevenths of the distance of the front.
  */
 public record OffsetArch(ArchCurve base, double front, double left, double right) implements ArchCurve {
     /** Parameter over which a change is read: errors of both kinds stay below 1e-7 mm. */
     private static final double STEP = 1e-5;
 
-    private static final double POWER = 4;
+    private static final double POWER = 2;
 
     public OffsetArch {
         if (!Double.isFinite(front) || !Double.isFinite(left) || !Double.isFinite(right)) {

@@ -111,10 +111,12 @@ final class SheetHtml {
         out.open("div", "class", "missing keep")
                 .element("h2", "Open before this wire is made or goes in")
                 .open("ul");
-        warnings.stream().filter(f -> f.weight() == Weight.STOP).forEach(f -> out.open("li")
-                .element("b", "Stop: ")
-                .text(f.title() + ".")
-                .close());
+        warnings.stream()
+                .filter(f -> f.weight() == Weight.STOP)
+                .forEach(f -> out.open("li")
+                        .element("b", "Stop: ")
+                        .text(f.title() + ".")
+                        .close());
         List<String> cautions = warnings.stream()
                 .filter(f -> f.weight() == Weight.CAUTION)
                 .map(Finding::title)

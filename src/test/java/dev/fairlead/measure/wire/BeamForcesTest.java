@@ -40,6 +40,7 @@ class BeamForcesTest {
         VisitSeen v = first(BaseCase.of().set("/wire/modulus", 180));
         assertThat(v.forceLow().value()).isLessThan(2.41 * N).isGreaterThan(0.8 * 2.41 * N);
         assertThat(v.forceHigh().value()).isGreaterThan(3.76 * N * 0.99).isLessThan(1.1 * 3.76 * N);
+        // it is highest in a straight leg, where no curvature adds to it
         assertThat(v.peakStress().value()).isCloseTo(772, within(8.0));
         assertThat(v.overProof().value()).isCloseTo(772 - 1500, within(8.0));
         // what was measured is in its error; a gauge reading plays no part in the model
@@ -127,7 +128,10 @@ class BeamForcesTest {
         VisitSeen declared = first(BaseCase.of());
         CaseBuilder none = BaseCase.of().set("/wire/proofStrength", CaseBuilder.NOT_APPLICABLE);
         assertThat(first(none).overProof().value())
-                .isCloseTo(declared.overProof().value() + 100, within(1e-9));
+                .isCloseTo(declared.overProof().value() + 150, within(1e-9));
+        // soft wire may yield anywhere from 200 to 1100 MPa, so its temper tells nothing
+        assertThat(first(none.copy().set("/wire/temper", "soft")).overProof().missing())
+                .containsExactly("/wire/proofStrength");
         assertThat(first(none.without("/wire/temper")).overProof().missing()).containsExactly("/wire/proofStrength");
         assertThat(first(BaseCase.of().without("/wire/proofStrength"))
                         .overProof()

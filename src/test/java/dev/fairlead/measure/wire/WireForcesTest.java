@@ -144,8 +144,8 @@ class WireForcesTest {
         }
         assertThat(band(other).held().forward() / band(base()).held().forward())
                 .isCloseTo(Math.pow(0.8, 4), within(0.01));
-        assertThat(band(other).held().peak().inner()
-                        / band(base()).held().peak().inner())
+        assertThat(band(other).held().peak().bending()
+                        / band(base()).held().peak().bending())
                 .isCloseTo(0.8, within(0.01));
     }
 

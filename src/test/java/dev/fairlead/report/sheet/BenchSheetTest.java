@@ -102,7 +102,8 @@ class BenchSheetTest {
                 .orElseThrow();
         assertThat(arch.width()).isCloseTo(path.x(path.leftLength()) - path.x(-path.rightLength()), within(0.1));
         double distal = g.right().end().value() - g.right().tube().value();
-        assertThat(arch.height()).isCloseTo(g.arch().depth().value() + g.line().front().value() + distal, within(0.1));
+        assertThat(arch.height())
+                .isCloseTo(g.arch().depth().value() + g.line().front().value() + distal, within(0.1));
         assertThat(length(arch)).as("wire along the arch").isCloseTo(g.blank().value(), within(0.1));
         List<Double> lines = Strokes.of(pdf, 1).stream()
                 .filter(p -> p.height() < 0.01)
@@ -197,9 +198,7 @@ class BenchSheetTest {
     void namesWhatIsMissingAndLeavesBlanks() throws IOException {
         byte[] pdf = pdf("knot-08-half-missing", Paper.A4);
         assertThat(everyPage(pdf)).contains("What is missing").doesNotContain("The straight blank");
-        assertThat(everyPage(pdf))
-                .contains("Not assessed, for want of:")
-                .doesNotContain("All four incisors together");
+        assertThat(everyPage(pdf)).contains("Not assessed, for want of:").doesNotContain("All four incisors together");
     }
 
     @Test

@@ -115,14 +115,14 @@ class ForceBandTest {
     void standOffAtStress() {
         List<ForceBand.StressReach> reach =
                 band(input(MEASURED, 1.5, 1.5, BandInput.USUAL_TIES)).stress();
-        // the reference gives nominal stress: the inner side of a bend of about 1.2 mm bears 1.19 times as much
+        // the reference gives nominal stress; where the inner side of a bend bears more it is reached earlier
         assertThat(Bench.solved(Bench.base(1.8)).peak().bending()).isCloseTo(900, within(8.0));
         assertThat(Bench.solved(Bench.base(2.65).withTube(TailSupport.HINGE_SPIN))
                         .peak()
                         .bending())
                 .isCloseTo(900, within(15.0));
         assertThat(Bench.solved(Bench.base(3.1)).peak().bending()).isCloseTo(1400, within(12.0));
-        assertThat(reach.get(0).held().orElseThrow()).isBetween(1.3, 1.6);
+        assertThat(reach.get(0).held().orElseThrow()).isBetween(1.6, 1.82);
         assertThat(reach.get(1).searchedTo()).isEqualTo(4);
         double slope = 400;
         for (var r : reach) {

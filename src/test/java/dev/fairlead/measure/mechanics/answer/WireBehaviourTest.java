@@ -266,4 +266,15 @@ class WireBehaviourTest {
         assertThat(Bench.solved(s).forward()).isCloseTo(held, TABLE);
         assertThat(Bench.solved(s.withTube(TailSupport.HINGE_SPIN)).forward()).isCloseTo(hinged, TABLE);
     }
+
+    /** Wahl's factor of round wire, as tables of torsion springs give it: 1.23 at c = 4, 1.08 at c = 10. */
+    @Test
+    void innerSideOfABendBearsMore() {
+        assertThat(WireModel.innerFactor(4, 2)).isCloseTo(1.23, within(0.005));
+        assertThat(WireModel.innerFactor(10, 2)).isCloseTo(1.08, within(0.005));
+        for (double standOff : new double[] {0.5, 1.5, 2.5}) {
+            Solution.Peak p = Bench.solved(Bench.base(standOff)).peak();
+            assertThat(p.inner()).isBetween(p.bending(), 1.24 * p.bending());
+        }
+    }
 }
