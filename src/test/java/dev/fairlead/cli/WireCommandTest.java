@@ -61,7 +61,7 @@ class WireCommandTest {
                         .out());
         JsonNode first = tree.at("/tables/marks/lines/firstBend/values/0");
         assertThat(first.get("unit").asText()).isEqualTo("mm");
-        assertThat(first.get("text").asText()).isEqualTo("40.8 ± 0.5 mm");
+        assertThat(first.get("text").asText()).matches("40\\.\\d ± 0\\.\\d mm");
         JsonNode band = tree.at("/tables/force/lines/band/values/1");
         assertThat(band.get("to").asDouble()).isGreaterThan(band.get("value").asDouble());
         assertThat(band.get("value").asDouble()).isGreaterThan(0.5);
