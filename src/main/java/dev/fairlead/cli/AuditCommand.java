@@ -149,6 +149,12 @@ final class AuditCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
+        List<String> read = new ArrayList<>(paths.stream().map(Path::toString).toList());
+        Stream.of(truth, verdicts).filter(Objects::nonNull).map(Path::toString).forEach(read::add);
+        // one that is resumed was begun by an earlier run of this command
+        target.guard(output, read, resume);
+        target.guard(problems, read);
+        target.guard(proposal, read);
         if (proposal != null) {
             return propose();
         }
@@ -159,10 +165,6 @@ final class AuditCommand implements Callable<Integer> {
             throw new Main.Stop(
                     ExitCode.USAGE, (resume ? "--resume" : "--format " + form) + " needs an output file: -o FILE.");
         }
-        List<String> read = new ArrayList<>(paths.stream().map(Path::toString).toList());
-        Stream.of(truth, verdicts).filter(Objects::nonNull).map(Path::toString).forEach(read::add);
-        // one that is resumed was begun by an earlier run of this command
-        target.guard(output, read, resume);
         Checker checker = new Checker(rules.load());
         Sources sources = source.sources(paths);
         Optional<Path> journal =

@@ -174,6 +174,21 @@ class AuditCommandsTest {
     }
 
     @Test
+    void noOutputOfAnAuditIsWrittenOverWhatItReads() throws IOException {
+        Path table = folder.resolve("mine.csv");
+        String text = "id,stage\na,records\n";
+        for (String option : new String[] {"--problems", "--propose-mapping"}) {
+            Files.writeString(table, text);
+            CasesTest.Run run = CasesTest.run("audit", table.toString(), option, table.toString(), "--force");
+            assertThat(run.code()).as(option).isEqualTo(2);
+            assertThat(table).as(option).hasContent(text);
+        }
+        CasesTest.Run drawn = CasesTest.run("audit", table.toString(), "--sample", "1", "-o", table.toString(), "--force");
+        assertThat(drawn.code()).isEqualTo(2);
+        assertThat(table).hasContent(text);
+    }
+
+    @Test
     void aRulebaseBesideATriedThresholdIsNoPathOfCases() {
         CasesTest.Run run = CasesTest.run("compare", "built-in", "cases", "--threshold", "overjet-after.min=1.5");
         assertThat(run.code()).isEqualTo(2);

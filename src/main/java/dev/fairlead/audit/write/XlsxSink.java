@@ -151,6 +151,7 @@ public final class XlsxSink implements RowSink {
             sheet.width(i, i == 0 ? 40 : 16);
         }
         sheet.freezePane(0, 1);
+        sheet.setAutoFilter(0, 0, head.size() - 1);
         return sheet;
     }
 
