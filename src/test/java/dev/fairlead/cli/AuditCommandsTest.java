@@ -183,7 +183,8 @@ class AuditCommandsTest {
             assertThat(run.code()).as(option).isEqualTo(2);
             assertThat(table).as(option).hasContent(text);
         }
-        CasesTest.Run drawn = CasesTest.run("audit", table.toString(), "--sample", "1", "-o", table.toString(), "--force");
+        CasesTest.Run drawn =
+                CasesTest.run("audit", table.toString(), "--sample", "1", "-o", table.toString(), "--force");
         assertThat(drawn.code()).isEqualTo(2);
         assertThat(table).hasContent(text);
     }
