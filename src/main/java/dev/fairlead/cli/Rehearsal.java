@@ -1,5 +1,6 @@
 package dev.fairlead.cli;
 
+import java.io.IOException;
 import java.io.OutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
@@ -16,8 +17,19 @@ import java.util.List;
 final class Rehearsal {
     private Rehearsal() {}
 
-    public static void main(String[] args) throws Exception {
-        Path folder = Path.of(args[0]);
+    public static void main(String[] args) {
+        int code = ExitCode.CLEAN;
+        try {
+            rehearse(Path.of(args[0]), args);
+        } catch (IOException | RuntimeException e) {
+            System.err.println("No class archive could be made: " + e.getMessage());
+            code = ExitCode.OWN_ERROR;
+        }
+        // the server's threads may outlive its closing
+        System.exit(code);
+    }
+
+    private static void rehearse(Path folder, String... args) throws IOException {
         List<String> cases = new ArrayList<>(List.of(args).subList(1, args.length));
         if (cases.isEmpty()) {
             String made = folder.resolve("example.yaml").toString();
@@ -33,8 +45,6 @@ final class Rehearsal {
         run("--version");
         run("audit", "-o", folder.resolve("audit.txt").toString(), served.toString());
         run("serve", "--port", "0", "--once", served.toString());
-        // the server's threads may outlive its closing
-        System.exit(ExitCode.CLEAN);
     }
 
     private static void run(String... args) {

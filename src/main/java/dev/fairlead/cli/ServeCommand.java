@@ -7,6 +7,8 @@ import dev.fairlead.web.access.ShareCertificate;
 import dev.fairlead.web.page.Checks;
 import java.io.IOException;
 import java.io.InputStream;
+import java.net.CookieHandler;
+import java.net.CookieManager;
 import java.net.HttpURLConnection;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -118,6 +120,8 @@ final class ServeCommand implements Callable<Integer> {
     }
 
     private static boolean answers(WebServer server) throws IOException {
+        // the link opens a session, which the page behind it asks for
+        CookieHandler.setDefault(new CookieManager());
         HttpURLConnection page = (HttpURLConnection) server.link().toURL().openConnection();
         try (InputStream in = page.getInputStream()) {
             return page.getResponseCode() == HttpURLConnection.HTTP_OK && in.readAllBytes().length > 0;
