@@ -239,7 +239,7 @@ final class SheetHtml {
     }
 
     private void folds() {
-        out.open("div", "class", "keep" + (c.foldsKnown() ? " newpage" : "")).element("h2", "The folds");
+        out.open("div", "class", "keep").element("h2", "The folds");
         if (c.foldsKnown()) {
             drawing(
                     "folds",

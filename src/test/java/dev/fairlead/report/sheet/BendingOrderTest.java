@@ -31,9 +31,9 @@ class BendingOrderTest {
     @Test
     void sidesThatDifferAreToldApart() {
         CaseBuilder b = SampleCase.full().set("/hardware/left/length", 3).set("/hardware/right/length", 4.5);
-        assertThat(steps(b).get(4)).contains("4.5 mm right, 3.0 mm left");
+        assertThat(steps(b).get(4)).contains("between the bends is 4.5 mm right, 3.0 mm left");
         b.set("/hardware/left/length", 4.5);
-        assertThat(steps(b).get(4)).contains("Second bend 4.5 mm further").doesNotContain("right");
+        assertThat(steps(b).get(4)).contains("between the bends is 4.5 mm (±").doesNotContain("right");
     }
 
     @Test
