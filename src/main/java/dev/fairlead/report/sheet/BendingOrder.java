@@ -49,8 +49,10 @@ final class BendingOrder {
                         + mm(r.times(2).minus(d))
                         + " inside; over both it is " + mm(r.times(2).plus(d)) + ".",
                 "Second bend: mark it " + each(s -> g.marks(s).secondBend())
-                        + " from the midline mark along the wire, so that the straight leg between the bends is " + length + " "
-                        + tolerances.foldLength() + ", as long as the tube. Round beak on the occlusal side again; turn the end up and backwards, 180°, until it is parallel to the legs "
+                        + " from the midline mark along the wire, so that the straight leg between the bends is "
+                        + length + " "
+                        + tolerances.foldLength()
+                        + ", as long as the tube. Round beak on the occlusal side again; turn the end up and backwards, 180°, until it is parallel to the legs "
                         + tolerances.angle() + ".",
                 "Measure the fold: " + mm(r.times(4).plus(d)) + " over the highest and lowest run outside, "
                         + mm(r.times(4).minus(d))
