@@ -9,11 +9,18 @@ import dev.fairlead.model.Measured;
  * @param overjet overjet before, mm; negative when reversed
  * @param overjetAfter overjet left after the planned advancement, mm
  * @param overbiteAfter overbite left after the planned advancement, mm
+ * @param overbiteLeast the same by the steepest figures for what was not measured, mm
+ * @param biteOnBrackets the upper incisors bite on the lower brackets or wire
+ * @param overbiteWithoutWord overbite before, mm, where nothing is recorded of that; does not apply where something is
  * @param anb ANB, degrees
  * @param anteriorShift the jaw slides forward on closing
+ * @param molarsClassThree the first molars are in class III on both sides
+ * @param familyClassThree a class III relation is known in a parent, brother or sister
  * @param midlineOff absolute distance of the lower midline from the face, mm
- * @param sidedPlan the plan names a side that advances more
- * @param carriesBack that side is the one to which the midline is shifted, so that the front moves back to the face
+ * @param midlineAfter the same after the planned amounts, mm
+ * @param amountsDiffer left and right are planned to advance by different amounts
+ * @param carriesOff the planned amounts carry the midline further off
+ * @param wordAgrees the side that the plan names is the one that the amounts advance more
  */
 @StandsAt("/bite")
 public record Bite(
@@ -21,9 +28,16 @@ public record Bite(
         Measured overjet,
         Measured overjetAfter,
         Measured overbiteAfter,
+        Measured overbiteLeast,
+        Answer biteOnBrackets,
+        Measured overbiteWithoutWord,
         Measured anb,
         Answer anteriorShift,
+        Answer molarsClassThree,
+        Answer familyClassThree,
         Measured midlineOff,
-        Answer sidedPlan,
-        Answer carriesBack)
+        Measured midlineAfter,
+        Answer amountsDiffer,
+        Answer carriesOff,
+        Answer wordAgrees)
         implements CaseFact {}

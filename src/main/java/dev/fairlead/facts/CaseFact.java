@@ -25,6 +25,7 @@ public sealed interface CaseFact
                 Inserted,
                 ActivatedFold,
                 VisitSeen,
+                VisitReadings,
                 SideProgress,
                 Progress,
                 EndSide,

@@ -12,6 +12,7 @@ import dev.fairlead.model.Side;
  * @param cemented its band is cemented
  * @param loose its band is loose
  * @param hook its tube carries a hook
+ * @param wireIn the steel wire is in the mouth
  * @param tubeClearance inner size of the tube less wire size, mm
  * @param secondMolarAngle angle between the axes of first and second molar, degrees
  */
@@ -23,6 +24,7 @@ public record FirstMolar(
         Answer cemented,
         Answer loose,
         Answer hook,
+        Answer wireIn,
         Measured tubeClearance,
         Measured secondMolarAngle)
         implements CaseFact {}

@@ -9,9 +9,17 @@ import dev.fairlead.model.Measured;
  * @param inclinationAfter the same after the planned advancement, degrees; its error spans the published ways of
  *     predicting
  * @param compensatedAfter the same compensated for the mandibular plane angle: (FMA - 25) added, degrees
+ * @param inclinationMost inclination after by the steepest published figures for what was not measured, degrees
+ * @param compensatedMost the same compensated for the mandibular plane angle, degrees
  * @param toAPogAfter incisal edge to A-Pog after the planned advancement, mm
  */
 @StandsAt("/headFilm")
 public record IncisorPosition(
-        Place place, Measured inclination, Measured inclinationAfter, Measured compensatedAfter, Measured toAPogAfter)
+        Place place,
+        Measured inclination,
+        Measured inclinationAfter,
+        Measured compensatedAfter,
+        Measured inclinationMost,
+        Measured compensatedMost,
+        Measured toAPogAfter)
         implements CaseFact {}

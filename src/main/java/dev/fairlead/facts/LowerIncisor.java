@@ -13,9 +13,12 @@ import dev.fairlead.model.Tooth;
  * @param keratinised labial keratinised gingiva, mm
  * @param recession labial recession, mm
  * @param periodontalOpinion a periodontal opinion is recorded
+ * @param opinionAllows the opinion says that the incisors may be advanced; no without one
+ * @param opinionForbids the opinion says that they must not be advanced; no without one
  * @param plannedAdvance the larger planned forward movement of the two sides, mm
  * @param bonded its bracket is bonded
  * @param loose its bracket is loose
+ * @param wireIn the steel wire is in the mouth
  * @param slotClearance slot height less wire size, mm
  */
 @StandsAt("/teeth")
@@ -27,8 +30,11 @@ public record LowerIncisor(
         Measured keratinised,
         Measured recession,
         Answer periodontalOpinion,
+        Answer opinionAllows,
+        Answer opinionForbids,
         Measured plannedAdvance,
         Answer bonded,
         Answer loose,
+        Answer wireIn,
         Measured slotClearance)
         implements CaseFact {}

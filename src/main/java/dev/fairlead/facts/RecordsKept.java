@@ -7,8 +7,9 @@ import dev.fairlead.model.Measured;
  * Whether the records can be believed.
  *
  * @param anteriorRatio six lower to six upper front teeth, per cent (Bolton)
- * @param modelsAge age of the study models on the day of the check, months
- * @param filmAge age of the lateral head film on the day of the check, months
+ * @param modelsAge calendar months from the study models to the start of treatment, or to the day of the check before it;
+ *     negative when they are dated later
+ * @param filmAge the same of the lateral head film
  * @param duplicateLength duplicate error of lengths (Dahlberg), mm
  * @param duplicateAngle duplicate error of angles (Dahlberg), degrees
  * @param perimeterGap absolute difference between the sum of the segments and the stated perimeter, mm
@@ -16,6 +17,9 @@ import dev.fairlead.model.Measured;
  * @param missingTeeth it shows a missing lower canine or premolar
  * @param supernumerary it shows a supernumerary tooth in the lower arch
  * @param ectopic it shows an ectopic lower canine or premolar
+ * @param caninePathNormal the lower permanent canines are on a normal path
+ * @param infraoccludedMolar a lower primary molar is infraoccluded
+ * @param ectopicFirstMolar a lower first permanent molar erupts under the primary molar
  */
 @StandsAt("/films")
 public record RecordsKept(
@@ -29,5 +33,8 @@ public record RecordsKept(
         Answer panoramicRead,
         Answer missingTeeth,
         Answer supernumerary,
-        Answer ectopic)
+        Answer ectopic,
+        Answer caninePathNormal,
+        Answer infraoccludedMolar,
+        Answer ectopicFirstMolar)
         implements CaseFact {}

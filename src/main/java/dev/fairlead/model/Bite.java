@@ -31,5 +31,10 @@ public record Bite(
         @Field("Does the jaw slide forward on closing (anterior functional shift)?")
         Answer anteriorShift,
 
+        @Field(
+                value = "Do the upper incisors bite on the lower brackets or wire, or would they?",
+                label = "bite on the lower brackets")
+        Answer biteOnBrackets,
+
         @Field("Molar relation on the left.") Fact<MolarRelation> molarLeft,
         @Field("Molar relation on the right.") Fact<MolarRelation> molarRight) {}

@@ -69,6 +69,13 @@ public final class Choices {
         EXTRA_HARD
     }
 
+    /** What a periodontal opinion says of advancing the lower incisors. */
+    public enum PeriodontalAdvice implements Choice {
+        MAY_ADVANCE,
+        GRAFT_FIRST,
+        DO_NOT_ADVANCE
+    }
+
     /** Mobility of a tooth by grade (0 none to III). */
     public enum Mobility implements Choice {
         GRADE_0,

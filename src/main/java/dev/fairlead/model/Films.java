@@ -25,6 +25,15 @@ public record Films(
         @Field("Does it show an ectopic lower canine or premolar?")
         Answer ectopic,
 
+        @Field("Is the path of the lower permanent canines normal?")
+        Answer caninePathNormal,
+
+        @Field("Is a lower primary molar infraoccluded (below the level of its neighbours)?")
+        Answer infraoccludedMolar,
+
+        @Field("Does a lower first permanent molar erupt ectopically, under the primary molar?")
+        Answer ectopicFirstMolar,
+
         @Field("Does a film show short roots of the lower incisors?")
         Answer shortRoots,
 

@@ -39,6 +39,15 @@ public record HeadFilm(
         Measured anb,
 
         @Field(
+                value = "Occlusal plane to mandibular plane.",
+                unit = Unit.DEGREE,
+                low = 0,
+                high = 40,
+                error = ErrorKind.SKELETAL_ANGLE,
+                label = "occlusal plane to mandibular plane")
+        Measured occlusalMandibular,
+
+        @Field(
                 value = "Incisal edge to the centre about which the lower incisor is taken to tip.",
                 unit = Unit.MM,
                 low = 12,

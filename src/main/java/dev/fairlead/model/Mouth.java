@@ -1,6 +1,8 @@
 package dev.fairlead.model;
 
-/** Hygiene, caries, gingiva, and what the child cannot tolerate. */
+import dev.fairlead.model.Choices.PeriodontalAdvice;
+
+/** Hygiene, caries, gingiva, habits, and what the child cannot tolerate. */
 public record Mouth(
         @Field(
                 value = "Plaque score: share of surfaces with plaque.",
@@ -15,4 +17,17 @@ public record Mouth(
         @Field("Is a sensitivity to nickel recorded?") Answer nickelSensitivity,
 
         @Field("Is a periodontal opinion on the lower incisors recorded?")
-        Answer periodontalOpinion) {}
+        Answer periodontalOpinion,
+
+        @Field(
+                value = "What the periodontal opinion says of advancing the lower incisors.",
+                mayNotApply = true,
+                label = "advice of the periodontal opinion")
+        Fact<PeriodontalAdvice> opinionSays,
+
+        @Field(
+                value = "Were habits looked for: lip trap, tongue thrust, sucking, mentalis strain?",
+                label = "habits looked for")
+        Answer habitsLookedFor,
+
+        @Field("Is one of these habits there?") Answer habit) {}

@@ -52,6 +52,9 @@ public record Plan(
         @Field(value = "both-sides at each visit, or alternating.", planned = true)
         Fact<Pattern> pattern,
 
+        @Field(value = "Does the plan address the habit that is there?", mayNotApply = true)
+        Answer habitAddressed,
+
         @Field("Day on which the wire is to go in.") Fact<LocalDate> start,
 
         @Field(

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.fairlead.facts.Bite;
+import dev.fairlead.facts.BiteBuilder;
 import dev.fairlead.facts.CaseFact;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Unit;
@@ -35,16 +36,9 @@ class FindingsTest {
     private static List<CaseFact> overjetAfter(double mm, double sd) {
         List<CaseFact> facts = new ArrayList<>(ProjectRules.base().all());
         facts.replaceAll(f -> f instanceof Bite b
-                ? new Bite(
-                        b.place(),
-                        b.overjet(),
-                        Measured.of(mm, Unit.MM, "/bite/overjet", sd),
-                        b.overbiteAfter(),
-                        b.anb(),
-                        b.anteriorShift(),
-                        b.midlineOff(),
-                        b.sidedPlan(),
-                        b.carriesBack())
+                ? BiteBuilder.builder(b)
+                        .overjetAfter(Measured.of(mm, Unit.MM, "/bite/overjet", sd))
+                        .build()
                 : f);
         return facts;
     }

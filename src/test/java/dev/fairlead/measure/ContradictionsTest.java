@@ -30,19 +30,26 @@ class ContradictionsTest {
      */
     @ParameterizedTest
     @CsvSource({
-        "3, left, yes",
-        "3, right, no",
-        "-3, right, yes",
-        "-3, left, no",
-        "3, both, does not apply",
-        "0, left, does not apply"
+        // half the difference of the gains: 0.866 x 2 mm / 2 = 0.866 mm, towards the side that gains less
+        "2, 3, 1, left, 1.134, no, yes",
+        "2, 1, 3, right, 2.866, yes, yes",
+        "-2, 1, 3, right, 1.134, no, yes",
+        "-2, 1, 3, left, 1.134, no, no",
+        "2, 2, 2, both, 2, no, yes",
+        "2, 2, 2, left, 2, no, no"
     })
-    void theSideToWhichTheMidlineIsShiftedHasToAdvanceMore(double midline, String more, String carriesBack) {
-        Bite bite = first(SampleCase.full().set("/bite/lowerMidline", midline).set("/plan/moreOn", more), Bite.class);
-        assertThat(bite.carriesBack()).hasToString(carriesBack);
-        assertThat(first(SampleCase.full().set("/plan/moreOn", more).without("/bite/lowerMidline"), Bite.class)
-                        .carriesBack()
-                        .missing())
+    void thePlannedAmountsTurnTheFrontAwayFromTheSideThatGainsMore(
+            double midline, double left, double right, String more, double after, String carriesOff, String agrees) {
+        CaseBuilder b = SampleCase.full()
+                .set("/bite/lowerMidline", midline)
+                .set("/plan/advanceLeft", left)
+                .set("/plan/advanceRight", right)
+                .set("/plan/moreOn", more);
+        Bite bite = first(b, Bite.class);
+        assertThat(bite.midlineAfter().value()).isCloseTo(after, within(1e-3));
+        assertThat(bite.carriesOff()).hasToString(carriesOff);
+        assertThat(bite.wordAgrees()).hasToString(agrees);
+        assertThat(first(b.without("/bite/lowerMidline"), Bite.class).midlineAfter().missing())
                 .containsExactly("/bite/lowerMidline");
     }
 

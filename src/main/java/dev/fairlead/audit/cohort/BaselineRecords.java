@@ -2,6 +2,7 @@ package dev.fairlead.audit.cohort;
 
 import static dev.fairlead.audit.cohort.Draws.tenth;
 
+import dev.fairlead.model.Answer;
 import dev.fairlead.model.ArchMeasures;
 import dev.fairlead.model.Bite;
 import dev.fairlead.model.Child;
@@ -37,6 +38,10 @@ final class BaselineRecords {
                 .set("age", d.tenth(10.2, 11.9))
                 .set("sex", s.male() ? "male" : "female")
                 .set("population", Fact.notApplicable())
+                .set("familyClassIII", false)
+                .set("historyTaken", true)
+                .set("medicalFinding", false)
+                .set("medicalAdvice", Answer.NOT_APPLICABLE)
                 .make();
     }
 
@@ -148,6 +153,9 @@ final class BaselineRecords {
                 .set("missingTeeth", false)
                 .set("supernumerary", false)
                 .set("ectopic", false)
+                .set("caninePathNormal", true)
+                .set("infraoccludedMolar", false)
+                .set("ectopicFirstMolar", false)
                 .set("shortRoots", false)
                 .set("resorption", false)
                 .set("secondMolarAngleLeft", d.tenth(8, 17))
@@ -156,13 +164,14 @@ final class BaselineRecords {
     }
 
     HeadFilm headFilm() {
-        // room for 3.5 degrees per mm of advancement, the steepest published figure (Mutinelli et al. 2000)
-        double steepest = 92 - 3 * s.advance();
+        // room for 3.6 degrees per mm of advancement, the steepest published figure
+        double steepest = 92 - 3.1 * s.advance();
         return Draft.of(HeadFilm.class, "/headFilm")
                 .set("incisorMandibular", d.twice(d.normal(86, 3, steepest - 6, steepest), 0.7))
                 .set("mandibularPlane", d.twice(d.normal(24, 2, 20, 26), 0.5))
                 .set("incisorToAPog", tenth(d.normal(-1.5, 1, -3.5, 2 - s.advance())))
                 .set("anb", d.twice(d.normal(3, 1, 1.5, 5), 0.4))
+                .set("occlusalMandibular", d.tenth(13, 19))
                 .set("tippingRadius", d.tenth(21, 24))
                 .make();
     }
@@ -173,6 +182,7 @@ final class BaselineRecords {
                 .set("overbite", d.tenth(2.5, 4))
                 .set("lowerMidline", d.tenth(-0.6, 0.6))
                 .set("anteriorShift", false)
+                .set("biteOnBrackets", false)
                 .set("molarLeft", "class-i")
                 .set("molarRight", "class-i")
                 .make();
@@ -185,6 +195,9 @@ final class BaselineRecords {
                 .set("activeGingivitis", false)
                 .set("nickelSensitivity", false)
                 .set("periodontalOpinion", false)
+                .set("opinionSays", Fact.notApplicable())
+                .set("habitsLookedFor", true)
+                .set("habit", false)
                 .make();
     }
 
@@ -192,6 +205,7 @@ final class BaselineRecords {
         return Draft.of(Consent.class, "/consent")
                 .set("guardian", true)
                 .set("stabilityExplained", true)
+                .set("risksExplained", true)
                 .make();
     }
 
@@ -203,6 +217,7 @@ final class BaselineRecords {
                 .set("standOff", Draws.half(s.standOff()))
                 .set("intervalWeeks", 5)
                 .set("pattern", "both-sides")
+                .set("habitAddressed", Answer.NOT_APPLICABLE)
                 .set("start", s.start())
                 .set("percentile", 75)
                 .make();

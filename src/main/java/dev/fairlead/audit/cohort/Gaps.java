@@ -71,6 +71,11 @@ final class Gaps {
                     .also(HOLDING, "incisors-in-before-arch"),
             Gap.of(INDICATION, "first-molars-erupted", "/teeth/36/state"),
             Gap.of(INDICATION, "buccal-window-open", "/teeth/35/state"),
+            Gap.of(INDICATION, "eruption-path-clear", "/films/infraoccludedMolar"),
+            Gap.of(INDICATION, "plan-meets-need", "/arch/molarDepth"),
+            Gap.of(INDICATION, "lower-brackets-clear", "/bite/biteOnBrackets"),
+            Gap.of(INDICATION, "medical-history-read", "/child/historyTaken"),
+            Gap.of(INDICATION, "habits-seen", "/mouth/habit"),
             Gap.of(INDICATION, "advancement-needed", "/space/left")
                     .in(SPACE)
                     .also(RECORDS, "space-adds-up", "measurements-repeated"),

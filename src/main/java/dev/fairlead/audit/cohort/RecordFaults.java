@@ -20,8 +20,15 @@ final class RecordFaults {
                     "upper-widths",
                     "upper front teeth too narrow for the lower",
                     RecordFaults::narrowUppers),
-            fault("records-fresh", "record-dates", "models nine months old", w ->
-                            new Object[] {"/films/models", w.made().date().get().minusDays(275)})
+            fault("records-fresh", "record-dates", "models nine months old when treatment began", w ->
+                            new Object[] {
+                                "/films/models",
+                                (w.made().visits().isEmpty()
+                                                ? w.made().date()
+                                                : w.made().visits().get(0).date())
+                                        .get()
+                                        .minusDays(275)
+                            })
                     .at(0.05),
             fault(
                     "measurements-repeated",
@@ -31,6 +38,10 @@ final class RecordFaults {
                         "/space/left", apart(w, "/space/left"), "/space/right", apart(w, "/space/right"),
                         "/space/incisors", apart(w, "/space/incisors"), "/space/perimeter", apart(w, "/space/perimeter")
                     }),
+            fault("readings-agree", "visit-readings", "an advance that the space gained contradicts", w ->
+                            new Object[] {"/visits/0/incisorAdvance", 2.6})
+                    .when(c -> c.visits().size() == 1 && c.plan().advanceLeft().value() >= 2.5)
+                    .at(0.1),
             fault("space-adds-up", "space", "perimeter 1.8 mm longer than its parts", w -> new Object[] {
                 "/space/perimeter", w.value("/space/left") + w.value("/space/right") + w.value("/space/incisors") + 1.8
             }),

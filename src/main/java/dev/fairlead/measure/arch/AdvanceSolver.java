@@ -35,7 +35,7 @@ final class AdvanceSolver {
                 planned.minus(chord));
     }
 
-    private static Measured chord(SideSpace space, Measured lateral, PatientArch arch) {
+    static Measured chord(SideSpace space, Measured lateral, PatientArch arch) {
         Measured[] inputs = new Measured[arch.inputs().length + 2];
         System.arraycopy(arch.inputs(), 0, inputs, 2, arch.inputs().length);
         inputs[0] = space.shortage();

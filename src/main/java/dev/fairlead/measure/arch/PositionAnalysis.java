@@ -7,6 +7,7 @@ import dev.fairlead.measure.position.PublishedGain;
 import dev.fairlead.measure.position.SidedPlan;
 import dev.fairlead.measure.position.Sides;
 import dev.fairlead.measure.records.Readings;
+import dev.fairlead.measure.space.SideSpace;
 import dev.fairlead.measure.space.SpaceResult;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Measured;
@@ -43,6 +44,11 @@ public final class PositionAnalysis {
                 gains(arch, mean, space.totalShortage()),
                 shifts(readings, after),
                 sided(readings, arch));
+    }
+
+    /** Advance that one side needs on this arch, mm; negative where it has room to spare, unknown without an arch. */
+    public static Measured needed(Readings readings, SideSpace side, PatientArch arch) {
+        return AdvanceSolver.chord(side, Laterals.distal(readings, side.side()), arch);
     }
 
     private static List<PositionResult.Gain> gains(PatientArch arch, Measured mean, Measured shortage) {

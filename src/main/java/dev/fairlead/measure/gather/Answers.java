@@ -1,6 +1,7 @@
 package dev.fairlead.measure.gather;
 
 import dev.fairlead.model.Answer;
+import dev.fairlead.model.Case;
 import dev.fairlead.model.Choices.Sides;
 import dev.fairlead.model.Choices.ToothState;
 import dev.fairlead.model.Fact;
@@ -34,5 +35,17 @@ final class Answers {
     static Answer sided(Plan plan) {
         Fact<Sides> more = plan.moreOn();
         return more.known() ? Answer.of(more.is(Sides.LEFT) || more.is(Sides.RIGHT)) : absent(more);
+    }
+
+    /** The steel wire went in: something of the day of insertion or a visit is recorded. */
+    static Answer wireIn(Case c) {
+        return Answer.of(!c.visits().isEmpty()
+                || c.insertion().date().known()
+                || c.insertion().bracketsTied().known());
+    }
+
+    /** Whether what {@code asked} names was dealt with; where it names nothing there is nothing to deal with. */
+    static Answer settled(Answer asked, Answer dealtWith, String pointer) {
+        return asked.no() ? Answer.YES : dealtWith.doesNotApply() ? Answer.unknown(pointer) : dealtWith;
     }
 }

@@ -39,6 +39,7 @@ final class HardwareFacts {
                     .cemented(t.cemented())
                     .loose(t.loose())
                     .hook(t.hook())
+                    .wireIn(Answers.wireIn(c))
                     .tubeClearance(t.height().minus(c.wire().size()))
                     .secondMolarAngle(secondMolarAngle(s, side))
                     .build());
@@ -48,6 +49,8 @@ final class HardwareFacts {
                 .flexibleWireFirst(h.flexibleWireFirst())
                 .irregularityNow(Irregularity.index(h.contactsNow()))
                 .largestContactNow(Irregularity.largest(h.contactsNow()))
+                .irregularitySoFar(Irregularity.indexSoFar(h.contactsNow()))
+                .largestContactSoFar(Irregularity.largestSoFar(h.contactsNow()))
                 .modelOverBands(h.modelOverBands())
                 .buccalSegmentsFree(h.buccalSegmentsFree())
                 .build());

@@ -7,13 +7,12 @@ import dev.fairlead.facts.Place;
 import dev.fairlead.model.Answer;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Choices.Material;
-import dev.fairlead.model.Choices.Sides;
+import dev.fairlead.model.Choices.MolarRelation;
 import dev.fairlead.model.Fact;
 import dev.fairlead.model.Measured;
-import dev.fairlead.model.Pointers;
 import java.util.List;
 
-/** Bite, hygiene, tolerance, roots and consent. */
+/** Bite, hygiene, history, habits, tolerance, roots and consent. */
 final class MouthFacts {
     private static final Place BITE = new Place("/bite", "");
     private static final Place MOUTH = new Place("/mouth", "");
@@ -22,47 +21,48 @@ final class MouthFacts {
 
     static void add(Gathered s, List<CaseFact> out) {
         Case c = s.c();
+        Midline midline = Midline.of(c);
         out.add(BiteBuilder.builder()
                 .place(BITE)
                 .overjet(c.bite().overjet())
                 .overjetAfter(s.position().overjet())
                 .overbiteAfter(s.position().overbite())
+                .overbiteLeast(s.position().overbiteLeast())
+                .biteOnBrackets(c.bite().biteOnBrackets())
+                .overbiteWithoutWord(
+                        c.bite().biteOnBrackets().known() ? Measured.notApplicable() : c.bite().overbite())
                 .anb(s.readings().anb())
                 .anteriorShift(c.bite().anteriorShift())
+                .molarsClassThree(Answers.is(c.bite().molarLeft(), MolarRelation.CLASS_III)
+                        .and(Answers.is(c.bite().molarRight(), MolarRelation.CLASS_III)))
+                .familyClassThree(c.child().familyClassIII())
                 .midlineOff(c.bite().lowerMidline().abs())
-                .sidedPlan(Answers.sided(c.plan()))
-                .carriesBack(carriesBack(c))
+                .midlineAfter(midline.after().abs())
+                .amountsDiffer(midline.amountsDiffer())
+                .carriesOff(midline.carriesOff())
+                .wordAgrees(midline.wordAgrees())
                 .build());
         out.add(MouthBuilder.builder()
                 .place(MOUTH)
                 .plaqueScore(c.mouth().plaqueScore())
                 .untreatedCaries(c.mouth().untreatedCaries())
                 .activeGingivitis(c.mouth().activeGingivitis())
-                .nickelSensitivity(c.mouth().nickelSensitivity())
-                .wireBearsNickel(bearsNickel(c.wire().material()))
+                .nickelExposed(c.mouth()
+                        .nickelSensitivity()
+                        .and(bearsNickel(c.wire().material())))
                 .shortRoots(c.films().shortRoots())
                 .resorption(c.films().resorption())
                 .guardianConsent(c.consent().guardian())
                 .stabilityExplained(c.consent().stabilityExplained())
+                .risksExplained(c.consent().risksExplained())
+                .historyTaken(c.child().historyTaken())
+                .medicalFinding(c.child().medicalFinding())
+                .medicalSettled(Answers.settled(
+                        c.child().medicalFinding(), c.child().medicalAdvice(), "/child/medicalAdvice"))
+                .habitsLookedFor(c.mouth().habitsLookedFor())
+                .habit(c.mouth().habit())
+                .habitSettled(Answers.settled(c.mouth().habit(), c.plan().habitAddressed(), "/plan/habitAddressed"))
                 .build());
-    }
-
-    /**
-     * Opening one fold turns the front away from that side: the side to which the midline is shifted has to advance
-     * more. Nothing to carry back where the midline stands in the face or the plan is not sided.
-     */
-    private static Answer carriesBack(Case c) {
-        Fact<Sides> more = c.plan().moreOn();
-        Measured midline = c.bite().lowerMidline();
-        if (!more.known() || !midline.known()) {
-            return more.applies() && midline.applies()
-                    ? Answer.unknown(Pointers.union(midline.missing(), more.missing()))
-                    : Answer.NOT_APPLICABLE;
-        }
-        if (!Answers.sided(c.plan()).yes() || midline.value() == 0) {
-            return Answer.NOT_APPLICABLE;
-        }
-        return Answer.of(more.is(midline.value() > 0 ? Sides.LEFT : Sides.RIGHT));
     }
 
     /**

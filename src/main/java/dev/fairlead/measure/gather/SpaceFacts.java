@@ -20,23 +20,36 @@ final class SpaceFacts {
     private static final Place[] SIDES = FactPlaces.sides("/space");
     private static final Place SPACE = new Place("/space", "");
     private static final Place HEAD_FILM = new Place("/headFilm", "");
-    private static final Tooth[] FIRST_PREMOLARS = {Tooth.of(34), Tooth.of(44)};
     private static final Tooth[] SECOND_PREMOLARS = {Tooth.of(35), Tooth.of(45)};
     private static final Tooth[] SECOND_PRIMARY_MOLARS = {Tooth.of(75), Tooth.of(85)};
+
+    private static final String[] PRIMARY_POINTERS = {"/teeth/75/state", "/teeth/85/state"};
 
     private SpaceFacts() {}
 
     static void add(Gathered s, List<CaseFact> out) {
+        PlanNeeds needs = PlanNeeds.of(s);
         for (Side side : Side.values()) {
             SideSpace x = s.space().side(side);
+            Answer stands = primaryStands(s.readings(), side.ordinal());
             out.add(BuccalSegmentBuilder.builder()
                     .place(SIDES[side.ordinal()])
                     .side(side)
-                    .windowOpen(windowOpen(s.readings(), side))
+                    .secondPrimaryStands(stands)
+                    .premolarIn(
+                            stands.yes()
+                                    ? Answer.NO
+                                    : Answers.erupted(s.readings()
+                                            .tooth(SECOND_PREMOLARS[side.ordinal()])
+                                            .state()))
                     .available(x.available())
                     .required(x.required())
                     .shortage(x.shortage())
                     .predictionSpread(x.spread())
+                    .planSpare(needs.spare(side))
+                    .planSpareSoFar(needs.spareSoFar(side))
+                    .noPlan(needs.noPlan())
+                    .sidesSwapped(needs.swapped())
                     .build());
         }
         out.add(SpaceBuilder.builder()
@@ -50,31 +63,23 @@ final class SpaceFacts {
                 .inclination(s.readings().incisorMandibular())
                 .inclinationAfter(p.inclination())
                 .compensatedAfter(p.compensated())
+                .inclinationMost(p.inclinationMost())
+                .compensatedMost(p.compensatedMost())
                 .toAPogAfter(p.toAPog())
                 .build());
     }
 
-    /** The second primary molar stands, or neither premolar is in the mouth. */
-    private static Answer windowOpen(Readings c, Side side) {
-        int i = side.ordinal();
-        Fact<ToothState> second = c.tooth(SECOND_PREMOLARS[i]).state();
-        return primaryMolar(second, c.tooth(SECOND_PRIMARY_MOLARS[i]).state())
-                .or(unerupted(c.tooth(FIRST_PREMOLARS[i]).state()).and(unerupted(second)));
-    }
-
-    private static Answer primaryMolar(Fact<ToothState> successor, Fact<ToothState> primary) {
+    /** A place where the primary tooth still stands is told by the place or by the primary tooth. */
+    private static Answer primaryStands(Readings c, int side) {
+        Fact<ToothState> successor = c.tooth(SECOND_PREMOLARS[side]).state();
+        Fact<ToothState> primary = c.tooth(SECOND_PRIMARY_MOLARS[side]).state();
         if (successor.is(ToothState.PRIMARY_PRESENT)
                 || primary.is(ToothState.ERUPTED)
                 || primary.is(ToothState.PRIMARY_PRESENT)) {
             return Answer.YES;
         }
-        return successor.known() || primary.known() ? Answer.NO : Answers.absent(successor);
-    }
-
-    /** A place where the primary tooth still stands holds an unerupted successor. */
-    private static Answer unerupted(Fact<ToothState> state) {
-        return state.known()
-                ? Answer.of(state.is(ToothState.UNERUPTED) || state.is(ToothState.PRIMARY_PRESENT))
-                : Answers.absent(state);
+        // an unerupted premolar says nothing of the primary molar above it: it may stand, or be lost
+        boolean gone = successor.is(ToothState.ERUPTED) || primary.is(ToothState.MISSING);
+        return gone ? Answer.NO : Answer.unknown(PRIMARY_POINTERS[side]);
     }
 }

@@ -9,7 +9,9 @@ import dev.fairlead.measure.records.Readings;
 import dev.fairlead.model.Answer;
 import dev.fairlead.model.Bracket;
 import dev.fairlead.model.Case;
+import dev.fairlead.model.Choices.PeriodontalAdvice;
 import dev.fairlead.model.Choices.ToothState;
+import dev.fairlead.model.Fact;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Side;
 import dev.fairlead.model.Tooth;
@@ -73,10 +75,13 @@ final class ToothFacts {
                     .gingivaThickness(x.gingivaThickness())
                     .keratinised(x.keratinised())
                     .recession(seen(x.recession()))
-                    .periodontalOpinion(opinion(x.recession(), c.mouth().periodontalOpinion()))
+                    .periodontalOpinion(c.mouth().periodontalOpinion())
+                    .opinionAllows(says(c, PeriodontalAdvice.MAY_ADVANCE))
+                    .opinionForbids(says(c, PeriodontalAdvice.DO_NOT_ADVANCE))
                     .plannedAdvance(most)
                     .bonded(b.bonded())
                     .loose(b.loose())
+                    .wireIn(Answers.wireIn(c))
                     .slotClearance(b.slot().minus(c.wire().size()))
                     .build());
         }
@@ -117,8 +122,15 @@ final class ToothFacts {
         return recession.known() && recession.value() == 0 ? Measured.exact(0, recession.unit()) : recession;
     }
 
-    /** Without recession there is nothing to give an opinion on; a given answer stands all the same. */
-    private static Answer opinion(Measured recession, Answer recorded) {
-        return recession.known() && recession.value() <= 0 && !recorded.known() ? Answer.NOT_APPLICABLE : recorded;
+    /** Whether the opinion says this; without an opinion nobody did, and with one it has to say something. */
+    private static Answer says(Case c, PeriodontalAdvice advice) {
+        Fact<PeriodontalAdvice> said = c.mouth().opinionSays();
+        Answer given = c.mouth().periodontalOpinion();
+        if (said.known()) {
+            return Answers.is(said, advice);
+        }
+        return given.no() || given.doesNotApply()
+                ? Answer.NO
+                : Answer.unknown(given.known() ? List.of("/mouth/opinionSays") : given.missing());
     }
 }

@@ -2,8 +2,11 @@ package dev.fairlead.measure.gather;
 
 import dev.fairlead.facts.ActivatedFoldBuilder;
 import dev.fairlead.facts.CaseFact;
+import dev.fairlead.facts.Place;
+import dev.fairlead.facts.VisitReadingsBuilder;
 import dev.fairlead.facts.VisitSeenBuilder;
 import dev.fairlead.measure.schedule.Activations;
+import dev.fairlead.measure.schedule.Contradictions;
 import dev.fairlead.measure.wire.Elastic;
 import dev.fairlead.measure.wire.Forces;
 import dev.fairlead.model.Answer;
@@ -20,6 +23,7 @@ final class VisitFacts {
     /** At a visit that only looks, with no stand-off read, there is no force to work out. */
     static final Forces NONE = new Forces(
             Measured.notApplicable(), Measured.notApplicable(), Measured.notApplicable(), Measured.notApplicable());
+    private static final Place VISITS = new Place("/visits", "");
 
     private VisitFacts() {}
 
@@ -67,6 +71,16 @@ final class VisitFacts {
                     .resorption(v.resorption())
                     .build());
         }
+        Contradictions x = Contradictions.of(s.activations());
+        out.add(VisitReadingsBuilder.builder()
+                .place(VISITS)
+                .datesInOrder(x.datesInOrder())
+                .standOffApart(x.standOff())
+                .standOffApartSoFar(x.standOffSoFar())
+                .closedSideRose(x.closedSide())
+                .advanceApart(x.advance())
+                .advanceApartSoFar(x.advanceSoFar())
+                .build());
     }
 
     /** What was read counts always; where nothing was opened nobody need have read it. */

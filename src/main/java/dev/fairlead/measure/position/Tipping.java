@@ -6,8 +6,13 @@ package dev.fairlead.measure.position;
  * measured along that plane.
  */
 public record Tipping(double radius, double leanDegrees) {
-    /** Rule of thumb, degrees per mm (Tweed and Steiner style, from memory). */
-    public static final double RULE_DEGREES_PER_MM = 2.5;
+    /**
+     * Degrees per mm, central among published pairs of movement and turn in growing children: 2.8 (Årtun & Grobéty
+     * 2001), 2.9 (Weinberg & Sadowsky 1996), 2.5 to 3.6 (Bock, Ruf et al.). Ratios computed from abstracts.
+     */
+    public static final double DEGREES_PER_MM = 2.9;
+    /** The steepest of them. */
+    public static final double MOST_DEGREES_PER_MM = 3.6;
 
     public Tipping {
         if (!(radius > 0) || Double.isInfinite(radius)) {
@@ -44,11 +49,6 @@ public record Tipping(double radius, double leanDegrees) {
     /** Overjet left after this advancement, mm: the upper incisors stay. */
     public static double overjetAfter(double overjet, double advance) {
         return overjet - advance;
-    }
-
-    /** Change of inclination by the rule of 2.5 degrees per mm, degrees. */
-    public static double inclinationChangeByRule(double advance) {
-        return RULE_DEGREES_PER_MM * advance;
     }
 
     private double after(double advance) {

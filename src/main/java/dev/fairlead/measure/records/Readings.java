@@ -49,6 +49,7 @@ public final class Readings {
         filmAngles.add(h.incisorMandibular());
         skeletalAngles.add(h.mandibularPlane());
         skeletalAngles.add(h.anb());
+        skeletalAngles.add(h.occlusalMandibular());
         filmLengths.add(h.incisorToAPog());
         filmLengths.add(h.tippingRadius());
     }
@@ -91,6 +92,11 @@ public final class Readings {
     /** FMA, degrees. */
     public Measured mandibularPlane() {
         return skeletalAngles.applyTo(c.headFilm().mandibularPlane(), ErrorKind.SKELETAL_ANGLE);
+    }
+
+    /** Occlusal plane to mandibular plane, degrees. */
+    public Measured occlusalMandibular() {
+        return skeletalAngles.applyTo(c.headFilm().occlusalMandibular(), ErrorKind.SKELETAL_ANGLE);
     }
 
     /** ANB, degrees. */

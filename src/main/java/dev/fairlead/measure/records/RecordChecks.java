@@ -1,5 +1,6 @@
 package dev.fairlead.measure.records;
 
+import dev.fairlead.measure.working.CalendarMonths;
 import dev.fairlead.measure.working.Say;
 import dev.fairlead.measure.working.Workbook;
 import dev.fairlead.measure.working.Working;
@@ -11,7 +12,6 @@ import dev.fairlead.model.Pointers;
 import dev.fairlead.model.Tooth;
 import dev.fairlead.model.Unit;
 import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.util.List;
 
 /**
@@ -20,8 +20,8 @@ import java.util.List;
  * @param duplicateLength duplicate error of crown widths and arch segments, mm
  * @param duplicateAngle duplicate error of head-film angles, degrees
  * @param perimeterGap absolute difference between the sum of the segments and the stated perimeter, mm
- * @param modelsAge age of the models, months
- * @param filmAge age of the head film, months
+ * @param modelsAge calendar months from the models to the first visit, or to the day of the check before it
+ * @param filmAge the same of the head film
  */
 public record RecordChecks(
         Measured duplicateLength,
@@ -44,8 +44,8 @@ public record RecordChecks(
                         ? Measured.exact(readings.angles().error(), Unit.DEGREE)
                         : Measured.unknown("/headFilm/incisorMandibular"),
                 segments.minus(readings.perimeter()).abs(),
-                months(c.films().models(), day),
-                months(c.films().headFilm(), day));
+                months(c.films().models(), start(c, day)),
+                months(c.films().headFilm(), start(c, day)));
     }
 
     /**
@@ -69,16 +69,20 @@ public record RecordChecks(
         return value.repeatCount() > 1 ? once : Pointers.union(once, List.of(pointer));
     }
 
-    /** Months from a record to the day of the check; negative when the record is dated later. */
-    static Measured months(Fact<LocalDate> record, Fact<LocalDate> day) {
-        if (record.known() && day.known()) {
-            long days = ChronoUnit.DAYS.between(record.get(), day.get());
-            return Measured.exact(Unit.DAY.to(Unit.MONTH, days), Unit.MONTH);
+    /** The first visit, once there is one: from then on the records are those that treatment began with. */
+    private static Fact<LocalDate> start(Case c, Fact<LocalDate> day) {
+        return c.visits().isEmpty() ? day : c.visits().get(0).date();
+    }
+
+    /** Calendar months from a record to the start of treatment, or to the day; negative when it is dated later. */
+    static Measured months(Fact<LocalDate> record, Fact<LocalDate> to) {
+        if (record.known() && to.known()) {
+            return CalendarMonths.between(record.get(), to.get());
         }
         if (!record.applies()) {
             return Measured.notApplicable();
         }
-        return Measured.unknown(Pointers.union(record.missing(), day.missing()));
+        return Measured.unknown(Pointers.union(record.missing(), to.missing()));
     }
 
     /** Notes how each was worked out. */
@@ -122,7 +126,7 @@ public record RecordChecks(
                 GROUP,
                 "age of the study models",
                 modelsAge,
-                "days from the models to the day of the check / 30.44",
+                "calendar months from the models to the first visit, before it to the day of the check",
                 "",
                 "",
                 "common-practice"));
@@ -131,7 +135,7 @@ public record RecordChecks(
                 GROUP,
                 "age of the lateral head film",
                 filmAge,
-                "days from the film to the day of the check / 30.44",
+                "calendar months from the film to the first visit, before it to the day of the check",
                 "",
                 "",
                 "common-practice"));

@@ -2,6 +2,8 @@ package dev.fairlead.measure.space;
 
 import dev.fairlead.model.Contacts;
 import dev.fairlead.model.Measured;
+import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * Irregularity index: the sum of the five contact-point displacements of the lower front teeth, in the horizontal plane
@@ -38,5 +40,22 @@ public final class Irregularity {
     /** The largest of the five displacements, mm. */
     public static Measured largest(Contacts c) {
         return c.c4342().max(c.c4241()).max(c.c4131()).max(c.c3132()).max(c.c3233());
+    }
+
+    /** Sum of the displacements that are recorded, mm: the index is no less; unknown while none is. */
+    public static Measured indexSoFar(Contacts c) {
+        List<Measured> recorded = recorded(c);
+        return recorded.isEmpty() ? index(c) : Measured.sum(recorded);
+    }
+
+    /** The largest displacement that is recorded, mm; unknown while none is. */
+    public static Measured largestSoFar(Contacts c) {
+        return recorded(c).stream().reduce(Measured::max).orElseGet(() -> largest(c));
+    }
+
+    private static List<Measured> recorded(Contacts c) {
+        return Stream.of(c.c4342(), c.c4241(), c.c4131(), c.c3132(), c.c3233())
+                .filter(Measured::known)
+                .toList();
     }
 }

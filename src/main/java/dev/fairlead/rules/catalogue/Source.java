@@ -11,6 +11,8 @@ public record Source(String key, String citation, Kind kind) {
     /** How far a source can be relied on. */
     public enum Kind {
         PUBLISHED,
+        /** A published text that was not read: what it says is taken from another one. */
+        PUBLISHED_SECOND_HAND,
         STANDARD,
         COMMON_PRACTICE,
         FROM_MEMORY,

@@ -13,13 +13,18 @@ import dev.fairlead.intake.text.CaseFormat;
 import dev.fairlead.intake.text.UnreadableTextException;
 import dev.fairlead.intake.tree.CaseTree;
 import dev.fairlead.model.Case;
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.nio.file.Files;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The shipped schema against an independent validator (networknt) and against the reader. */
 class CaseSchemaTest {
+    private static final Path SHIPPED = Path.of("src/main/resources/schema/fairlead-case.schema.json");
+
     private static final Schema SCHEMA = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
             .getSchema(CaseSchema.text(), InputFormat.JSON);
 
@@ -32,7 +37,11 @@ class CaseSchemaTest {
     }
 
     @Test
-    void theShippedSchemaIsTheOneThatTheRecordsMake() {
+    void theShippedSchemaIsTheOneThatTheRecordsMake() throws IOException {
+        if (Boolean.getBoolean("fairlead.accept")) {
+            Files.writeString(SHIPPED, CaseSchemaGenerator.generate());
+            return;
+        }
         assertThat(CaseSchema.text()).isEqualTo(CaseSchemaGenerator.generate());
     }
 

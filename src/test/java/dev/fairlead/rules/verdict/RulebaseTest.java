@@ -4,12 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import dev.fairlead.facts.Bite;
-import dev.fairlead.facts.Place;
-import dev.fairlead.model.Answer;
+import dev.fairlead.facts.BiteBuilder;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Unit;
 import dev.fairlead.rules.catalogue.Criterion;
 import dev.fairlead.rules.catalogue.RulebaseException;
+import dev.fairlead.rules.guard.ProjectRules;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -22,17 +22,13 @@ class RulebaseTest {
     Path folder;
 
     private static Bite overjetAfter(double mm) {
-        Measured u = Measured.unknown("/x");
-        return new Bite(
-                new Place("/bite", ""),
-                u,
-                Measured.exact(mm, Unit.MM),
-                u,
-                u,
-                Answer.unknown("/x"),
-                u,
-                Answer.unknown("/x"),
-                Answer.unknown("/x"));
+        Bite base = (Bite) ProjectRules.base().all().stream()
+                .filter(Bite.class::isInstance)
+                .findFirst()
+                .orElseThrow();
+        return BiteBuilder.builder(base)
+                .overjetAfter(Measured.exact(mm, Unit.MM))
+                .build();
     }
 
     private static Status overjet(Rulebase rulebase, double mm) {
@@ -49,7 +45,7 @@ class RulebaseTest {
         assertThat(rulebase.catalogue().criteria())
                 .extracting(Criterion::id)
                 .containsExactly("overjet-after", "hygiene-and-caries");
-        assertThat(rulebase.ruleCount()).isEqualTo(6);
+        assertThat(rulebase.ruleCount()).isEqualTo(7);
         assertThat(rulebase.hash()).matches("[0-9a-f]{64}");
     }
 

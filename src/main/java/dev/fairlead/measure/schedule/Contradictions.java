@@ -1,0 +1,153 @@
+package dev.fairlead.measure.schedule;
+
+import dev.fairlead.model.Answer;
+import dev.fairlead.model.Case;
+import dev.fairlead.model.ErrorKind;
+import dev.fairlead.model.Fact;
+import dev.fairlead.model.Measured;
+import dev.fairlead.model.Pointers;
+import dev.fairlead.model.Side;
+import dev.fairlead.model.Unit;
+import dev.fairlead.model.Visit;
+import java.time.LocalDate;
+import java.util.List;
+
+/**
+ * Whether the readings of the visits can all be true at once. Each distance is how far a reading lies beyond what the
+ * others allow, in standard errors of single readings as they are usually assumed; 0 when it lies within.
+ *
+ * @param datesInOrder insertion and visits are dated one after another
+ * @param standOff stand-off of opened folds against their opening; unknown while a reading is missing
+ * @param standOffSoFar the same of those readings that are there
+ * @param closedSide rise of a stand-off at a visit that did not open that side; stand-offs that nobody read are passed
+ *     over
+ * @param advance measured advance against the space gained; unknown while a reading is missing
+ * @param advanceSoFar the same of those readings that are there
+ */
+public record Contradictions(
+        Answer datesInOrder,
+        Measured standOff,
+        Measured standOffSoFar,
+        Measured closedSide,
+        Measured advance,
+        Measured advanceSoFar) {
+    /** Two stand-offs and one opening, mm. */
+    private static final double STAND_OFF_ERROR = Math.hypot(
+            Math.hypot(ErrorKind.CLINICAL_LENGTH.defaultSd(), ErrorKind.CLINICAL_LENGTH.defaultSd()),
+            ErrorKind.BENCH_LENGTH.defaultSd());
+    /** Two stand-offs, mm. */
+    private static final double RISE_ERROR =
+            Math.hypot(ErrorKind.CLINICAL_LENGTH.defaultSd(), ErrorKind.CLINICAL_LENGTH.defaultSd());
+    /** Room gained on each side by a millimetre of advance, mm: half of 1.2 to 2.1 mm of arch. */
+    private static final double LEAST_GAIN = 0.6;
+
+    private static final double MOST_GAIN = 1.05;
+    /** The mean of two sides, each the difference of two readings, and the advance, mm. */
+    private static final double ADVANCE_ERROR = Math.hypot(
+            ErrorKind.SEGMENT.defaultSd(),
+            ErrorKind.CLINICAL_LENGTH.defaultSd() * (LEAST_GAIN + MOST_GAIN) / 2);
+
+    /** Those of the visits logged so far; nothing applies while there is none. */
+    public static Contradictions of(Activations activations) {
+        if (activations.none()) {
+            Measured none = Measured.notApplicable();
+            return new Contradictions(Answer.NOT_APPLICABLE, none, none, none, none, none);
+        }
+        Found standOff = new Found();
+        Found closed = new Found();
+        Found advance = new Found();
+        Case c = activations.ofCase();
+        for (int i = 0; i < c.visits().size(); i++) {
+            for (Side side : Side.values()) {
+                side(activations, i, side, standOff, closed);
+            }
+            advance.add(gained(c, i), c.visits().get(i).incisorAdvance());
+        }
+        return new Contradictions(
+                inOrder(c), standOff.whole(), standOff.soFar(), closed.soFar(), advance.whole(), advance.soFar());
+    }
+
+    private static Answer inOrder(Case c) {
+        LocalDate last = c.insertion().date().value().orElse(null);
+        List<String> missing = List.of();
+        for (Visit v : c.visits()) {
+            Fact<LocalDate> day = v.date();
+            if (day.known()) {
+                if (last != null && day.get().isBefore(last)) {
+                    return Answer.NO;
+                }
+                last = day.get();
+            }
+            missing = Pointers.union(missing, day.missing());
+        }
+        return missing.isEmpty() ? Answer.YES : Answer.unknown(missing);
+    }
+
+    private static void side(Activations activations, int visit, Side side, Found opened, Found closed) {
+        Visit now = activations.ofCase().visits().get(visit);
+        Answer on = Activations.on(now, side);
+        Measured read = now.side(side).standOff();
+        Measured before = visit == 0
+                ? Measured.exact(0, Unit.MM)
+                : activations.ofCase().visits().get(visit - 1).side(side).standOff();
+        if (on.yes()) {
+            Measured travel = activations.forward(side, visit + 1).minus(activations.forward(side, visit));
+            Measured most = travel.plus(before);
+            opened.add(read.minus(most), travel.minus(read), STAND_OFF_ERROR);
+        } else if (!on.known()) {
+            opened.missing(on.missing());
+        } else if (read.known() && before.known()) {
+            closed.add(read.minus(before), Measured.exact(0, Unit.MM), RISE_ERROR);
+        }
+    }
+
+    /** Mean growth of the two sides' space since before treatment, mm. */
+    private static Measured gained(Case c, int visit) {
+        Visit v = c.visits().get(visit);
+        return v.left().space()
+                .minus(c.space().left())
+                .plus(v.right().space().minus(c.space().right()))
+                .times(0.5);
+    }
+
+    /** The farthest that a reading lies beyond what others allow. */
+    private static final class Found {
+        private double most;
+        private boolean any;
+        private List<String> missing = List.of();
+
+        /** Two distances that are above 0 on either side of what can be true. */
+        void add(Measured above, Measured below, double error) {
+            if (above.known() && below.known()) {
+                any = true;
+                most = Math.max(most, Math.max(above.value(), below.value()) / error);
+            } else {
+                missing(Pointers.union(above.missing(), below.missing()));
+            }
+        }
+
+        /** Space gained on a side, and the advance that it has to go with. */
+        void add(Measured gained, Measured advanced) {
+            if (gained.known() && advanced.known()) {
+                double a = advanced.value() * LEAST_GAIN;
+                double b = advanced.value() * MOST_GAIN;
+                add(gained.plus(-Math.max(a, b)), gained.times(-1).plus(Math.min(a, b)), ADVANCE_ERROR);
+            } else {
+                missing(Pointers.union(gained.missing(), advanced.missing()));
+            }
+        }
+
+        void missing(List<String> pointers) {
+            missing = Pointers.union(missing, pointers);
+        }
+
+        Measured whole() {
+            return missing.isEmpty() ? soFar() : Measured.unknown(missing);
+        }
+
+        /** What is there contradicts itself by so much; nothing to compare is no contradiction. */
+        Measured soFar() {
+            return Measured.exact(any ? Math.max(0, most) : 0, Unit.RATIO);
+        }
+    }
+}
