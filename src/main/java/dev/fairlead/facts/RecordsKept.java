@@ -7,8 +7,8 @@ import dev.fairlead.model.Measured;
  * Whether the records can be believed.
  *
  * @param anteriorRatio six lower to six upper front teeth, per cent (Bolton)
- * @param modelsAge calendar months from the study models to the start of treatment, or to the day of the check before it;
- *     negative when they are dated later
+ * @param modelsAge calendar months from the study models to the start of treatment, or to the day of the check before
+ *     it; negative when they are dated later
  * @param filmAge the same of the lateral head film
  * @param duplicateLength duplicate error of lengths (Dahlberg), mm
  * @param duplicateAngle duplicate error of angles (Dahlberg), degrees

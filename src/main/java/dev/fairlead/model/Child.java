@@ -23,13 +23,11 @@ public record Child(
         Answer historyTaken,
 
         @Field(
-                value = "Does it name a latex or metal allergy, bleeding, a heart condition that asks for antibiotic cover,"
-                        + " asthma or a medicine that matters?",
+                value =
+                        "Does it name a latex or metal allergy, bleeding, a heart condition that asks for antibiotic cover,"
+                                + " asthma or a medicine that matters?",
                 label = "medical finding")
         Answer medicalFinding,
 
-        @Field(
-                value = "Was advice sought on what the history names?",
-                mayNotApply = true,
-                label = "medical advice")
+        @Field(value = "Was advice sought on what the history names?", mayNotApply = true, label = "medical advice")
         Answer medicalAdvice) {}

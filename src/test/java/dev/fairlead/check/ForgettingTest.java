@@ -4,18 +4,18 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.fairlead.audit.cohort.Cohort;
 import dev.fairlead.intake.CaseReader;
-import dev.fairlead.intake.write.CaseWriter;
 import dev.fairlead.intake.text.CaseFormat;
+import dev.fairlead.intake.write.CaseWriter;
 import dev.fairlead.measure.gather.Calculations;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.CaseValue;
 import dev.fairlead.model.Stage;
 import dev.fairlead.model.shape.Edit;
+import dev.fairlead.rules.guard.ProjectRules;
 import dev.fairlead.rules.verdict.CriterionResult;
 import dev.fairlead.rules.verdict.Judgement;
 import dev.fairlead.rules.verdict.PlaceResult;
 import dev.fairlead.rules.verdict.Status;
-import dev.fairlead.rules.guard.ProjectRules;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -81,14 +81,17 @@ class ForgettingTest {
 
     /** Without errors of measurement, which decide nothing here. */
     private static Optional<Case> exact(byte[] text, String name) {
-        return CaseReader.readExact(text, name, name.endsWith(".yaml") ? CaseFormat.YAML : CaseFormat.JSON).value();
+        return CaseReader.readExact(text, name, name.endsWith(".yaml") ? CaseFormat.YAML : CaseFormat.JSON)
+                .value();
     }
 
     private void forget(Case c, boolean demo) {
         Judgement whole = checker.judge(c, options);
         Map<String, List<String>> places = new TreeMap<>();
         for (String pointer : Edit.factPointers(c)) {
-            if (Edit.get(c, pointer) instanceof CaseValue k && (k.known() || k.doesNotApply()) && !pointer.equals("/stage")) {
+            if (Edit.get(c, pointer) instanceof CaseValue k
+                    && (k.known() || k.doesNotApply())
+                    && !pointer.equals("/stage")) {
                 places.computeIfAbsent(pointer.substring(0, pointer.lastIndexOf('/')), p -> new ArrayList<>())
                         .add(pointer);
             }

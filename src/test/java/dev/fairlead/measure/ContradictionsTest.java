@@ -49,7 +49,9 @@ class ContradictionsTest {
         assertThat(bite.midlineAfter().value()).isCloseTo(after, within(1e-3));
         assertThat(bite.carriesOff()).hasToString(carriesOff);
         assertThat(bite.wordAgrees()).hasToString(agrees);
-        assertThat(first(b.without("/bite/lowerMidline"), Bite.class).midlineAfter().missing())
+        assertThat(first(b.without("/bite/lowerMidline"), Bite.class)
+                        .midlineAfter()
+                        .missing())
                 .containsExactly("/bite/lowerMidline");
     }
 

@@ -68,7 +68,9 @@ public final class SampleCase {
         b.set("/bite/molarLeft", "class-i").set("/bite/molarRight", "class-i");
         b.set("/mouth/plaqueScore", 15).set("/mouth/untreatedCaries", false).set("/mouth/activeGingivitis", false);
         b.set("/mouth/nickelSensitivity", false).set("/mouth/periodontalOpinion", false);
-        b.set("/consent/guardian", true).set("/consent/stabilityExplained", true).set("/consent/risksExplained", true);
+        b.set("/consent/guardian", true)
+                .set("/consent/stabilityExplained", true)
+                .set("/consent/risksExplained", true);
         b.set("/child/familyClassIII", false)
                 .set("/child/historyTaken", true)
                 .set("/child/medicalFinding", true)
@@ -77,7 +79,9 @@ public final class SampleCase {
                 .set("/films/infraoccludedMolar", false)
                 .set("/films/ectopicFirstMolar", false);
         b.set("/headFilm/occlusalMandibular", 17).set("/bite/biteOnBrackets", false);
-        b.set("/mouth/opinionSays", "may-advance").set("/mouth/habitsLookedFor", true).set("/mouth/habit", true);
+        b.set("/mouth/opinionSays", "may-advance")
+                .set("/mouth/habitsLookedFor", true)
+                .set("/mouth/habit", true);
         b.set("/plan/habitAddressed", true);
         b.set("/plan/advanceLeft", 2)
                 .set("/plan/advanceRight", 1.5)

@@ -19,28 +19,42 @@ final class IndicationFaults {
                     .alsoWarns("incisors-in-before-arch", Stage.HOLDING),
             fault("first-molars-erupted", "molar-eruption", "a first molar is not in far enough for a band", w ->
                     new Object[] {"/teeth/46/state", "unerupted"}),
-            fault("buccal-window-open", "window", "both premolars of one side are in, or a primary molar was lost early", w ->
-                    w.draws().one(
-                            new Object[] {"/teeth/34/state", "erupted", "/teeth/35/state", "erupted"},
-                            new Object[] {"/teeth/35/state", "unerupted", "/teeth/75/state", "missing"})),
-            fault("eruption-path-clear", "eruption-path", "an infraoccluded primary molar, or a tooth off its path", w ->
-                    w.draws().one(
-                            new Object[] {"/films/infraoccludedMolar", true},
-                            new Object[] {"/films/ectopicFirstMolar", true},
-                            new Object[] {"/films/caninePathNormal", false})),
+            fault(
+                    "buccal-window-open",
+                    "window",
+                    "both premolars of one side are in, or a primary molar was lost early",
+                    w -> w.draws()
+                            .one(
+                                    new Object[] {"/teeth/34/state", "erupted", "/teeth/35/state", "erupted"},
+                                    new Object[] {"/teeth/35/state", "unerupted", "/teeth/75/state", "missing"})),
+            fault(
+                    "eruption-path-clear",
+                    "eruption-path",
+                    "an infraoccluded primary molar, or a tooth off its path",
+                    w -> w.draws()
+                            .one(
+                                    new Object[] {"/films/infraoccludedMolar", true},
+                                    new Object[] {"/films/ectopicFirstMolar", true},
+                                    new Object[] {"/films/caninePathNormal", false})),
             fault("plan-meets-need", "space", "segments of one side read 1.7 mm too long", w -> longer(w, 1.7))
                     .when(RecordFaults::untouched)
                     .at(0.04),
             fault("lower-brackets-clear", "brackets-clear", "the upper incisors bite on the lower brackets", w ->
                     new Object[] {"/bite/biteOnBrackets", true}),
-            fault("medical-history-read", "history", "no history, or a finding without advice", w ->
-                    w.draws().one(
-                            new Object[] {"/child/historyTaken", false},
-                            new Object[] {"/child/medicalFinding", true, "/child/medicalAdvice", false})),
-            fault("habits-seen", "habits", "habits not looked for, or left out of the plan", w ->
-                    w.draws().one(
-                            new Object[] {"/mouth/habitsLookedFor", false},
-                            new Object[] {"/mouth/habit", true, "/plan/habitAddressed", false})),
+            fault(
+                    "medical-history-read",
+                    "history",
+                    "no history, or a finding without advice",
+                    w -> w.draws().one(new Object[] {"/child/historyTaken", false}, new Object[] {
+                        "/child/medicalFinding", true, "/child/medicalAdvice", false
+                    })),
+            fault(
+                    "habits-seen",
+                    "habits",
+                    "habits not looked for, or left out of the plan",
+                    w -> w.draws().one(new Object[] {"/mouth/habitsLookedFor", false}, new Object[] {
+                        "/mouth/habit", true, "/plan/habitAddressed", false
+                    })),
             fault(
                             "advancement-needed",
                             "space",
@@ -128,12 +142,10 @@ final class IndicationFaults {
             fault("midline-side-plan", "midline", "midline off, and the plan the same on both sides", w ->
                             new Object[] {"/bite/lowerMidline", w.draws().one(-2.2, 2.0, 2.4)})
                     .at(0.04),
-            fault("consent-recorded", "consent", "consent or the limits of stability not recorded", w ->
-                            new Object[] {
-                                w.draws().one(
-                                        "/consent/guardian", "/consent/stabilityExplained", "/consent/risksExplained"),
-                                false
-                            })
+            fault("consent-recorded", "consent", "consent or the limits of stability not recorded", w -> new Object[] {
+                        w.draws().one("/consent/guardian", "/consent/stabilityExplained", "/consent/risksExplained"),
+                        false
+                    })
                     .at(0.04));
 
     private IndicationFaults() {}

@@ -20,15 +20,14 @@ final class RecordFaults {
                     "upper-widths",
                     "upper front teeth too narrow for the lower",
                     RecordFaults::narrowUppers),
-            fault("records-fresh", "record-dates", "models nine months old when treatment began", w ->
-                            new Object[] {
-                                "/films/models",
-                                (w.made().visits().isEmpty()
-                                                ? w.made().date()
-                                                : w.made().visits().get(0).date())
-                                        .get()
-                                        .minusDays(275)
-                            })
+            fault("records-fresh", "record-dates", "models nine months old when treatment began", w -> new Object[] {
+                        "/films/models",
+                        (w.made().visits().isEmpty()
+                                        ? w.made().date()
+                                        : w.made().visits().get(0).date())
+                                .get()
+                                .minusDays(275)
+                    })
                     .at(0.05),
             fault(
                     "measurements-repeated",

@@ -21,7 +21,8 @@ record Midline(Measured after, Answer amountsDiffer, Answer carriesOff, Answer w
         Measured now = c.bite().lowerMidline();
         Measured more = c.plan().advanceLeft().minus(c.plan().advanceRight());
         Measured after = now.minus(more.times(Response.CHORD_PER_ADVANCE / 2));
-        return new Midline(after, differ(more), carries(now, after), agrees(c.plan().moreOn(), more));
+        return new Midline(
+                after, differ(more), carries(now, after), agrees(c.plan().moreOn(), more));
     }
 
     private static Answer differ(Measured more) {
@@ -38,9 +39,8 @@ record Midline(Measured after, Answer amountsDiffer, Answer carriesOff, Answer w
         if (!named.known() || !more.known()) {
             return named.known() ? absent(more) : Answers.absent(named);
         }
-        Sides by = Math.abs(more.value()) <= Measured.ROUNDING
-                ? Sides.BOTH
-                : more.value() > 0 ? Sides.LEFT : Sides.RIGHT;
+        Sides by =
+                Math.abs(more.value()) <= Measured.ROUNDING ? Sides.BOTH : more.value() > 0 ? Sides.LEFT : Sides.RIGHT;
         return Answer.of(named.is(by) || by == Sides.BOTH && named.is(Sides.NONE));
     }
 

@@ -30,7 +30,9 @@ final class MouthFacts {
                 .overbiteLeast(s.position().overbiteLeast())
                 .biteOnBrackets(c.bite().biteOnBrackets())
                 .overbiteWithoutWord(
-                        c.bite().biteOnBrackets().known() ? Measured.notApplicable() : c.bite().overbite())
+                        c.bite().biteOnBrackets().known()
+                                ? Measured.notApplicable()
+                                : c.bite().overbite())
                 .anb(s.readings().anb())
                 .anteriorShift(c.bite().anteriorShift())
                 .molarsClassThree(Answers.is(c.bite().molarLeft(), MolarRelation.CLASS_III)
@@ -47,9 +49,8 @@ final class MouthFacts {
                 .plaqueScore(c.mouth().plaqueScore())
                 .untreatedCaries(c.mouth().untreatedCaries())
                 .activeGingivitis(c.mouth().activeGingivitis())
-                .nickelExposed(c.mouth()
-                        .nickelSensitivity()
-                        .and(bearsNickel(c.wire().material())))
+                .nickelExposed(
+                        c.mouth().nickelSensitivity().and(bearsNickel(c.wire().material())))
                 .shortRoots(c.films().shortRoots())
                 .resorption(c.films().resorption())
                 .guardianConsent(c.consent().guardian())
@@ -57,8 +58,8 @@ final class MouthFacts {
                 .risksExplained(c.consent().risksExplained())
                 .historyTaken(c.child().historyTaken())
                 .medicalFinding(c.child().medicalFinding())
-                .medicalSettled(Answers.settled(
-                        c.child().medicalFinding(), c.child().medicalAdvice(), "/child/medicalAdvice"))
+                .medicalSettled(
+                        Answers.settled(c.child().medicalFinding(), c.child().medicalAdvice(), "/child/medicalAdvice"))
                 .habitsLookedFor(c.mouth().habitsLookedFor())
                 .habit(c.mouth().habit())
                 .habitSettled(Answers.settled(c.mouth().habit(), c.plan().habitAddressed(), "/plan/habitAddressed"))

@@ -25,7 +25,8 @@ record PlanNeeds(Plan plan, Measured[] byArch, Measured[] byRule) {
         for (Side side : Side.values()) {
             Measured shortage = s.space().side(side).shortage();
             byRule[side.ordinal()] = shortage.max(NONE);
-            byArch[side.ordinal()] = PositionAnalysis.needed(s.readings(), s.space().side(side), arch)
+            byArch[side.ordinal()] = PositionAnalysis.needed(
+                            s.readings(), s.space().side(side), arch)
                     .max(NONE);
         }
         return new PlanNeeds(s.c().plan(), byArch, byRule);
@@ -58,10 +59,7 @@ record PlanNeeds(Plan plan, Measured[] byArch, Measured[] byRule) {
         Measured right = spareSoFar(Side.RIGHT);
         Measured leftByRight = plan.advanceRight().minus(best(Side.LEFT));
         Measured rightByLeft = plan.advanceLeft().minus(best(Side.RIGHT));
-        return Answer.of(left.known()
-                && right.known()
-                && nearer(leftByRight, left)
-                && nearer(rightByLeft, right));
+        return Answer.of(left.known() && right.known() && nearer(leftByRight, left) && nearer(rightByLeft, right));
     }
 
     private static boolean nearer(Measured other, Measured now) {

@@ -23,6 +23,7 @@ final class VisitFacts {
     /** At a visit that only looks, with no stand-off read, there is no force to work out. */
     static final Forces NONE = new Forces(
             Measured.notApplicable(), Measured.notApplicable(), Measured.notApplicable(), Measured.notApplicable());
+
     private static final Place VISITS = new Place("/visits", "");
 
     private VisitFacts() {}

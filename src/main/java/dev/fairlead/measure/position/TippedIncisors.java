@@ -97,12 +97,7 @@ public final class TippedIncisors implements IncisorPrediction {
         return c.bite()
                 .overbite()
                 .minus(Measured.function(
-                        Unit.MM,
-                        x -> tip(x[0], x[3], x[1], x[2]).edgeDrop(x[1]),
-                        before,
-                        mean,
-                        radius,
-                        planes));
+                        Unit.MM, x -> tip(x[0], x[3], x[1], x[2]).edgeDrop(x[1]), before, mean, radius, planes));
     }
 
     /**
@@ -133,7 +128,8 @@ public final class TippedIncisors implements IncisorPrediction {
                         + " measured and is taken as 16 + 0.7 (FMA - 25) = " + Say.num(planes)
                         + " degrees, with a spread of 5.";
         String factor = " Published pairs in growing children run from 2.5 to 3.6 degrees per mm; the error spans them."
-                + " By the steepest figures for what was not measured it would be " + Say.num(p.inclinationMost()) + ".";
+                + " By the steepest figures for what was not measured it would be " + Say.num(p.inclinationMost())
+                + ".";
         book.add(() -> radius.known()
                 ? Working.of(
                         "position.inclination-after",

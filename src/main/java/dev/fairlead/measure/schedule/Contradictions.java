@@ -44,8 +44,7 @@ public record Contradictions(
     private static final double MOST_GAIN = 1.05;
     /** The mean of two sides, each the difference of two readings, and the advance, mm. */
     private static final double ADVANCE_ERROR = Math.hypot(
-            ErrorKind.SEGMENT.defaultSd(),
-            ErrorKind.CLINICAL_LENGTH.defaultSd() * (LEAST_GAIN + MOST_GAIN) / 2);
+            ErrorKind.SEGMENT.defaultSd(), ErrorKind.CLINICAL_LENGTH.defaultSd() * (LEAST_GAIN + MOST_GAIN) / 2);
 
     /** Those of the visits logged so far; nothing applies while there is none. */
     public static Contradictions of(Activations activations) {
@@ -104,7 +103,8 @@ public record Contradictions(
     /** Mean growth of the two sides' space since before treatment, mm. */
     private static Measured gained(Case c, int visit) {
         Visit v = c.visits().get(visit);
-        return v.left().space()
+        return v.left()
+                .space()
                 .minus(c.space().left())
                 .plus(v.right().space().minus(c.space().right()))
                 .times(0.5);

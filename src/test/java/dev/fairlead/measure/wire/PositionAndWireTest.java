@@ -64,8 +64,7 @@ class PositionAndWireTest {
         double r = 180 / (Math.PI * 2.9);
         double before = Math.toRadians(16);
         double turned = Math.asin(Math.sin(before) + 1.5 / r);
-        assertThat(p.overbite().value())
-                .isCloseTo(3 - r * (Math.cos(before) - Math.cos(turned)), within(1e-6));
+        assertThat(p.overbite().value()).isCloseTo(3 - r * (Math.cos(before) - Math.cos(turned)), within(1e-6));
         // the same with the plane measured square to the incisor is the sagitta of that circle
         assertThat(after(upright().set("/plan/advanceRight", 1).set("/headFilm/occlusalMandibular", 0))
                         .overbite()
