@@ -74,8 +74,11 @@ class DemoCasesTest {
                 + c.space().incisors().value();
         if (name(file).contains("leeway-would-do")) {
             assertThat(required - available).isBetween(-1.0, 1.0);
+        } else if (name(file).contains("far-too-little-room")) {
+            assertThat(required - available).isGreaterThan(8);
         } else {
-            assertThat(required - available).isBetween(3.0, 5.0);
+            // one lost a second primary molar, and with it a millimetre more
+            assertThat(required - available).isBetween(3.0, name(file).contains("molar-lost") ? 6.0 : 5.0);
         }
         if (c.space().perimeter().known()) {
             assertThat(c.space().perimeter().value()).isBetween(available - 1, available + 1);

@@ -22,9 +22,12 @@ public record CheckOptions(
         this(date, stage, workings, doubting, true);
     }
 
-    /** The case's own day and stage, with worked numbers and with chances by first-order propagation. */
+    /**
+     * The case's own day and stage, with worked numbers and with chances by first-order propagation, corrected by
+     * draws.
+     */
     public static final CheckOptions USUAL =
-            new CheckOptions(Optional.empty(), Optional.empty(), true, Doubting.FIRST_ORDER, true);
+            new CheckOptions(Optional.empty(), Optional.empty(), true, Doubting.CORRECTED, true);
 
     /** How far a case is judged by these options, and for which day. */
     public Reach reach(Case c) {

@@ -34,13 +34,9 @@ public record Doubt(
      *
      * @param analytic by first-order propagation
      * @param simulated share of draws; empty when nothing was simulated
+     * @param chance what is told
      */
-    public record Flip(String criterion, double analytic, OptionalDouble simulated) {
-        /** The simulated chance where there is one, for it leaves nothing out. */
-        public double chance() {
-            return simulated.orElse(analytic);
-        }
-    }
+    public record Flip(String criterion, double analytic, OptionalDouble simulated, double chance) {}
 
     public Doubt {
         flips = List.copyOf(flips);

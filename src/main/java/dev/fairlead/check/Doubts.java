@@ -62,13 +62,22 @@ public final class Doubts {
     Doubt of(Case c, List<CaseFact> facts, CheckOptions options) {
         Stage reached = options.reach(c).judged();
         Doubting how = options.doubting();
+        List<Compared> compared = compared(facts, reached);
+        Flips analytic = new Flips(compared);
+        List<String> ids = judge.criteria();
         return doubt(
-                facts,
                 reached,
+                compared,
+                analytic,
+                how,
                 !how.simulates()
                         ? Optional.empty()
                         : Optional.of(Simulation.of(
-                                c, outcomes(c, options.reach(c).day(), reached), how.draws(), how.seed())));
+                                c,
+                                outcomes(c, options.reach(c).day(), reached),
+                                (i, deviations) -> analytic.crossed(ids.get(i), deviations),
+                                how.draws(),
+                                how.seed())));
     }
 
     /**
@@ -93,20 +102,14 @@ public final class Doubts {
         return reached.hasReached(Stage.BENCH) ? parts : parts.withoutForces();
     }
 
-    private Doubt doubt(List<CaseFact> facts, Stage reached, Optional<Simulation> drawn) {
-        List<Compared> compared = compared(facts, reached);
-        Flips analytic = new Flips(compared);
+    private Doubt doubt(
+            Stage reached, List<Compared> compared, Flips analytic, Doubting how, Optional<Simulation> drawn) {
         List<Doubt.Flip> flips = new ArrayList<>();
         double expected = 0;
         List<String> ids = judge.criteria();
         for (int i = 0; i < ids.size(); i++) {
             if (reached.hasReached(rulebase.catalogue().criterion(ids.get(i)).stage())) {
-                Doubt.Flip flip = new Doubt.Flip(
-                        ids.get(i),
-                        analytic.of(ids.get(i)),
-                        drawn.isEmpty()
-                                ? OptionalDouble.empty()
-                                : OptionalDouble.of(drawn.get().flips()[i]));
+                Doubt.Flip flip = flip(ids.get(i), i, analytic.of(ids.get(i)), how, drawn);
                 flips.add(flip);
                 expected += flip.chance();
             }
@@ -118,6 +121,20 @@ public final class Doubts {
                 Repeat.ranking(analytic),
                 drawn.map(s ->
                         new Certainty.Drawn(s.draws(), s.seed(), s.pointers().size())));
+    }
+
+    /**
+     * Draws that only correct add what they find beyond what first order finds in the same draws: nothing where it
+     * holds, so that few draws will do (a control variate).
+     */
+    private static Doubt.Flip flip(String id, int i, double analytic, Doubting how, Optional<Simulation> drawn) {
+        if (drawn.isEmpty()) {
+            return new Doubt.Flip(id, analytic, OptionalDouble.empty(), analytic);
+        }
+        double share = drawn.get().flips()[i];
+        double corrected =
+                Math.max(0, Math.min(1, analytic + share - drawn.get().firstOrder()[i]));
+        return new Doubt.Flip(id, analytic, OptionalDouble.of(share), how.corrects() ? corrected : share);
     }
 
     /** A value near enough to a threshold to matter, and its fact with the value just beyond. */

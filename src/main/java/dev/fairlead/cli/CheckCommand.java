@@ -37,6 +37,12 @@ final class CheckCommand implements Callable<Integer> {
         pdf
     }
 
+    /** How much of a report a PDF holds. */
+    enum Pages {
+        all,
+        one
+    }
+
     /** From which weight on findings count as failure. */
     enum FailOn {
         warn,
@@ -85,16 +91,28 @@ final class CheckCommand implements Callable<Integer> {
             description = "The day for which to judge, such as 2026-10-01; else the day that the case names.")
     private LocalDate date;
 
-    @Option(names = "--all", description = "Also list what does not apply, and why.")
+    @Option(
+            names = "--all",
+            description = "Also list each pass, all that is missing, and what does not apply, and why.")
     private boolean all;
+
+    @Option(
+            names = "--pages",
+            paramLabel = "HOW",
+            description =
+                    "Of PDF: ${COMPLETION-CANDIDATES} pages; one holds what a case is presented with (default ${DEFAULT-VALUE}).")
+    private Pages pages = Pages.all;
+
+    @Option(names = "--brief", description = "In text: the headline and what decides, in 20 lines.")
+    private boolean brief;
 
     @Option(
             names = "--draws",
             paramLabel = "N",
             description =
-                    "Also draw N random sets of measurement errors and measure and judge the case anew with each (2000 is plenty); 0 propagates"
-                            + " errors to first order alone (default ${DEFAULT-VALUE}).")
-    private int draws;
+                    "Work chances out by N random sets of measurement errors, the case measured and judged anew with each (2000 is plenty); 0"
+                            + " propagates errors to first order alone. Without it first order is corrected by a few draws.")
+    private Integer draws;
 
     @Option(
             names = "--seed",
@@ -114,7 +132,14 @@ final class CheckCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        Output to = new Output(console, form, Optional.ofNullable(output), all, file -> target.guard(file, cases));
+        Output to = new Output(
+                console,
+                form,
+                Optional.ofNullable(output),
+                all,
+                brief,
+                pages == Pages.one,
+                file -> target.guard(file, cases));
         Checker checker = new Checker(Background.start("loading", rules::load));
         CheckOptions options =
                 new CheckOptions(Optional.ofNullable(date), Optional.ofNullable(stage), form != Form.text, doubting());
@@ -139,10 +164,10 @@ final class CheckCommand implements Callable<Integer> {
     }
 
     private Doubting doubting() {
-        if (draws < 0 || draws > MOST_DRAWS) {
+        if (draws != null && (draws < 0 || draws > MOST_DRAWS)) {
             throw new Main.Stop(ExitCode.USAGE, "--draws takes 0 to " + MOST_DRAWS + ", not " + draws + ".");
         }
-        return draws == 0 ? Doubting.FIRST_ORDER : Doubting.drawn(draws, seed);
+        return draws == null ? Doubting.CORRECTED : draws == 0 ? Doubting.FIRST_ORDER : Doubting.drawn(draws, seed);
     }
 
     private int codeOf(Checked checked) {

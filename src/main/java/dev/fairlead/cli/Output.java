@@ -23,6 +23,8 @@ final class Output {
     private final Console console;
     private final CheckCommand.Form form;
     private final boolean all;
+    private final boolean brief;
+    private final boolean one;
     private final Optional<Path> file;
     private final boolean folder;
     private final Consumer<Path> guard;
@@ -31,10 +33,19 @@ final class Output {
     private final Set<String> taken = new HashSet<>();
     private final StringBuilder text = new StringBuilder();
 
-    Output(Console console, CheckCommand.Form form, Optional<String> output, boolean all, Consumer<Path> guard) {
+    Output(
+            Console console,
+            CheckCommand.Form form,
+            Optional<String> output,
+            boolean all,
+            boolean brief,
+            boolean one,
+            Consumer<Path> guard) {
         this.console = console;
         this.form = form;
         this.all = all;
+        this.brief = brief;
+        this.one = one;
         if (form == CheckCommand.Form.pdf && output.isEmpty()) {
             throw new Main.Stop(
                     ExitCode.USAGE, "PDF is not for a terminal: name a file with -o FILE, or - for standard output.");
@@ -73,12 +84,11 @@ final class Output {
         } else {
             String told = form == CheckCommand.Form.json
                     ? ReportJson.text(checked.report(), all)
-                    : (text.isEmpty() && kept.isEmpty() ? "" : "\n" + "=".repeat(80) + "\n\n")
-                            + ReportText.of(checked.report(), all);
+                    : (text.isEmpty() && kept.isEmpty() ? "" : "\n" + "=".repeat(80) + "\n\n") + text(checked);
             if (file.isPresent()) {
                 text.append(told);
             } else {
-                console.out().print(told);
+                console.out().print(form == CheckCommand.Form.text ? Colour.of(told) : told);
             }
             kept.add(checked);
         }
@@ -93,18 +103,24 @@ final class Output {
             put(
                     form == CheckCommand.Form.html
                             ? bytes(ReportHtml.of(kept, refused, all))
-                            : ReportPdf.of(kept, refused, all));
+                            : one ? ReportPdf.onePage(kept, refused) : ReportPdf.of(kept, refused, all));
         } else if (file.isPresent()) {
             put(bytes(text.toString()));
         }
     }
 
+    private String text(Checked checked) {
+        return ReportText.of(
+                checked.report(),
+                brief ? ReportText.Detail.BRIEF : all ? ReportText.Detail.ALL : ReportText.Detail.USUAL);
+    }
+
     private byte[] one(Checked checked) {
         return switch (form) {
-            case text -> bytes(ReportText.of(checked.report(), all));
+            case text -> bytes(text(checked));
             case json -> bytes(ReportJson.text(checked.report(), all));
             case html -> bytes(ReportHtml.of(checked, all));
-            case pdf -> ReportPdf.of(checked, all);
+            case pdf -> one ? ReportPdf.onePage(List.of(checked), List.of()) : ReportPdf.of(checked, all);
         };
     }
 

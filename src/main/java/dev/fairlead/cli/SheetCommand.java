@@ -5,6 +5,8 @@ import dev.fairlead.check.Checked;
 import dev.fairlead.check.Checker;
 import dev.fairlead.check.Doubting;
 import dev.fairlead.findings.Missing;
+import dev.fairlead.model.Case;
+import dev.fairlead.report.html.FamilySheet;
 import dev.fairlead.report.sheet.BenchSheet;
 import dev.fairlead.report.sheet.Paper;
 import java.nio.charset.StandardCharsets;
@@ -46,6 +48,11 @@ final class SheetCommand implements Callable<Integer> {
     private Paper paper;
 
     @Option(
+            names = "--family",
+            description = "One page for the family instead: what to expect, what to avoid, when to get help.")
+    private boolean family;
+
+    @Option(
             names = "--date",
             paramLabel = "DAY",
             description = "The day that the sheet bears, such as 2026-10-01; else the day that the case names.")
@@ -71,6 +78,9 @@ final class SheetCommand implements Callable<Integer> {
         }
         target.guard(output, List.of(subject.name()));
         Named named = subject.read(console);
+        if (family) {
+            return family(named.reading().value().get(), ending);
+        }
         Checker checker = new Checker(rules.load());
         Checked checked = checker.check(
                 named.reading().value().get(),
@@ -90,6 +100,15 @@ final class SheetCommand implements Callable<Integer> {
                         ? sheet.pdf(checked, paper)
                         : sheet.svg(checked, paper).getBytes(StandardCharsets.UTF_8));
         console.err().println("Wrote " + WholeFile.shown(output) + ". Print it at 100 % and measure its rule first.");
+        return ExitCode.CLEAN;
+    }
+
+    private Integer family(Case c, String ending) {
+        if (!ending.equals(".pdf")) {
+            throw new Main.Stop(ExitCode.USAGE, output + ": the page for the family is a .pdf; name the file so.");
+        }
+        WholeFile.write(output, FamilySheet.pdf(c.id(), paper));
+        console.err().println("Wrote " + output + ". Fill in whom to call before you hand it out.");
         return ExitCode.CLEAN;
     }
 }

@@ -45,6 +45,8 @@ public record Finding(
         Optional<AppliedWaiver> waiver,
         Traces traces,
         boolean failed) {
+    private static final double HALF = 0.5;
+
     public Finding {
         places = List.copyOf(places);
         sources = List.copyOf(sources);
@@ -68,6 +70,11 @@ public record Finding(
     /** True for a warning that no waiver answers for. */
     public boolean open() {
         return warns() && waiver.isEmpty();
+    }
+
+    /** A pass that more likely fails than not once errors of measurement are counted: no pass to rely on. */
+    public boolean onTheLimit() {
+        return outcome == Status.PASS && flip.orElse(0) > HALF;
     }
 
     Finding waivedBy(AppliedWaiver by) {

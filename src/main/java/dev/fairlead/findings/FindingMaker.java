@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -25,6 +26,9 @@ final class FindingMaker {
 
     private static final String ENTER = "Enter what is missing. Until then nothing is said of it, for or against.";
     private static final String TELL = "Do not rely on this check for it. Report the error of the program.";
+
+    /** How it reads that a component does not apply, where that says more. */
+    private static final Map<String, String> ABSENT = Map.of("weeksSince", "no earlier activation");
 
     private final Catalogue catalogue;
 
@@ -144,7 +148,7 @@ final class FindingMaker {
     private static String notApplicable(PlaceResult p, Criterion c) {
         for (Need need : p.fact() == null ? List.<Need>of() : c.needs()) {
             if (!need.of(p.fact()).applies()) {
-                return Words.apart(need.component()) + " does not apply";
+                return ABSENT.getOrDefault(need.component(), Words.apart(need.component()) + " does not apply");
             }
         }
         return "does not apply";

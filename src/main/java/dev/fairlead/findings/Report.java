@@ -36,7 +36,7 @@ public record Report(
     /** Printed with every report. */
     public static final String CAUTION =
             "This report supports the judgement of a licensed clinician and does not replace it. It says what was"
-                    + " checked against which limits, and nothing of what was not checked. Local rules come first where they differ. A pass is no"
+                    + " checked against which limits, and nothing of what was not checked. Local rules come first where they differ. A pass is not"
                     + " permission, a fact that is missing is never a pass, and a stop means that a licensed clinician looks before the next step.";
 
     public Report {

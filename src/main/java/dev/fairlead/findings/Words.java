@@ -13,6 +13,9 @@ public final class Words {
 
     /** Words such as "gingival thickness of tooth 41" or "stand off, visit 2, left". */
     public static String of(String pointer) {
+        if (pointer.endsWith("/-")) {
+            return "second reading of " + of(pointer.substring(0, pointer.length() - 2));
+        }
         List<String> where = new ArrayList<>();
         String what = "";
         RecordShape shape = RecordShape.ofCase();

@@ -48,7 +48,7 @@ public record Bench(
                 unit = Unit.MM,
                 low = 0,
                 high = 10,
-                error = ErrorKind.BENCH_LENGTH)
+                error = ErrorKind.FEELER)
         Measured passiveGap,
 
         @Field(value = "How often the most-bent spot was bent back.", low = 0, high = 50)

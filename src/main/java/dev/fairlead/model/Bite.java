@@ -9,7 +9,7 @@ public record Bite(
                 unit = Unit.MM,
                 low = -10,
                 high = 20,
-                error = ErrorKind.CLINICAL_LENGTH)
+                error = ErrorKind.BITE)
         Measured overjet,
 
         @Field(
@@ -17,7 +17,7 @@ public record Bite(
                 unit = Unit.MM,
                 low = -10,
                 high = 12,
-                error = ErrorKind.CLINICAL_LENGTH)
+                error = ErrorKind.BITE)
         Measured overbite,
 
         @Field(
@@ -25,7 +25,7 @@ public record Bite(
                 unit = Unit.MM,
                 low = -8,
                 high = 8,
-                error = ErrorKind.CLINICAL_LENGTH)
+                error = ErrorKind.MIDLINE)
         Measured lowerMidline,
 
         @Field("Does the jaw slide forward on closing (anterior functional shift)?")

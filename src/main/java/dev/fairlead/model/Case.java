@@ -52,7 +52,9 @@ public record Case(
         @Field("Which films were read, when, and what they show.")
         Films films,
 
-        @Field("Angles and distances from the lateral head film before treatment.")
+        @Field(
+                value = "Angles and distances from the lateral cephalogram before treatment.",
+                label = "lateral cephalogram")
         HeadFilm headFilm,
 
         @Field("Overjet, overbite, midline and molar relation before treatment.")

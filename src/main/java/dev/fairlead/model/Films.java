@@ -7,7 +7,7 @@ public record Films(
         @Field(value = "Date of the study models.", label = "date of the study models")
         Fact<LocalDate> models,
 
-        @Field(value = "Date of the lateral head film.", label = "date of the lateral head film")
+        @Field(value = "Date of the lateral cephalogram.", label = "date of the lateral cephalogram")
         Fact<LocalDate> headFilm,
 
         @Field(value = "Date of the panoramic film.", label = "date of the panoramic film")

@@ -52,7 +52,7 @@ public record Holding(
                 unit = Unit.MM,
                 low = 0,
                 high = 6,
-                error = ErrorKind.CLINICAL_LENGTH)
+                error = ErrorKind.TISSUE_GAP)
         Measured tissueClearance,
 
         @Field(

@@ -7,7 +7,7 @@ public record InsertedSide(
                 unit = Unit.MM,
                 low = 0,
                 high = 10,
-                error = ErrorKind.CLINICAL_LENGTH)
+                error = ErrorKind.MOUTH_RULER)
         Measured endProud,
 
         @Field("Was the cut-off piece caught and accounted for?")
@@ -20,7 +20,7 @@ public record InsertedSide(
                 unit = Unit.MM,
                 low = 0,
                 high = 8,
-                error = ErrorKind.BENCH_LENGTH)
+                error = ErrorKind.FEELER)
         Measured stopGap,
 
         @Field(value = "Does the fold sit under the hook?", mayNotApply = true)

@@ -13,7 +13,7 @@ public record Insertion(
                 unit = Unit.MM,
                 low = 0,
                 high = 8,
-                error = ErrorKind.CLINICAL_LENGTH)
+                error = ErrorKind.TISSUE_GAP)
         Measured gingivalClearance,
 
         @Field("Is there blanching along the wire?") Answer blanching,
@@ -23,7 +23,7 @@ public record Insertion(
                 unit = Unit.MM,
                 low = 0,
                 high = 10,
-                error = ErrorKind.BENCH_LENGTH)
+                error = ErrorKind.FEELER)
         Measured passiveGap,
 
         @Field(value = "Incisor brackets in which the wire is tied.", low = 0, high = 4)

@@ -29,7 +29,7 @@ public record ToothRecord(
                 unit = Unit.MM,
                 low = 0,
                 high = 12,
-                error = ErrorKind.CLINICAL_LENGTH,
+                error = ErrorKind.PROBE,
                 label = "keratinised gingiva")
         Measured keratinised,
 
@@ -38,7 +38,7 @@ public record ToothRecord(
                 unit = Unit.MM,
                 low = 0,
                 high = 10,
-                error = ErrorKind.CLINICAL_LENGTH,
+                error = ErrorKind.PROBE,
                 zeroIsNone = true)
         Measured recession) {
     private static final java.util.Map<String, ToothRecord> BLANKS = new java.util.concurrent.ConcurrentHashMap<>();

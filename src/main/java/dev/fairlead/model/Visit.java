@@ -25,7 +25,7 @@ public record Visit(
                 unit = Unit.MM,
                 low = -3,
                 high = 12,
-                error = ErrorKind.CLINICAL_LENGTH)
+                error = ErrorKind.MOUTH_RULER)
         Measured incisorAdvance,
 
         @Field("Is there new recession?") Answer newRecession,

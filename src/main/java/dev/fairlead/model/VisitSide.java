@@ -15,7 +15,7 @@ public record VisitSide(
                 unit = Unit.MM,
                 low = 0,
                 high = 8,
-                error = ErrorKind.CLINICAL_LENGTH)
+                error = ErrorKind.MOUTH_RULER)
         Measured standOff,
 
         @Field(
@@ -39,5 +39,5 @@ public record VisitSide(
                 unit = Unit.MM,
                 low = -5,
                 high = 8,
-                error = ErrorKind.CLINICAL_LENGTH)
+                error = ErrorKind.MOUTH_RULER)
         Measured molarDistal) {}

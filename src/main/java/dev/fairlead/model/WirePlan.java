@@ -71,7 +71,7 @@ public record WirePlan(
                 unit = Unit.MM,
                 low = 0.2,
                 high = 3,
-                error = ErrorKind.BENCH_LENGTH,
+                error = ErrorKind.CALIPER,
                 planned = true,
                 step = 0.1)
         Measured beakRadius,

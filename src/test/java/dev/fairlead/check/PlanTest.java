@@ -103,9 +103,9 @@ class PlanTest {
                         && !r.words().isBlank()
                         && !r.criteria().isEmpty());
         assertThat(report.findings().all()).allMatch(f -> f.flip().isPresent());
-        String text = ReportText.of(report, false);
+        String text = ReportText.of(report, ReportText.Detail.USUAL);
         assertThat(text)
-                .contains("REPEAT FIRST")
+                .contains("MEASURE AGAIN FIRST")
                 .contains(report.repeats().get(0).words());
         assertThat(ReportJson.of(report, false)
                         .at("/certainty/repeatFirst/0/pointer")
@@ -113,7 +113,7 @@ class PlanTest {
                 .isEqualTo(report.repeats().get(0).pointer());
         Report none = check(CheckOptions.USUAL.with(Doubting.NONE)).report();
         assertThat(none.repeats()).isEmpty();
-        assertThat(ReportText.of(none, false)).doesNotContain("REPEAT FIRST");
+        assertThat(ReportText.of(none, ReportText.Detail.USUAL)).doesNotContain("MEASURE AGAIN FIRST");
         assertThat(ReportJson.of(none, false).has("certainty")).isFalse();
     }
 

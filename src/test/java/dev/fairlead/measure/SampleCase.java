@@ -1,8 +1,28 @@
 package dev.fairlead.measure;
 
+import dev.fairlead.model.Stage;
+import java.util.Map;
+
 /** An invented case in which every fact is known. */
 public final class SampleCase {
     private SampleCase() {}
+
+    /** The same before anything of a later stage was recorded. */
+    public static CaseBuilder until(Stage stage) {
+        CaseBuilder b = full().set("/stage", stage.word());
+        Map<String, Stage> sections = Map.of(
+                "/hardware", Stage.READINESS,
+                "/bench", Stage.BENCH,
+                "/insertion", Stage.INSERTION,
+                "/visits", Stage.ACTIVATION,
+                "/holding", Stage.HOLDING);
+        sections.forEach((section, of) -> {
+            if (!stage.hasReached(of)) {
+                b.drop(section);
+            }
+        });
+        return b;
+    }
 
     public static CaseBuilder full() {
         CaseBuilder b = new CaseBuilder();

@@ -23,7 +23,7 @@ public final class CompareText {
         out.append(Wrap.hanging("", "A: " + a + ". B: " + b + "."));
         out.append(Wrap.hanging(
                 "",
-                r.changed() + " of " + r.cases() + " cases end otherwise in at least one criterion."
+                r.changed() + " of " + r.cases() + " cases change in at least one criterion."
                         + (r.unread() > 0 ? " " + r.unread() + " could not be read." : "")));
         out.append("\nCRITERION                            JUDGED  WARN A  WARN B  GAINED    LOST\n");
         r.lines().stream().filter(RulesComparison.Line::changed).forEach(l -> {

@@ -96,10 +96,8 @@ public final class SummaryText {
                     c.waiting(),
                     c.clear()));
         }
-        out.append(
-                Wrap.hanging(
-                        "",
-                        "Each case counts once, by the heaviest that no waiver answers for; waiting: something is not assessed."));
+        out.append(Wrap.hanging(
+                "", "Each case counts once, by the heaviest that is not waived; waiting: something is not assessed."));
     }
 
     private static void criteria(Summary s, StringBuilder out) {

@@ -61,10 +61,15 @@ public record Difference(
     }
 
     private static List<NumberChange> numbers(Checked before, Checked after) {
-        Map<String, Working> old = before.report().workings().stream()
-                .collect(Collectors.toMap(Working::id, Function.identity(), (a, b) -> a));
+        return numbers(before.report().workings(), after.report().workings());
+    }
+
+    /** Worked numbers that come out otherwise. */
+    static List<NumberChange> numbers(List<Working> before, List<Working> after) {
+        Map<String, Working> old =
+                before.stream().collect(Collectors.toMap(Working::id, Function.identity(), (a, b) -> a));
         List<NumberChange> changes = new ArrayList<>();
-        for (Working w : after.report().workings()) {
+        for (Working w : after) {
             Working o = old.get(w.id());
             if (o == null || !same(o.value(), w.value())) {
                 changes.add(new NumberChange(

@@ -5,6 +5,7 @@ import dev.fairlead.model.Case;
 import dev.fairlead.model.Choices.Pattern;
 import dev.fairlead.model.Choices.Sides;
 import dev.fairlead.model.Fact;
+import dev.fairlead.model.Fold;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Side;
 import dev.fairlead.model.Stage;
@@ -30,6 +31,9 @@ final class PlanVariables {
 
     private static final double HALF = 0.5;
     private static final double TENTH = 0.1;
+    /** Degrees by which a fold is tipped at a time. */
+    private static final double TIP = 5;
+
     private static final int MOST_WEEKS = 8;
     /** A midline that is off by less is left alone, mm; common practice. */
     private static final double OFF_CENTRE = 1;
@@ -123,7 +127,6 @@ final class PlanVariables {
             }
             sizes.sort(Comparator.comparingDouble(
                     mm -> Math.abs(mm - c.wire().size().value())));
-            all.add(Variable.listed(c, "/wire/size", sizes));
             all.add(planned(sizes));
         }
         stepped(HALF, "/wire/formMolarWidth");
@@ -144,19 +147,48 @@ final class PlanVariables {
         return new Variable(settings);
     }
 
+    /** What the hand sets when a fold is bent; what comes of it (square, parallel, gaps) is measured again. */
     private void folds() {
         for (Side side : Side.values()) {
             String fold = "/bench/" + side.word();
-            for (String length :
-                    new String[] {"/firstBendOffset", "/length", "/height", "/clearGingiva", "/clearCheek", "/firstMark"
-                    }) {
+            for (String length : new String[] {"/firstBendOffset", "/length", "/height", "/firstMark"}) {
                 stepped(HALF, fold + length);
             }
             stepped(TENTH, fold + "/bendRadius");
-            for (String angle : new String[] {"/outOfSquare", "/legsOutOfParallel"}) {
-                stepped(1, fold + angle);
-            }
+            tip(fold, c.bench().fold(side));
         }
+    }
+
+    /** The tip towards the cheek takes the fold off the gingiva and brings it to the cheek: height times its sine. */
+    private void tip(String at, Fold fold) {
+        if (!fold.buccalTip().known()
+                || !fold.height().known()
+                || !fold.clearGingiva().known()) {
+            return;
+        }
+        List<Setting> settings = new ArrayList<>();
+        for (Setting s : Variable.stepped(c, TIP, at + "/buccalTip").settings()) {
+            double before = Math.toRadians(fold.buccalTip().value());
+            double after = Math.toRadians((double) s.changes().get(0).value());
+            double moved = fold.height().value() * (Math.sin(after) - Math.sin(before));
+            List<Change> follows = new ArrayList<>();
+            follows.add(Change.of(
+                    c,
+                    at + "/clearGingiva",
+                    tenth(Math.max(0, fold.clearGingiva().value() + moved))));
+            if (fold.clearCheek().known()) {
+                follows.add(Change.of(
+                        c,
+                        at + "/clearCheek",
+                        tenth(Math.max(0, fold.clearCheek().value() - moved))));
+            }
+            settings.add(new Setting(s.steps(), s.changes(), follows));
+        }
+        all.add(new Variable(settings));
+    }
+
+    private static double tenth(double value) {
+        return Math.rint(value * 10) / 10;
     }
 
     /** What is done today can still be done otherwise, or on another day. */
@@ -169,7 +201,27 @@ final class PlanVariables {
         opening(at, c.visits().get(last), Side.LEFT);
         opening(at, c.visits().get(last), Side.RIGHT);
         opening(at, c.visits().get(last), Side.values());
+        oneSide(at, c.visits().get(last));
         weeks(at + "/date", c.visits().get(last).date(), 1);
+    }
+
+    /** Only one fold is opened: the other side then stands off by nothing. */
+    private void oneSide(String at, Visit v) {
+        if (!v.activated().is(Sides.BOTH)) {
+            return;
+        }
+        List<Setting> settings = new ArrayList<>();
+        for (Side side : Side.values()) {
+            List<Change> follows = new ArrayList<>();
+            for (String field : new String[] {"standOff", "gapOpened"}) {
+                String pointer = at + "/" + (side == Side.LEFT ? Side.RIGHT : Side.LEFT).word() + "/" + field;
+                if (!Double.isNaN(Variable.value(c, pointer))) {
+                    follows.add(Change.of(c, pointer, 0.0));
+                }
+            }
+            settings.add(new Setting(1, List.of(Change.of(c, at + "/activated", side.word())), follows));
+        }
+        all.add(new Variable(settings));
     }
 
     /** A fold that is opened to another stand-off has its gap opened in proportion, to a tenth of a millimetre. */

@@ -15,6 +15,7 @@ import dev.fairlead.rules.verdict.Rulebase;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -86,24 +87,31 @@ public final class Search {
             Predicate<String> plan) {
         int criterion = trials.index(f.id());
         Tried clean = null;
-        Tried any = null;
-        for (Variable v : variables) {
-            for (Tried t : singles.get(v)) {
-                if (trials.clears(t, criterion)) {
-                    boolean harmless = trials.worsened(t).isEmpty();
-                    any = any == null || t.steps() < any.steps() ? t : any;
-                    clean = harmless && (clean == null || t.steps() < clean.steps()) ? t : clean;
+        Tried away = null;
+        BitSet matters = new BitSet();
+        matters.set(criterion);
+        List<Tried> clearing = variables.stream()
+                .flatMap(v -> singles.get(v).stream())
+                .filter(t -> trials.clears(t, criterion))
+                .sorted(Comparator.comparingInt(Tried::steps))
+                .toList();
+        for (Tried t : clearing) {
+            List<String> worsened = trials.worsened(t);
+            if (!worsened.isEmpty()) {
+                if (matters.cardinality() == 1) {
+                    worsened.forEach(id -> matters.set(trials.index(id)));
                 }
+            } else if (trials.near(t).isEmpty()) {
+                away = t;
+                break;
+            } else {
+                clean = clean == null ? t : clean;
             }
         }
+        clean = away == null ? clean : away;
         if (clean != null) {
             best.add(clean);
             return new Remedy(f, Optional.of(trials.suggestion(clean)), Optional.empty(), rests(f, plan), true);
-        }
-        BitSet matters = new BitSet();
-        matters.set(criterion);
-        if (any != null) {
-            trials.worsened(any).forEach(id -> matters.set(trials.index(id)));
         }
         boolean reachable = variables.stream().anyMatch(v -> touched.get(v).get(criterion));
         List<Variable> relevant = variables.stream()
@@ -112,12 +120,7 @@ public final class Search {
         Sets sets = new Sets(trials, criterion, MOST_SETS);
         Optional<Tried> found = reachable ? sets.smallest(relevant, MOST_TOGETHER) : Optional.empty();
         found.ifPresent(best::add);
-        return new Remedy(
-                f,
-                Optional.ofNullable(any).map(trials::suggestion),
-                found.map(trials::suggestion),
-                rests(f, plan),
-                !sets.ended());
+        return new Remedy(f, Optional.empty(), found.map(trials::suggestion), rests(f, plan), !sets.ended());
     }
 
     /** What a warning rests on and no plan changes: the measurements behind it that are not planned. */

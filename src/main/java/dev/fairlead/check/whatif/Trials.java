@@ -1,9 +1,12 @@
 package dev.fairlead.check.whatif;
 
 import dev.fairlead.facts.CaseFact;
+import dev.fairlead.findings.Finding;
+import dev.fairlead.findings.Findings;
 import dev.fairlead.measure.Measures;
 import dev.fairlead.measure.gather.Calculations;
 import dev.fairlead.measure.working.Workbook;
+import dev.fairlead.measure.working.Working;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.CaseValue;
 import dev.fairlead.model.Measured;
@@ -14,6 +17,7 @@ import dev.fairlead.rules.catalogue.Need;
 import dev.fairlead.rules.verdict.Ending;
 import dev.fairlead.rules.verdict.Judge;
 import dev.fairlead.rules.verdict.Rulebase;
+import dev.fairlead.rules.verdict.Status;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.BitSet;
@@ -33,13 +37,25 @@ final class Trials {
         }
     }
 
+    /** Other plans are judged at every stage that they touch, also where the case has not come to it. */
+    private static final Stage LAST = Stage.HOLDING;
+
+    private static final List<String> WEIGHED = List.of(
+            "position.spare.",
+            "position.overjet-after",
+            "position.inclination-after",
+            "schedule.activations.both-sides",
+            "wire.force.");
+
     private final Case c;
     private final Optional<LocalDate> day;
     private final Stage reached;
     private final Calculations parts;
     private final Judge judge;
     private final List<Criterion> criteria;
+    private final Rulebase rulebase;
     private final Tried now;
+    private List<String> closeNow;
     private int count;
 
     Trials(Case c, Optional<LocalDate> day, Stage reached, Calculations parts, Rulebase rulebase, Judge judge) {
@@ -48,6 +64,7 @@ final class Trials {
         this.reached = reached;
         this.parts = reached.hasReached(Stage.BENCH) ? parts : parts.withoutForces();
         this.judge = judge;
+        this.rulebase = rulebase;
         this.criteria = rulebase.catalogue().criteria();
         this.now = tryOut(List.of());
         this.count = 0;
@@ -70,7 +87,7 @@ final class Trials {
         Case variant = apply(settings);
         count++;
         List<CaseFact> facts = Measures.of(variant, day, Workbook.none(), parts).facts();
-        return new Tried(settings, moves(variant), facts, judge.ends(facts, reached));
+        return new Tried(settings, moves(variant), facts, judge.ends(facts, LAST));
     }
 
     private static boolean moves(Case variant) {
@@ -102,21 +119,56 @@ final class Trials {
     List<String> cleared(Tried t) {
         List<String> clears = new ArrayList<>();
         for (int i = 0; i < t.endings().length; i++) {
-            if (now.endings()[i] != null && now.endings()[i].warns() && clears(t, i)) {
+            if (reached.hasReached(criteria.get(i).stage())
+                    && now.endings()[i] != null
+                    && now.endings()[i].warns()
+                    && clears(t, i)) {
                 clears.add(judge.criteria().get(i));
             }
         }
         return clears;
     }
 
+    /** Criteria that pass now, away from their limits, and would come within the error of a limit. */
+    List<String> near(Tried t) {
+        if (closeNow == null) {
+            closeNow = close(now);
+        }
+        return close(t).stream().filter(id -> !closeNow.contains(id)).toList();
+    }
+
+    /** Criteria that pass within the error of a limit. */
+    private List<String> close(Tried t) {
+        Findings findings =
+                Findings.of(rulebase.judge().judge(t.facts(), LAST), rulebase.catalogue(), List.of(), Optional.empty());
+        return findings.all().stream()
+                .filter(f -> f.outcome() == Status.PASS && f.close())
+                .map(Finding::id)
+                .toList();
+    }
+
     Suggestion suggestion(Tried t) {
         return new Suggestion(
                 t.settings().stream().flatMap(s -> s.changes().stream()).toList(),
+                t.settings().stream().flatMap(s -> s.follows().stream()).toList(),
                 GaugeEstimate.of(c, changed(t.settings()), parts.force()),
                 t.steps(),
                 cleared(t),
                 worsened(t),
+                near(t),
+                costs(t),
                 shortOf(t));
+    }
+
+    /** What a plan is weighed by: room, visits, force, overjet, inclination; what the change does to them. */
+    private List<Difference.NumberChange> costs(Tried t) {
+        return Difference.numbers(weighed(c), weighed(apply(t.settings())));
+    }
+
+    private List<Working> weighed(Case variant) {
+        return Measures.of(variant, day, Workbook.kept(), parts).workings().stream()
+                .filter(w -> WEIGHED.stream().anyMatch(w.id()::startsWith))
+                .toList();
     }
 
     /** What each side then gets less than it needs, mm, where the plan gives less than now. */

@@ -1,6 +1,7 @@
 package dev.fairlead.check.whatif;
 
 import dev.fairlead.check.Checked;
+import dev.fairlead.model.Stage;
 import java.util.List;
 import java.util.Optional;
 
@@ -16,5 +17,14 @@ import java.util.Optional;
 public record WhatIf(Checked checked, List<Remedy> outlooks, Optional<Suggestion> together, int tried) {
     public WhatIf {
         outlooks = List.copyOf(outlooks);
+    }
+
+    /** Warnings on the child and the wire, before anything was bent, that no other plan clears. */
+    public List<Remedy> uncleared() {
+        return outlooks.stream()
+                .filter(o -> o.best().isEmpty()
+                        && o.searched()
+                        && o.finding().stage().compareTo(Stage.BENCH) < 0)
+                .toList();
     }
 }

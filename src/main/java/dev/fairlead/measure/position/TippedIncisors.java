@@ -9,7 +9,7 @@ import dev.fairlead.model.Measured;
 import dev.fairlead.model.Unit;
 
 /**
- * Incisors that tip forward about one centre. Where the head film gives the distance from the centre to the edge, by
+ * Incisors that tip forward about one centre. Where the cephalogram gives the distance from the centre to the edge, by
  * the geometry of that turn; else by 2.9 degrees per mm of advancement, with the published spread of 2.5 to 3.6. The
  * turn is reckoned from the perpendicular of the occlusal plane, along which the edge is advanced.
  *
@@ -138,7 +138,7 @@ public final class TippedIncisors implements IncisorPrediction {
                         p.inclination(),
                         "before + asin(sin(lean) + mean advancement / R) - lean",
                         Say.num(before) + " + " + lean + " - lean",
-                        "Turned about the centre that the head film gives. " + plane + factor,
+                        "Turned about the centre that the cephalogram gives. " + plane + factor,
                         "geometry",
                         "tipping-in-children",
                         "yitschaky-2016")
@@ -149,7 +149,7 @@ public final class TippedIncisors implements IncisorPrediction {
                         p.inclination(),
                         "before + 2.9 °/mm x mean advancement",
                         Say.num(before) + " + 2.9 x " + Say.num(mean),
-                        "The head film gives no centre of tipping; 2.9 degrees per mm is a turn about a centre 19.8 mm away."
+                        "The cephalogram gives no centre of tipping; 2.9 degrees per mm is a turn about a centre 19.8 mm away."
                                 + factor,
                         "tipping-in-children",
                         "yitschaky-2016"));
@@ -191,7 +191,7 @@ public final class TippedIncisors implements IncisorPrediction {
                 plane + " R is "
                         + (radius.known()
                                 ? Say.num(radius) + " mm."
-                                : "19.8 mm (2.9 degrees per mm), for the head film gives none.")
+                                : "19.8 mm (2.9 degrees per mm), for the cephalogram gives none.")
                         + " By the steepest figures for what was not measured " + Say.num(p.overbiteLeast())
                         + " is left.",
                 "geometry",

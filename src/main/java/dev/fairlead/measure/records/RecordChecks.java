@@ -42,7 +42,7 @@ public record RecordChecks(
                 repeated(c.headFilm().incisorMandibular(), "/headFilm/incisorMandibular", List.of())
                                 .isEmpty()
                         ? Measured.exact(readings.angles().error(), Unit.DEGREE)
-                        : Measured.unknown("/headFilm/incisorMandibular"),
+                        : Measured.unknown(next(c.headFilm().incisorMandibular(), "/headFilm/incisorMandibular")),
                 segments.minus(readings.perimeter()).abs(),
                 months(c.films().models(), start(c, day)),
                 months(c.films().headFilm(), start(c, day)));
@@ -57,7 +57,7 @@ public record RecordChecks(
         List<String> once = List.of();
         for (Tooth t : Tooth.LOWER_INCISORS) {
             Measured w = c.tooth(t).width();
-            once = w.repeatCount() > 1 ? once : Pointers.union(once, List.of("/teeth/" + t + "/width"));
+            once = repeated(w, "/teeth/" + t + "/width", once);
         }
         once = repeated(c.space().left(), "/space/left", once);
         once = repeated(c.space().right(), "/space/right", once);
@@ -66,7 +66,12 @@ public record RecordChecks(
     }
 
     private static List<String> repeated(Measured value, String pointer, List<String> once) {
-        return value.repeatCount() > 1 ? once : Pointers.union(once, List.of(pointer));
+        return value.repeatCount() > 1 ? once : Pointers.union(once, List.of(next(value, pointer)));
+    }
+
+    /** Of what was read once the second reading is missing: the element behind the last, as RFC 6901 points at it. */
+    private static String next(Measured value, String pointer) {
+        return value.known() ? pointer + "/-" : pointer;
     }
 
     /** The first visit, once there is one: from then on the records are those that treatment began with. */
@@ -105,7 +110,7 @@ public record RecordChecks(
                 duplicateAngle,
                 "s = sqrt(sum d² / 2n) over n pairs of readings",
                 pairs(readings.angles()),
-                "Angles on the head film.",
+                "Angles on the lateral cephalogram.",
                 "dahlberg-1940"));
         book.add(() -> Working.of(
                 "records.perimeter-gap",
@@ -133,7 +138,7 @@ public record RecordChecks(
         book.add(() -> Working.of(
                 "records.film-age",
                 GROUP,
-                "age of the lateral head film",
+                "age of the lateral cephalogram",
                 filmAge,
                 "calendar months from the film to the first visit, before it to the day of the check",
                 "",

@@ -1,6 +1,7 @@
 package dev.fairlead.measure.space;
 
 import dev.fairlead.measure.records.Readings;
+import dev.fairlead.model.Choices.ToothState;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Pointers;
 import dev.fairlead.model.Side;
@@ -31,9 +32,18 @@ public final class SpaceAnalysis {
                 required.minus(available),
                 Irregularity.index(readings.ofCase().contacts()),
                 new ToothSizeRatio(
-                        sum(readings, Tooth.LOWER_ANTERIORS),
-                        sum(readings, Tooth.UPPER_ANTERIORS),
+                        front(readings, Tooth.LOWER_ANTERIORS),
+                        front(readings, Tooth.UPPER_ANTERIORS),
                         ToothSizeRatio.ANTERIOR));
+    }
+
+    /** A front of which a tooth has not erupted has no width yet, and nothing is missing for it. */
+    private static Measured front(Readings readings, List<Tooth> teeth) {
+        boolean whole = teeth.stream()
+                .map(readings::tooth)
+                .allMatch(t ->
+                        t.width().known() || !t.state().known() || t.state().is(ToothState.ERUPTED));
+        return whole ? sum(readings, teeth) : Measured.notApplicable();
     }
 
     private static SideSpace side(

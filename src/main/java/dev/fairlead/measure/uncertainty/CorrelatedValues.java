@@ -5,6 +5,7 @@ import java.util.Iterator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.ToDoubleFunction;
 
 /** Values of one criterion that share measurements, and so tend to cross their limits together. */
 final class CorrelatedValues {
@@ -54,6 +55,10 @@ final class CorrelatedValues {
             sources.addAll(s.sources());
         }
         return sources;
+    }
+
+    boolean crossed(ToDoubleFunction<String> deviations) {
+        return spans.stream().anyMatch(s -> s.crossed(deviations));
     }
 
     /** Probability that all stay on their side. */

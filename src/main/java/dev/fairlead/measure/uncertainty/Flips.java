@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.ToDoubleFunction;
 
 /**
  * Probability of another outcome by first-order propagation (GUM, JCGM 100:2008, 5.1.2): exact where values are linear
@@ -48,6 +49,14 @@ public final class Flips {
             same *= t.same();
         }
         return 1 - same;
+    }
+
+    /**
+     * Whether a criterion ends differently to first order when each measurement, by JSON Pointer, is off by so many of
+     * its standard deviations.
+     */
+    public boolean crossed(String criterion, ToDoubleFunction<String> deviations) {
+        return byCriterion.getOrDefault(criterion, List.of()).stream().anyMatch(t -> t.crossed(deviations));
     }
 
     /** Expected number of criteria that would end differently. */

@@ -1,8 +1,10 @@
 package dev.fairlead.measure.uncertainty;
 
 import dev.fairlead.model.Case;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.ToDoubleFunction;
 import java.util.random.RandomGenerator;
 import java.util.random.RandomGenerator.SplittableGenerator;
 import java.util.random.RandomGeneratorFactory;
@@ -14,23 +16,43 @@ import java.util.stream.IntStream;
  * Equations keep their coefficients: their own spread is no error of measurement.
  *
  * @param flips share of draws with another outcome, for each criterion in the order of {@link Outcomes}
+ * @param firstOrder share of the same draws in which first-order propagation has another outcome
  * @param pointers measurements that were varied
  */
-public record Simulation(int draws, long seed, double[] flips, List<String> pointers) {
+public record Simulation(int draws, long seed, double[] flips, double[] firstOrder, List<String> pointers) {
     public static final int USUAL_DRAWS = 2000;
     public static final long USUAL_SEED = 20260101;
 
     private static final String GENERATOR = "L64X128MixRandom";
     /** Draws that share one stream of random numbers; the streams do not depend on the number of threads. */
-    private static final int BLOCK = 100;
+    private static final int BLOCK = 40;
+
+    /**
+     * What first-order propagation says of a draw: whether the criterion at that place in the order of {@link Outcomes}
+     * ends differently when each measurement is off by so many standard deviations.
+     */
+    @FunctionalInterface
+    public interface FirstOrder {
+        boolean flips(int criterion, ToDoubleFunction<String> deviations);
+    }
 
     /** Simulates a case; the same seed gives the same result. */
     public static Simulation of(Case c, Outcomes outcomes, int draws, long seed) {
         return of(c, outcomes, draws, seed, Map.of());
     }
 
+    /** The same, and what first-order propagation says of the same draws. */
+    public static Simulation of(Case c, Outcomes outcomes, FirstOrder firstOrder, int draws, long seed) {
+        return of(c, outcomes, firstOrder, draws, seed, Map.of());
+    }
+
     /** The same with the errors of some measurements, by JSON Pointer, multiplied by a factor. */
     public static Simulation of(Case c, Outcomes outcomes, int draws, long seed, Map<String, Double> errorFactors) {
+        return of(c, outcomes, (criterion, deviations) -> false, draws, seed, errorFactors);
+    }
+
+    private static Simulation of(
+            Case c, Outcomes outcomes, FirstOrder firstOrder, int draws, long seed, Map<String, Double> errorFactors) {
         if (draws < 1) {
             throw new IllegalArgumentException("a simulation needs at least one draw");
         }
@@ -41,26 +63,48 @@ public record Simulation(int draws, long seed, double[] flips, List<String> poin
                 RandomGeneratorFactory.<SplittableGenerator>of(GENERATOR).create(seed);
         List<SplittableGenerator> streams =
                 IntStream.range(0, blocks).mapToObj(i -> root.split()).toList();
+        List<String> pointers = variation.pointers();
+        Map<String, Integer> place = new HashMap<>();
+        pointers.forEach(p -> place.put(p, place.size()));
         int[] changed = IntStream.range(0, blocks)
                 .parallel()
-                .mapToObj(b -> block(variation, outcomes, usual, streams.get(b), Math.min(BLOCK, draws - b * BLOCK)))
-                .reduce(new int[usual.length], Simulation::sum);
+                .mapToObj(b -> {
+                    int[] counts = new int[2 * usual.length];
+                    for (int n = b * BLOCK; n < Math.min(draws, (b + 1) * BLOCK); n++) {
+                        draw(variation, outcomes, usual, firstOrder, place, streams.get(b), counts);
+                    }
+                    return counts;
+                })
+                .reduce(new int[2 * usual.length], Simulation::sum);
         double[] flips = new double[usual.length];
+        double[] first = new double[usual.length];
         for (int i = 0; i < flips.length; i++) {
             flips[i] = changed[i] / (double) draws;
+            first[i] = changed[flips.length + i] / (double) draws;
         }
-        return new Simulation(draws, seed, flips, variation.pointers());
+        return new Simulation(draws, seed, flips, first, pointers);
     }
 
-    private static int[] block(Variation variation, Outcomes outcomes, int[] usual, RandomGenerator random, int draws) {
-        int[] changed = new int[usual.length];
-        for (int n = 0; n < draws; n++) {
-            int[] now = outcomes.of(variation.next(random::nextGaussian));
-            for (int i = 0; i < changed.length; i++) {
-                changed[i] += now[i] == usual[i] ? 0 : 1;
-            }
+    /** Counts, behind what changed in a draw, what changed to first order. */
+    private static void draw(
+            Variation variation,
+            Outcomes outcomes,
+            int[] usual,
+            FirstOrder firstOrder,
+            Map<String, Integer> place,
+            RandomGenerator random,
+            int[] counts) {
+        double[] drawn = new double[place.size()];
+        for (int i = 0; i < drawn.length; i++) {
+            drawn[i] = random.nextGaussian();
         }
-        return changed;
+        int[] next = {0};
+        int[] now = outcomes.of(variation.next(() -> drawn[next[0]++]));
+        for (int i = 0; i < usual.length; i++) {
+            counts[i] += now[i] == usual[i] ? 0 : 1;
+            counts[usual.length + i] +=
+                    firstOrder.flips(i, p -> place.containsKey(p) ? drawn[place.get(p)] : 0) ? 1 : 0;
+        }
     }
 
     private static int[] sum(int[] a, int[] b) {

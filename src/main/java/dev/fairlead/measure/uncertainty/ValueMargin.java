@@ -4,6 +4,7 @@ import dev.fairlead.model.Measured;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 
 /**
  * One value of one place with the errors of measurement in it, and how far it may move before its criterion ends
@@ -91,6 +92,15 @@ final class ValueMargin {
         double[] less = parts.clone();
         less[i] /= Math.sqrt(2);
         return new ValueMargin(sources, less, below, above);
+    }
+
+    /** True when errors of so many standard deviations, by measurement, carry the value past a limit to first order. */
+    boolean crossed(ToDoubleFunction<String> deviations) {
+        double moved = 0;
+        for (int i = 0; i < parts.length; i++) {
+            moved += parts[i] * deviations.applyAsDouble(sources.get(i));
+        }
+        return moved > above || -moved > below;
     }
 
     /** Probability that the value stays between its limits. */

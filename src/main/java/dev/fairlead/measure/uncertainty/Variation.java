@@ -2,7 +2,6 @@ package dev.fairlead.measure.uncertainty;
 
 import dev.fairlead.measure.records.Readings;
 import dev.fairlead.model.Case;
-import dev.fairlead.model.ErrorKind;
 import dev.fairlead.model.Field;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Tooth;
@@ -88,7 +87,7 @@ final class Variation {
 
     private Part quantity(Field about, Measured m, String at) {
         double sd = errors.sd(at, m) * factors.getOrDefault(at, 1.0);
-        if (sd == 0 || m.value() == 0 && about.low() == 0 && about.error() == ErrorKind.CLINICAL_LENGTH) {
+        if (sd == 0 || m.value() == 0 && about.low() == 0 && about.error().inTheMouth()) {
             // a probe that reads zero where nothing lies below it has found nothing: there is no size that could have
             // been misread
             return null;

@@ -8,7 +8,12 @@ import dev.fairlead.findings.Finding;
 import dev.fairlead.findings.Numbers;
 import dev.fairlead.findings.RepeatAdvice;
 import dev.fairlead.findings.Report;
+import dev.fairlead.model.Child;
+import dev.fairlead.model.Choices.Sex;
 import dev.fairlead.model.Stage;
+import dev.fairlead.report.summary.Decides;
+import dev.fairlead.report.summary.Headline;
+import dev.fairlead.report.summary.MissingFact;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -51,6 +56,14 @@ public final class CaseView {
         return prefix + name;
     }
 
+    /** The child in a line, as far as the case tells. */
+    public String child() {
+        Child child = checked.subject().child();
+        String who = child.sex().known() ? child.sex().is(Sex.FEMALE) ? "Girl" : "Boy" : "Child";
+        return who
+                + (child.age().known() ? " of " + Numbers.plain(child.age().value(), 1) + " years" : ", age not known");
+    }
+
     /** The stage as of which it was judged. */
     public String stage() {
         return report().stages().get(report().stages().size() - 1).word();
@@ -67,15 +80,19 @@ public final class CaseView {
 
     public List<Tally> tallies() {
         Counts n = report().counts();
+        int limit = (int)
+                report().findings().all().stream().filter(Finding::onTheLimit).count();
         List<Tally> tallies = new ArrayList<>(List.of(
                 new Tally("stop", "stop", n.stop()),
                 new Tally("caution", "caution", n.caution()),
+                new Tally("caution", "on the limit", limit),
                 new Tally("not-assessed", "not assessed", n.notAssessed()),
-                new Tally("pass", "pass", n.pass()),
+                new Tally("pass", "pass", n.pass() - limit),
                 new Tally(
                         "does-not-apply",
                         n.doesNotApply() == 1 ? "does not apply" : "do not apply",
                         n.doesNotApply())));
+        tallies.removeIf(t -> t.word().equals("on the limit") && t.count() == 0);
         return tallies;
     }
 
@@ -118,7 +135,7 @@ public final class CaseView {
     }
 
     public List<WorkGroup> workings() {
-        return WorkGroup.of(report(), cited, prefix);
+        return WorkGroup.of(report(), cited, prefix, paper);
     }
 
     public List<MissingFact> missing() {
@@ -155,9 +172,9 @@ public final class CaseView {
     /** How sure the findings are as a whole; empty when that was not asked. */
     public String certainty() {
         return report().certainty()
-                .map(c -> "Within the errors of measurement " + Numbers.plain(c.expectedFlips(), 1)
-                        + (Numbers.plain(c.expectedFlips(), 1).equals("1.0") ? " outcome is" : " outcomes are")
-                        + " expected to be otherwise"
+                .map(c -> "Within the errors of measurement about " + Numbers.plain(c.expectedFlips(), 1)
+                        + (Numbers.plain(c.expectedFlips(), 1).equals("1.0") ? " result" : " results")
+                        + " could change"
                         + c.drawn()
                                 .map(d -> " (" + d.draws() + " draws, seed " + d.seed() + ")")
                                 .orElse("") + ".")

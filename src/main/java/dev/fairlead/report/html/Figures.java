@@ -16,9 +16,12 @@ public final class Figures {
     private static final List<List<String>> FIRST =
             List.of(List.of("arch", "space"), List.of("position"), List.of("forecast"));
 
+    /** On paper two, for labels have to be read at a glance: 7 pt or more. */
+    private static final List<List<String>> FIRST_ON_PAPER = List.of(List.of("arch"), List.of("space"));
+
     private static final Pattern BOX = Pattern.compile("viewBox=\"0 0 ([0-9.]+) ([0-9.]+)\"");
-    /** Widths on paper: three in a row, and one alone. */
-    private static final double FIRST_MM = 56;
+    /** Widths on paper: two in a row, and one alone. */
+    private static final double FIRST_MM = 88;
 
     private static final double PLATE_MM = 92;
 
@@ -34,7 +37,7 @@ public final class Figures {
 
     /** Those that stand on the first page, column by column. */
     public List<List<Picture>> first() {
-        return FIRST.stream()
+        return opening().stream()
                 .map(column -> column.stream()
                         .flatMap(id -> drawn().filter(p -> p.id().equals(id)))
                         .toList())
@@ -42,12 +45,16 @@ public final class Figures {
                 .toList();
     }
 
+    private List<List<String>> opening() {
+        return paper ? FIRST_ON_PAPER : FIRST;
+    }
+
     private Stream<Picture> drawn() {
         return drawings.stream().flatMap(d -> d.picture().stream());
     }
 
     public boolean isFirst(Picture p) {
-        return FIRST.stream().anyMatch(column -> column.contains(p.id()));
+        return opening().stream().anyMatch(column -> column.contains(p.id()));
     }
 
     public List<Drawing> all() {

@@ -8,6 +8,7 @@ import dev.fairlead.findings.Report;
 import dev.fairlead.findings.SeenValue;
 import dev.fairlead.findings.Weight;
 import dev.fairlead.measure.working.Working;
+import dev.fairlead.report.summary.Chance;
 import dev.fairlead.rules.verdict.Status;
 import java.util.ArrayList;
 import java.util.List;
@@ -30,9 +31,11 @@ public record FindingView(Finding finding, String anchor, Report report, Cited c
     }
 
     static String mark(Finding f) {
-        return f.outcome() == Status.WARN
-                ? f.weight().word()
-                : f.outcome().name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+        return f.onTheLimit()
+                ? "caution"
+                : f.outcome() == Status.WARN
+                        ? f.weight().word()
+                        : f.outcome().name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
     }
 
     /** The outcome as it reads. */
@@ -44,7 +47,7 @@ public record FindingView(Finding finding, String anchor, Report report, Cited c
         return switch (f.outcome()) {
             case WARN -> f.weight() == Weight.STOP ? "Stop" : "Caution";
             case NOT_ASSESSED -> "Not assessed";
-            case PASS -> "Pass";
+            case PASS -> f.onTheLimit() ? "On the limit" : "Pass";
             case DOES_NOT_APPLY -> "Does not apply";
         };
     }
@@ -73,7 +76,7 @@ public record FindingView(Finding finding, String anchor, Report report, Cited c
                     ? "Errors of measurement alone do not turn it; the error of an equation or a model reaches across the limit."
                     : "";
         }
-        return Chance.of(finding) + " within the errors of measurement";
+        return "It " + Chance.of(finding) + ", within the errors of measurement.";
     }
 
     /** The worked numbers that it holds against its limits. */

@@ -9,9 +9,11 @@ public final class Page {
     private final List<CaseView> cases = new ArrayList<>();
     private final List<UnreadCase> refused;
     private final boolean paper;
+    private final boolean one;
 
-    /** {@code paper} is true for the pages that become a PDF. */
-    Page(List<Checked> checked, List<UnreadCase> refused, boolean all, boolean paper) {
+    /** {@code paper} is true for the pages that become a PDF; {@code one} for a single page of each case. */
+    Page(List<Checked> checked, List<UnreadCase> refused, boolean all, boolean paper, boolean one) {
+        this.one = one;
         boolean several = checked.size() + refused.size() > 1;
         for (int i = 0; i < checked.size(); i++) {
             cases.add(new CaseView(checked.get(i), several ? "c" + (i + 1) + "-" : "", all, paper));
@@ -26,6 +28,11 @@ public final class Page {
 
     public List<UnreadCase> refused() {
         return refused;
+    }
+
+    /** Only what a case is presented with, on one page. */
+    public boolean one() {
+        return one;
     }
 
     public boolean paper() {

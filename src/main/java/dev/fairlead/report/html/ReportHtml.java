@@ -22,6 +22,6 @@ public final class ReportHtml {
 
     /** Several cases in one file, behind a list of contents; cases that could not be read are named there. */
     public static String of(List<Checked> cases, List<UnreadCase> refused, boolean all) {
-        return Templates.render("report/page.jte", new Page(cases, refused, all, false));
+        return Templates.render("report/page.jte", new Page(cases, refused, all, false, false));
     }
 }

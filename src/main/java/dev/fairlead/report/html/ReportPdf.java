@@ -23,8 +23,13 @@ public final class ReportPdf {
         return PdfWriter.pdf(pages(cases, refused, all));
     }
 
+    /** One page of each case to present it with: the child, space and plan, key numbers, what decides. */
+    public static byte[] onePage(List<Checked> cases, List<UnreadCase> refused) {
+        return PdfWriter.pdf(Templates.render("report/paper.jte", new Page(cases, refused, false, true, true)));
+    }
+
     /** What is laid out: XHTML with a style sheet for paper. */
     static String pages(List<Checked> cases, List<UnreadCase> refused, boolean all) {
-        return Templates.render("report/paper.jte", new Page(cases, refused, all, true));
+        return Templates.render("report/paper.jte", new Page(cases, refused, all, true, false));
     }
 }

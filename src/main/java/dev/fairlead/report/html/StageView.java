@@ -16,7 +16,9 @@ public record StageView(Stage stage, String anchor, List<FindingView> findings, 
     }
 
     public List<FindingView> warnings() {
-        return with(Status.WARN);
+        return findings.stream()
+                .filter(f -> f.finding().warns() || f.finding().onTheLimit())
+                .toList();
     }
 
     public List<FindingView> notAssessed() {
@@ -24,7 +26,7 @@ public record StageView(Stage stage, String anchor, List<FindingView> findings, 
     }
 
     public List<FindingView> passes() {
-        return with(Status.PASS);
+        return with(Status.PASS).stream().filter(f -> !f.finding().onTheLimit()).toList();
     }
 
     /** What does not apply, where it is wanted. */

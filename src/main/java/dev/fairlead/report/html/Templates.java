@@ -14,7 +14,7 @@ final class Templates {
 
     private Templates() {}
 
-    static String render(String template, Page page) {
+    static String render(String template, Object page) {
         StringOutput out = new StringOutput(100_000);
         ENGINE.render(template, page, out);
         return out.toString();

@@ -4,21 +4,27 @@ import dev.fairlead.findings.Missing;
 import dev.fairlead.findings.Numbers;
 import dev.fairlead.findings.Report;
 import dev.fairlead.measure.working.Working;
+import dev.fairlead.model.Stage;
+import dev.fairlead.report.summary.StageOfWork;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 
-/** Worked numbers under one heading. */
+/** Worked numbers under one heading; on paper without those of later stages that are not known yet. */
 public record WorkGroup(String title, String anchor, List<Line> lines) {
     /** One worked number; {@code missing} is empty when its value is known. */
     public record Line(Working working, String value, String missing, List<Cited.Note> sources) {}
 
-    static List<WorkGroup> of(Report report, Cited cited, String prefix) {
+    static List<WorkGroup> of(Report report, Cited cited, String prefix, boolean paper) {
+        Stage judged = report.stages().get(report.stages().size() - 1);
         Map<String, List<Line>> groups = new LinkedHashMap<>();
         for (Working w : report.workings()) {
             boolean unknown = !w.value().known() && w.value().applies();
+            if (paper && unknown && !judged.hasReached(StageOfWork.of(w.group()))) {
+                continue;
+            }
             String missing = unknown
                     ? w.value().missing().stream()
                             .map(Missing::of)

@@ -60,12 +60,7 @@ public final class WhatIfJson {
             one.set("before", ending(f.before()));
             one.set("after", ending(f.after()));
         });
-        ArrayNode numbers = out.putArray("numbers");
-        d.numbers().forEach(n -> {
-            ObjectNode one = numbers.addObject().put("id", n.id()).put("title", n.title());
-            one.set("before", value(n.before()));
-            one.set("after", value(n.after()));
-        });
+        numbers(out.putArray("numbers"), d.numbers());
         return out.put("caution", d.after().report().caution());
     }
 
@@ -94,6 +89,8 @@ public final class WhatIfJson {
         out.put("steps", s.steps());
         strings(out, "clears", s.clears());
         strings(out, "worsens", s.worsens());
+        strings(out, "near", s.near());
+        numbers(out.putArray("costs"), s.costs());
         ObjectNode spare = out.putObject("plannedLessNeeded");
         for (Side side : Side.values()) {
             if (s.spare().get(side.ordinal()).applies()) {
@@ -101,6 +98,14 @@ public final class WhatIfJson {
             }
         }
         return out;
+    }
+
+    private static void numbers(ArrayNode out, List<Difference.NumberChange> all) {
+        for (Difference.NumberChange n : all) {
+            ObjectNode one = out.addObject().put("id", n.id()).put("title", n.title());
+            one.set("before", value(n.before()));
+            one.set("after", value(n.after()));
+        }
     }
 
     private static void estimates(ObjectNode out, List<GaugeEstimate> all) {

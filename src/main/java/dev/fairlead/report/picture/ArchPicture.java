@@ -123,7 +123,7 @@ public final class ArchPicture {
         }
         for (LaidTeeth.Laid t : laid.teeth()) {
             Svg.At p = at(line.at(way * (t.from() + t.to()) / 2, 0));
-            svg.text(Ink.INK, 11, Svg.Anchor.middle, p.x(), p.y() + 4, t.tooth().toString());
+            svg.text(Ink.INK, 12, Svg.Anchor.middle, p.x(), p.y() + 4, t.tooth().toString());
         }
     }
 

@@ -113,7 +113,7 @@ public final class ForecastPicture {
         double step = high - low > 6 ? 2 : 1;
         for (double v = low; v <= high + 1e-9; v += step) {
             svg.line(Ink.RULE, 0.8, LEFT, y(v, top), RIGHT, y(v, top));
-            svg.text(Ink.SOFT, 11, Svg.Anchor.end, LEFT - 6, y(v, top) + 4, Numbers.plain(v, 0));
+            svg.text(Ink.SOFT, 12, Svg.Anchor.end, LEFT - 6, y(v, top) + 4, Numbers.plain(v, 0));
         }
         List<Point> ahead = s.points().stream().filter(p -> p.visit() >= 0).toList();
         if (ahead.size() > 1) {
@@ -157,7 +157,7 @@ public final class ForecastPicture {
         int every = Math.max(1, (last - first + 7) / 8);
         for (int v = first; v <= last; v++) {
             if ((v - first) % every == 0 || v == 0) {
-                svg.text(Ink.SOFT, 11, Svg.Anchor.middle, x(v), top + HEAD + PLOT + 16, visit(v));
+                svg.text(Ink.SOFT, 12, Svg.Anchor.middle, x(v), top + HEAD + PLOT + 16, visit(v));
             }
         }
         List<Point> dated =
@@ -165,7 +165,7 @@ public final class ForecastPicture {
         if (!dated.isEmpty()) {
             svg.text(
                     Ink.SOFT,
-                    11,
+                    12,
                     Svg.Anchor.start,
                     LEFT,
                     top + HEAD + PLOT + 31,
@@ -173,7 +173,7 @@ public final class ForecastPicture {
             if (dated.size() > 1) {
                 svg.text(
                         Ink.SOFT,
-                        11,
+                        12,
                         Svg.Anchor.end,
                         RIGHT,
                         top + HEAD + PLOT + 31,

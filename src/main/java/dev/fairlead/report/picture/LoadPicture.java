@@ -118,15 +118,15 @@ public final class LoadPicture {
     private void axes(Svg svg) {
         for (double v = 0; v <= top + step / 2; v += step) {
             svg.line(Ink.RULE, 0.8, LEFT, y(v), RIGHT, y(v));
-            svg.text(Ink.SOFT, 11, Anchor.end, LEFT - 5, y(v) + 4, Numbers.plain(v, 0));
+            svg.text(Ink.SOFT, 12, Anchor.end, LEFT - 5, y(v) + 4, Numbers.plain(v, 0));
         }
         for (double m = 0; m <= standOff + 1e-9; m += 0.5) {
             svg.line(Ink.SOFT, 0.8, x(m), BOTTOM, x(m), BOTTOM + 4);
-            svg.text(Ink.SOFT, 11, Anchor.middle, x(m), BOTTOM + 16, Numbers.plain(m, 1));
+            svg.text(Ink.SOFT, 12, Anchor.middle, x(m), BOTTOM + 16, Numbers.plain(m, 1));
         }
         svg.line(Ink.SOFT, 1, LEFT, BOTTOM, RIGHT, BOTTOM);
-        svg.text(Ink.SOFT, 11, Anchor.start, 4, 10, "gf in all, labially");
-        svg.text(Ink.SOFT, 11, Anchor.end, RIGHT, HEIGHT - 6, "mm that the incisors have moved");
+        svg.text(Ink.SOFT, 12, Anchor.start, 4, 10, "gf in all, labially");
+        svg.text(Ink.SOFT, 12, Anchor.end, RIGHT, HEIGHT - 6, "mm that the incisors have moved");
     }
 
     private void curve(Svg svg, LoadDeflection curve, double dash) {
@@ -151,7 +151,7 @@ public final class LoadPicture {
         LoadDeflection.Point b = curve.points().get(i + 1);
         double share = (at - a.movement()) / (b.movement() - a.movement());
         double y = y(gf(a.forward() + share * (b.forward() - a.forward())));
-        svg.text(Ink.INK, 11, shift < 0 ? Anchor.start : Anchor.end, x(at) + (shift < 0 ? 6 : -6), y + shift, words);
+        svg.text(Ink.INK, 12, shift < 0 ? Anchor.start : Anchor.end, x(at) + (shift < 0 ? 6 : -6), y + shift, words);
     }
 
     private double x(double movement) {

@@ -157,7 +157,7 @@ public final class PositionPicture {
 
     private static void limit(Svg svg, double x, double mid, Ink ink, double dash, Limit limit) {
         svg.line(ink, 2, dash, List.of(new Svg.At(x, mid - 13), new Svg.At(x, mid + 12)));
-        svg.text(ink, 11, Svg.Anchor.middle, Math.min(x, RIGHT - 12), mid + 23, plain(limit));
+        svg.text(ink, 12, Svg.Anchor.middle, Math.min(x, RIGHT - 12), mid + 23, plain(limit));
     }
 
     private static String plain(Limit limit) {

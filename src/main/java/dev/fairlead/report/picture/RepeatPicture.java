@@ -60,7 +60,7 @@ public final class RepeatPicture {
                     LEFT + Math.max(2, (WIDTH - 2 * LEFT - 50) * r.fewerFlips() / longest) + 6,
                     y + 30,
                     Numbers.plain(r.fewerFlips(), 2));
-            svg.text(Ink.SOFT, 11, Svg.Anchor.start, LEFT, y + 45, criteria(r, 58));
+            svg.text(Ink.SOFT, 12, Svg.Anchor.start, LEFT, y + 45, criteria(r, 58));
             rows.add(List.of(
                     String.valueOf(i + 1), name, Numbers.plain(r.fewerFlips(), 3), String.join(", ", r.criteria())));
         }

@@ -270,7 +270,7 @@ final class SheetHtml {
                     .element("h2", "What is missing")
                     .element(
                             "p",
-                            "Blanks on this sheet are for want of: "
+                            "Left blank on this sheet; missing: "
                                     + missing.stream().map(Missing::words).collect(Collectors.joining("; ")) + ".")
                     .close();
         }

@@ -191,7 +191,7 @@ final class SheetTables {
         } else if (!f.missing().isEmpty()) {
             out.element(
                     "p",
-                    "Not assessed, for want of: "
+                    "Not assessed; missing: "
                             + f.missing().stream()
                                     .map(Missing::of)
                                     .map(Missing::words)

@@ -1,233 +1,280 @@
 package dev.fairlead.report.text;
 
 import dev.fairlead.drawing.Wrap;
-import dev.fairlead.findings.AppliedWaiver;
-import dev.fairlead.findings.Counts;
+import dev.fairlead.findings.AssumedError;
+import dev.fairlead.findings.Certainty;
 import dev.fairlead.findings.Finding;
 import dev.fairlead.findings.InputNote;
-import dev.fairlead.findings.Missing;
 import dev.fairlead.findings.Numbers;
-import dev.fairlead.findings.PlaceFinding;
+import dev.fairlead.findings.RepeatAdvice;
 import dev.fairlead.findings.Report;
-import dev.fairlead.findings.SeenValue;
 import dev.fairlead.findings.WaiverNote;
 import dev.fairlead.model.Stage;
-import dev.fairlead.rules.catalogue.Source;
+import dev.fairlead.report.summary.Chance;
+import dev.fairlead.report.summary.Decides;
+import dev.fairlead.report.summary.Headline;
+import dev.fairlead.report.summary.MissingFact;
 import dev.fairlead.rules.verdict.OwnError;
 import dev.fairlead.rules.verdict.Status;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 
-/** A report as plain text for 80 columns: warnings first, then what is missing, then passes in a line each. */
+/**
+ * A report as plain text for 80 columns. The first page tells whether to present the case, what decides, what to get
+ * and what to measure again first; then come warnings in full where that page had no room for them, and passes in a
+ * line a stage.
+ */
 public final class ReportText {
-    /** A pass that takes more characters than this is shortened: some three lines. */
-    private static final int LONG_PASS = 200;
+    /** How much of a report is told. */
+    public enum Detail {
+        /** The headline and what decides, in {@link #BRIEF} lines. */
+        BRIEF,
+        /** All that warns or is missing, and how many pass. */
+        USUAL,
+        /** Each pass as well, and what does not apply. */
+        ALL
+    }
 
-    /** A chance of another outcome from which on it is told of findings that are not close. */
-    private static final double WORTH_A_WORD = 0.05;
+    /** Lines of a page as a terminal or a printer has them. */
+    static final int PAGE = 60;
 
-    private ReportText() {}
+    static final int BRIEF = 20;
 
-    /** The whole report; {@code all} also lists what does not apply, and why. */
-    public static String of(Report report, boolean all) {
-        StringBuilder out = new StringBuilder();
-        head(report, out);
-        out.append(
-                report.certainty().isEmpty()
+    private static final int MISSING = 6;
+    private static final int CRITERIA = 3;
+
+    private final Report report;
+    private final List<Finding> warnings;
+
+    private ReportText(Report report) {
+        this.report = report;
+        this.warnings = Decides.settle(report);
+    }
+
+    /** A report with so much detail. */
+    public static String of(Report report, Detail detail) {
+        ReportText text = new ReportText(report);
+        return detail == Detail.BRIEF ? text.brief() : text.whole(detail == Detail.ALL);
+    }
+
+    private String brief() {
+        StringBuilder out = new StringBuilder(head()).append(warnings.isEmpty() ? "" : "\n");
+        List<String> all = warnings.stream().map(FindingText::shortly).toList();
+        int shown = 0;
+        for (int left = BRIEF - lines(out) - 1; shown < all.size() && lines(all.get(shown)) <= left; shown++) {
+            out.append(all.get(shown));
+            left -= lines(all.get(shown));
+        }
+        return out.append(
+                        shown == all.size()
+                                ? ""
+                                : "and " + (all.size() - shown) + " more; leave --brief out to see them.\n")
+                .toString();
+    }
+
+    private String whole(boolean all) {
+        StringBuilder first = new StringBuilder(head());
+        String errors = errors();
+        String rest = getFirst() + again();
+        String full = decides(true);
+        boolean fits = lines(first) + lines(errors) + lines(full) + lines(rest) <= PAGE;
+        first.append(errors).append(fits ? full : decides(false)).append(rest);
+        if (!fits) {
+            first.append("\nEACH IN FULL\n");
+            warnings.forEach(f -> first.append(FindingText.inFull(f)).append('\n'));
+            first.setLength(first.length() - 1);
+        }
+        first.append(all ? "" : folded());
+        if (all) {
+            report.stages().forEach(s -> first.append(stage(s)));
+        }
+        return first.append(notes())
+                .append('\n')
+                .append(Wrap.hanging("", report.caution()))
+                .append(Wrap.hanging("", made()))
+                .toString();
+    }
+
+    private String head() {
+        return Wrap.hanging(
+                        "",
+                        "Case " + report.subject().id() + ", judged to stage "
+                                + report.stages()
+                                        .get(report.stages().size() - 1)
+                                        .word()
+                                + report.subject().date().map(d -> " for " + d).orElse(", no day given") + ".")
+                + (report.subject().note().isEmpty()
                         ? ""
-                        : RepeatText.of(report.certainty().get()));
-        for (InputNote note : report.input()) {
-            out.append(Wrap.hanging("input     ", note.text()));
+                        : Wrap.hanging("", report.subject().note()))
+                + Wrap.hanging("", Headline.settle(report).toUpperCase(Locale.ROOT))
+                + Wrap.hanging("", Headline.meaning(report));
+    }
+
+    private String decides(boolean full) {
+        if (warnings.isEmpty()) {
+            return "";
         }
-        List<Finding> findings = report.findings().forReading();
-        for (Stage stage : report.stages()) {
-            stage(findings, stage, all, out);
+        StringBuilder out = new StringBuilder("\nWHAT DECIDES\n");
+        int left = PAGE - lines(head()) - lines(getFirst()) - lines(again()) - lines(errors()) - 3;
+        int shown = 0;
+        for (Finding f : warnings) {
+            String one = full ? FindingText.inFull(f) : FindingText.shortly(f);
+            if (!full && lines(one) > left) {
+                return out.append("and " + (warnings.size() - shown) + " more, below\n")
+                        .toString();
+            }
+            out.append(full && shown > 0 ? "\n" : "").append(one);
+            left -= lines(one);
+            shown++;
         }
+        return out.toString();
+    }
+
+    private String getFirst() {
+        List<MissingFact> missing = MissingFact.of(report);
+        if (missing.isEmpty()) {
+            return "";
+        }
+        StringBuilder out = new StringBuilder("\nGET FIRST\n");
+        for (MissingFact m : missing.subList(0, Math.min(MISSING, missing.size()))) {
+            out.append(Wrap.hanging(
+                    "  ",
+                    m.words() + " " + m.pointer() + " (" + m.criteria().size()
+                            + (m.criteria().size() == 1 ? " criterion" : " criteria") + ")"));
+        }
+        int more = missing.size() - MISSING;
+        return out.append(
+                        more <= 0
+                                ? ""
+                                : "  and " + more + " more missing " + (more == 1 ? "fact" : "facts")
+                                        + "; --all lists them\n")
+                .toString();
+    }
+
+    private String again() {
+        List<RepeatAdvice> worth = Decides.repeats(report);
+        if (worth.isEmpty()) {
+            return "";
+        }
+        Certainty sure = report.certainty().orElseThrow();
+        StringBuilder out = new StringBuilder("\nMEASURE AGAIN FIRST\n");
+        for (RepeatAdvice r : worth) {
+            out.append(Wrap.hanging("  ", r.words() + " (" + criteria(r.criteria()) + ")"));
+        }
+        String number = Numbers.plain(sure.expectedFlips(), 1);
+        return out.append(Wrap.hanging(
+                        "  ",
+                        "Within the errors of measurement about " + number
+                                + (number.equals("1.0") ? " result" : " results") + " could change."))
+                .toString();
+    }
+
+    private static String criteria(List<String> ids) {
+        return String.join(", ", ids.subList(0, Math.min(CRITERIA, ids.size())))
+                + (ids.size() > CRITERIA ? " and " + (ids.size() - CRITERIA) + " more" : "");
+    }
+
+    /** What passes, is not assessed and does not apply, in a line or two a stage. */
+    private String folded() {
+        StringBuilder out = new StringBuilder("\nTHE REST, BY STAGE (--all unfolds it)\n");
+        for (Stage s : report.stages()) {
+            List<Finding> of =
+                    report.findings().all().stream().filter(f -> f.stage() == s).toList();
+            List<String> said = new ArrayList<>();
+            long pass = of.stream()
+                    .filter(f -> f.outcome() == Status.PASS && !f.onTheLimit())
+                    .count();
+            long off = of.stream()
+                    .filter(f -> f.outcome() == Status.DOES_NOT_APPLY)
+                    .count();
+            List<String> open = of.stream()
+                    .filter(f -> f.outcome() == Status.NOT_ASSESSED)
+                    .map(Finding::id)
+                    .toList();
+            said.add(pass == 0 ? "" : pass + " pass" + closest(of));
+            said.add(open.isEmpty() ? "" : open.size() + " not assessed: " + String.join(", ", open));
+            said.add(off == 0 ? "" : off + (off == 1 ? " does not apply" : " do not apply"));
+            said.removeIf(String::isEmpty);
+            out.append(Wrap.hanging("  " + s.word() + " ".repeat(12 - s.word().length()), String.join("; ", said)));
+        }
+        return out.toString();
+    }
+
+    private static String closest(List<Finding> of) {
+        Optional<Finding> nearest = of.stream()
+                .filter(f -> f.outcome() == Status.PASS && !f.onTheLimit() && Chance.worthAWord(f))
+                .max(Comparator.comparingDouble((Finding f) -> f.flip().orElse(0)));
+        return nearest.map(f -> ", closest to its limit " + f.id() + " ("
+                        + Numbers.chance(f.flip().orElse(0)) + ")")
+                .orElse("");
+    }
+
+    private String stage(Stage stage) {
+        StringBuilder out = new StringBuilder("\n" + stage.word().toUpperCase(Locale.ROOT) + "\n");
+        for (Finding f : report.findings().forReading()) {
+            if (f.stage() == stage) {
+                out.append(
+                        switch (f.outcome()) {
+                            case WARN -> "";
+                            case NOT_ASSESSED -> FindingText.open(f);
+                            case PASS ->
+                                FindingText.line(f.onTheLimit() ? "  on the limit   " : "  pass           ", f);
+                            case DOES_NOT_APPLY -> FindingText.line("  does not apply ", f);
+                        });
+            }
+        }
+        return out.toString();
+    }
+
+    private String errors() {
+        StringBuilder out = new StringBuilder();
+        for (OwnError error : report.errors()) {
+            out.append(out.isEmpty() ? "\nERRORS OF THE PROGRAM (these criteria were not judged)\n" : "")
+                    .append(Wrap.hanging("  ", error.toString()));
+        }
+        return out.toString();
+    }
+
+    /** Waivers that do not count, notes on the input, and how chances are meant. */
+    private String notes() {
+        StringBuilder out = new StringBuilder();
         for (WaiverNote note : report.findings().waiverNotes()) {
-            out.append(note == report.findings().waiverNotes().get(0) ? "\nWAIVERS THAT DO NOT COUNT HERE\n" : "");
+            out.append(out.isEmpty() ? "\nWAIVERS THAT DO NOT COUNT HERE\n" : "");
             out.append(Wrap.hanging(
                     "  ",
                     (note.criterion().isEmpty() ? "" : note.criterion() + ": ") + note.text() + " (" + note.pointer()
                             + ")"));
         }
-        for (OwnError error : report.errors()) {
-            out.append(
-                    error == report.errors().get(0)
-                            ? "\nERRORS OF THE PROGRAM (these criteria were not judged)\n"
-                            : "");
-            out.append(Wrap.hanging("  ", error.toString()));
+        for (InputNote note : report.input()) {
+            out.append(note == report.input().get(0) ? "\nNOTES ON THE CASE FILE\n" : "");
+            out.append(Wrap.hanging("  ", note.text()));
         }
-        out.append('\n').append(Wrap.hanging("", report.caution()));
-        return out.toString();
+        String assumed = AssumedError.sentence(
+                Decides.repeats(report).stream().map(RepeatAdvice::pointer).toList());
+        return out.append(assumed.isEmpty() ? "" : "\n" + Wrap.hanging("", assumed))
+                .toString();
     }
 
-    private static void head(Report report, StringBuilder out) {
-        out.append(Wrap.hanging(
-                "",
-                "Case " + report.subject().id() + ", judged as of stage "
-                        + report.stages().get(report.stages().size() - 1).word()
-                        + (report.subject().date().isEmpty()
-                                ? ", no day given"
-                                : " for " + report.subject().date().get())
-                        + "."));
-        if (!report.subject().note().isEmpty()) {
-            out.append(Wrap.hanging("", report.subject().note()));
-        }
-        out.append(Wrap.hanging(
-                "",
-                "Fairlead " + report.tool() + ", rulebase " + report.rulebase().version() + " "
-                        + report.rulebase().hash().substring(0, 8)
-                        + changed(report.rulebase().changed()) + "."));
-        Counts n = report.counts();
-        out.append(Wrap.hanging(
-                "",
-                n.stop() + " stop, " + n.caution() + " caution, " + n.notAssessed() + " not assessed, " + n.pass()
-                        + " pass, "
-                        + n.doesNotApply() + " " + (n.doesNotApply() == 1 ? "does" : "do") + " not apply"
-                        + (n.waived() > 0 ? "; " + n.waived() + " waived" : "")
-                        + (n.close() > 0 ? "; " + n.close() + " close to a limit" : "") + "."));
+    private String made() {
+        Map<String, Double> changed = report.rulebase().changed();
+        return "Fairlead " + report.tool() + ", rulebase " + report.rulebase().version() + " "
+                + report.rulebase().hash().substring(0, 8)
+                + (changed.isEmpty()
+                        ? ""
+                        : " with " + changed.size() + (changed.size() == 1 ? " threshold" : " thresholds")
+                                + " of this site (" + String.join(", ", changed.keySet()) + ")")
+                + report.certainty()
+                        .flatMap(Certainty::drawn)
+                        .map(d -> ", " + d.draws() + " draws of seed " + d.seed())
+                        .orElse("")
+                + ".";
     }
 
-    private static String changed(Map<String, Double> thresholds) {
-        return thresholds.isEmpty()
-                ? ""
-                : " with " + thresholds.size() + (thresholds.size() == 1 ? " threshold" : " thresholds")
-                        + " of this site (" + String.join(", ", thresholds.keySet()) + ")";
-    }
-
-    private static void stage(List<Finding> findings, Stage stage, boolean all, StringBuilder out) {
-        out.append('\n').append(stage.word().toUpperCase(Locale.ROOT)).append('\n');
-        int off = 0;
-        for (Finding f : findings) {
-            if (f.stage() != stage) {
-                continue;
-            }
-            switch (f.outcome()) {
-                case WARN -> warning(f, out);
-                case NOT_ASSESSED -> open(f, out);
-                case PASS -> out.append(line("  pass          ", f));
-                case DOES_NOT_APPLY -> {
-                    off++;
-                    if (all) {
-                        out.append(line("  not applied   ", f));
-                    }
-                }
-            }
-        }
-        if (!all) {
-            out.append(off == 0 ? "" : "  (" + off + (off == 1 ? " does" : " do") + " not apply; --all tells why)\n");
-        }
-    }
-
-    private static void warning(Finding f, StringBuilder out) {
-        String head = switch (f.weight()) {
-            case STOP -> "  STOP          ";
-            default -> "  CAUTION       ";
-        };
-        out.append(Wrap.hanging(head, f.id() + marks(f)));
-        out.append(Wrap.hanging("    seen        ", f.seen()));
-        numbers(f, out);
-        out.append(Wrap.hanging("    asked       ", f.asks()));
-        out.append(Wrap.hanging("    why         ", f.why()));
-        out.append(Wrap.hanging("    what to do  ", f.todo()));
-        tail(f, out);
-    }
-
-    private static void open(Finding f, StringBuilder out) {
-        out.append(Wrap.hanging("  not assessed  ", f.id() + marks(f)));
-        if (f.failed()) {
-            out.append(Wrap.hanging("    seen        ", f.seen()));
-        }
-        missing(f, out);
-        out.append(Wrap.hanging("    asked       ", f.asks()));
-    }
-
-    private static void numbers(Finding f, StringBuilder out) {
-        for (PlaceFinding p : f.places()) {
-            for (SeenValue v : p.outcome() == Status.WARN ? p.values() : List.<SeenValue>of()) {
-                out.append(Wrap.hanging(
-                        "    number      ",
-                        (p.words().isEmpty() ? "" : p.words() + ": ") + v.text() + ", limit " + v.limitText()
-                                + ", margin " + Numbers.text(v.margin(), v.unit()) + (v.close() ? ", close" : "")));
-            }
-        }
-    }
-
-    private static void tail(Finding f, StringBuilder out) {
-        if (!f.dispute().isEmpty()) {
-            out.append(Wrap.hanging("    disputed    ", f.dispute()));
-        }
-        List<String> sources = new ArrayList<>();
-        for (Source s : f.sources()) {
-            sources.add(s.citation());
-        }
-        if (!sources.isEmpty()) {
-            out.append(Wrap.hanging("    source      ", String.join(" ", sources)));
-        }
-        missing(f, out);
-        if (f.waiver().isPresent()) {
-            AppliedWaiver w = f.waiver().get();
-            out.append(Wrap.hanging(
-                    "    waived      ",
-                    w.reason() + " (" + w.by().word() + ", " + w.date() + ", holds until " + w.expires() + ")"));
-        }
-    }
-
-    private static void missing(Finding f, StringBuilder out) {
-        for (Missing m : f.missing()) {
-            out.append(Wrap.hanging("    missing     ", m.words() + "  " + m.pointer()));
-        }
-    }
-
-    private static String marks(Finding f) {
-        return doubt(f) + (f.waiver().isPresent() ? "  [waived]" : "");
-    }
-
-    /** Close to a limit, and the chance of another outcome where it is close or worth a word. */
-    private static String doubt(Finding f) {
-        boolean told = f.flip().isPresent()
-                && (f.flip().getAsDouble() >= WORTH_A_WORD
-                        || f.close() && f.flip().getAsDouble() > 0);
-        String chance = told ? Numbers.chance(f.flip().getAsDouble()) + " chance of another outcome" : "";
-        return !f.close() && !told
-                ? ""
-                : "  [" + (f.close() ? "close" : "") + (f.close() && told ? "; " : "") + chance + "]";
-    }
-
-    private static String line(String head, Finding f) {
-        return Wrap.hanging(head, f.id() + ": " + (f.outcome() == Status.PASS ? shortly(f) : f.seen()) + doubt(f));
-    }
-
-    /**
-     * What is seen; where many places say it at length, how many they are and the one that comes nearest to its limit.
-     */
-    private static String shortly(Finding f) {
-        if (f.seen().length() <= LONG_PASS) {
-            return f.seen();
-        }
-        int passed = 0;
-        PlaceFinding nearest = null;
-        double least = 0;
-        for (PlaceFinding p : f.places()) {
-            passed += p.outcome() == Status.PASS ? 1 : 0;
-            if (p.outcome() == Status.PASS && !p.values().isEmpty() && (nearest == null || room(p) < least)) {
-                nearest = p;
-                least = room(p);
-            }
-        }
-        return nearest == null
-                ? f.seen()
-                : passed + " places pass; nearest to its limit, " + nearest.words() + ": " + nearest.text() + ".";
-    }
-
-    /** Distance to the nearest limit as a share of that limit; its plain size where the limit is zero. */
-    private static double room(PlaceFinding place) {
-        double least = Double.POSITIVE_INFINITY;
-        for (SeenValue v : place.values()) {
-            least = Math.min(least, v.limit() == 0 ? v.margin() : v.margin() / Math.abs(v.limit()));
-        }
-        return least;
+    private static int lines(CharSequence text) {
+        return (int) text.chars().filter(c -> c == '\n').count();
     }
 }

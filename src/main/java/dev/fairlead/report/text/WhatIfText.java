@@ -47,6 +47,16 @@ public final class WhatIfText {
                 "",
                 w.outlooks().size() + (w.outlooks().size() == 1 ? " warning is" : " warnings are") + " open; "
                         + w.tried() + " other plans were measured and judged."));
+        if (!w.uncleared().isEmpty()) {
+            out.append('\n')
+                    .append(Wrap.hanging(
+                            "",
+                            "Not a candidate for this wire as recorded: no planned value clears "
+                                    + w.uncleared().stream()
+                                            .map(o -> '"' + o.finding().title() + '"')
+                                            .collect(Collectors.joining(", "))
+                                    + "."));
+        }
         w.outlooks().forEach(o -> outlook(o, out));
         if (w.together().isPresent()) {
             out.append("\nALL TOGETHER\n");
@@ -70,15 +80,15 @@ public final class WhatIfText {
         out.append(Wrap.hanging("  seen      ", f.seen()));
         o.single().ifPresent(s -> suggestion("  change    ", s, out));
         o.set().ifPresent(s -> suggestion(o.single().isPresent() ? "  or both   " : "  change    ", s, out));
-        if (o.best().isEmpty()) {
+        if (o.redone()) {
+            out.append(Wrap.hanging("  again     ", "Correct it at the bench and measure again."));
+        } else if (o.best().isEmpty()) {
             out.append(Wrap.hanging(
                     "  no plan   ",
-                    (o.searched()
-                                    ? "No planned value clears it"
-                                    : "No plan was found that clears it, though not every set was tried")
+                    (o.searched() ? "No planned value clears it" : "None was found, though not every set was tried")
                             + (o.rests().isEmpty()
                                     ? "; what decides it was found or done already."
-                                    : "; it rests on " + some(o.rests()) + ".")));
+                                    : "; it depends on " + some(o.rests()) + ".")));
         }
         o.best()
                 .filter(s -> s.clears().size() > 1)
@@ -95,7 +105,13 @@ public final class WhatIfText {
             out.append(Wrap.hanging(head, c.words() + ": " + c.from() + " → " + c.to()));
             head = "  and       ";
         }
+        for (Change c : s.follows()) {
+            out.append(Wrap.hanging("  gives     ", c.words() + ": " + c.from() + " → " + c.to()));
+        }
         s.estimates().forEach(e -> out.append(Wrap.hanging("  estimate  ", estimate(e))));
+        for (Difference.NumberChange n : s.costs()) {
+            out.append(Wrap.hanging("  changes   ", n.title() + ": " + change(n)));
+        }
         for (Side side : Side.values()) {
             Measured spare = s.spare().get(side.ordinal());
             if (spare.known() && spare.value() < 0) {
@@ -105,6 +121,10 @@ public final class WhatIfText {
                                 + Numbers.text(Measured.exact(-spare.value(), spare.unit()))
                                 + " less advance than it needs for its teeth"));
             }
+        }
+        if (!s.near().isEmpty()) {
+            out.append(
+                    Wrap.hanging("  but       ", "comes within its error of a limit: " + String.join(", ", s.near())));
         }
         if (!s.worsens().isEmpty()) {
             out.append(Wrap.hanging("  but       ", "makes worse: " + String.join(", ", s.worsens())));

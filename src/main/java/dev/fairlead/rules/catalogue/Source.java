@@ -18,4 +18,19 @@ public record Source(String key, String citation, Kind kind) {
         FROM_MEMORY,
         COMPUTED
     }
+
+    /** The citation up to its first full stop, comma after a year, or what it says of itself in brackets. */
+    public String shortly() {
+        String words = switch (kind) {
+            case COMMON_PRACTICE -> "common practice, no source";
+            case COMPUTED -> citation.replaceFirst("[.;].*$", "");
+            default ->
+                citation.replaceFirst("(?<=\\d{4})[,:;( ].*$", "")
+                        .replaceFirst("[.,;(].*$", "")
+                        .strip();
+        };
+        return words.startsWith("Recalled")
+                ? "from memory"
+                : kind == Kind.FROM_MEMORY && !words.contains("memory") ? words + " (from memory)" : words;
+    }
 }

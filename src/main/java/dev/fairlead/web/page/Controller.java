@@ -29,7 +29,7 @@ abstract class Controller {
             throw new PageError(
                     409,
                     "This file is no case that a form could show",
-                    "Mend it in a text editor, then load this page again: "
+                    "Correct it in a text editor, then load this page again: "
                             + opened.reading().problems().stream()
                                     .findFirst()
                                     .map(Object::toString)

@@ -145,7 +145,9 @@ public record Panel(
     /** Where the field of a fact stands; empty when it stands on no page of the form. */
     public String link(String pointer) {
         FormSection section = FormSection.holding(pointer);
-        return section == null ? "" : base + "/form/" + section.key() + "#" + FieldView.id(pointer);
+        return section == null
+                ? ""
+                : base + "/form/" + section.key() + "#" + FieldView.id(pointer.replaceFirst("/-$", ""));
     }
 
     /** The known facts that a finding rests on, with words. */

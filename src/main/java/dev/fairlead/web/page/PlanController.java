@@ -46,7 +46,7 @@ final class PlanController extends Controller {
             throw new PageError(
                     409,
                     "The case cannot be read as it stands, so no plan can be judged",
-                    "Mend what is listed under findings first.");
+                    "Correct what is listed under findings first.");
         }
         if (!id.isEmpty() && panel.finding(id).isEmpty()) {
             throw PageError.noFinding();

@@ -38,7 +38,7 @@ final class VisitsController extends Controller {
         model.put(
                 "next",
                 checked == null
-                        ? new NextStep("stop", "Mend the case first.", "It cannot be read as it stands.")
+                        ? new NextStep("stop", "Correct the case first.", "It cannot be read as it stands.")
                         : NextStep.of(checked, sides));
         model.put("outlook", checked == null ? List.of() : ForecastNote.of(checked));
         model.put("visits", checked == null ? List.of() : checked.subject().visits());

@@ -169,7 +169,7 @@ public final class WaiveController extends Controller {
         if (all.isEmpty() && !reading.read()) {
             all.put(
                     "",
-                    "The case cannot be read as it stands, so nothing can be waived. Mend what is listed under findings first.");
+                    "The case cannot be read as it stands, so nothing can be waived. Correct what is listed under findings first.");
         }
         if (all.isEmpty()) {
             site

@@ -24,7 +24,7 @@ class SearchTest {
     private static final CheckOptions BARE = CheckOptions.USUAL.withoutWorkings();
 
     private static CaseBuilder at(Stage stage) {
-        return SampleCase.full().set("/stage", stage);
+        return SampleCase.until(stage);
     }
 
     private static WhatIf search(CaseBuilder b) {
@@ -60,10 +60,19 @@ class SearchTest {
                         .matches("/(plan|wire|bench|visits/\\d+/(left|right)|visits/\\d+/date|holding)(/.*)?"));
         for (Setting less : stepLess(c, s)) {
             Findings f = check(less.in(c));
-            assertThat(f.of(criterion).warns() || !worse(before, f).isEmpty())
+            assertThat(f.of(criterion).warns() || !worse(before, f).isEmpty() || nearer(before, f))
                     .as(criterion + " with " + less.changes())
                     .isTrue();
         }
+    }
+
+    /** A pass comes within the error of its limit, from which a suggestion keeps away where it can. */
+    private static boolean nearer(Findings before, Findings after) {
+        return after.all().stream()
+                .anyMatch(f -> f.outcome() == Status.PASS
+                        && f.close()
+                        && !(before.of(f.id()).outcome() == Status.PASS
+                                && before.of(f.id()).close()));
     }
 
     private static List<String> worse(Findings before, Findings after) {
@@ -125,28 +134,49 @@ class SearchTest {
         assertThat(s.spare()).allMatch(m -> m.known() && m.value() < 0);
     }
 
+    /** What comes of bending is no lever: nobody sets an angle that was measured. */
     @Test
-    void aFoldThatIsOutOfSquareIsBentAnew() {
+    void aFoldThatIsOutOfSquareIsCorrectedAndMeasuredAgain() {
         CaseBuilder b = at(Stage.BENCH).set("/bench/left/outOfSquare", 9);
-        Suggestion s = outlook(search(b), "bends-square").single().orElseThrow();
-        assertThat(s.changes())
-                .extracting(Change::pointer, Change::value)
-                .containsExactly(org.assertj.core.groups.Tuple.tuple("/bench/left/outOfSquare", 5.0));
-        holds(b.build(), "bends-square", s);
+        Remedy o = outlook(search(b), "bends-square");
+        assertThat(o.best()).isEmpty();
+        assertThat(o.redone()).isTrue();
+    }
+
+    /** 6 mm of fold tipped by 10 degrees moves 6 sin 10° = 1.0 mm off the gingiva. */
+    @Test
+    void aFoldComesOffTheGingivaByItsTip() {
+        CaseBuilder b = at(Stage.BENCH)
+                .set("/bench/right/clearGingiva", 0.3)
+                .set("/bench/right/height", 6)
+                .set("/bench/right/buccalTip", 0)
+                .set("/bench/right/clearCheek", 5);
+        Suggestion s = outlook(search(b), "exit-clears-gingiva").best().orElseThrow();
+        assertThat(s.changes()).extracting(Change::pointer).containsExactly("/bench/right/buccalTip");
+        assertThat(s.follows()).extracting(Change::pointer).contains("/bench/right/clearGingiva");
+        double tip = Math.toRadians((double) s.changes().get(0).value());
+        assertThat((double) s.follows().get(0).value())
+                .isEqualTo(0.3 + 6 * Math.sin(tip), org.assertj.core.api.Assertions.within(0.051));
+        holds(b.build(), "exit-clears-gingiva", s);
     }
 
     @Test
-    void bothFoldsNeedASet() {
-        CaseBuilder b = at(Stage.BENCH).set("/bench/left/outOfSquare", 8).set("/bench/right/outOfSquare", 7);
-        Remedy o = outlook(search(b), "bends-square");
-        assertThat(o.single()).isEmpty();
-        Suggestion s = o.set().orElseThrow();
-        assertThat(s.changes())
-                .extracting(Change::pointer, Change::value)
-                .containsExactlyInAnyOrder(
-                        org.assertj.core.groups.Tuple.tuple("/bench/left/outOfSquare", 5.0),
-                        org.assertj.core.groups.Tuple.tuple("/bench/right/outOfSquare", 5.0));
-        holds(b.build(), "bends-square", s);
+    void whatAPlanCostsStandsBesideIt() {
+        Suggestion s = outlook(
+                        search(at(Stage.INDICATION)
+                                .set("/bite/overjet", 1.5)
+                                .set("/plan/advanceLeft", 2)
+                                .set("/plan/advanceRight", 2)),
+                        "overjet-after")
+                .single()
+                .orElseThrow();
+        assertThat(s.costs())
+                .extracting(Difference.NumberChange::id)
+                .contains(
+                        "position.spare.left",
+                        "position.spare.right",
+                        "position.overjet-after",
+                        "position.inclination-after");
     }
 
     /** 0.022 in of wire in a slot of 0.022 in: the next size down that leaves 0.001 in is 0.020 in. */
@@ -207,7 +237,7 @@ class SearchTest {
                 search(at(Stage.INDICATION).set("/headFilm/incisorMandibular", 103)), "incisor-inclination-before");
         assertThat(o.best()).isEmpty();
         assertThat(o.searched()).isTrue();
-        assertThat(o.rests()).containsExactly("lower incisor to mandibular plane, head film");
+        assertThat(o.rests()).containsExactly("lower incisor to mandibular plane, lateral cephalogram");
     }
 
     @Test
@@ -230,7 +260,7 @@ class SearchTest {
 
     @Test
     void aCaseWithoutWarningsAsksForNothing() {
-        WhatIf w = search(at(Stage.RECORDS));
+        WhatIf w = SEARCH.of(at(Stage.RECORDS).build(), "0", BARE.at(Stage.RECORDS));
         assertThat(w.outlooks()).isEmpty();
         assertThat(w.tried()).isZero();
     }

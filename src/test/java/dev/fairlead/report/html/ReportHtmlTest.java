@@ -94,7 +94,7 @@ class ReportHtmlTest {
             String word = switch (f.outcome()) {
                 case WARN -> f.weight() == dev.fairlead.findings.Weight.STOP ? "Stop" : "Caution";
                 case NOT_ASSESSED -> "Not assessed";
-                case PASS -> "Pass";
+                case PASS -> f.onTheLimit() ? "On the limit" : "Pass";
                 case DOES_NOT_APPLY -> "Does not apply";
             };
             Element outcome = (Element) its.get(0).getElementsByTagName("span").item(0);

@@ -30,7 +30,7 @@ class PlansTest {
     private static final Duration LONG = Duration.ofSeconds(60);
 
     private static Opened at(Stage stage, String... typed) {
-        CaseTree tree = CaseTree.of(SampleCase.full().build());
+        CaseTree tree = CaseTree.of(SampleCase.until(stage).build());
         tree.set("/stage", stage.word());
         for (int i = 0; i < typed.length; i += 2) {
             tree.set(typed[i], typed[i + 1]);

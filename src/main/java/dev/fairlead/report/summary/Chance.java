@@ -1,11 +1,9 @@
-package dev.fairlead.report.html;
+package dev.fairlead.report.summary;
 
 import dev.fairlead.findings.Finding;
 import dev.fairlead.findings.Numbers;
 
-/**
- * Chances of another outcome in words: whole per cent, and what is possible is never rounded to impossible or certain.
- */
+/** Chances that a finding changes on re-measuring, in words: whole per cent, never rounded to impossible or certain. */
 public final class Chance {
     /** From this chance on it is told of findings that are not close; common practice, no source. */
     private static final double WORTH_A_WORD = 0.05;
@@ -14,7 +12,7 @@ public final class Chance {
 
     /** The chance of a finding for which it was worked out. */
     public static String of(Finding f) {
-        return Numbers.chance(f.flip().getAsDouble()) + " chance of another outcome";
+        return "could change on re-measuring, " + Numbers.chance(f.flip().getAsDouble());
     }
 
     public static boolean worthAWord(Finding f) {
@@ -24,5 +22,10 @@ public final class Chance {
     /** What is told of a finding whose error reaches across a limit. */
     public static String close(Finding f) {
         return f.flip().orElse(0) > 0 ? "close to a limit: " + of(f) : "within its error of a limit";
+    }
+
+    /** Close to a limit, and the chance where it is close or worth a word; empty when neither is so. */
+    public static String remark(Finding f) {
+        return f.close() ? close(f) : worthAWord(f) ? of(f) : "";
     }
 }

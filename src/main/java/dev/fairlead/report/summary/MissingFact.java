@@ -1,4 +1,4 @@
-package dev.fairlead.report.html;
+package dev.fairlead.report.summary;
 
 import dev.fairlead.findings.Finding;
 import dev.fairlead.findings.Missing;
@@ -16,7 +16,7 @@ import java.util.Map;
  */
 public record MissingFact(String words, String pointer, List<String> criteria) {
     /** All of a report; the one that most criteria wait for first. */
-    static List<MissingFact> of(Report report) {
+    public static List<MissingFact> of(Report report) {
         Map<String, List<String>> waiting = new LinkedHashMap<>();
         for (Finding f : report.findings().forReading()) {
             f.missing()

@@ -1,4 +1,4 @@
-package dev.fairlead.report.html;
+package dev.fairlead.report.summary;
 
 import dev.fairlead.findings.Finding;
 import dev.fairlead.findings.RepeatAdvice;
@@ -36,16 +36,22 @@ public record Decides(
 
     /** A warning stands that no waiver answers for. */
     public boolean stands() {
-        return warnings.stream().anyMatch(Finding::open);
+        return warnings.stream().anyMatch(f -> f.open() || f.onTheLimit());
     }
 
-    static Decides of(Report report) {
-        List<Finding> warnings = report.findings().forReading().stream()
-                .filter(Finding::warns)
-                .sorted(Comparator.comparing(Finding::open).reversed().thenComparing(Finding::weight))
+    /** What is to be settled: stops, cautions, what is on the limit; those that are waived last; by stage. */
+    public static List<Finding> settle(Report report) {
+        return report.findings().forReading().stream()
+                .filter(f -> f.warns() || f.onTheLimit())
+                .sorted(Comparator.comparing((Finding f) -> f.waiver().isPresent())
+                        .thenComparing(Finding::weight))
                 .toList();
+    }
+
+    public static Decides of(Report report) {
+        List<Finding> warnings = settle(report);
         Predicate<Finding> near =
-                f -> (f.close() || Chance.worthAWord(f)) && f.outcome() != Status.NOT_ASSESSED && !f.warns();
+                f -> (f.close() || Chance.worthAWord(f)) && f.outcome() != Status.NOT_ASSESSED && !warnings.contains(f);
         List<Finding> turning = report.findings().all().stream()
                 .filter(near)
                 .sorted(Comparator.comparingDouble((Finding f) -> -f.flip().orElse(0)))
@@ -56,12 +62,13 @@ public record Decides(
                 first(warnings, SHOWN),
                 Math.max(0, warnings.size() - SHOWN),
                 turning,
-                worth(report),
+                repeats(report),
                 first(missing, WAITING),
                 Math.max(0, missing.size() - WAITING));
     }
 
-    private static List<RepeatAdvice> worth(Report report) {
+    /** Measurements worth taking again before looking at the result. */
+    public static List<RepeatAdvice> repeats(Report report) {
         return first(
                 report.repeats().stream().filter(r -> r.fewerFlips() >= LEAST).toList(), REPEATS);
     }

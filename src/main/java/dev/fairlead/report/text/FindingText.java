@@ -1,0 +1,173 @@
+package dev.fairlead.report.text;
+
+import dev.fairlead.drawing.Wrap;
+import dev.fairlead.findings.AppliedWaiver;
+import dev.fairlead.findings.Finding;
+import dev.fairlead.findings.Missing;
+import dev.fairlead.findings.Numbers;
+import dev.fairlead.findings.PlaceFinding;
+import dev.fairlead.findings.SeenValue;
+import dev.fairlead.findings.Weight;
+import dev.fairlead.report.summary.Chance;
+import dev.fairlead.rules.catalogue.Source;
+import dev.fairlead.rules.catalogue.Threshold;
+import dev.fairlead.rules.verdict.Status;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+
+/** One finding as plain text: a warning in short or in full, a criterion that was not assessed, a pass in a line. */
+final class FindingText {
+    /** A pass that takes more characters than this is shortened: some three lines. */
+    private static final int LONG_PASS = 200;
+
+    private static final int SOURCES = 3;
+
+    private FindingText() {}
+
+    /** The fault, its stage, what is seen and the first thing to do. */
+    static String shortly(Finding f) {
+        String head = mark(f);
+        String first = Wrap.hanging(head, title(f) + " (" + f.stage().word() + ")");
+        String indent = " ".repeat(head.length());
+        return first + Wrap.hanging(indent, shortSeen(f)) + Wrap.hanging(indent, "To do: " + firstSentence(todo(f)));
+    }
+
+    private static String todo(Finding f) {
+        return f.onTheLimit() ? "Measure again before relying on it." : f.todo();
+    }
+
+    private static String firstSentence(String text) {
+        int end = text.indexOf(". ");
+        return end < 0 ? text : text.substring(0, end + 1);
+    }
+
+    /** The fault with its numbers, why, what to do and the sources in short. */
+    static String inFull(Finding f) {
+        StringBuilder out = new StringBuilder();
+        out.append(Wrap.hanging(mark(f), title(f) + " (" + f.stage().word() + ": " + f.id() + ")" + waived(f)));
+        out.append(Wrap.hanging("  seen     ", f.seen() + remark(f)));
+        Set<String> limits = limits(f);
+        if (!limits.isEmpty()) {
+            out.append(Wrap.hanging("  limit    ", String.join("; ", limits)));
+        }
+        out.append(Wrap.hanging("  why      ", f.why()));
+        out.append(Wrap.hanging("  to do    ", todo(f)));
+        out.append(f.dispute().isEmpty() ? "" : Wrap.hanging("  disputed ", f.dispute()));
+        out.append(f.sources().isEmpty() ? "" : Wrap.hanging("  source   ", sources(f)));
+        out.append(f.missing().isEmpty() ? "" : Wrap.hanging("  missing  ", missing(f.missing())));
+        if (f.waiver().isPresent()) {
+            AppliedWaiver w = f.waiver().get();
+            out.append(Wrap.hanging(
+                    "  waived   ",
+                    w.reason() + " (" + w.by().word() + ", " + w.date() + ", holds until " + w.expires() + ")"));
+        }
+        return out.toString();
+    }
+
+    /** A criterion that was not assessed, with what is missing for it and where that is entered. */
+    static String open(Finding f) {
+        return Wrap.hanging(
+                "  not assessed   ",
+                f.id() + ": "
+                        + (f.failed()
+                                ? f.seen()
+                                : String.join(
+                                        "; ",
+                                        f.missing().stream()
+                                                .map(m -> m.words() + " " + m.pointer())
+                                                .toList())));
+    }
+
+    /** A pass, or why a criterion does not apply. */
+    static String line(String head, Finding f) {
+        return Wrap.hanging(head, f.id() + ": " + (f.outcome() == Status.PASS ? pass(f) : f.seen()) + remark(f));
+    }
+
+    private static String mark(Finding f) {
+        return f.weight() == Weight.STOP ? "STOP     " : f.onTheLimit() ? "LIMIT    " : "CAUTION  ";
+    }
+
+    private static String title(Finding f) {
+        return f.onTheLimit() ? f.title() + ": on the limit" : f.title();
+    }
+
+    private static String waived(Finding f) {
+        return f.waiver().isPresent() ? " [waived]" : "";
+    }
+
+    private static String remark(Finding f) {
+        String remark = Chance.remark(f);
+        return remark.isEmpty() ? "" : " [" + remark + "]";
+    }
+
+    /** The places that warn, where others say at length that they pass. */
+    private static String shortSeen(Finding f) {
+        List<String> warn = f.places().stream()
+                .filter(p -> p.outcome() == f.outcome())
+                .sorted(Comparator.comparing(PlaceFinding::weight))
+                .map(p -> p.words().isEmpty() || p.text().contains(p.words()) ? p.text() : p.words() + ": " + p.text())
+                .toList();
+        String first = warn.isEmpty() ? f.seen() : warn.get(0);
+        return first + (warn.size() > 1 ? "; and " + (warn.size() - 1) + " more" : "");
+    }
+
+    /** Each limit that a value is on the wrong side of, and by how much. */
+    private static Set<String> limits(Finding f) {
+        Set<String> limits = new LinkedHashSet<>();
+        for (PlaceFinding p : f.places()) {
+            for (SeenValue v : p.outcome() == f.outcome() ? p.values() : List.<SeenValue>of()) {
+                if (f.onTheLimit() ? v.close() : v.margin() < 0) {
+                    limits.add((p.words().isEmpty() ? "" : p.words() + ": ") + v.limitText() + ", " + margin(v));
+                }
+            }
+        }
+        return limits;
+    }
+
+    private static String margin(SeenValue v) {
+        String size = Numbers.text(Math.abs(v.margin()), v.unit());
+        boolean upper = v.threshold().bound() == Threshold.Bound.UPPER;
+        return v.margin() >= 0 ? size + " inside it" : size + (upper ? " over" : " short");
+    }
+
+    private static String sources(Finding f) {
+        List<String> all = f.sources().stream().map(Source::shortly).distinct().toList();
+        return String.join("; ", all.subList(0, Math.min(SOURCES, all.size())))
+                + (all.size() > SOURCES ? "; and " + (all.size() - SOURCES) + " more" : "");
+    }
+
+    private static String missing(List<Missing> missing) {
+        return String.join("; ", missing.stream().map(Missing::words).toList());
+    }
+
+    /** What is seen; where many places say it at length, how many they are and the one that is closest to its limit. */
+    private static String pass(Finding f) {
+        if (f.seen().length() <= LONG_PASS) {
+            return f.seen();
+        }
+        int passed = 0;
+        PlaceFinding nearest = null;
+        double least = 0;
+        for (PlaceFinding p : f.places()) {
+            passed += p.outcome() == Status.PASS ? 1 : 0;
+            if (p.outcome() == Status.PASS && !p.values().isEmpty() && (nearest == null || room(p) < least)) {
+                nearest = p;
+                least = room(p);
+            }
+        }
+        return nearest == null
+                ? f.seen()
+                : passed + " places pass; closest to its limit, " + nearest.words() + ": " + nearest.text() + ".";
+    }
+
+    /** Distance to the nearest limit as a share of that limit; its plain size where the limit is zero. */
+    private static double room(PlaceFinding place) {
+        double least = Double.POSITIVE_INFINITY;
+        for (SeenValue v : place.values()) {
+            least = Math.min(least, v.limit() == 0 ? v.margin() : v.margin() / Math.abs(v.limit()));
+        }
+        return least;
+    }
+}
