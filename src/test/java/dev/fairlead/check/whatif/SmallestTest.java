@@ -126,7 +126,8 @@ class SmallestTest {
         }
         for (Finding f : after.all()) {
             Finding was = before.of(f.id());
-            boolean nearer = !near && f.outcome() == Status.PASS && f.close() && !(was.outcome() == Status.PASS && was.close());
+            boolean nearer =
+                    !near && f.outcome() == Status.PASS && f.close() && !(was.outcome() == Status.PASS && was.close());
             if (rank(f) > rank(was) || nearer) {
                 return false;
             }
