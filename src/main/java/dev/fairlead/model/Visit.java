@@ -45,7 +45,7 @@ public record Visit(
                 unit = Unit.MM,
                 low = 0,
                 high = 5,
-                error = ErrorKind.CLINICAL_LENGTH)
+                error = ErrorKind.MOUTH_RULER)
         Measured frontOffLevel,
 
         @Field(
