@@ -135,7 +135,8 @@ class AcceptedFuzzTest {
                 reading.problems(),
                 new CheckOptions(Optional.empty(), Optional.empty(), true, Doubting.NONE).withoutForces());
         assertThat(checked.report().errors()).isEmpty();
-        assertThat(Visible.odd(ReportText.of(checked.report(), ReportText.Detail.ALL))).isEmpty();
+        assertThat(Visible.odd(ReportText.of(checked.report(), ReportText.Detail.ALL)))
+                .isEmpty();
         assertThat(ReportJson.text(checked.report(), true)).isNotEmpty();
         assertThat(ReportHtml.of(checked, true)).contains("</html>");
         if (accepted % 200 == 1) {
