@@ -33,18 +33,18 @@ public record Contradictions(
         Measured advanceSoFar) {
     /** Two stand-offs and one opening, mm. */
     private static final double STAND_OFF_ERROR = Math.hypot(
-            Math.hypot(ErrorKind.CLINICAL_LENGTH.defaultSd(), ErrorKind.CLINICAL_LENGTH.defaultSd()),
+            Math.hypot(ErrorKind.MOUTH_RULER.defaultSd(), ErrorKind.MOUTH_RULER.defaultSd()),
             ErrorKind.BENCH_LENGTH.defaultSd());
     /** Two stand-offs, mm. */
     private static final double RISE_ERROR =
-            Math.hypot(ErrorKind.CLINICAL_LENGTH.defaultSd(), ErrorKind.CLINICAL_LENGTH.defaultSd());
+            Math.hypot(ErrorKind.MOUTH_RULER.defaultSd(), ErrorKind.MOUTH_RULER.defaultSd());
     /** Room gained on each side by a millimetre of advance, mm: half of 1.2 to 2.1 mm of arch. */
     private static final double LEAST_GAIN = 0.6;
 
     private static final double MOST_GAIN = 1.05;
     /** The mean of two sides, each the difference of two readings, and the advance, mm. */
     private static final double ADVANCE_ERROR = Math.hypot(
-            ErrorKind.SEGMENT.defaultSd(), ErrorKind.CLINICAL_LENGTH.defaultSd() * (LEAST_GAIN + MOST_GAIN) / 2);
+            ErrorKind.SEGMENT.defaultSd(), ErrorKind.MOUTH_RULER.defaultSd() * (LEAST_GAIN + MOST_GAIN) / 2);
 
     /** Those of the visits logged so far; nothing applies while there is none. */
     public static Contradictions of(Activations activations) {
