@@ -97,7 +97,10 @@ class TruthTest {
                 RULES.catalogue().criteria().stream().map(c -> c.id()).collect(Collectors.toCollection(TreeSet::new));
         Set<String> planted =
                 Cohort.faults().stream().map(Fault::criterion).collect(Collectors.toCollection(TreeSet::new));
-        assertThat(planted).isEqualTo(all);
+        assertThat(planted)
+                .as("each criterion needs a case with a fault of its own: add fault(\"its-id\", ...) to the class of its"
+                        + " stage among the *Faults of audit.cohort")
+                .isEqualTo(all);
         RULES.catalogue()
                 .criteria()
                 .forEach(c -> assertThat(Cohort.faults().stream()
