@@ -98,8 +98,9 @@ class TruthTest {
         Set<String> planted =
                 Cohort.faults().stream().map(Fault::criterion).collect(Collectors.toCollection(TreeSet::new));
         assertThat(planted)
-                .as("each criterion needs a case with a fault of its own: add fault(\"its-id\", ...) to the class of its"
-                        + " stage among the *Faults of audit.cohort")
+                .as(
+                        "each criterion needs a case with a fault of its own: add fault(\"its-id\", ...) to the class of its"
+                                + " stage among the *Faults of audit.cohort")
                 .isEqualTo(all);
         RULES.catalogue()
                 .criteria()
