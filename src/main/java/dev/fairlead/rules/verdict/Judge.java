@@ -129,7 +129,21 @@ public final class Judge {
     }
 
     private void keep(int criterion, PlaceResult place, CaseValue[] parts) {
-        Ruling ruling = memo == null ? null : Ruling.of(criteria[criterion], place, parts, limits);
+        if (memo == null) {
+            return;
+        }
+        Criterion c = criteria[criterion];
+        Ruling ruling = Ruling.of(c, place, parts, limits);
+        if (ruling == null) {
+            // two components are the same number, as ends of a band that was gauged: of a copy in which they are not,
+            // it
+            // can be told which of them the verdict shows
+            CaseFact copy = FactEdit.distinct(place.fact());
+            FillIn at = new FillIn(c, copy, copy.components(), limits);
+            Engine.Heard heard = engine.ask(List.of(copy), limits);
+            PlaceResult same = at.result(heard.verdicts().getOrDefault(c.id(), List.of()));
+            ruling = at.errors().isEmpty() ? Ruling.of(c, same, copy.components(), limits) : null;
+        }
         if (ruling != null) {
             memo.keep(criterion, parts, ruling);
         }
