@@ -43,8 +43,8 @@ public record Contradictions(
 
     private static final double MOST_GAIN = 1.05;
     /** The mean of two sides, each the difference of two readings, and the advance, mm. */
-    private static final double ADVANCE_ERROR = Math.hypot(
-            ErrorKind.SEGMENT.defaultSd(), ErrorKind.MOUTH_RULER.defaultSd() * (LEAST_GAIN + MOST_GAIN) / 2);
+    private static final double ADVANCE_ERROR =
+            Math.hypot(ErrorKind.SEGMENT.defaultSd(), ErrorKind.MOUTH_RULER.defaultSd() * (LEAST_GAIN + MOST_GAIN) / 2);
 
     /** Those of the visits logged so far; nothing applies while there is none. */
     public static Contradictions of(Activations activations) {
