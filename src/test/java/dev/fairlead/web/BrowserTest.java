@@ -17,6 +17,7 @@ import dev.fairlead.model.Case;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterAll;
@@ -110,8 +111,7 @@ class BrowserTest {
             assertThat(two.locator(".clash")).containsText("There: 61. Here: 63.");
             assertThat(read().space().perimeter().value()).isEqualTo(61);
             two.getByText("Use this one").click();
-            two.waitForURL("**/form/arch");
-            assertThat(read().space().perimeter().value()).isEqualTo(63);
+            two.waitForCondition(() -> perimeter() == 63);
             // another fact in the window that is behind: taken, and the window told
             Locator other = one.locator("#f_arch_molarWidth");
             other.fill("45");
@@ -140,6 +140,14 @@ class BrowserTest {
             Browsing.settle(page);
             assertThat(page.locator(".clash")).hasCount(0);
             org.assertj.core.api.Assertions.assertThat(bothYes(name)).isTrue();
+        }
+    }
+
+    private double perimeter() {
+        try {
+            return read().space().perimeter().value();
+        } catch (IOException e) {
+            throw new java.io.UncheckedIOException(e);
         }
     }
 
@@ -205,6 +213,7 @@ class BrowserTest {
         // a plan is open to change before it is carried out
         CaseTree early = CaseTree.of(read());
         early.set("/stage", "indication");
+        List.of("/bench", "/insertion", "/visits", "/holding").forEach(early::remove);
         Files.writeString(folder.resolve(name), early.text(CaseFormat.JSON));
         try (BrowserContext c = browsing.desktop()) {
             Page page = browsing.open(c, pages, base + "/form/mouth");

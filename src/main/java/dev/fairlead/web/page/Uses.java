@@ -1,5 +1,6 @@
 package dev.fairlead.web.page;
 
+import dev.fairlead.check.CheckOptions;
 import dev.fairlead.facts.CaseFact;
 import dev.fairlead.measure.Measures;
 import dev.fairlead.measure.gather.Calculations;
@@ -10,6 +11,7 @@ import dev.fairlead.model.shape.Edit;
 import dev.fairlead.rules.catalogue.Criterion;
 import dev.fairlead.rules.catalogue.Need;
 import dev.fairlead.rules.verdict.Rulebase;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
@@ -80,14 +82,16 @@ public record Uses(Map<String, List<String>> criteria, Map<String, Set<String>> 
         private Uses find(Case c, List<String> all, Set<String> known) {
             Map<String, Set<String>> facts = new LinkedHashMap<>();
             looks.keySet().forEach(r -> facts.put(r.id(), new TreeSet<>()));
-            List<CaseFact> present = measured(c, PARTS);
+            // the day is held: forgetting the latest event is to show what that fact decides, not what a day decides
+            Optional<LocalDate> day = CheckOptions.USUAL.reach(c).day();
+            List<CaseFact> present = measured(c, day, PARTS);
             Map<Criterion, List<CaseValue>> now = new LinkedHashMap<>();
             looks.forEach((r, needs) -> now.put(r, asked(present, r, needs)));
             Case blank = c;
             for (String pointer : all) {
                 blank = Edit.forget(blank, pointer);
                 if (known.contains(pointer)) {
-                    List<CaseFact> then = measured(Edit.forget(c, pointer), PARTS);
+                    List<CaseFact> then = measured(Edit.forget(c, pointer), day, PARTS);
                     looks.forEach((r, needs) -> {
                         if (!now.get(r).equals(asked(then, r, needs))) {
                             facts.get(r.id()).add(pointer);
@@ -95,7 +99,7 @@ public record Uses(Map<String, List<String>> criteria, Map<String, Set<String>> 
                     });
                 }
             }
-            List<CaseFact> nothing = measured(blank, Calculations.full());
+            List<CaseFact> nothing = measured(blank, day, Calculations.full());
             looks.forEach((r, needs) ->
                     asked(nothing, r, needs).forEach(k -> facts.get(r.id()).addAll(k.missing())));
             Map<String, List<String>> criteria = new TreeMap<>();
@@ -105,8 +109,8 @@ public record Uses(Map<String, List<String>> criteria, Map<String, Set<String>> 
             return new Uses(criteria, facts);
         }
 
-        private static List<CaseFact> measured(Case c, Calculations parts) {
-            return Measures.of(c, Optional.empty(), Workbook.none(), parts).facts();
+        private static List<CaseFact> measured(Case c, Optional<LocalDate> day, Calculations parts) {
+            return Measures.of(c, day, Workbook.none(), parts).facts();
         }
 
         private static List<CaseValue> asked(List<CaseFact> facts, Criterion c, Collection<Need> needs) {

@@ -31,7 +31,7 @@ class EditTest {
         Case changed = Edit.set(EMPTY, "/bite/overjet", 3.5);
         assertThat(changed.bite().overjet().value()).isEqualTo(3.5);
         assertThat(changed.bite().overjet().unit()).isEqualTo(Unit.MM);
-        assertThat(changed.bite().overjet().sd()).isEqualTo(0.4);
+        assertThat(changed.bite().overjet().sd()).isEqualTo(0.25);
         assertThat(changed.bite().overjet().sources()).containsExactly("/bite/overjet");
         assertThat(EMPTY.bite().overjet().known()).isFalse();
         assertThat(changed.bite().overbite()).isEqualTo(EMPTY.bite().overbite());
