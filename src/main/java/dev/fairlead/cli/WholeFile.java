@@ -72,7 +72,7 @@ final class WholeFile {
     /** Why a file could not be read or written, in a few words. */
     static String why(IOException e) {
         if (e instanceof AccessDeniedException) {
-            return "no permission";
+            return "not permitted";
         }
         String said = e instanceof FileSystemException f && f.getReason() != null ? f.getReason() : e.getMessage();
         return said == null ? e.getClass().getSimpleName() : Visible.of(said);

@@ -34,7 +34,7 @@ class RulesOptionTest {
         CasesTest.Run run = check();
         assertThat(run.code()).isEqualTo(4);
         assertThat(run.out())
-                .contains("CAUTION       overjet-after", "limit 3.0 mm")
+                .contains("CAUTION  Too little overjet left (indication: overjet-after)", "limit    3.0 mm")
                 .doesNotContain(hash(usual.out()));
         assertThat(CasesTest.run("criteria", "--rules", site.toString(), "overjet-after")
                         .out())
@@ -67,7 +67,7 @@ class RulesOptionTest {
         write(DRL, turned);
         CasesTest.Run run = check();
         assertThat(run.code()).as(run.err()).isEqualTo(4);
-        assertThat(run.out()).contains("CAUTION       overjet-after");
+        assertThat(run.out()).contains("STOP     Reverse overjet predicted (indication: overjet-after)");
     }
 
     @Test

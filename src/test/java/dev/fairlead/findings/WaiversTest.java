@@ -18,7 +18,7 @@ import org.junit.jupiter.api.Test;
 class WaiversTest {
     private static final LocalDate DAY = LocalDate.of(2026, 6, 1);
     private static final String REASON = "Caries is treated on Monday by the family dentist, before any band goes on.";
-    private static final Map<String, String> CARIES = Map.of("Mouth.untreatedCaries", "yes");
+    private static final Map<String, String> GINGIVITIS = Map.of("Mouth.activeGingivitis", "yes");
 
     private static Waiver waiver(String criterion, String reason, LocalDate date, LocalDate expires) {
         return new Waiver(
@@ -36,7 +36,7 @@ class WaiversTest {
 
     @Test
     void aWaivedFindingStaysAndSaysWhoAnswersForIt() {
-        Findings f = findings(CARIES, waiver("hygiene-and-caries", REASON, DAY.minusDays(3), DAY));
+        Findings f = findings(GINGIVITIS, waiver("hygiene-and-caries", REASON, DAY.minusDays(3), DAY));
         Finding waived = f.of("hygiene-and-caries");
         assertThat(waived.warns()).isTrue();
         assertThat(waived.open()).isFalse();
@@ -48,15 +48,15 @@ class WaiversTest {
 
     @Test
     void whatDoesNotHoldIsNoted() {
-        assertThat(note(CARIES, waiver("hygiene-and-caries", REASON, DAY.minusDays(9), DAY.minusDays(1))))
+        assertThat(note(GINGIVITIS, waiver("hygiene-and-caries", REASON, DAY.minusDays(9), DAY.minusDays(1))))
                 .isEqualTo(Kind.EXPIRED);
-        assertThat(note(CARIES, waiver("hygiene-and-caries", REASON, DAY.plusDays(1), DAY.plusDays(9))))
+        assertThat(note(GINGIVITIS, waiver("hygiene-and-caries", REASON, DAY.plusDays(1), DAY.plusDays(9))))
                 .isEqualTo(Kind.NOT_YET);
-        assertThat(note(CARIES, waiver("hygiene", REASON, DAY, DAY))).isEqualTo(Kind.UNKNOWN_CRITERION);
+        assertThat(note(GINGIVITIS, waiver("hygiene", REASON, DAY, DAY))).isEqualTo(Kind.UNKNOWN_CRITERION);
         assertThat(note(Map.of(), waiver("hygiene-and-caries", REASON, DAY, DAY)))
                 .isEqualTo(Kind.NOTHING_TO_WAIVE);
         assertThat(note(
-                        CARIES,
+                        GINGIVITIS,
                         new Waiver(
                                 Fact.of("hygiene-and-caries"),
                                 Fact.unknown("/waivers/0/reason"),
@@ -110,7 +110,7 @@ class WaiversTest {
                     .isEqualTo(may);
         }
         assertThat(findings(
-                                CARIES,
+                                GINGIVITIS,
                                 new Waiver(
                                         Fact.of("hygiene-and-caries"),
                                         Fact.of(REASON),
@@ -126,7 +126,7 @@ class WaiversTest {
     @Test
     void twoWaiversForOneFindingAreOneTooMany() {
         Waiver w = waiver("hygiene-and-caries", REASON, DAY, DAY);
-        assertThat(findings(CARIES, w, w).waiverNotes()).singleElement().satisfies(n -> {
+        assertThat(findings(GINGIVITIS, w, w).waiverNotes()).singleElement().satisfies(n -> {
             assertThat(n.kind()).isEqualTo(Kind.TWICE);
             assertThat(n.pointer()).isEqualTo("/waivers/1");
         });

@@ -64,14 +64,14 @@ class DrlLintTest {
             $f : Bite() from $c.bite                                                | must be positive
             $f : Bite( overjetAfter.atLeast(limits.of("overjet-after.least")) )     | no threshold is called overjet-after.least
             $f : Bite( overjetAfter.yes() )                                         | overjetAfter is a Measured: it has no yes
-            $f : Bite( sidedPlan.atLeast(limits.of("overjet-after.min")) )          | sidedPlan is a Answer: it has no atLeast
-            $f : Bite( sidedPlan.no() )                                             | sidedPlan does not stand among the needs
+            $f : Bite( anteriorShift.atLeast(limits.of("overjet-after.min")) )          | anteriorShift is a Answer: it has no atLeast
+            $f : Bite( anteriorShift.no() )                                             | anteriorShift does not stand among the needs
             $f : Bite( overjetAfter.atLeast(limits.of("hygiene-and-caries.plaque")) ) | belongs to another criterion
             $f : Bite( overjetLater.known() )                                       | Bite has no overjetLater
             $f : Bite( overjetAfter.equals(overjet) )                               | a condition is a component and one of
             $f : Bite( overjetAfter.missing() )                                     | missing is no condition that rules may use
             $f : Mouth( untreatedCaries.no() )                                      | the criterion is about Bite
-            $f : Bite( sidedPlan.no() ) $m : Mouth( untreatedCaries.no() )          | a condition is a component and one of
+            $f : Bite( anteriorShift.no() ) $m : Mouth( untreatedCaries.no() )          | a condition is a component and one of
             """)
     void aConditionIsHeldToThePlainLanguage(String when, String problem) {
         assertThat(problems(when, PASS)).anySatisfy(p -> assertThat(p).contains("criterion.drl:7: ", problem));
