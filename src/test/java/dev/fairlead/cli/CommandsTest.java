@@ -45,14 +45,12 @@ class CommandsTest {
                         "text",
                         "--fail-on",
                         "warn",
-                        "--draws",
-                        "0",
                         "--seed",
                         "20260101",
                         CLEAN.toString(),
                         "cases/avocet-03-thin-and-steep.yaml"));
         assertThat(CasesTest.run("check", "--help").out())
-                .contains("(default text)", "(default warn)", "(default 0)", "(default 20260101)");
+                .contains("(default text)", "(default warn)", "corrected by a few draws", "(default 20260101)");
         assertThat(CasesTest.run("--version")).isEqualTo(CasesTest.run("check", "--version"));
         assertThat(CasesTest.run("check", "no-such.yaml")).isEqualTo(CasesTest.run("check", "--all", "no-such.yaml"));
     }
