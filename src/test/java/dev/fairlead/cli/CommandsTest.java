@@ -96,8 +96,8 @@ class CommandsTest {
     @Test
     void anotherDayIsJudgedForThatDay() {
         // before the start of treatment records grow old with the day that is judged
-        CasesTest.Run late = CasesTest.run(
-                "check", "--stage", "records", "--date", "2028-01-01", "cases/knot-08-half-missing.yaml");
+        CasesTest.Run late =
+                CasesTest.run("check", "--stage", "records", "--date", "2028-01-01", "cases/knot-08-half-missing.yaml");
         assertThat(late.out()).contains("for 2028-01-01", "records-fresh");
         assertThat(late.code()).isEqualTo(4);
     }

@@ -81,7 +81,9 @@ class AxeTest {
     private static void look(Browsing browsing, Pages pages, String path, String axe, List<String> faults) {
         try (BrowserContext c = browsing.desktop()) {
             Page page = browsing.open(c, pages, path);
-            page.evaluate("() => document.querySelectorAll('details').forEach(d => { d.open = true; })");
+            // on wide screens what a field is for lies over the form, one at a time: it is opened where it stands in it
+            page.evaluate("() => document.querySelectorAll(innerWidth < 640 ? 'details' : 'details:not(.uses)')"
+                    + ".forEach(d => { d.open = true; })");
             page.evaluate(axe);
             for (int[] size : new int[][] {{1440, 900}, {390, 844}, {320, 640}}) {
                 page.setViewportSize(size[0], size[1]);

@@ -120,8 +120,11 @@ final class Variation {
 
     private Part map(Map<?, ?> map, String at) {
         Map<Object, Part> parts = new TreeMap<>();
-        // in order: pointers are to stand as numbers are drawn for them, and the map's own order differs from run to run
-        new TreeMap<>(map).forEach((tooth, r) -> parts.put(tooth, r == null ? null : record((Record) r, at + "/" + (Tooth) tooth)));
+        // in order: pointers are to stand as numbers are drawn for them, and the map's own order differs from run to
+        // run
+        new TreeMap<>(map)
+                .forEach((tooth, r) ->
+                        parts.put(tooth, r == null ? null : record((Record) r, at + "/" + (Tooth) tooth)));
         parts.values().removeIf(p -> p == null);
         if (parts.isEmpty()) {
             return null;

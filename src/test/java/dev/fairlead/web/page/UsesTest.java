@@ -38,14 +38,13 @@ class UsesTest {
                         .orElseThrow());
         Uses.Finder finder = new Uses.Finder(RULES);
         for (Case c : cases) {
-            CheckOptions options = CheckOptions.USUAL.on(
-                    CheckOptions.USUAL.reach(c).day().orElseThrow());
+            CheckOptions options =
+                    CheckOptions.USUAL.on(CheckOptions.USUAL.reach(c).day().orElseThrow());
             Checked whole = CHECKER.check(c, "", options);
             Uses uses = finder.of(c);
             Map<String, String> before = seen(whole);
             for (String pointer : Edit.factPointers(c)) {
-                Map<String, String> after =
-                        seen(CHECKER.check(Edit.forget(c, pointer), "", options.withoutWorkings()));
+                Map<String, String> after = seen(CHECKER.check(Edit.forget(c, pointer), "", options.withoutWorkings()));
                 before.forEach((id, text) -> {
                     if (!text.equals(after.get(id)) && !uses.of(pointer).contains(id)) {
                         faults.add(c.id() + " " + pointer + " -> " + id + ": " + text + " / " + after.get(id));
