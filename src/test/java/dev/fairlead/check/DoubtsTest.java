@@ -56,9 +56,10 @@ class DoubtsTest {
                 .set("/plan/advanceRight", 0.4)
                 .without("/headFilm/tippingRadius")
                 .build();
-        // 93 + 2.5 x 0.4 = 94: one degree under the limit, half of the error of 2 degrees; 100 lies behind it
+        // by the steepest published figure 93 + 3.6 x 0.4 = 94.44: 0.56 degrees under the limit, 0.28 of the error of 2
+        // degrees; 100 lies behind it
         Doubt d = DOUBTS.of(c, CheckOptions.USUAL.with(Doubting.FIRST_ORDER));
-        assertThat(flip(d, "incisor-inclination-after").analytic()).isEqualTo(0.308538, within(1e-4));
+        assertThat(flip(d, "incisor-inclination-after").analytic()).isEqualTo(0.389739, within(1e-4));
         assertThat(flip(d, "incisor-inclination-before").analytic()).isEqualTo(0.158655, within(1e-4));
         assertThat(d.repeat().get(0).pointer()).isEqualTo("/headFilm/incisorMandibular");
         assertThat(d.repeat().get(0).criteria()).contains("incisor-inclination-after", "incisor-inclination-before");
@@ -70,6 +71,10 @@ class DoubtsTest {
     void simulationAgreesWithPropagation() {
         Doubt d = DOUBTS.of(SampleCase.full().build(), CheckOptions.USUAL.with(Doubting.drawn(2000, 1)));
         for (Doubt.Flip f : d.flips()) {
+            // counted in standard errors its distance carries none of its own: of it draws alone tell
+            if (f.criterion().equals("readings-agree")) {
+                continue;
+            }
             double p = f.simulated().orElseThrow();
             // first order, and chained where more than two values decide: 3 % on top of sampling error
             double slack = 4 * Math.sqrt(p * (1 - p) / 2000) + 0.03;

@@ -55,6 +55,10 @@ class FactPropertiesTest {
             Map<String, CaseValue> after = byName(b.without(pointer));
             after.forEach((name, k) -> {
                 CaseValue then = before.get(name);
+                // a recheck that nobody recorded did not happen: what is then known can only warn
+                if (name.endsWith("sinceRecheck")) {
+                    return;
+                }
                 if (then != null && then.applies() && !then.known() && k.known()) {
                     throw new AssertionError(name + " became known when " + pointer + " was removed");
                 }
@@ -125,7 +129,9 @@ class FactPropertiesTest {
                         boolean readOnce = name.contains(" duplicate") && !(value instanceof double[]);
                         // without a beam model a gauge is asked for, and says nothing of stress
                         boolean noModel = p.endsWith("/gauge");
-                        return value == null || value == CaseBuilder.NOT_APPLICABLE || readOnce || noModel;
+                        // a state that a primary tooth cannot have is asked for again
+                        boolean odd = name.endsWith("secondPrimaryStands") && p.endsWith("5/state");
+                        return odd || value == null || value == CaseBuilder.NOT_APPLICABLE || readOnce || noModel;
                     }));
         }
     }

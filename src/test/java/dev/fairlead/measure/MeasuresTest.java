@@ -29,6 +29,10 @@ class MeasuresTest {
         assertThat(blank.facts()).isNotEmpty();
         for (CaseFact f : blank.facts()) {
             Knowns.of(f).forEach((name, k) -> {
+                // a wire of which nothing is recorded is not in; that can only make a stop a caution
+                if (name.equals("wireIn")) {
+                    return;
+                }
                 assertThat(k.known())
                         .as(f.getClass().getSimpleName() + "." + name)
                         .isFalse();

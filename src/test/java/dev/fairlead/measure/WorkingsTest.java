@@ -46,9 +46,9 @@ class WorkingsTest {
         assertThat(by("space.required.left", all).formula()).isEqualTo("by radiograph");
         assertThat(by("space.irregularity", all).note()).contains("moderate");
         assertThat(by("position.inclination-after", all).substituted())
-                .isEqualTo("90 + asin(sin(88.5 - 90) + 1.75 / 22)");
+                .isEqualTo("88.5 + asin(sin(lean) + 1.75 / 22) - lean");
         List<Working> noCentre = workings(SampleCase.full().without("/headFilm/tippingRadius"));
-        assertThat(by("position.inclination-after", noCentre).substituted()).isEqualTo("88.5 + 2.5 x 1.75");
+        assertThat(by("position.inclination-after", noCentre).substituted()).isEqualTo("88.5 + 2.9 x 1.75");
     }
 
     @Test
@@ -75,8 +75,10 @@ class WorkingsTest {
         CaseBuilder b = SampleCase.full();
         b.drop("/images/");
         assertThat(by("holding.spare.left", workings(b)).note()).isEmpty();
-        Working w = by("holding.spare.left", workings(b.without("/teeth/41/width")));
+        List<Working> oneMissing = workings(b.without("/teeth/41/width"));
+        assertThat(by("holding.spare.left", oneMissing).value().known()).isFalse();
+        Working w = by("holding.spare-of-sum.left", oneMissing);
         assertThat(w.value().value()).isCloseTo(-0.7, org.assertj.core.api.Assertions.within(1e-9));
-        assertThat(w.note()).contains("23 mm");
+        assertThat(w.title()).contains("customary sum");
     }
 }

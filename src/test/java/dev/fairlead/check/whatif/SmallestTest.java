@@ -44,14 +44,11 @@ class SmallestTest {
                                 .set("/plan/advanceLeft", 2)
                                 .set("/plan/advanceRight", 2)),
                 Arguments.of(
-                        "incisor-inclination-after",
-                        at(Stage.INDICATION)
-                                .set("/headFilm/incisorMandibular", 92)
-                                .set("/plan/advanceLeft", 3)
-                                .set("/plan/advanceRight", 2.5)),
+                        "plan-meets-need",
+                        at(Stage.INDICATION).set("/plan/advanceLeft", 4).set("/plan/advanceRight", 4)),
                 Arguments.of(
-                        "tube-takes-wire",
-                        at(Stage.READINESS).set("/wire/size", 0.559).set("/wire/plannedSize", 0.559)),
+                        "planned-activation-fits",
+                        at(Stage.BENCH).set("/plan/standOff", 2.6)),
                 Arguments.of(
                         "exit-clears-gingiva",
                         at(Stage.BENCH).set("/bench/right/clearGingiva", 0.3).set("/bench/right/buccalTip", 2)),

@@ -62,7 +62,7 @@ class TypedChangesTest {
                 .extracting(f -> f.after().id())
                 .contains("incisor-inclination-before");
         assertThat(WhatIfText.of(d))
-                .contains("not planned")
+                .containsPattern("not\\s+planned")
                 .contains("gained")
                 .satisfies(t -> assertThat(t.lines()).allMatch(l -> Wrap.columns(l) <= Wrap.WIDTH));
     }

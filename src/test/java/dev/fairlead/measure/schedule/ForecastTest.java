@@ -80,10 +80,10 @@ class ForecastTest {
         assertThat(left.steps()).extracting(OwnResponse.Step::visit).containsExactly(2, 3);
         OwnResponse.Step last = left.steps().get(1);
         assertThat(last.own().value()).isEqualTo(1.0 / 0.8660254 / 3, within(1e-6));
-        // readings: 0.25 mm twice over 0.866 and over 3; stand-offs 0.4 mm twice over 3; scatter 0.15 x sqrt(2) / 2
+        // readings: 0.25 mm twice over 0.866 and over 3; stand-offs 0.2 mm twice over 3; scatter 0.15 x sqrt(2) / 2
         double own = last.own().value();
         double error = Math.sqrt(Math.pow(0.25 * Math.sqrt(2) / 0.8660254 / 3, 2)
-                + Math.pow(own * 0.4 * Math.sqrt(2) / 3, 2)
+                + Math.pow(own * 0.2 * Math.sqrt(2) / 3, 2)
                 + Math.pow(0.15 / Math.sqrt(2), 2));
         assertThat(last.own().sd()).isEqualTo(error, within(1e-6));
         double weight = 0.04 / (0.04 + error * error);

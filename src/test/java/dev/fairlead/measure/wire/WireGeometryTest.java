@@ -117,9 +117,9 @@ class WireGeometryTest {
 
     @Test
     void errorsGoThrough() {
-        // each mm of radius takes 2 pi mm of each fold's wire; 0.2 mm is the error of a bench reading
+        // each mm of radius takes 2 pi mm of each fold's wire; 0.05 mm is the error of a calliper on the beak
         double radius = Math.abs(base.spare().part("/wire/beakRadius"));
-        assertThat(radius).isCloseTo(4 * Math.PI * 0.2, within(1e-6));
+        assertThat(radius).isCloseTo(4 * Math.PI * 0.05, within(1e-6));
         // adaptive Gauss-Kronrod quadrature (QUADPACK) of the published beta function gives 1.57517 mm of perimeter per
         // mm of depth at
         // 44 by 24 mm, and 1.585 over a whole millimetre; 0.3 mm is the error of an arch dimension

@@ -48,7 +48,10 @@ class ReportPdfTest {
         for (Finding f : checked.report().findings().all()) {
             assertThat(text).as(f.id()).contains(squeezed(f.warns() ? f.seen() : f.title()));
         }
-        checked.report().workings().forEach(w -> assertThat(text).contains(squeezed(w.title())));
+        // what is not known of later stages is left out of the long report
+        checked.report().workings().stream()
+                .filter(w -> w.value().known())
+                .forEach(w -> assertThat(text).contains(squeezed(w.title())));
         assertThat(text).contains(squeezed(checked.report().caution()));
     }
 
@@ -60,7 +63,7 @@ class ReportPdfTest {
             for (int page = 1; page <= pages.size(); page++) {
                 assertThat(pages.get(page - 1)).contains("case " + id, page + " / " + pages.size());
             }
-            assertThat(pages.get(0)).contains("Key numbers", "What decides", "no permission");
+            assertThat(pages.get(0)).contains("Key numbers", "What decides", "not permission");
             assertThat(pages.get(1))
                     .as(id)
                     .startsWith("case " + id + " 2 / " + pages.size() + System.lineSeparator() + "Records");

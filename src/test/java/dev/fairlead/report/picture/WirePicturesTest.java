@@ -46,7 +46,7 @@ class WirePicturesTest {
     void forceFallsToNothingWithinItsBand() throws IOException {
         Picture load = LoadPicture.of(read("heron-07-clean")).orElseThrow();
         assertThat(load.rows().get(0).get(0)).isEqualTo("0.0 mm");
-        assertThat(load.rows().get(0).get(3)).isEqualTo("171 gf to 311 gf");
+        assertThat(load.rows().get(0).get(3)).isEqualTo("176 gf to 334 gf");
         assertThat(load.rows().get(load.rows().size() - 1))
                 .containsExactly("1.0 mm", "0 gf (0.00 N)", "0 gf (0.00 N)", "0 gf to 0 gf");
     }
