@@ -29,8 +29,10 @@ class MeasuresTest {
         assertThat(blank.facts()).isNotEmpty();
         for (CaseFact f : blank.facts()) {
             Knowns.of(f).forEach((name, k) -> {
-                // a wire of which nothing is recorded is not in; that can only make a stop a caution
-                if (name.equals("wireIn")) {
+                // nothing recorded: the wire is not in, nothing is planned, no dates or sides stand against each other;
+                // each
+                // is asked together with facts that are missing
+                if (List.of("wireIn", "noPlan", "sidesSwapped", "datesInOrder").contains(name)) {
                     return;
                 }
                 assertThat(k.known())

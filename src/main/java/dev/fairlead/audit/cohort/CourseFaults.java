@@ -80,6 +80,7 @@ final class CourseFaults {
                     .at(0.1),
             visit("not-past-plan", Fault.STEEL, "moved further than planned", w ->
                             new Object[] {w.last() + "/incisorAdvance", w.advance() + 1.3})
+                    .alsoWarns("readings-agree", Stage.RECORDS)
                     .when(c -> c.visits().size() > 1),
             visit("front-level", "level", "the front not levelled after opening", w ->
                     new Object[] {w.last() + "/frontOffLevel", w.draws().tenth(0.9, 2)}),
@@ -91,8 +92,7 @@ final class CourseFaults {
                             .one(new Object[] {w.last() + "/plaque", w.draws().whole(45, 90)}, new Object[] {
                                 w.last() + "/newWhiteSpots", true
                             })),
-            visit("root-check-decided", "roots", "nobody thought of the roots", CourseFaults::rootsForgotten)
-                    .alsoWarns("records-fresh", Stage.RECORDS));
+            visit("root-check-decided", "roots", "nobody thought of the roots", CourseFaults::rootsForgotten));
 
     private static final List<Fault> HOLDING = List.of(
             hold(TARGET, "target", "one side too short when the arch went in", w -> shorter(w, Side.LEFT))
@@ -141,18 +141,13 @@ final class CourseFaults {
             hold("second-molars-watched", "second-molar-recall", "second molars looked at too rarely", w ->
                     new Object[] {"/holding/secondMolarRecall", w.draws().whole(9, 18)}),
             hold(
-                            "holding-arch-not-too-long",
-                            "end-date",
-                            "the holding arch in for more than two years",
-                            w -> new Object[] {
-                                "/date",
-                                w.made()
-                                        .holding()
-                                        .cemented()
-                                        .get()
-                                        .plusMonths(w.draws().whole(26, 40))
-                            })
-                    .alsoWarns("records-fresh", Stage.RECORDS),
+                    "holding-arch-not-too-long",
+                    "end-date",
+                    "the holding arch in for more than two years",
+                    w -> new Object[] {
+                        "/date",
+                        w.made().holding().cemented().get().plusMonths(w.draws().whole(26, 40))
+                    }),
             hold(
                     "recall-planned",
                     "recall",

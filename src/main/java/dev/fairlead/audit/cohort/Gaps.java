@@ -26,6 +26,7 @@ final class Gaps {
     static final List<Gap> ALL = List.of(
             Gap.of(RECORDS, "ratio-of-widths", "/teeth/13/width", "/teeth/23/width"),
             Gap.of(RECORDS, "tooth-widths-plausible", "/teeth/41/width")
+                    .also(INDICATION, "plan-meets-need")
                     .also(RECORDS, "antimeres-agree", "measurements-repeated", "ratio-of-widths")
                     .also(INDICATION, "advancement-needed", "shortage-within-reach", "prediction-agrees")
                     .when(c -> !Fault.reached(c).hasReached(HOLDING)),
@@ -40,6 +41,7 @@ final class Gaps {
                             "overjet-after")
                     .also(ACTIVATION, "fold-wire-left", "not-past-plan"),
             Gap.of(INDICATION, "shortage-within-reach", "/space/incisors", "/space/perimeter")
+                    .also(INDICATION, "plan-meets-need")
                     .in(SPACE)
                     .also(INDICATION, "advancement-needed")
                     .also(RECORDS, "space-adds-up", "measurements-repeated"),
@@ -54,7 +56,9 @@ final class Gaps {
             Gap.of(BENCH, "arch-form-fits", "/bench/misfitRms", "/bench/misfitWorst", "/wire/formCanineWidth"),
             Gap.of(BENCH, "shape-kept", "/bench/misfitRmsAfter"),
             Gap.of(ACTIVATION, "stand-off-in-range", "{last}/left/standOff").also(ACTIVATION, BY_BEAM_MODEL),
-            Gap.of(ACTIVATION, "sides-balanced", "{last}/left/gapOpened").also(ACTIVATION, "fold-wire-left"),
+            Gap.of(ACTIVATION, "sides-balanced", "{last}/left/gapOpened")
+                    .also(RECORDS, "readings-agree")
+                    .also(ACTIVATION, "fold-wire-left"),
             Gap.of(ACTIVATION, "response-seen", "{last}/left/space")
                     .also(ACTIVATION, "not-past-plan")
                     .when(c -> c.visits().size() > 1),
@@ -72,7 +76,8 @@ final class Gaps {
             Gap.of(INDICATION, "first-molars-erupted", "/teeth/36/state"),
             Gap.of(INDICATION, "buccal-window-open", "/teeth/35/state"),
             Gap.of(INDICATION, "eruption-path-clear", "/films/infraoccludedMolar"),
-            Gap.of(INDICATION, "plan-meets-need", "/arch/molarDepth"),
+            Gap.of(INDICATION, "plan-meets-need", "/arch/molarDepth")
+                    .also(BENCH, "blank-long-enough", "first-bend-offset", "planned-force-fits"),
             Gap.of(INDICATION, "lower-brackets-clear", "/bite/biteOnBrackets"),
             Gap.of(INDICATION, "medical-history-read", "/child/historyTaken"),
             Gap.of(INDICATION, "habits-seen", "/mouth/habit"),
@@ -131,6 +136,7 @@ final class Gaps {
             Gap.of(INSERTION, "eye-and-airway-protection", "/insertion/airwayGuard"),
             Gap.of(INSERTION, "instructions-given", "/insertion/instructionsGiven"),
             Gap.of(ACTIVATION, "visit-interval", "/visits/1/date")
+                    .also(RECORDS, "readings-agree")
                     .when(c -> c.visits().size() > 1),
             Gap.of(ACTIVATION, "legs-parallel-after", "{last}/right/legsOutOfParallel"),
             Gap.of(ACTIVATION, "molars-hold", "{last}/left/molarDistal"),

@@ -60,6 +60,7 @@ final class IndicationFaults {
                             "space",
                             "no side lacks room",
                             w -> roomier(w, w.draws().tenth(2.4, 2.8)))
+                    .alsoWarns("plan-meets-need", Stage.INDICATION)
                     .when(RecordFaults::untouched)
                     .at(0.06),
             fault(
@@ -67,6 +68,7 @@ final class IndicationFaults {
                             "space",
                             "far more room is lacking than an advancement can give",
                             w -> roomier(w, -w.draws().tenth(2.4, 4)))
+                    .alsoWarns("plan-meets-need", Stage.INDICATION)
                     .when(RecordFaults::untouched)
                     .at(0.06),
             fault("prediction-agrees", "percentile", "the table read at a percentile far from the usual one", w ->

@@ -46,9 +46,7 @@ class SmallestTest {
                 Arguments.of(
                         "plan-meets-need",
                         at(Stage.INDICATION).set("/plan/advanceLeft", 4).set("/plan/advanceRight", 4)),
-                Arguments.of(
-                        "planned-activation-fits",
-                        at(Stage.BENCH).set("/plan/standOff", 2.6)),
+                Arguments.of("planned-activation-fits", at(Stage.BENCH).set("/plan/standOff", 2.6)),
                 Arguments.of(
                         "exit-clears-gingiva",
                         at(Stage.BENCH).set("/bench/right/clearGingiva", 0.3).set("/bench/right/buccalTip", 2)),

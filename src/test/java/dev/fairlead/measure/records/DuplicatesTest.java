@@ -69,18 +69,23 @@ class DuplicatesTest {
     void everyKeyLengthHasToBeReadTwice() {
         CaseBuilder b = SampleCase.full().set("/teeth/41/width", 5.4).set("/space/left", 20.5);
         RecordChecks r = RecordChecks.of(new Readings(b.build()), Fact.of(LocalDate.parse("2026-03-01")));
-        assertThat(r.duplicateLength().missing()).containsExactly("/teeth/41/width/-", "/space/left/-");
+        assertThat(r.duplicateLength().missing())
+                .as("the second reading of each")
+                .containsExactly("/teeth/41/width/-", "/space/left/-");
         assertThat(r.duplicateAngle().value())
                 .as("one pair that differs by 1")
                 .isCloseTo(Math.sqrt(1.0 / 2), within(1e-12));
     }
 
     @Test
-    void agesCountFromTheRecordToTheDay() {
-        CaseBuilder b = SampleCase.full().without("/insertion/date").set("/films/headFilm", "2025-12-01");
+    void agesCountFromTheRecordToTheStart() {
+        CaseBuilder b = SampleCase.full();
         RecordChecks r = RecordChecks.of(new Readings(b.build()), Fact.of(LocalDate.parse("2026-12-01")));
-        assertThat(r.filmAge().value()).as("calendar months").isCloseTo(12, within(1e-9));
+        assertThat(r.filmAge().value())
+                .as("1 December to the first visit on 20 January: a month and 19 of the 31 days of January")
+                .isCloseTo(1 + 19.0 / 31, within(1e-9));
         assertThat(r.perimeterGap().value()).isCloseTo(Math.abs(20.5 + 21.1 + 20.9 - 62.4), within(1e-9));
+        b.drop("/visits/");
         RecordChecks noDay = RecordChecks.of(
                 new Readings(b.without("/date").without("/films/models").build()), Fact.unknown("/date"));
         assertThat(noDay.filmAge().missing()).containsExactly("/date");
