@@ -74,7 +74,8 @@ class DoubtsTest {
             // their values carry no error of their own (one is counted in standard errors, one in worst figures): of
             // them
             // draws alone tell
-            if (List.of("readings-agree", "plan-meets-need").contains(f.criterion())) {
+            if (List.of("readings-agree", "plan-meets-need", "inclination-relative-to-divergence")
+                    .contains(f.criterion())) {
                 continue;
             }
             double p = f.simulated().orElseThrow();

@@ -55,6 +55,7 @@ final class CourseFaults {
                 1.6
             }),
             visit("response-seen", Fault.STEEL, "no room gained", CourseFaults::noGain)
+                    .alsoWarns("readings-agree", Stage.RECORDS)
                     .when(c -> c.visits().size() > 2)
                     .at(0.04),
             visit("molars-hold", "molars", "a first molar driven back", w ->
@@ -92,7 +93,8 @@ final class CourseFaults {
                             .one(new Object[] {w.last() + "/plaque", w.draws().whole(45, 90)}, new Object[] {
                                 w.last() + "/newWhiteSpots", true
                             })),
-            visit("root-check-decided", "roots", "nobody thought of the roots", CourseFaults::rootsForgotten));
+            visit("root-check-decided", "roots", "nobody thought of the roots", CourseFaults::rootsForgotten)
+                    .alsoWarns("records-fresh", Stage.RECORDS));
 
     private static final List<Fault> HOLDING = List.of(
             hold(TARGET, "target", "one side too short when the arch went in", w -> shorter(w, Side.LEFT))

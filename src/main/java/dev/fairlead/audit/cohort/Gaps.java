@@ -32,6 +32,7 @@ final class Gaps {
                     .when(c -> !Fault.reached(c).hasReached(HOLDING)),
             Gap.of(RECORDS, "records-fresh", "/films/models"),
             Gap.of(INDICATION, "incisor-inclination-after", "/plan/advanceLeft")
+                    .also(INDICATION, "plan-meets-need", "midline-side-plan")
                     .also(
                             INDICATION,
                             "gingiva-thickness",
@@ -46,7 +47,7 @@ final class Gaps {
                     .also(INDICATION, "advancement-needed")
                     .also(RECORDS, "space-adds-up", "measurements-repeated"),
             Gap.of(BENCH, "fold-length-is-tube-length", "/hardware/left/length")
-                    .also(BENCH, "blank-long-enough")
+                    .also(BENCH, "blank-long-enough", "first-bend-offset")
                     .alsoBeforeVisits(BENCH, PLANNED)
                     .also(ACTIVATION, BY_BEAM_MODEL),
             Gap.of(BENCH, "bends-small", "/bench/left/bendRadius")
@@ -55,7 +56,9 @@ final class Gaps {
                     .also(ACTIVATION, "fold-wire-left"),
             Gap.of(BENCH, "arch-form-fits", "/bench/misfitRms", "/bench/misfitWorst", "/wire/formCanineWidth"),
             Gap.of(BENCH, "shape-kept", "/bench/misfitRmsAfter"),
-            Gap.of(ACTIVATION, "stand-off-in-range", "{last}/left/standOff").also(ACTIVATION, BY_BEAM_MODEL),
+            Gap.of(ACTIVATION, "stand-off-in-range", "{last}/left/standOff")
+                    .also(RECORDS, "readings-agree")
+                    .also(ACTIVATION, BY_BEAM_MODEL),
             Gap.of(ACTIVATION, "sides-balanced", "{last}/left/gapOpened")
                     .also(RECORDS, "readings-agree")
                     .also(ACTIVATION, "fold-wire-left"),
@@ -82,6 +85,7 @@ final class Gaps {
             Gap.of(INDICATION, "medical-history-read", "/child/historyTaken"),
             Gap.of(INDICATION, "habits-seen", "/mouth/habit"),
             Gap.of(INDICATION, "advancement-needed", "/space/left")
+                    .also(INDICATION, "plan-meets-need")
                     .in(SPACE)
                     .also(RECORDS, "space-adds-up", "measurements-repeated"),
             Gap.of(INDICATION, "incisor-inclination-before", "/headFilm/incisorMandibular")
