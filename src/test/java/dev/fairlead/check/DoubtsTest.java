@@ -74,7 +74,7 @@ class DoubtsTest {
             // their values carry no error of their own (one is counted in standard errors, one in worst figures): of
             // them
             // draws alone tell
-            if (List.of("readings-agree", "plan-meets-need", "inclination-relative-to-divergence")
+            if (List.of("readings-agree", "plan-meets-need", "inclination-relative-to-divergence", "fold-wire-left")
                     .contains(f.criterion())) {
                 continue;
             }

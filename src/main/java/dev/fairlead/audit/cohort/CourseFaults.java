@@ -55,7 +55,6 @@ final class CourseFaults {
                 1.6
             }),
             visit("response-seen", Fault.STEEL, "no room gained", CourseFaults::noGain)
-                    .alsoWarns("readings-agree", Stage.RECORDS)
                     .when(c -> c.visits().size() > 2)
                     .at(0.04),
             visit("molars-hold", "molars", "a first molar driven back", w ->
@@ -227,6 +226,9 @@ final class CourseFaults {
                 changes.add("/visits/" + i + "/" + side.word() + "/space");
                 changes.add(tenth(w.value("/visits/0/" + side.word() + "/space") + 0.05 * i));
             }
+            // where no room was gained the front has not come forward either
+            changes.add("/visits/" + i + "/incisorAdvance");
+            changes.add(tenth(w.value("/visits/0/incisorAdvance")));
         }
         return changes.toArray();
     }

@@ -63,6 +63,7 @@ final class Gaps {
                     .also(RECORDS, "readings-agree")
                     .also(ACTIVATION, "fold-wire-left"),
             Gap.of(ACTIVATION, "response-seen", "{last}/left/space")
+                    .also(RECORDS, "readings-agree")
                     .also(ACTIVATION, "not-past-plan")
                     .when(c -> c.visits().size() > 1),
             Gap.of(ACTIVATION, "no-permanent-set", "/wire/proofStrength"),

@@ -60,7 +60,8 @@ record Sketch(
         double mean = d.uniform(1.1, 2.1);
         double skew = d.uniform(-0.15, 0.15);
         double lack = d.uniform(0.2, 0.8);
-        double advance = Draws.half(mean / GAIN + 0.25);
+        // near enough to the need of either side, whatever its arch gains for a millimetre
+        double advance = Draws.tenth(mean / GAIN + 0.15);
         int steps = Math.max(2, (int) Math.ceil(advance));
         Stage stage = d.one(
                 Stage.RECORDS,
