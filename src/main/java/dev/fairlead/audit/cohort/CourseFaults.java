@@ -76,7 +76,9 @@ final class CourseFaults {
                             Fault.STEEL,
                             "moved more than 3 mm and not looked at again",
                             CourseFaults::notRechecked)
-                    .when(c -> c.plan().advanceLeft().value() == 3)
+                    .alsoWarns("not-past-plan", Stage.ACTIVATION)
+                    .alsoWarns("readings-agree", Stage.RECORDS)
+                    .when(c -> c.visits().size() > 1 && c.plan().advanceLeft().value() >= 2)
                     .at(0.1),
             visit("not-past-plan", Fault.STEEL, "moved further than planned", w ->
                             new Object[] {w.last() + "/incisorAdvance", w.advance() + 1.3})
@@ -234,7 +236,7 @@ final class CourseFaults {
     }
 
     private static Object[] notRechecked(Fault.Work w) {
-        List<Object> changes = new ArrayList<>(List.of(w.last() + "/incisorAdvance", 3.4));
+        List<Object> changes = new ArrayList<>(List.of(w.last() + "/incisorAdvance", w.advance() + 1.3));
         for (int i = 0; i < w.made().visits().size(); i++) {
             changes.addAll(List.of("/visits/" + i + "/inclinationRechecked", false));
         }

@@ -68,6 +68,7 @@ final class Gaps {
                     .when(c -> c.visits().size() > 1),
             Gap.of(ACTIVATION, "no-permanent-set", "/wire/proofStrength"),
             Gap.of(ACTIVATION, "inclination-rechecked", "{last}/incisorAdvance")
+                    .also(RECORDS, "readings-agree")
                     .also(ACTIVATION, "not-past-plan")
                     .when(c -> c.visits().size() > 1),
             Gap.of(ACTIVATION, "front-level", "{last}/frontOffLevel"),
@@ -81,12 +82,14 @@ final class Gaps {
             Gap.of(INDICATION, "buccal-window-open", "/teeth/35/state"),
             Gap.of(INDICATION, "eruption-path-clear", "/films/infraoccludedMolar"),
             Gap.of(INDICATION, "plan-meets-need", "/arch/molarDepth")
-                    .also(BENCH, "blank-long-enough", "first-bend-offset", "planned-force-fits"),
+                    .also(BENCH, "blank-long-enough", "first-bend-offset")
+                    .alsoBeforeVisits(BENCH, PLANNED),
             Gap.of(INDICATION, "lower-brackets-clear", "/bite/biteOnBrackets"),
             Gap.of(INDICATION, "medical-history-read", "/child/historyTaken"),
             Gap.of(INDICATION, "habits-seen", "/mouth/habit"),
             Gap.of(INDICATION, "advancement-needed", "/space/left")
                     .also(INDICATION, "plan-meets-need")
+                    .also(ACTIVATION, "readings-agree")
                     .in(SPACE)
                     .also(RECORDS, "space-adds-up", "measurements-repeated"),
             Gap.of(INDICATION, "incisor-inclination-before", "/headFilm/incisorMandibular")

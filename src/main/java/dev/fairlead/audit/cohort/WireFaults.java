@@ -2,6 +2,7 @@ package dev.fairlead.audit.cohort;
 
 import static dev.fairlead.audit.cohort.Draws.tenth;
 
+import dev.fairlead.model.Case;
 import dev.fairlead.model.Stage;
 import java.util.ArrayList;
 import java.util.List;
@@ -47,7 +48,8 @@ final class WireFaults {
 
     private static final List<Fault> BENCH = List.of(
             bench("wire-is-as-planned", Fault.STEEL, "0.018 in wire taken for 0.020 in", w ->
-                    new Object[] {"/wire/size", 0.457}),
+                            new Object[] {"/wire/size", 0.457})
+                    .when(WireFaults::underWay),
             bench("arch-form-fits", "arch-form", "a preform of the wrong size", w -> new Object[] {
                 "/bench/misfitRms",
                 w.draws().tenth(1.4, 2),
@@ -76,10 +78,11 @@ final class WireFaults {
                     "folds longer than the tubes",
                     w -> opened(w, 1.32, "/bench/left/length", 4.2, "/bench/right/length", 4.3)),
             bench(
-                    "bends-small",
-                    Fault.STEEL,
-                    "bends made too far down the beak",
-                    w -> opened(w, 0.6, "/bench/left/bendRadius", 1.45, "/bench/right/bendRadius", 1.45)),
+                            "bends-small",
+                            Fault.STEEL,
+                            "bends made too far down the beak",
+                            w -> opened(w, 0.6, "/bench/left/bendRadius", 1.45, "/bench/right/bendRadius", 1.45))
+                    .when(WireFaults::underWay),
             bench("bends-square", "square", "a fold out of square", w ->
                     new Object[] {"/bench/left/outOfSquare", w.draws().whole(10, 20)}),
             bench("legs-parallel", "legs", "legs of a fold not parallel", w ->
@@ -146,6 +149,11 @@ final class WireFaults {
             Stream.of(READINESS, BENCH, INSERTION).flatMap(List::stream).toList();
 
     private WireFaults() {}
+
+    /** With a visit on record the planned force counts no longer: before, a softer wire may push too little. */
+    private static boolean underWay(Case c) {
+        return !c.visits().isEmpty();
+    }
 
     /**
      * Larger bends travel further for the same gap, longer legs less far: the gaps are other by as much, so that the
