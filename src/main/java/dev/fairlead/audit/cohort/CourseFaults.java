@@ -81,7 +81,7 @@ final class CourseFaults {
                     .when(c -> c.visits().size() > 1 && c.plan().advanceLeft().value() >= 2)
                     .at(0.1),
             visit("not-past-plan", Fault.STEEL, "moved further than planned", w ->
-                            new Object[] {w.last() + "/incisorAdvance", w.advance() + 1.3})
+                            new Object[] {w.last() + "/incisorAdvance", w.advance() + 1.8})
                     .alsoWarns("readings-agree", Stage.RECORDS)
                     .when(c -> c.visits().size() > 1),
             visit("front-level", "level", "the front not levelled after opening", w ->
@@ -236,7 +236,7 @@ final class CourseFaults {
     }
 
     private static Object[] notRechecked(Fault.Work w) {
-        List<Object> changes = new ArrayList<>(List.of(w.last() + "/incisorAdvance", w.advance() + 1.3));
+        List<Object> changes = new ArrayList<>(List.of(w.last() + "/incisorAdvance", w.advance() + 1.8));
         for (int i = 0; i < w.made().visits().size(); i++) {
             changes.addAll(List.of("/visits/" + i + "/inclinationRechecked", false));
         }

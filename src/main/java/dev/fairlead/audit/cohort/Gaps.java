@@ -48,6 +48,7 @@ final class Gaps {
                     .also(RECORDS, "space-adds-up", "measurements-repeated"),
             Gap.of(BENCH, "fold-length-is-tube-length", "/hardware/left/length")
                     .also(BENCH, "blank-long-enough", "first-bend-offset")
+                    .also(ACTIVATION, BY_BEAM_MODEL)
                     .alsoBeforeVisits(BENCH, PLANNED)
                     .also(ACTIVATION, BY_BEAM_MODEL),
             Gap.of(BENCH, "bends-small", "/bench/left/bendRadius")
@@ -83,6 +84,7 @@ final class Gaps {
             Gap.of(INDICATION, "eruption-path-clear", "/films/infraoccludedMolar"),
             Gap.of(INDICATION, "plan-meets-need", "/arch/molarDepth")
                     .also(BENCH, "blank-long-enough", "first-bend-offset")
+                    .also(ACTIVATION, BY_BEAM_MODEL)
                     .alsoBeforeVisits(BENCH, PLANNED),
             Gap.of(INDICATION, "lower-brackets-clear", "/bite/biteOnBrackets"),
             Gap.of(INDICATION, "medical-history-read", "/child/historyTaken"),

@@ -219,7 +219,7 @@ class AgreeTest {
         assertThat(r.misses()).isEmpty();
         assertThat(r.lines().stream().filter(l -> l.leftOut() > 0))
                 .extracting(Detection.Line::criterion)
-                .containsExactly("no-permanent-set", "vertical-force");
+                .containsExactly("planned-force-fits", "no-permanent-set", "vertical-force");
         assertThat(DetectionText.of(r)).contains("counted nowhere: only the beam model of the wire could tell");
     }
 
