@@ -185,11 +185,28 @@ public final class Doubts {
                     near.add(new Near(
                             criterion,
                             fact,
-                            FactEdit.with(fact, need.component(), across(threshold, m)),
+                            beyond(c, fact, m, across(threshold, m)),
                             new Compared(c.id(), place, need.component(), m, limit, false)));
                 }
             }
         }
+    }
+
+    /**
+     * The fact with a value moved, and with it all others of the criterion that are the same number: a value and its
+     * steepest form, equal where all is measured, are never apart, and one alone would change no ending.
+     */
+    private static CaseFact beyond(Criterion c, CaseFact fact, Measured moved, Measured to) {
+        CaseFact beyond = fact;
+        for (Need need : c.needs()) {
+            if (need.of(fact) instanceof Measured m
+                    && m.known()
+                    && m.unit() == moved.unit()
+                    && Math.abs(m.value() - moved.value()) <= Measured.ROUNDING) {
+                beyond = FactEdit.with(beyond, need.component(), to);
+            }
+        }
+        return beyond;
     }
 
     /** The value just on the other side of a threshold. */
