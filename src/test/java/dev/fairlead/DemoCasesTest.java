@@ -2,6 +2,9 @@ package dev.fairlead;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.fairlead.check.CheckOptions;
+import dev.fairlead.check.Checker;
+import dev.fairlead.findings.Counts;
 import dev.fairlead.intake.CaseReader;
 import dev.fairlead.intake.CaseReading;
 import dev.fairlead.intake.text.CaseFormat;
@@ -9,14 +12,20 @@ import dev.fairlead.intake.text.Problem;
 import dev.fairlead.intake.write.CaseWriter;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.CaseValue;
+import dev.fairlead.model.Choices.ToothState;
+import dev.fairlead.model.Measured;
 import dev.fairlead.model.Side;
 import dev.fairlead.model.Tooth;
 import dev.fairlead.model.shape.Edit;
+import dev.fairlead.rules.verdict.Rulebase;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -95,6 +104,67 @@ class DemoCasesTest {
                             .toList())
                     .anyMatch(l -> l.contains("Invented"));
         }
+    }
+
+    /** Children differ in age, teeth, face and arch, and the hardware in sizes, as a panel sees them. */
+    @Test
+    void theyAreManyChildrenAndArches() throws IOException {
+        Set<List<Object>> children = new HashSet<>();
+        Set<List<Double>> arches = new HashSet<>();
+        List<Case> all = new ArrayList<>();
+        for (Path file : readable()) {
+            Case c = CaseReader.read(file).value().orElseThrow();
+            all.add(c);
+            children.add(List.of(
+                    c.child().age().value(),
+                    c.child().sex(),
+                    c.tooth(Tooth.of(41)).width().value(),
+                    c.tooth(Tooth.of(42)).width().value()));
+            arches.add(
+                    List.of(c.arch().molarWidth().value(), c.arch().molarDepth().value()));
+        }
+        assertThat(children).hasSizeGreaterThanOrEqualTo(15);
+        assertThat(arches).hasSizeGreaterThanOrEqualTo(15);
+        assertThat(all.stream().filter(c -> c.child().age().value() < 9.5)).hasSizeGreaterThanOrEqualTo(5);
+        assertThat(all).anyMatch(c -> c.tooth(Tooth.of(75)).state().is(ToothState.MISSING));
+        assertThat(all)
+                .anyMatch(c -> c.bite().overbite().value() > 5)
+                .anyMatch(c -> c.bite().overbite().value() < 0);
+        assertThat(all)
+                .anyMatch(c -> c.headFilm().mandibularPlane().value() < 20)
+                .anyMatch(c -> c.headFilm().mandibularPlane().value() > 35);
+        assertThat(all).anyMatch(c -> c.child().familyClassIII().yes());
+        assertThat(all)
+                .anyMatch(c -> c.plan().advanceLeft().value()
+                        != c.plan().advanceRight().value());
+        assertThat(all.stream()
+                        .map(c -> c.wire().size())
+                        .filter(Measured::known)
+                        .map(Measured::value))
+                .contains(0.4064, 0.4572, 0.508);
+        assertThat(all.stream()
+                        .map(c -> c.hardware().left().length())
+                        .filter(Measured::known)
+                        .map(Measured::value))
+                .contains(3.0, 3.5, 4.0, 4.5);
+    }
+
+    /** A story that says so is answered by the tool: at least five, each with a stop or three cautions. */
+    @Test
+    void severalShouldBeAdvisedAgainstAndAre() throws IOException {
+        Checker checker = new Checker(Rulebase.builtIn());
+        int against = 0;
+        for (Path file : readable()) {
+            boolean told = Files.readString(file).contains("should advise against");
+            if (told) {
+                against++;
+                Counts n = checker.check(CaseReader.read(file).value().orElseThrow(), "0", CheckOptions.USUAL)
+                        .report()
+                        .counts();
+                assertThat(n.stop()).as(file.toString()).isPositive();
+            }
+        }
+        assertThat(against).isGreaterThanOrEqualTo(5);
     }
 
     @Test

@@ -102,14 +102,14 @@ final class FindingMaker {
         return reasons.isEmpty() ? r.criterion().title() : reasons.get(0).title();
     }
 
-    /** Of a warning what is to be done about each of its reasons; nothing of a pass. */
+    /** Of a warning what is to be done about each of its reasons, each sentence once; nothing of a pass. */
     private static String todo(CriterionResult r, Template template) {
         if (r.status() == Status.NOT_ASSESSED) {
             return r.failed() ? TELL : ENTER;
         }
-        List<String> each = new ArrayList<>();
+        Set<String> each = new LinkedHashSet<>();
         for (Reason reason : reasons(r)) {
-            each.add(template.general(reason.todo()));
+            each.addAll(List.of(template.general(reason.todo()).split("(?<=[.!?]) (?=\\p{Lu})")));
         }
         return String.join(" ", each);
     }

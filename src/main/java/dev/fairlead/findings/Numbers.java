@@ -71,6 +71,17 @@ public final class Numbers {
         return text(m, decimals) + inches(m.value(), t);
     }
 
+    /** A distance to a threshold; more decimals where rounding would make nothing of it. */
+    static String apart(double distance, Threshold t) {
+        int decimals = decimals(t);
+        while (distance > Measured.ROUNDING
+                && decimals < MOST_DECIMALS
+                && plain(distance, decimals).equals(plain(0, decimals))) {
+            decimals++;
+        }
+        return text(distance, t.unit(), decimals);
+    }
+
     /** The value of a threshold with its unit. */
     public static String text(Threshold t) {
         return text(t.value(), t.unit(), decimals(t)) + inches(t.value(), t);

@@ -53,6 +53,11 @@ public record SeenValue(Measured measured, Threshold threshold) {
         return Numbers.beside(measured, threshold);
     }
 
+    /** How far it is from the limit, without a sign, as written for people. */
+    public String marginText() {
+        return Numbers.apart(Math.abs(margin()), threshold);
+    }
+
     /** The limit with its unit, as written for people. */
     public String limitText() {
         return Numbers.text(threshold);

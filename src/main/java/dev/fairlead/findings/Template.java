@@ -12,13 +12,17 @@ import java.util.List;
 
 /**
  * Fills the placeholders of a criterion's texts: {value}, {-value}, {limit}, {place}, a threshold, or a component that
- * the criterion needs.
+ * the criterion needs; {a..b} for a span that is one number where both are the same; {value|# over|# short|as planned}
+ * for words by the sign of a number, which stands without it where # is.
  */
 final class Template {
     /**
      * In front of a component: its value with the opposite sign, so that a text can say "below" of a negative "over".
      */
     private static final String OPPOSITE = "-";
+
+    /** Between the two ends of a span. */
+    private static final String SPAN = "..";
 
     private final Criterion criterion;
     private final Catalogue catalogue;
@@ -54,6 +58,16 @@ final class Template {
     }
 
     private String value(String name, PlaceResult place, Verdict verdict) {
+        int bar = name.indexOf('|');
+        if (bar > 0) {
+            return bySign(name.substring(0, bar), name.substring(bar + 1).split("\\|"), place, verdict);
+        }
+        int dots = name.indexOf(SPAN);
+        if (dots > 0) {
+            String from = value(name.substring(0, dots), place, verdict);
+            String to = value(name.substring(dots + SPAN.length()), place, verdict);
+            return from.equals(to) ? from : from + " to " + to;
+        }
         if (verdict != null && !verdict.seen().isEmpty() && name.matches("-?value|limit")) {
             Verdict.Seen seen = verdict.seen().get(0);
             Threshold t = catalogue.thresholds().get(seen.limit());
@@ -81,6 +95,15 @@ final class Template {
             }
         }
         throw new IllegalStateException(criterion.id() + ": nothing fills {" + name + "}");
+    }
+
+    /** Words for a number above nought, below it, and, where they differ, for one that shows as nought. */
+    private String bySign(String name, String[] words, PlaceResult place, Verdict verdict) {
+        String shown = value(name, place, verdict);
+        boolean below = shown.replaceFirst("^\\(", "").startsWith(OPPOSITE);
+        String number = below ? value(OPPOSITE + name, place, verdict) : shown;
+        boolean nought = words.length > 2 && number.replaceFirst(" ±.*", "").matches("\\D*0(\\.0*)?\\D*");
+        return words[nought ? 2 : below ? 1 : 0].replace("#", number);
     }
 
     /** A component; with the decimals of its threshold when it was held against one. */

@@ -25,10 +25,12 @@ public record Films(
         @Field("Does it show an ectopic lower canine or premolar?")
         Answer ectopic,
 
-        @Field("Is the path of the lower permanent canines normal?")
+        @Field(value = "Is the path of the lower permanent canines normal?", label = "path of the lower canines")
         Answer caninePathNormal,
 
-        @Field("Is a lower primary molar infraoccluded (below the level of its neighbours)?")
+        @Field(
+                value = "Is a lower primary molar infraoccluded (below the level of its neighbours)?",
+                label = "infraoccluded primary molar")
         Answer infraoccludedMolar,
 
         @Field("Does a lower first permanent molar erupt ectopically, under the primary molar?")

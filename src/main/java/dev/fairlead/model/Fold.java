@@ -7,7 +7,8 @@ public record Fold(
                 unit = Unit.MM,
                 low = 20,
                 high = 60,
-                error = ErrorKind.BENCH_LENGTH)
+                error = ErrorKind.BENCH_LENGTH,
+                label = "first mark from midline")
         Measured firstMark,
 
         @Field(
@@ -15,7 +16,8 @@ public record Fold(
                 unit = Unit.MM,
                 low = 0,
                 high = 10,
-                error = ErrorKind.BENCH_LENGTH)
+                error = ErrorKind.BENCH_LENGTH,
+                label = "first bend behind tube")
         Measured firstBendOffset,
 
         @Field(
@@ -43,7 +45,8 @@ public record Fold(
                 unit = Unit.DEGREE,
                 low = 0,
                 high = 45,
-                error = ErrorKind.BENCH_ANGLE)
+                error = ErrorKind.BENCH_ANGLE,
+                label = "fold out of square")
         Measured outOfSquare,
 
         @Field(
@@ -59,7 +62,8 @@ public record Fold(
                 unit = Unit.MM,
                 low = 0,
                 high = 8,
-                error = ErrorKind.BENCH_LENGTH)
+                error = ErrorKind.BENCH_LENGTH,
+                label = "gap fold to gum")
         Measured clearGingiva,
 
         @Field(
@@ -67,7 +71,8 @@ public record Fold(
                 unit = Unit.MM,
                 low = 0,
                 high = 8,
-                error = ErrorKind.BENCH_LENGTH)
+                error = ErrorKind.BENCH_LENGTH,
+                label = "gap fold to cheek")
         Measured clearCheek,
 
         @Field(
@@ -75,5 +80,6 @@ public record Fold(
                 unit = Unit.DEGREE,
                 low = -30,
                 high = 70,
-                error = ErrorKind.BENCH_ANGLE)
+                error = ErrorKind.BENCH_ANGLE,
+                label = "fold tipped to the cheek")
         Measured buccalTip) {}

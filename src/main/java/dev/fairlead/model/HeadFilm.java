@@ -53,5 +53,6 @@ public record HeadFilm(
                 low = 12,
                 high = 32,
                 error = ErrorKind.FILM_LENGTH,
-                mayNotApply = true)
+                mayNotApply = true,
+                label = "incisal edge to centre of tipping")
         Measured tippingRadius) {}

@@ -52,7 +52,8 @@ public record Holding(
                 unit = Unit.MM,
                 low = 0,
                 high = 6,
-                error = ErrorKind.TISSUE_GAP)
+                error = ErrorKind.TISSUE_GAP,
+                label = "gap arch to tissue")
         Measured tissueClearance,
 
         @Field(

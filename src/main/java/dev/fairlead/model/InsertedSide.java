@@ -7,7 +7,8 @@ public record InsertedSide(
                 unit = Unit.MM,
                 low = 0,
                 high = 10,
-                error = ErrorKind.MOUTH_RULER)
+                error = ErrorKind.MOUTH_RULER,
+                label = "cut end stands out")
         Measured endProud,
 
         @Field("Was the cut-off piece caught and accounted for?")
@@ -20,7 +21,8 @@ public record InsertedSide(
                 unit = Unit.MM,
                 low = 0,
                 high = 8,
-                error = ErrorKind.FEELER)
+                error = ErrorKind.FEELER,
+                label = "gap fold to tube")
         Measured stopGap,
 
         @Field(value = "Does the fold sit under the hook?", mayNotApply = true)

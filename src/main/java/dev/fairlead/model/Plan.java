@@ -36,7 +36,8 @@ public record Plan(
                 high = 6,
                 error = ErrorKind.NONE,
                 planned = true,
-                step = 0.5)
+                step = 0.5,
+                label = "stand-off")
         Measured standOff,
 
         @Field(

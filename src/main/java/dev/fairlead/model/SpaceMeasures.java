@@ -7,7 +7,8 @@ public record SpaceMeasures(
                 unit = Unit.MM,
                 low = 5,
                 high = 35,
-                error = ErrorKind.SEGMENT)
+                error = ErrorKind.SEGMENT,
+                label = "left segment")
         Measured left,
 
         @Field(
@@ -15,7 +16,8 @@ public record SpaceMeasures(
                 unit = Unit.MM,
                 low = 5,
                 high = 35,
-                error = ErrorKind.SEGMENT)
+                error = ErrorKind.SEGMENT,
+                label = "right segment")
         Measured right,
 
         @Field(

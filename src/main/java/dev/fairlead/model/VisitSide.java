@@ -15,7 +15,8 @@ public record VisitSide(
                 unit = Unit.MM,
                 low = 0,
                 high = 8,
-                error = ErrorKind.MOUTH_RULER)
+                error = ErrorKind.MOUTH_RULER,
+                label = "stand-off")
         Measured standOff,
 
         @Field(
@@ -39,5 +40,6 @@ public record VisitSide(
                 unit = Unit.MM,
                 low = -5,
                 high = 8,
-                error = ErrorKind.MOUTH_RULER)
+                error = ErrorKind.MOUTH_RULER,
+                label = "molar moved back")
         Measured molarDistal) {}

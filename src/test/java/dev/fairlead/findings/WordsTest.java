@@ -19,7 +19,7 @@ class WordsTest {
     @CsvSource(delimiter = '|', textBlock = """
             /teeth/41/gingivaThickness  | gingival thickness of tooth 41
             /bite/overjet               | overjet, bite
-            /visits/1/left/standOff     | stand off, visit 2, left
+            /visits/1/left/standOff     | stand-off, visit 2, left
             /visits                     | everything about visits
             /hardware/left/loose        | loose, hardware, left
             /bite/notOfTheFormat        | not of the format, bite

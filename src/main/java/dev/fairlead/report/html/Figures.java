@@ -20,10 +20,15 @@ public final class Figures {
     private static final List<List<String>> FIRST_ON_PAPER = List.of(List.of("arch"), List.of("space"));
 
     private static final Pattern BOX = Pattern.compile("viewBox=\"0 0 ([0-9.]+) ([0-9.]+)\"");
-    /** Widths on paper: two in a row, and one alone. */
+    private static final Pattern LETTERS = Pattern.compile("font-size=\"([0-9.]+)\"");
+    /**
+     * Widths on paper: two in a row, and one alone, which grows up to the page until its labels are read at a glance.
+     */
     private static final double FIRST_MM = 88;
 
     private static final double PLATE_MM = 92;
+    private static final double PAGE_MM = 180;
+    private static final double LABEL_MM = 7.02 / 72 * 25.4;
 
     private final List<Drawing> drawings;
     private final String prefix;
@@ -82,9 +87,15 @@ public final class Figures {
         if (p.svg().startsWith("<svg width=") || !box.find()) {
             return "";
         }
-        double width = isFirst(p) ? FIRST_MM : PLATE_MM;
+        double across = Double.parseDouble(box.group(1));
+        double letters = LETTERS.matcher(p.svg())
+                .results()
+                .mapToDouble(r -> Double.parseDouble(r.group(1)))
+                .min()
+                .orElse(across);
+        double width = isFirst(p) ? FIRST_MM : Math.min(PAGE_MM, Math.max(PLATE_MM, LABEL_MM * across / letters));
         return "width=\"" + Svg.num(width) + "mm\" height=\""
-                + Svg.num(width * Double.parseDouble(box.group(2)) / Double.parseDouble(box.group(1))) + "mm\" ";
+                + Svg.num(width * Double.parseDouble(box.group(2)) / across) + "mm\" ";
     }
 
     private static String attribute(String text) {

@@ -21,7 +21,9 @@ public final class Chance {
 
     /** What is told of a finding whose error reaches across a limit. */
     public static String close(Finding f) {
-        return f.flip().orElse(0) > 0 ? "close to a limit: " + of(f) : "within its error of a limit";
+        return f.flip().isEmpty() || worthAWord(f)
+                ? "close to a limit" + (worthAWord(f) ? ": " + of(f) : "")
+                : "close to a limit by the error of an equation or a model; measuring again would hardly change it";
     }
 
     /** Close to a limit, and the chance where it is close or worth a word; empty when neither is so. */

@@ -15,7 +15,7 @@ import java.util.Map;
  * @param criteria identifiers, in the order of the report
  */
 public record MissingFact(String words, String pointer, List<String> criteria) {
-    /** All of a report; the one that most criteria wait for first. */
+    /** All of a report; the one that most criteria wait for first, and first readings before second ones. */
     public static List<MissingFact> of(Report report) {
         Map<String, List<String>> waiting = new LinkedHashMap<>();
         for (Finding f : report.findings().forReading()) {
@@ -28,7 +28,8 @@ public record MissingFact(String words, String pointer, List<String> criteria) {
                         Missing.of(e.getKey()).words(),
                         e.getKey(),
                         e.getValue().stream().distinct().toList()))
-                .sorted(Comparator.comparingInt((MissingFact m) -> -m.criteria().size()))
+                .sorted(Comparator.comparingInt((MissingFact m) -> -m.criteria().size())
+                        .thenComparing(m -> m.pointer().endsWith("/-")))
                 .toList();
     }
 }

@@ -4,7 +4,6 @@ import dev.fairlead.drawing.Wrap;
 import dev.fairlead.findings.AppliedWaiver;
 import dev.fairlead.findings.Finding;
 import dev.fairlead.findings.Missing;
-import dev.fairlead.findings.Numbers;
 import dev.fairlead.findings.PlaceFinding;
 import dev.fairlead.findings.SeenValue;
 import dev.fairlead.findings.Weight;
@@ -13,9 +12,12 @@ import dev.fairlead.rules.catalogue.Source;
 import dev.fairlead.rules.catalogue.Threshold;
 import dev.fairlead.rules.verdict.Status;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** One finding as plain text: a warning in short or in full, a criterion that was not assessed, a pass in a line. */
 final class FindingText {
@@ -48,9 +50,9 @@ final class FindingText {
         StringBuilder out = new StringBuilder();
         out.append(Wrap.hanging(mark(f), title(f) + " (" + f.stage().word() + ": " + f.id() + ")" + waived(f)));
         out.append(Wrap.hanging("  seen     ", f.seen() + remark(f)));
-        Set<String> limits = limits(f);
+        String limits = limits(f);
         if (!limits.isEmpty()) {
-            out.append(Wrap.hanging("  limit    ", String.join("; ", limits)));
+            out.append(Wrap.hanging("  limit    ", limits));
         }
         out.append(Wrap.hanging("  why      ", f.why()));
         out.append(Wrap.hanging("  to do    ", todo(f)));
@@ -113,27 +115,32 @@ final class FindingText {
         return first + (warn.size() > 1 ? "; and " + (warn.size() - 1) + " more" : "");
     }
 
-    /** Each limit that a value is on the wrong side of, and by how much. */
-    private static Set<String> limits(Finding f) {
-        Set<String> limits = new LinkedHashSet<>();
+    /** Each limit that a value is on the wrong side of, and by how much; places with the same are named together. */
+    private static String limits(Finding f) {
+        Map<String, Set<String>> places = new LinkedHashMap<>();
         for (PlaceFinding p : f.places()) {
             for (SeenValue v : p.outcome() == f.outcome() ? p.values() : List.<SeenValue>of()) {
                 if (f.onTheLimit() ? v.close() : v.margin() < 0) {
-                    limits.add((p.words().isEmpty() ? "" : p.words() + ": ") + v.limitText() + ", " + margin(v));
+                    places.computeIfAbsent(limit(v), l -> new LinkedHashSet<>()).add(p.words());
                 }
             }
         }
-        return limits;
+        return places.entrySet().stream()
+                .map(e -> (e.getValue().contains("") ? "" : String.join(", ", e.getValue()) + ": ") + e.getKey())
+                .collect(Collectors.joining("; "));
     }
 
-    private static String margin(SeenValue v) {
-        String size = Numbers.text(Math.abs(v.margin()), v.unit());
+    /** A limit of nought or below it is told by the words of the finding. */
+    private static String limit(SeenValue v) {
         boolean upper = v.threshold().bound() == Threshold.Bound.UPPER;
-        return v.margin() >= 0 ? size + " inside it" : size + (upper ? " over" : " short");
+        String margin = v.margin() > 0
+                ? v.marginText() + " inside it"
+                : v.margin() == 0 ? "just met" : v.marginText() + (upper ? " over" : " short");
+        return v.limit() > 0 ? v.limitText() + ", " + margin : margin + (v.limit() < 0 ? " of the limit" : "");
     }
 
     private static String sources(Finding f) {
-        List<String> all = f.sources().stream().map(Source::shortly).distinct().toList();
+        List<String> all = f.sources().stream().map(Source::named).distinct().toList();
         return String.join("; ", all.subList(0, Math.min(SOURCES, all.size())))
                 + (all.size() > SOURCES ? "; and " + (all.size() - SOURCES) + " more" : "");
     }

@@ -168,8 +168,8 @@ public final class ReportText {
         String number = Numbers.plain(sure.expectedFlips(), 1);
         return out.append(Wrap.hanging(
                         "  ",
-                        "Within the errors of measurement about " + number
-                                + (number.equals("1.0") ? " result" : " results") + " could change."))
+                        "If all were measured again, " + number + (number.equals("1.0") ? " result" : " results")
+                                + " would change on average."))
                 .toString();
     }
 

@@ -107,7 +107,7 @@ public final class CatalogueReader {
                 if (kind == null) {
                     problems.add(RuleFiles.SOURCES + ": " + key + ": " + s.kind() + " is no kind of source");
                 }
-                sources.put(key, new Source(key, s.citation(), kind));
+                sources.put(key, new Source(key, s.citation(), kind, s.named()));
             });
         }
         return sources;

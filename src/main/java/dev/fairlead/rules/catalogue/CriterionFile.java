@@ -35,5 +35,5 @@ record CriterionFile(
     record Head(String version, Map<String, List<String>> causes, Map<String, List<String>> order) {}
 
     /** One entry of {@code sources.json}. */
-    record SourceFile(String citation, String kind) {}
+    record SourceFile(String citation, String kind, String named) {}
 }

@@ -6,8 +6,9 @@ package dev.fairlead.rules.catalogue;
  * @param key by which criteria refer to it
  * @param citation as printed
  * @param kind how far it can be relied on
+ * @param named authors and year, or what else it is called in a line
  */
-public record Source(String key, String citation, Kind kind) {
+public record Source(String key, String citation, Kind kind, String named) {
     /** How far a source can be relied on. */
     public enum Kind {
         PUBLISHED,
@@ -15,22 +16,9 @@ public record Source(String key, String citation, Kind kind) {
         PUBLISHED_SECOND_HAND,
         STANDARD,
         COMMON_PRACTICE,
+        /** A limit set by this project, in no text and no custom. */
+        OWN_CHOICE,
         FROM_MEMORY,
         COMPUTED
-    }
-
-    /** The citation up to its first full stop, comma after a year, or what it says of itself in brackets. */
-    public String shortly() {
-        String words = switch (kind) {
-            case COMMON_PRACTICE -> "common practice, no source";
-            case COMPUTED -> citation.replaceFirst("[.;].*$", "");
-            default ->
-                citation.replaceFirst("(?<=\\d{4})[,:;( ].*$", "")
-                        .replaceFirst("[.,;(].*$", "")
-                        .strip();
-        };
-        return words.startsWith("Recalled")
-                ? "from memory"
-                : kind == Kind.FROM_MEMORY && !words.contains("memory") ? words + " (from memory)" : words;
     }
 }

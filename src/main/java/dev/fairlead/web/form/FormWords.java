@@ -32,17 +32,7 @@ public final class FormWords {
             Map.entry("left", "Left"),
             Map.entry("right", "Right"),
             Map.entry("fma", "FMA"),
-            Map.entry("headFilm", "Lateral cephalogram"),
-            Map.entry("incisorMandibular", "Lower incisor to mandibular plane"),
-            Map.entry("clearGingiva", "Gap fold to gum"),
-            Map.entry("clearCheek", "Gap fold to cheek"),
-            Map.entry("outOfSquare", "Fold out of square"),
-            Map.entry("legsOutOfParallel", "Legs out of parallel"),
-            Map.entry("buccalTip", "Fold tipped to the cheek"),
-            Map.entry("firstMark", "First mark from midline"),
-            Map.entry("firstBendOffset", "First bend behind tube"),
-            Map.entry("endProud", "Cut end stands out"),
-            Map.entry("stopGap", "Gap fold to tube"));
+            Map.entry("headFilm", "Lateral cephalogram"));
 
     private FormWords() {}
 

@@ -113,7 +113,7 @@ class SummaryTest {
         assertThat(AskedFacts.general("/visits/3/left/standOff")).isEqualTo("/visits/*/left/standOff");
         assertThat(AskedFacts.general("/teeth/41/width")).isEqualTo("/teeth/41/width");
         assertThat(dev.fairlead.audit.write.SummaryText.words("/visits/*/left/standOff"))
-                .contains("stand off")
+                .contains("stand-off")
                 .doesNotContain("1");
     }
 }

@@ -4,8 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.fairlead.facts.Bite;
+import dev.fairlead.measure.Measures;
+import dev.fairlead.measure.SampleCase;
 import dev.fairlead.measure.archform.BetaArch;
 import dev.fairlead.measure.archform.ConicArch;
+import dev.fairlead.measure.working.Workbook;
+import dev.fairlead.model.Case;
+import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -112,6 +118,34 @@ class PositionTest {
         assertThat(Tipping.upright(radius).inclinationChange(3.87) / 3.87).isEqualTo(2.8, within(0.05));
         assertThat(Tipping.DEGREES_PER_MM).isBetween(2.5, 3.6).isEqualTo(6.1 / 2.1, within(0.05));
         assertThat(Tipping.MOST_DEGREES_PER_MM).isEqualTo(8.6 / 2.4, within(0.05));
+    }
+
+    /** A turn of one millimetre at the end of a lever: 57.3 degrees over its length. */
+    @ParameterizedTest
+    @CsvSource({"13, 4.4", "15, 3.8", "18, 3.2", "20.5, 2.8"})
+    void aShorterLeverTurnsFurther(double lever, double degrees) {
+        assertThat(Tipping.upright(lever).inclinationChange(1)).isEqualTo(degrees, within(0.05));
+    }
+
+    /**
+     * Downs 1948: lower incisors +1.4 degrees from the perpendicular of the mandibular plane and +14.5 from that of the
+     * occlusal plane, 13.1 apart: what the lean is taken from must give his second figure from his first.
+     */
+    @Test
+    void theLeanIsThatFromTheOcclusalPlane() {
+        Case c = SampleCase.full()
+                .set("/headFilm/incisorMandibular", 91.4)
+                .set("/headFilm/occlusalMandibular", 13.1)
+                .set("/headFilm/tippingRadius", 20)
+                .set("/bite/overbite", 3)
+                .set("/plan/advanceLeft", 2)
+                .set("/plan/advanceRight", 2)
+                .build();
+        Bite bite = (Bite) Measures.of(c, Optional.empty(), Workbook.none()).facts().stream()
+                .filter(f -> f instanceof Bite)
+                .findFirst()
+                .orElseThrow();
+        assertThat(bite.overbiteAfter().value()).isEqualTo(new Tipping(20, 14.5).overbiteAfter(3, 2), within(1e-9));
     }
 
     @Test

@@ -26,7 +26,8 @@ class OnePageTest {
 
     static List<Path> files() throws IOException {
         return Demo.files().stream()
-                .filter(p -> p.toString().matches(".*(heron-07|knot-08|avocet-03|crake-29).*"))
+                .filter(p -> p.toString()
+                        .matches(".*(heron-07|knot-08|avocet-03|crake-29|linnet-25|turnstone-11|dotterel-30).*"))
                 .toList();
     }
 
