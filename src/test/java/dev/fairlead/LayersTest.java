@@ -35,6 +35,8 @@ class LayersTest {
             .definedBy("dev.fairlead.check..")
             .optionalLayer("report")
             .definedBy("dev.fairlead.report..")
+            .optionalLayer("picture")
+            .definedBy("dev.fairlead.picture..")
             .optionalLayer("web")
             .definedBy("dev.fairlead.web..")
             .optionalLayer("audit")
@@ -55,10 +57,13 @@ class LayersTest {
             .mayOnlyAccessLayers("model", "facts", "measure", "rules")
             .whereLayer("check")
             .mayOnlyAccessLayers("model", "intake", "facts", "measure", "rules", "findings")
+            .whereLayer("picture")
+            .mayOnlyAccessLayers("model", "intake", "measure")
             .whereLayer("report")
             .mayOnlyAccessLayers("model", "intake", "facts", "measure", "rules", "findings", "check")
             .whereLayer("web")
-            .mayOnlyAccessLayers("model", "intake", "facts", "measure", "rules", "findings", "check", "report")
+            .mayOnlyAccessLayers(
+                    "model", "intake", "facts", "measure", "rules", "findings", "check", "report", "picture")
             .whereLayer("audit")
             .mayOnlyAccessLayers("model", "intake", "facts", "measure", "rules", "findings", "check")
             .whereLayer("cli")
@@ -132,6 +137,7 @@ class LayersTest {
             "dev.fairlead.intake",
             "dev.fairlead.check",
             "dev.fairlead.findings",
+            "dev.fairlead.picture",
             "dev.fairlead.cli");
 
     @ArchTest

@@ -48,6 +48,7 @@ final class CommandTree {
             "sheet",
             "criteria",
             "start",
+            "measure",
             "serve",
             "audit",
             "compare",
@@ -65,6 +66,7 @@ final class CommandTree {
             case "sheet" -> new SheetCommand(console);
             case "criteria" -> new CriteriaCommand(console);
             case "start" -> new StartCommand(console);
+            case "measure" -> new MeasureCommand(console);
             case "serve" -> new ServeCommand(console);
             case "audit" -> new AuditCommand(console);
             case "compare" -> new CompareCommand(console);

@@ -46,6 +46,9 @@ public record Case(
         @Field("Points on the lower arch, where they were digitised.")
         List<Landmark> landmarks,
 
+        @Field("Readings that were taken by picture: where each came from.")
+        List<PictureReading> pictured,
+
         @Field("Image widths of unerupted teeth on a radiograph, each beside a tooth that can be measured directly.")
         List<ToothImage> images,
 
@@ -87,6 +90,7 @@ public record Case(
     public Case {
         teeth = Map.copyOf(teeth);
         landmarks = List.copyOf(landmarks);
+        pictured = List.copyOf(pictured);
         images = List.copyOf(images);
         visits = List.copyOf(visits);
         waivers = List.copyOf(waivers);

@@ -93,6 +93,42 @@ public final class Choices {
         ASSISTANT
     }
 
+    /** Points of a tooth that are digitised. */
+    public enum LandmarkPoint implements Choice {
+        /** Mesial anatomic contact point. */
+        MESIAL,
+        /** Distal anatomic contact point. */
+        DISTAL,
+        /** Labial or buccal point, on which an arch form is fitted. */
+        LABIAL,
+        /** Mesial end of the molar tube, or the buccal point where it will be. */
+        TUBE,
+        /** Middle of the bracket slot. */
+        BRACKET,
+        /** Middle of the incisal edge. */
+        INCISAL,
+        /** Tip of the cusp. */
+        CUSP
+    }
+
+    /** What a reading was taken on when it was not taken by hand. */
+    public enum PictureKind implements Choice {
+        ARCH_PICTURE,
+        LATERAL_CEPHALOGRAM,
+        PANORAMIC,
+        SURFACE_SCAN,
+        POINT_TABLE
+    }
+
+    /** How the scale of a picture was taken. */
+    public enum PictureScale implements Choice {
+        KNOWN_LENGTH,
+        SINGLE_TOOTH,
+        FRAME,
+        PIXEL_SPACING,
+        MILLIMETRES
+    }
+
     /** How visits activate the two folds. */
     public enum Pattern implements Choice {
         BOTH_SIDES,

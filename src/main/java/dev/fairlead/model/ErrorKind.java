@@ -14,12 +14,21 @@ public enum ErrorKind {
     SEGMENT(0.25, "divider reading of an arch segment; common practice, no source"),
     ARCH_DIMENSION(0.30, "width or depth on a model; common practice, no source"),
     FILM_ANGLE(
-            2.0,
-            "repeat error of lower-incisor angles on a lateral cephalogram, about 2-3 degrees (Baumrind & Frantz 1971); from memory"),
+            2.5,
+            "lower incisor to mandibular plane on one film, 2.3-2.5 degrees worked out from landmark errors of about 0.6 mm (Trpkova 1997, Am J Orthod 112:165, figures from memory); 4 degrees where the apex is poorly seen"),
     SKELETAL_ANGLE(
             1.3,
             "angle between skeletal points: SNA on two films of each of 100 adults differed with SD 1.85 degrees (PMC9700941, 2022), by root 2 for one film"),
+    PLANE_ANGLE(
+            1.6,
+            "mandibular plane to Frankfort horizontal, standard deviation of one reading 1.6 degrees on 30 films (Delamare 2012, as an abstract); taken over for the occlusal plane, where 1.2-1.9 degrees were worked out from landmark errors"),
+    TOOTH_AXIS_ANGLE(
+            5,
+            "angle between two molar axes on a panoramic film: 27 % of tooth axes lay within 2.5 degrees of the truth (Angle Orthod 78:475), which is a standard deviation of about 7 for one axis; 5 for neighbours is an estimate"),
     FILM_LENGTH(0.5, "repeat error of a distance on a lateral cephalogram; common practice, no source"),
+    FILM_RADIUS(
+            0.8,
+            "share of the distance from lower incisor edge to apex, 0.6-1.0 mm worked out from landmark errors of about 0.6 mm (Trpkova 1997, figures from memory); the apex is hard to see"),
     PROBE(
             0.4,
             "reading of a periodontal probe: probing depths of calibrated examiners, standard error 0.38-0.40 mm (PubMed 14974813); taken over for gingiva"),

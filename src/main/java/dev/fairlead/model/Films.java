@@ -43,19 +43,19 @@ public record Films(
         Answer resorption,
 
         @Field(
-                value = "Angle between the long axes of 36 and 37.",
+                value = "Angle between the long axes of 36 and 37; positive where 37 leans forward (mesially).",
                 unit = Unit.DEGREE,
-                low = 0,
+                low = -45,
                 high = 90,
-                error = ErrorKind.FILM_ANGLE,
+                error = ErrorKind.TOOTH_AXIS_ANGLE,
                 mayNotApply = true)
         Measured secondMolarAngleLeft,
 
         @Field(
-                value = "Angle between the long axes of 46 and 47.",
+                value = "Angle between the long axes of 46 and 47; positive where 47 leans forward (mesially).",
                 unit = Unit.DEGREE,
-                low = 0,
+                low = -45,
                 high = 90,
-                error = ErrorKind.FILM_ANGLE,
+                error = ErrorKind.TOOTH_AXIS_ANGLE,
                 mayNotApply = true)
         Measured secondMolarAngleRight) {}

@@ -16,7 +16,7 @@ public record HeadFilm(
                 unit = Unit.DEGREE,
                 low = 5,
                 high = 55,
-                error = ErrorKind.SKELETAL_ANGLE,
+                error = ErrorKind.PLANE_ANGLE,
                 label = "mandibular plane angle")
         Measured mandibularPlane,
 
@@ -43,7 +43,7 @@ public record HeadFilm(
                 unit = Unit.DEGREE,
                 low = 0,
                 high = 40,
-                error = ErrorKind.SKELETAL_ANGLE,
+                error = ErrorKind.PLANE_ANGLE,
                 label = "occlusal plane to mandibular plane")
         Measured occlusalMandibular,
 
@@ -52,7 +52,7 @@ public record HeadFilm(
                 unit = Unit.MM,
                 low = 12,
                 high = 32,
-                error = ErrorKind.FILM_LENGTH,
+                error = ErrorKind.FILM_RADIUS,
                 mayNotApply = true,
                 label = "incisal edge to centre of tipping")
         Measured tippingRadius) {}

@@ -16,7 +16,7 @@ import java.util.regex.Pattern;
 
 /** The columns of one table, and how a row of it becomes the text of a case. */
 final class Columns {
-    private static final Pattern ENTRY = Pattern.compile("^/(?:visits|images|landmarks|waivers)/(\\d{1,3})/");
+    private static final Pattern ENTRY = Pattern.compile("^/(?:visits|images|landmarks|pictured|waivers)/(\\d{1,3})/");
 
     private record Column(String heading, String pointer) {}
 

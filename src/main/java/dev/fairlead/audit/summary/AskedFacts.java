@@ -28,7 +28,7 @@ final class AskedFacts {
         "{\"fairlead\":1,\"id\":\"empty\",\"stage\":\"holding\",\"visits\":["
                 + "{\"activated\":\"both\"},{\"activated\":\"both\"}]}"
     };
-    private static final Pattern ENTRY = Pattern.compile("^/(visits|images|landmarks|waivers)/\\d+");
+    private static final Pattern ENTRY = Pattern.compile("^/(visits|images|landmarks|pictured|waivers)/\\d+");
     /** What an option leaves out is no gap. */
     private static final String LEFT_OUT = "Omitted";
 
@@ -119,6 +119,7 @@ final class AskedFacts {
         return pointer.startsWith("/visits/")
                         || pointer.startsWith("/images/")
                         || pointer.startsWith("/landmarks/")
+                        || pointer.startsWith("/pictured/")
                         || pointer.startsWith("/waivers/")
                 ? ENTRY.matcher(pointer).replaceFirst("/$1/*")
                 : pointer;

@@ -35,7 +35,7 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * Reads digitised points from a table with the columns tooth, x, y and perhaps z, in mm, divided by commas, semicolons
+ * Reads digitised points from a table with the columns tooth, x, y and perhaps point and z, in mm, divided by commas, semicolons
  * or tabs.
  */
 public final class LandmarkCsv {
@@ -194,9 +194,11 @@ public final class LandmarkCsv {
                 }
                 return;
             }
-            values[f.index()] = f.key().equals("tooth")
-                    ? tooth(cell, place.pointer(f), place.blank(f), problems)
-                    : coordinate(cell, f, place.pointer(f), place.blank(f), problems);
+            values[f.index()] = switch (f.key()) {
+                case "tooth" -> tooth(cell, place.pointer(f), place.blank(f), problems);
+                case "point" -> name(cell, f, place.pointer(f), place.blank(f), problems);
+                default -> coordinate(cell, f, place.pointer(f), place.blank(f), problems);
+            };
         });
         return (Landmark) SHAPE.make(values);
     }
@@ -208,6 +210,23 @@ public final class LandmarkCsv {
             return blank;
         }
         return dev.fairlead.model.Fact.of(tooth);
+    }
+
+    private static Object name(Cell cell, FieldShape f, String pointer, Object blank, Problems problems) {
+        int i = f.words().indexOf(cell.text().toLowerCase(Locale.ROOT));
+        if (i < 0) {
+            problems.add(new Problem(
+                    Severity.ERROR,
+                    pointer,
+                    cell.line(),
+                    cell.column(),
+                    "one of " + String.join(", ", f.words()),
+                    Input.quoted(cell.text()),
+                    Nearest.of(cell.text(), f.words()).map(n -> "a slip in writing " + n),
+                    "name the point, or leave it out"));
+            return blank;
+        }
+        return dev.fairlead.model.Fact.of(f.choices().get(i));
     }
 
     private static Object coordinate(Cell cell, FieldShape f, String pointer, Object blank, Problems problems) {

@@ -5,6 +5,7 @@ import dev.fairlead.measure.archform.Landmarks;
 import dev.fairlead.measure.archform.Point;
 import dev.fairlead.measure.archform.Teeth;
 import dev.fairlead.model.Case;
+import dev.fairlead.model.Choices.LandmarkPoint;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Unit;
 import java.util.List;
@@ -57,10 +58,18 @@ record CaseLandmarks(List<dev.fairlead.model.Landmark> given, Landmarks normal) 
 
     private static boolean complete(dev.fairlead.model.Landmark l) {
         return l.tooth().known()
+                && onTheForm(l)
                 && Teeth.lower(number(l))
                 && Teeth.position(number(l)) <= FIRST_MOLAR
                 && l.x().known()
                 && l.y().known();
+    }
+
+    /** Contact points, slots and cusps lie beside the curve that the labial points lie on. */
+    private static boolean onTheForm(dev.fairlead.model.Landmark l) {
+        return !l.point().known()
+                || l.point().is(LandmarkPoint.LABIAL)
+                || l.point().is(LandmarkPoint.TUBE);
     }
 
     private static boolean has(List<dev.fairlead.model.Landmark> given, int tooth) {

@@ -8,10 +8,11 @@ import org.hipparchus.linear.RealMatrix;
 import org.hipparchus.linear.RealVector;
 
 /** The plane with the least sum of squared distances from the landmarks (the occlusal plane of the set). */
-record BestPlane(RealVector centre, RealVector first, RealVector second, double rms) {
+public record BestPlane(RealVector centre, RealVector first, RealVector second, double rms) {
     private static final double COLLINEAR = 1e-12;
 
-    static BestPlane of(List<DigitisedPoint> given) {
+    /** The plane of points that do not lie on one line. */
+    public static BestPlane of(List<DigitisedPoint> given) {
         double[][] rows =
                 given.stream().map(l -> new double[] {l.x(), l.y(), l.z()}).toArray(double[][]::new);
         RealMatrix points = new Array2DRowRealMatrix(rows);

@@ -56,7 +56,10 @@ final class HardwareFacts {
                 .build());
     }
 
-    /** Where the case says that the second molar is there, "does not apply" leaves the angle open. */
+    /**
+     * Angle whichever way the second molar leans, for one that leans far back is off its path as well. Where the case
+     * says that it is there, "does not apply" leaves the angle open.
+     */
     private static Measured secondMolarAngle(Gathered s, Side side) {
         boolean left = side == Side.LEFT;
         Measured angle =
@@ -65,6 +68,6 @@ final class HardwareFacts {
                 s.readings().tooth(SECOND_MOLARS[side.ordinal()]).state().isOther(ToothState.MISSING);
         return angle.doesNotApply() && there
                 ? Measured.unknown("/films/secondMolarAngle" + (left ? "Left" : "Right"))
-                : angle;
+                : angle.abs();
     }
 }

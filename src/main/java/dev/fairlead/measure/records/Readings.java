@@ -91,12 +91,12 @@ public final class Readings {
 
     /** FMA, degrees. */
     public Measured mandibularPlane() {
-        return skeletalAngles.applyTo(c.headFilm().mandibularPlane(), ErrorKind.SKELETAL_ANGLE);
+        return skeletalAngles.applyTo(c.headFilm().mandibularPlane(), ErrorKind.PLANE_ANGLE);
     }
 
     /** Occlusal plane to mandibular plane, degrees. */
     public Measured occlusalMandibular() {
-        return skeletalAngles.applyTo(c.headFilm().occlusalMandibular(), ErrorKind.SKELETAL_ANGLE);
+        return skeletalAngles.applyTo(c.headFilm().occlusalMandibular(), ErrorKind.PLANE_ANGLE);
     }
 
     /** ANB, degrees. */

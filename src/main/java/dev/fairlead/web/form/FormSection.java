@@ -26,7 +26,7 @@ public record FormSection(String key, String title, String lead, List<String> ro
                     "arch",
                     "Lower arch",
                     "What is measured on the model before treatment.",
-                    List.of("/space", "/contacts", "/arch", "/landmarks")),
+                    List.of("/space", "/contacts", "/arch", "/landmarks", "/pictured")),
             new FormSection(
                     "films",
                     "Films",

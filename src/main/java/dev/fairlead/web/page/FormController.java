@@ -155,7 +155,7 @@ final class FormController extends Controller {
     private void remove(Context ctx) {
         Opened opened = editable(ctx);
         String entry = query(ctx, "entry");
-        if (!entry.matches("/(visits|images|landmarks|waivers)/[0-9]{1,4}")) {
+        if (!entry.matches("/(visits|images|landmarks|pictured|waivers)/[0-9]{1,4}")) {
             throw new PageError(
                     400, "That entry cannot be taken out", "Load the page again and use the button beside the entry.");
         }

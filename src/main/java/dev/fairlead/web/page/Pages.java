@@ -17,6 +17,7 @@ public final class Pages {
         new FormController(site).install(routes);
         new ReadingController(site).install(routes);
         new PlanController(site).install(routes);
+        new MeasureController(site).install(routes);
         new WaiveController(site).install(routes);
         new VisitsController(site).install(routes);
         new ChairController(site).install(routes);

@@ -78,6 +78,26 @@ public final class CaseFolder {
         }
     }
 
+    /**
+     * Keeps a picture that was measured on in a folder beside the case, which no list, export or archive looks into;
+     * gives its name there.
+     */
+    public String keepPicture(String name, String called, byte[] jpeg) {
+        try {
+            Path beside = folder.resolve(name.replaceFirst("\\.[A-Za-z]+$", "") + ".pictures");
+            Files.createDirectories(beside);
+            int n = 1;
+            while (Files.exists(beside.resolve(called + "-" + n + ".jpg"))) {
+                n++;
+            }
+            Path file = beside.resolve(called + "-" + n + ".jpg");
+            AtomicFile.write(file, jpeg, historyRoot());
+            return folder.relativize(file).toString();
+        } catch (IOException e) {
+            throw failed("The picture cannot be kept", e);
+        }
+    }
+
     /** A mark that changes when the file of that name does; empty when there is none. */
     public Optional<String> stamp(String name) {
         try {

@@ -1,0 +1,158 @@
+package dev.fairlead.picture.demo;
+
+import dev.fairlead.model.Case;
+import dev.fairlead.model.HeadFilm;
+import dev.fairlead.model.Measured;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/**
+ * The outline of a lateral cephalogram whose points give the angles and lengths of a case again: the face looks towards
+ * x, Frankfort horizontal level, porion at the origin, mm.
+ */
+public final class FilmSketch {
+    /** Edge to centre of tipping as a share of edge to apex: the longest that is asked for, so that roots stay short. */
+    public static final double SHARE = 0.9;
+
+    private static final double SNA = 81;
+    private static final double SN = 187;
+
+    private FilmSketch() {}
+
+    /** The film of a case; throws where the case lacks a number that the drawing needs. */
+    public static Sketch of(Case c) {
+        HeadFilm h = c.headFilm();
+        Map<String, double[]> p = new TreeMap<>();
+        double plane = -value(h.mandibularPlane());
+        p.put("Po", new double[] {0, 0});
+        p.put("Or", new double[] {76, 0});
+        double[] n = {78, 27};
+        p.put("N", n);
+        p.put("S", off(n, 68, SN));
+        p.put("A", off(n, 55, SN + SNA));
+        p.put("B", off(n, 92, SN + SNA - value(h.anb())));
+        double[] me = off(p.get("B"), 20, -105);
+        p.put("Me", me);
+        p.put("Go", off(me, 66, 180 + plane));
+        p.put("Pog", off(me, 8, 62));
+        double[] a = p.get("A");
+        double[] pog = p.get("Pog");
+        double[] up = unit(pog, a);
+        // in front of the line from pogonion to A is to its right when one looks up along it
+        double[] foot = {pog[0] + 25 * up[0], pog[1] + 25 * up[1]};
+        double front = value(h.incisorToAPog());
+        double[] l1 = {foot[0] + front * up[1], foot[1] - front * up[0]};
+        p.put("L1", l1);
+        double along = 180 + plane - value(h.incisorMandibular());
+        p.put("L1a", off(l1, value(h.tippingRadius()) / SHARE, along + 180));
+        double occlusal = plane + value(h.occlusalMandibular());
+        double[] ahead = off(l1, value(c.bite().overjet()), occlusal);
+        double[] u1 = off(ahead, value(c.bite().overbite()), occlusal - 90);
+        p.put("U1", u1);
+        double[] mid = {(l1[0] + u1[0]) / 2, (l1[1] + u1[1]) / 2};
+        p.put("OPi", mid);
+        p.put("OPm", off(mid, 34, occlusal + 180));
+        return new Sketch(outlines(p, occlusal), p);
+    }
+
+    private static double value(Measured m) {
+        if (!m.known()) {
+            throw new IllegalArgumentException("no film can be drawn of a case without "
+                    + (m.missing().isEmpty() ? "its numbers" : m.missing().get(0)));
+        }
+        return m.value();
+    }
+
+    private static double[] off(double[] from, double length, double degrees) {
+        double r = Math.toRadians(degrees);
+        return new double[] {from[0] + length * Math.cos(r), from[1] + length * Math.sin(r)};
+    }
+
+    private static double[] unit(double[] from, double[] to) {
+        double l = Math.hypot(to[0] - from[0], to[1] - from[1]);
+        return new double[] {(to[0] - from[0]) / l, (to[1] - from[1]) / l};
+    }
+
+    private static List<Sketch.Outline> outlines(Map<String, double[]> p, double occlusal) {
+        List<Sketch.Outline> all = new ArrayList<>();
+        double[] n = p.get("N");
+        double[] a = p.get("A");
+        double[] b = p.get("B");
+        double[] go = p.get("Go");
+        double[] me = p.get("Me");
+        double[] pog = p.get("Pog");
+        all.add(line("bone", new double[] {n[0] - 3, n[1] + 34}, new double[] {n[0] + 2, n[1] + 14}, n, off(n, 16, -62)));
+        all.add(line(
+                "bone", off(a, 48, 176), off(a, 12, 150), off(a, 9, 70), a, off(a, 10, -70)));
+        all.add(line("bone", off(b, 9, 85), b, pog, me, go, off(go, 20, 118), off(go, 44, 100), off(go, 50, 92)));
+        double[] chin = {me[0] - 12, me[1] + 4};
+        all.add(line("bone", off(b, 9, 110), off(b, 12, 190), chin, me));
+        all.add(round("bone", p.get("S"), 5));
+        all.add(arc("bone", new double[] {p.get("Or")[0] - 2, 14}, 14, 250, 400));
+        all.add(round("bone", new double[] {0, -3.5}, 3.5));
+        tooth(all, p.get("L1"), p.get("L1a"));
+        double[] u1 = p.get("U1");
+        tooth(all, u1, off(u1, 24, occlusal + 114));
+        double[] m = p.get("OPm");
+        for (int side = -1; side <= 1; side += 2) {
+            double[] c1 = off(m, 5, occlusal);
+            double[] c2 = off(m, 5, occlusal + 180);
+            all.add(new Sketch.Outline("tooth", true, new double[][] {
+                c1, off(c1, 7, occlusal + side * 90), off(m, 16, occlusal + side * 70), off(m, 8, occlusal + side * 90),
+                off(m, 16, occlusal + side * 110), off(c2, 7, occlusal + side * 90), c2
+            }));
+        }
+        all.add(line(
+                "soft",
+                new double[] {n[0] + 5, n[1] + 36},
+                new double[] {n[0] + 7, n[1] + 4},
+                off(n, 38, -58),
+                off(a, 15, -5),
+                off(p.get("U1"), 12, 10),
+                off(p.get("L1"), 12, -10),
+                off(b, 11, 0),
+                off(pog, 12, -5),
+                off(me, 9, -80)));
+        return all;
+    }
+
+    private static Sketch.Outline line(String tone, double[]... at) {
+        return new Sketch.Outline(tone, false, at);
+    }
+
+    private static Sketch.Outline round(String tone, double[] middle, double radius) {
+        return new Sketch.Outline(tone, true, arc(tone, middle, radius, 0, 352).at());
+    }
+
+    private static Sketch.Outline arc(String tone, double[] middle, double radius, int from, int to) {
+        double[][] o = new double[(to - from) / 8 + 1][];
+        for (int i = 0; i < o.length; i++) {
+            o[i] = off(middle, radius, from + 8.0 * i);
+        }
+        return new Sketch.Outline(tone, false, o);
+    }
+
+    /** A slender tooth with its edge and its apex at the two points. */
+    private static void tooth(List<Sketch.Outline> all, double[] edge, double[] apex) {
+        double[] u = unit(edge, apex);
+        double l = Math.hypot(apex[0] - edge[0], apex[1] - edge[1]);
+        double[] across = {-u[1], u[0]};
+        double[][] profile = {{0.36, 3.1}, {0.45, 2.9}, {0.8, 1.5}};
+        List<double[]> o = new ArrayList<>();
+        o.add(edge);
+        for (double[] q : profile) {
+            o.add(at(edge, u, across, q[0] * l, q[1]));
+        }
+        o.add(apex);
+        for (int i = profile.length - 1; i >= 0; i--) {
+            o.add(at(edge, u, across, profile[i][0] * l, -profile[i][1]));
+        }
+        all.add(new Sketch.Outline("tooth", true, o.toArray(double[][]::new)));
+    }
+
+    private static double[] at(double[] from, double[] u, double[] v, double along, double off) {
+        return new double[] {from[0] + along * u[0] + off * v[0], from[1] + along * u[1] + off * v[1]};
+    }
+}

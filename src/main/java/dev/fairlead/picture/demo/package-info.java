@@ -1,0 +1,2 @@
+/** Pictures drawn from a case, so that measuring on them has to find the case's own numbers again. */
+package dev.fairlead.picture.demo;

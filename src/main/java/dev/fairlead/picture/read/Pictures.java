@@ -1,0 +1,182 @@
+package dev.fairlead.picture.read;
+
+import com.twelvemonkeys.imageio.plugins.jpeg.JPEGImageReaderSpi;
+import java.awt.Graphics2D;
+import java.awt.geom.AffineTransform;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.Iterator;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Semaphore;
+import java.util.concurrent.TimeUnit;
+import javax.imageio.IIOImage;
+import javax.imageio.ImageIO;
+import javax.imageio.ImageReader;
+import javax.imageio.ImageWriteParam;
+import javax.imageio.ImageWriter;
+import javax.imageio.stream.ImageInputStream;
+import javax.imageio.stream.ImageOutputStream;
+import javax.imageio.stream.MemoryCacheImageInputStream;
+import javax.imageio.stream.MemoryCacheImageOutputStream;
+
+/**
+ * Decodes PNG, JPEG and single-frame DICOM within bounds, one at a time, turned as EXIF says; and writes a picture anew
+ * without anything but its pixels.
+ */
+public final class Pictures {
+    /** Largest file that is taken. */
+    public static final int MOST_BYTES = 100 << 20;
+
+    static final long MOST_PIXELS = 64_000_000;
+    private static final int SMALLEST_SIDE = 50;
+    private static final float QUALITY = 0.92f;
+    /** Decoding takes up to 200 MB: two at once are not wanted. */
+    private static final Semaphore ONE = new Semaphore(1);
+
+    private Pictures() {}
+
+    /** Decodes a picture; throws with the reason when it is none that can be measured on. */
+    public static ReadPicture read(byte[] bytes) throws UnfitFileException {
+        if (bytes.length > MOST_BYTES) {
+            throw new UnfitFileException("a picture of more than 100 MB", "Export it smaller, as JPEG.");
+        }
+        FileKind kind = FileKind.of(bytes);
+        try {
+            if (!ONE.tryAcquire(20, TimeUnit.SECONDS)) {
+                throw new UnfitFileException("another picture that is still being read", "Try again in a moment.");
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new UnfitFileException("a picture whose reading was broken off", "Try again.");
+        }
+        try {
+            return switch (kind) {
+                case PNG -> new ReadPicture(decode(bytes, "png"), Optional.empty(), List.of());
+                case JPEG ->
+                    new ReadPicture(
+                            turned(decode(bytes, "jpeg"), Exif.orientation(bytes)), Optional.empty(), List.of());
+                case DICOM -> new Dicom(bytes).read();
+                case OTHER ->
+                    throw new UnfitFileException(
+                            "neither PNG, JPEG nor DICOM", "Export the picture as PNG, or as JPEG of good quality.");
+            };
+        } catch (OutOfMemoryError e) {
+            throw new UnfitFileException("a picture too large for the memory there is", "Export it smaller.");
+        } finally {
+            ONE.release();
+        }
+    }
+
+    static void bounded(long width, long height) throws UnfitFileException {
+        if (width < SMALLEST_SIDE || height < SMALLEST_SIDE) {
+            throw new UnfitFileException(
+                    "a picture of " + width + " × " + height + " pixels", "It is too small to be measured on.");
+        }
+        if (width * height > MOST_PIXELS || width > 60_000 || height > 60_000) {
+            throw new UnfitFileException(
+                    "a picture of " + width + " × " + height + " pixels, more than 64 million",
+                    "Export it smaller: 12 million pixels are plenty.");
+        }
+    }
+
+    private static BufferedImage decode(byte[] bytes, String format) throws UnfitFileException {
+        Iterator<ImageReader> readers = ImageIO.getImageReadersByFormatName(format);
+        ImageReader reader = readers.next();
+        try (ImageInputStream in = new MemoryCacheImageInputStream(new ByteArrayInputStream(bytes))) {
+            // metadata is passed over: a compressed text in it can be a bomb of its own
+            reader.setInput(in, true, true);
+            bounded(reader.getWidth(0), reader.getHeight(0));
+            return plain(reader.read(0));
+        } catch (IOException | RuntimeException e) {
+            throw new UnfitFileException(
+                    "a " + format.toUpperCase(java.util.Locale.ROOT) + " that is damaged or of a kind that is not read",
+                    "Open it in a viewer of pictures and export it as PNG.");
+        } finally {
+            reader.dispose();
+        }
+    }
+
+    /** One frame of JPEG as DICOM files carry it, lossless ones among them. */
+    static BufferedImage jpeg(byte[] bytes) throws IOException, UnfitFileException {
+        ImageReader reader = new JPEGImageReaderSpi().createReaderInstance();
+        try (ImageInputStream in = new MemoryCacheImageInputStream(new ByteArrayInputStream(bytes))) {
+            reader.setInput(in, true, true);
+            bounded(reader.getWidth(0), reader.getHeight(0));
+            return reader.read(0);
+        } finally {
+            reader.dispose();
+        }
+    }
+
+    private static BufferedImage plain(BufferedImage image) {
+        if (image.getType() == BufferedImage.TYPE_INT_RGB || image.getType() == BufferedImage.TYPE_BYTE_GRAY) {
+            return image;
+        }
+        BufferedImage rgb = new BufferedImage(image.getWidth(), image.getHeight(), BufferedImage.TYPE_INT_RGB);
+        Graphics2D g = rgb.createGraphics();
+        g.drawImage(image, 0, 0, java.awt.Color.WHITE, null);
+        g.dispose();
+        return rgb;
+    }
+
+    /** Turns and mirrors a picture as the eight orientations of EXIF ask (JEITA CP-3451, tag 0x0112). */
+    static BufferedImage turned(BufferedImage image, int orientation) {
+        int w = image.getWidth();
+        int h = image.getHeight();
+        AffineTransform t = switch (orientation) {
+            case 2 -> new AffineTransform(-1, 0, 0, 1, w, 0);
+            case 3 -> new AffineTransform(-1, 0, 0, -1, w, h);
+            case 4 -> new AffineTransform(1, 0, 0, -1, 0, h);
+            case 5 -> new AffineTransform(0, 1, 1, 0, 0, 0);
+            case 6 -> new AffineTransform(0, 1, -1, 0, h, 0);
+            case 7 -> new AffineTransform(0, -1, -1, 0, h, w);
+            case 8 -> new AffineTransform(0, -1, 1, 0, 0, w);
+            default -> null;
+        };
+        if (t == null) {
+            return image;
+        }
+        BufferedImage out = orientation < 5
+                ? new BufferedImage(w, h, BufferedImage.TYPE_INT_RGB)
+                : new BufferedImage(h, w, BufferedImage.TYPE_INT_RGB);
+        Graphics2D g = out.createGraphics();
+        g.drawImage(image, t, null);
+        g.dispose();
+        return out;
+    }
+
+    /**
+     * The picture as JPEG, with nothing of the file that it came from but the pixels.
+     *
+     * @param covers rectangles to black out, x, y, width, height in pixels: the pixels below are gone
+     */
+    public static byte[] jpeg(BufferedImage image, List<int[]> covers) {
+        BufferedImage shown = image;
+        if (!covers.isEmpty() || image.getType() == BufferedImage.TYPE_USHORT_GRAY) {
+            shown = new BufferedImage(image.getWidth(), image.getHeight(), BufferedImage.TYPE_INT_RGB);
+            Graphics2D g = shown.createGraphics();
+            g.drawImage(image, 0, 0, null);
+            g.setColor(java.awt.Color.BLACK);
+            covers.forEach(c -> g.fillRect(c[0], c[1], c[2], c[3]));
+            g.dispose();
+        }
+        ImageWriter writer = ImageIO.getImageWritersByFormatName("jpeg").next();
+        ByteArrayOutputStream out = new ByteArrayOutputStream(1 << 20);
+        try (ImageOutputStream to = new MemoryCacheImageOutputStream(out)) {
+            ImageWriteParam how = writer.getDefaultWriteParam();
+            how.setCompressionMode(ImageWriteParam.MODE_EXPLICIT);
+            how.setCompressionQuality(QUALITY);
+            writer.setOutput(to);
+            writer.write(null, new IIOImage(shown, new ArrayList<>(), null), how);
+        } catch (IOException e) {
+            throw new java.io.UncheckedIOException("writing to memory cannot fail", e);
+        } finally {
+            writer.dispose();
+        }
+        return out.toByteArray();
+    }
+}

@@ -1,0 +1,2 @@
+/** What the page of measuring sends and gets. */
+package dev.fairlead.web.measure;
