@@ -14,6 +14,7 @@ import dev.fairlead.measure.picture.PictureScaling;
 import dev.fairlead.measure.picture.PointGuide;
 import dev.fairlead.measure.picture.PointHelp;
 import dev.fairlead.model.Choices.PictureKind;
+import dev.fairlead.picture.demo.DemoFiles;
 import dev.fairlead.picture.into.CaseOffers;
 import dev.fairlead.picture.into.MeasuredText;
 import dev.fairlead.picture.into.Offer;
@@ -32,6 +33,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -49,7 +51,10 @@ final class MeasureCommand implements Callable<Integer> {
 
     private final Console console;
 
-    @Parameters(arity = "0..*", paramLabel = "FILE", description = "Tables of points in mm.")
+    @Parameters(
+            arity = "0..*",
+            paramLabel = "FILE",
+            description = "Tables of points in mm; with --demo-pictures a case.")
     private List<Path> files = List.of();
 
     @Option(
@@ -83,6 +88,15 @@ final class MeasureCommand implements Callable<Integer> {
     @Option(names = "--points", description = "List the names of all points, and where they lie.")
     private boolean points;
 
+    @Option(
+            names = "--demo-pictures",
+            paramLabel = "DIR",
+            description = "Draw a picture, a film, a scan and a table of points of the case FILE, to try measuring on.")
+    private Path demo;
+
+    @Mixin
+    private TargetOption target;
+
     MeasureCommand(Console console) {
         this.console = console;
     }
@@ -97,6 +111,9 @@ final class MeasureCommand implements Callable<Integer> {
         }
         if (files.isEmpty()) {
             throw new Main.Stop(ExitCode.USAGE, "measure needs a table of points, or --points.");
+        }
+        if (demo != null) {
+            return draw();
         }
         List<Read> all = new ArrayList<>();
         boolean unfit = false;
@@ -132,6 +149,35 @@ final class MeasureCommand implements Callable<Integer> {
         if (into != null) {
             take(all);
         }
+        return ExitCode.CLEAN;
+    }
+
+    /** Draws one file of each kind, whose measuring gives the numbers of the case again. */
+    private Integer draw() {
+        if (files.size() != 1) {
+            throw new Main.Stop(ExitCode.USAGE, "--demo-pictures draws one case: name its file.");
+        }
+        Named named = Named.read(files.get(0).toString());
+        if (!named.reading().read()) {
+            named.refuse(console);
+            return ExitCode.UNREADABLE;
+        }
+        Map<String, byte[]> drawn;
+        try {
+            drawn = DemoFiles.of(named.reading().value().get());
+        } catch (IllegalArgumentException e) {
+            throw new Main.Stop(ExitCode.USAGE, named.name() + ": " + e.getMessage() + ".");
+        }
+        try {
+            Files.createDirectories(demo);
+        } catch (IOException e) {
+            throw new Main.Stop(ExitCode.USAGE, WholeFile.shown(demo) + ": cannot be made (" + WholeFile.why(e) + ").");
+        }
+        drawn.keySet().forEach(name -> target.guard(demo.resolve(name), List.of(named.name())));
+        drawn.forEach((name, bytes) -> WholeFile.write(demo.resolve(name), bytes));
+        console.err()
+                .println("Drew " + String.join(", ", drawn.keySet()) + " in " + WholeFile.shown(demo)
+                        + ". The ruler in each picture is 40 mm long.");
         return ExitCode.CLEAN;
     }
 

@@ -9,6 +9,7 @@ import dev.fairlead.model.Case;
 import dev.fairlead.report.html.FamilySheet;
 import dev.fairlead.report.sheet.BenchSheet;
 import dev.fairlead.report.sheet.Paper;
+import dev.fairlead.report.sheet.ScaleCard;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -19,6 +20,7 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
 
 /** Writes the bench sheet of a case. */
 @Command(
@@ -30,8 +32,11 @@ import picocli.CommandLine.Option;
 final class SheetCommand implements Callable<Integer> {
     private final Console console;
 
-    @Mixin
-    private CaseOption subject;
+    @Parameters(
+            arity = "0..1",
+            paramLabel = "CASE",
+            description = "A case file, JSON or YAML; - for standard input. --scale-card needs none.")
+    private String subject;
 
     @Option(
             names = {"-o", "--output"},
@@ -51,6 +56,11 @@ final class SheetCommand implements Callable<Integer> {
             names = "--family",
             description = "One page for the family instead: what to expect, what to avoid, when to get help.")
     private boolean family;
+
+    @Option(
+            names = "--scale-card",
+            description = "Instead a frame of 80 mm to lay round an arch that is photographed; measure takes its scale from it.")
+    private boolean scaleCard;
 
     @Option(
             names = "--date",
@@ -76,8 +86,18 @@ final class SheetCommand implements Callable<Integer> {
         if (!ending.equals(".pdf") && !ending.equals(".svg")) {
             throw new Main.Stop(ExitCode.USAGE, output + ": a sheet is a .pdf or an .svg; name the file so.");
         }
-        target.guard(output, List.of(subject.name()));
-        Named named = subject.read(console);
+        if (scaleCard) {
+            return scaleCard(ending);
+        }
+        if (subject == null) {
+            throw new Main.Stop(ExitCode.USAGE, "sheet needs a CASE, or --scale-card.");
+        }
+        target.guard(output, List.of(subject));
+        Named named = Named.read(subject);
+        if (!named.reading().read()) {
+            named.refuse(console);
+            return ExitCode.UNREADABLE;
+        }
         if (family) {
             return family(named.reading().value().get(), ending);
         }
@@ -90,7 +110,7 @@ final class SheetCommand implements Callable<Integer> {
         BenchSheet sheet = new BenchSheet(checker.rulebase().catalogue());
         List<Missing> missing = sheet.refusal(checked);
         if (!missing.isEmpty()) {
-            console.err().println(subject.name() + ": no sheet, for nothing of the wire can be drawn. Missing:");
+            console.err().println(named.name() + ": no sheet, for nothing of the wire can be drawn. Missing:");
             missing.forEach(m -> console.err().println("  " + m.words() + "  " + m.pointer()));
             return ExitCode.UNREADABLE;
         }
@@ -100,6 +120,18 @@ final class SheetCommand implements Callable<Integer> {
                         ? sheet.pdf(checked, paper)
                         : sheet.svg(checked, paper).getBytes(StandardCharsets.UTF_8));
         console.err().println("Wrote " + WholeFile.shown(output) + ". Print it at 100 % and measure its rule first.");
+        return ExitCode.CLEAN;
+    }
+
+    private Integer scaleCard(String ending) {
+        target.guard(output, List.of());
+        WholeFile.write(
+                output,
+                ending.equals(".pdf")
+                        ? ScaleCard.pdf(paper)
+                        : ScaleCard.svg(paper).getBytes(StandardCharsets.UTF_8));
+        console.err()
+                .println("Wrote " + WholeFile.shown(output) + ". Print it at 100 % and measure its window by caliper.");
         return ExitCode.CLEAN;
     }
 

@@ -22,6 +22,7 @@ final class Assets {
         {"/assets/measure.css", "/web/measure.css", "text/css; charset=utf-8"},
         {"/assets/measure.js", "/web/measure.js", "text/javascript; charset=utf-8"},
         {"/assets/measure-view.js", "/web/measure-view.js", "text/javascript; charset=utf-8"},
+        {"/assets/measure-scan.js", "/web/measure-scan.js", "text/javascript; charset=utf-8"},
         {"/assets/app.js", "/web/app.js", "text/javascript; charset=utf-8"},
         {"/assets/htmx.js", "/web/htmx.min.js", "text/javascript; charset=utf-8"},
         {"/favicon.ico", "/web/icon.svg", "image/svg+xml"},

@@ -119,7 +119,7 @@ final class Guard {
 
     /** Pictures are read within bounds of their own. */
     private static boolean picture(String path) {
-        return path.matches("/cases/[^/]+/measure/(picture|keep)");
+        return path.matches("/cases/[^/]+/measure/(picture|scan|keep)");
     }
 
     /** What is answered to strangers: the way in, and on a network how the way in looks. */

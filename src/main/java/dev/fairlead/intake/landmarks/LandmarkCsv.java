@@ -35,8 +35,8 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * Reads digitised points from a table with the columns tooth, x, y and perhaps point and z, in mm, divided by commas, semicolons
- * or tabs.
+ * Reads digitised points from a table with the columns tooth, x, y and perhaps point and z, in mm, divided by commas,
+ * semicolons or tabs.
  */
 public final class LandmarkCsv {
     /** The points, unless there was an error, and every problem; pointers are those that the points have in a case. */

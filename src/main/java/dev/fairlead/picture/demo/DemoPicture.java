@@ -100,10 +100,8 @@ public record DemoPicture(byte[] png, Map<String, double[]> points) {
         g.setFont(new Font(Font.SANS_SERIF, Font.PLAIN, (int) (2.4 * scale)));
         for (int mm = 0; mm <= RULER; mm += 10) {
             String text = Integer.toString(mm);
-            g.drawString(
-                    text,
-                    (float) (x + mm * scale - g.getFontMetrics().stringWidth(text) / 2.0),
-                    (float) (y + 6 * scale));
+            g.drawString(text, (float) (x + mm * scale - g.getFontMetrics().stringWidth(text) / 2.0), (float)
+                    (y + 6 * scale));
         }
         at.put("R1", new double[] {x, y});
         at.put("R2", new double[] {x + RULER * scale, y});

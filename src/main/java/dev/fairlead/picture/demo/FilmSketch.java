@@ -13,7 +13,9 @@ import java.util.TreeMap;
  * x, Frankfort horizontal level, porion at the origin, mm.
  */
 public final class FilmSketch {
-    /** Edge to centre of tipping as a share of edge to apex: the longest that is asked for, so that roots stay short. */
+    /**
+     * Edge to centre of tipping as a share of edge to apex: the longest that is asked for, so that roots stay short.
+     */
     public static final double SHARE = 0.9;
 
     private static final double SNA = 81;
@@ -83,9 +85,9 @@ public final class FilmSketch {
         double[] go = p.get("Go");
         double[] me = p.get("Me");
         double[] pog = p.get("Pog");
-        all.add(line("bone", new double[] {n[0] - 3, n[1] + 34}, new double[] {n[0] + 2, n[1] + 14}, n, off(n, 16, -62)));
         all.add(line(
-                "bone", off(a, 48, 176), off(a, 12, 150), off(a, 9, 70), a, off(a, 10, -70)));
+                "bone", new double[] {n[0] - 3, n[1] + 34}, new double[] {n[0] + 2, n[1] + 14}, n, off(n, 16, -62)));
+        all.add(line("bone", off(a, 48, 176), off(a, 12, 150), off(a, 9, 70), a, off(a, 10, -70)));
         all.add(line("bone", off(b, 9, 85), b, pog, me, go, off(go, 20, 118), off(go, 44, 100), off(go, 50, 92)));
         double[] chin = {me[0] - 12, me[1] + 4};
         all.add(line("bone", off(b, 9, 110), off(b, 12, 190), chin, me));
@@ -100,8 +102,13 @@ public final class FilmSketch {
             double[] c1 = off(m, 5, occlusal);
             double[] c2 = off(m, 5, occlusal + 180);
             all.add(new Sketch.Outline("tooth", true, new double[][] {
-                c1, off(c1, 7, occlusal + side * 90), off(m, 16, occlusal + side * 70), off(m, 8, occlusal + side * 90),
-                off(m, 16, occlusal + side * 110), off(c2, 7, occlusal + side * 90), c2
+                c1,
+                off(c1, 7, occlusal + side * 90),
+                off(m, 16, occlusal + side * 70),
+                off(m, 8, occlusal + side * 90),
+                off(m, 16, occlusal + side * 110),
+                off(c2, 7, occlusal + side * 90),
+                c2
             }));
         }
         all.add(line(

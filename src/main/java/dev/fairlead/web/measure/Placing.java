@@ -122,8 +122,8 @@ public record Placing(
                     return new PictureScaling.Unknown();
                 }
                 // a film has no camera: its rays are those of the head beside the ruler
-                boolean flat = kind != PictureKind.ARCH_PICTURE
-                        || s.path("flatbed").asBoolean(false);
+                boolean flat =
+                        kind != PictureKind.ARCH_PICTURE || s.path("flatbed").asBoolean(false);
                 return Scales.knownLength(
                         a.x(),
                         a.y(),

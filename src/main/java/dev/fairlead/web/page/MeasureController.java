@@ -13,6 +13,8 @@ import dev.fairlead.picture.into.CaseOffers;
 import dev.fairlead.picture.into.MeasuredText;
 import dev.fairlead.picture.into.Offer;
 import dev.fairlead.picture.into.Origin;
+import dev.fairlead.picture.read.Mesh;
+import dev.fairlead.picture.read.Meshes;
 import dev.fairlead.picture.read.Pictures;
 import dev.fairlead.picture.read.ReadPicture;
 import dev.fairlead.picture.read.UnfitFileException;
@@ -52,6 +54,7 @@ final class MeasureController extends Controller {
         routes.get("/cases/{name}/measure", this::show);
         routes.get("/measure/guide/{kind}", ctx -> answer(ctx, this::guide));
         routes.post("/cases/{name}/measure/picture", ctx -> answer(ctx, this::picture));
+        routes.post("/cases/{name}/measure/scan", ctx -> answer(ctx, this::scan));
         routes.post("/cases/{name}/measure/numbers", ctx -> answer(ctx, this::numbers));
         routes.post("/cases/{name}/measure/take", ctx -> answer(ctx, this::take));
         routes.post("/cases/{name}/measure/keep", ctx -> answer(ctx, this::keep));
@@ -61,7 +64,8 @@ final class MeasureController extends Controller {
         try {
             Object made = answer.of(ctx);
             if (made instanceof byte[] bytes) {
-                ctx.contentType("image/jpeg").result(bytes);
+                ctx.contentType(ctx.path().endsWith("scan") ? "application/octet-stream" : "image/jpeg")
+                        .result(bytes);
             } else {
                 ctx.contentType(JSON).result(made.toString());
             }
@@ -108,12 +112,24 @@ final class MeasureController extends Controller {
         about.put("height", read.image().getHeight());
         read.spacing().ifPresent(s -> {
             ObjectNode o = about.putObject("spacing");
-            o.put("row", s.row()).put("column", s.column()).put("meaning", s.meaning().name());
+            o.put("row", s.row())
+                    .put("column", s.column())
+                    .put("meaning", s.meaning().name());
             s.magnification().ifPresent(m -> o.put("magnification", m));
         });
         read.warnings().forEach(about.putArray("warnings")::add);
         ctx.header("X-Picture", about.toString());
         return Pictures.jpeg(read.image(), List.of());
+    }
+
+    /** The triangles of a scan, nine 32-bit numbers each: whatever the file was, the page gets nothing else of it. */
+    private Object scan(Context ctx) throws UnfitFileException {
+        Mesh mesh = Meshes.read(body(ctx));
+        ObjectNode about = JsonNodeFactory.instance.objectNode();
+        about.put("triangles", mesh.triangles());
+        mesh.doubts().forEach(about.putArray("warnings")::add);
+        ctx.header("X-Picture", about.toString());
+        return mesh.bytes();
     }
 
     private static byte[] body(Context ctx) throws UnfitFileException {
@@ -144,9 +160,8 @@ final class MeasureController extends Controller {
             });
         }
         byte[] jpeg = Pictures.jpeg(Pictures.read(body(ctx)).image(), covers);
-        String kept = site.editor()
-                .folder()
-                .keepPicture(opened.name(), site.today().get() + "-" + kind.word(), jpeg);
+        String kept =
+                site.editor().folder().keepPicture(opened.name(), site.today().get() + "-" + kind.word(), jpeg);
         return JsonNodeFactory.instance.objectNode().put("kept", kept);
     }
 
@@ -171,8 +186,10 @@ final class MeasureController extends Controller {
 
     private static List<Offer> offers(Opened opened, PictureResult result) {
         return CaseOffers.of(
-                opened.reading().value().orElseThrow(() ->
-                        new IllegalArgumentException("The case cannot be read as it stands: see its findings.")),
+                opened.reading()
+                        .value()
+                        .orElseThrow(() -> new IllegalArgumentException(
+                                "The case cannot be read as it stands: see its findings.")),
                 opened.tree().orElseThrow(),
                 result.values());
     }
@@ -203,7 +220,8 @@ final class MeasureController extends Controller {
                 placing.scale(),
                 result.scaleError(),
                 !placing.again().isEmpty());
-        Opened now = site.editor().rework(opened.name(), version, author(ctx), tree -> put(tree, placing, taken, origin));
+        Opened now =
+                site.editor().rework(opened.name(), version, author(ctx), tree -> put(tree, placing, taken, origin));
         return JsonNodeFactory.instance
                 .objectNode()
                 .put("taken", taken.size())
