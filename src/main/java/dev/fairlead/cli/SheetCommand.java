@@ -59,7 +59,8 @@ final class SheetCommand implements Callable<Integer> {
 
     @Option(
             names = "--scale-card",
-            description = "Instead a frame of 80 mm to lay round an arch that is photographed; measure takes its scale from it.")
+            description =
+                    "Instead a frame of 80 mm to lay round an arch that is photographed; measure takes its scale from it.")
     private boolean scaleCard;
 
     @Option(
