@@ -222,9 +222,7 @@ class MeasurePageTest {
             for (String field : List.of("/teeth/42/width", "/teeth/41/width", "/contacts/42-41", "/contacts/41-31")) {
                 String said = page.textContent("[data-field='" + field + "'] td.number");
                 double found = Double.parseDouble(said.substring(0, said.indexOf(' ')));
-                assertThat(found)
-                        .as(field)
-                        .isCloseTo(((Measured) Edit.get(c, field)).value(), within(0.35));
+                assertThat(found).as(field).isCloseTo(((Measured) Edit.get(c, field)).value(), within(0.35));
             }
             assertThat(((Number) page.evaluate("() => window.measureScan.picked")).doubleValue())
                     .as("milliseconds, far above what a pick takes")

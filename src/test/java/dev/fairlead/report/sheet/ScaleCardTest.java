@@ -39,9 +39,8 @@ class ScaleCardTest {
             }
             bars.add(new double[] {left, right, top, bottom});
         }
-        List<double[]> frame = bars.stream()
-                .filter(b -> b[1] - b[0] > 8 && b[3] - b[2] > 8)
-                .toList();
+        List<double[]> frame =
+                bars.stream().filter(b -> b[1] - b[0] > 8 && b[3] - b[2] > 8).toList();
         assertThat(frame).hasSize(4);
         // above, below, left, right: what lies between the inner edges is the window
         assertThat(frame.get(1)[2] - frame.get(0)[3]).isCloseTo(80, within(0.02));
