@@ -112,7 +112,7 @@
   // a field's colour follows what was said beside it
   document.addEventListener('htmx:finally:swap', () => {
     $$('.field').forEach(f => {
-      const note = $('.said .note', f);
+      const note = $('.note', document.getElementById('n' + f.id.slice(1)) || f);
       const wrong = !!note && note.classList.contains('error');
       f.classList.toggle('error', wrong);
       $$('.control > input:not([type=checkbox]), .control > textarea', f).forEach(i => { wrong ? i.setAttribute('aria-invalid', 'true') : i.removeAttribute('aria-invalid'); });
@@ -302,6 +302,8 @@
     const at = parseFloat(box.value.replace(',', '.'));
     box.value = String(Math.max(0, (Number.isFinite(at) ? at : 0) + parseFloat(b.dataset.step)));
   });
+  // what is long is folded on a small screen
+  if (matchMedia('(max-width: 40rem)').matches) $$('[data-narrow=closed]').forEach(d => { if (!d.contains(document.getElementById(location.hash.slice(1)))) d.open = false; });
   // on a small screen the verdict is one line until it is asked for
   const verdict = $('.verdict > details');
   if (verdict && matchMedia('(max-width: 68rem)').matches) verdict.open = false;

@@ -156,7 +156,7 @@ final class CheckCommand implements Callable<Integer> {
             String hash = form == Form.text ? "" : named.hash();
             Checked checked = checker.check(
                     named.reading().value().get(), hash, named.reading().problems(), options);
-            to.add(checked);
+            to.add(checked, named.changes());
             code = worse(code, codeOf(checked));
         }
         to.finish();

@@ -54,7 +54,8 @@ final class CommandTree {
             "compare",
             "cohort",
             "rules",
-            "self-check");
+            "self-check",
+            "completion");
 
     /** Each command is made only when it is needed, for that takes longer than most of them run. */
     private static Object command(String name, Console console) {
@@ -73,12 +74,13 @@ final class CommandTree {
             case "cohort" -> new CohortCommand(console);
             case "rules" -> new RulesCommand(console);
             case "self-check" -> new SelfCheckCommand(console);
+            case "completion" -> new CompletionCommand(console);
             default -> throw new IllegalArgumentException(name);
         };
     }
 
     /** The command line with the command that is called; with all where none is named, or one that is not known. */
-    private static CommandLine commandLine(Console console, String called) {
+    static CommandLine commandLine(Console console, String called) {
         CommandLine line = new CommandLine(new CommandTree());
         for (String name : COMMANDS.contains(called) ? List.of(called) : COMMANDS) {
             line.addSubcommand(name, command(name, console));

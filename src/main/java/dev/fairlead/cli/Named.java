@@ -7,7 +7,10 @@ import dev.fairlead.intake.spelling.Visible;
 import dev.fairlead.intake.text.CaseFormat;
 import dev.fairlead.intake.text.Problem;
 import dev.fairlead.intake.text.Severity;
+import dev.fairlead.report.html.Change;
 import dev.fairlead.rules.catalogue.Hash;
+import dev.fairlead.web.page.LastChanges;
+import dev.fairlead.web.store.ChangeLog;
 import java.io.FileInputStream;
 import java.io.FileNotFoundException;
 import java.io.IOException;
@@ -26,8 +29,9 @@ import java.util.stream.Stream;
  * A case as it was named in a call, and what reading it gave.
  *
  * @param bytes what was read; empty where nothing could be
+ * @param file where it was read; empty for standard input
  */
-record Named(String name, CaseReading reading, byte[] bytes) {
+record Named(String name, CaseReading reading, byte[] bytes, Optional<Path> file) {
     /** More than the reader takes, so that it can say that the input is too large. */
     private static final int MOST_BYTES = 4 << 20;
 
@@ -40,7 +44,11 @@ record Named(String name, CaseReading reading, byte[] bytes) {
             if (many.isPresent() && !name.equals("-")) {
                 return many.get();
             }
-            return new Named(shown, CaseReader.read(bytes, shown, CaseFormat.BY_NAME), bytes);
+            return new Named(
+                    shown,
+                    CaseReader.read(bytes, shown, CaseFormat.BY_NAME),
+                    bytes,
+                    name.equals("-") ? Optional.empty() : Optional.of(Path.of(name)));
         } catch (NoSuchFileException e) {
             boolean pattern = name.indexOf('*') >= 0 || name.indexOf('?') >= 0;
             return unreadable(
@@ -84,7 +92,16 @@ record Named(String name, CaseReading reading, byte[] bytes) {
     private static Named unreadable(String name, String found, String mend) {
         String shown = Visible.of(name);
         Problem problem = new Problem(Severity.ERROR, "", 0, 0, "a file with a case", found, Optional.empty(), mend);
-        return new Named(shown, new CaseReading(shown, Optional.empty(), List.of(problem)), new byte[0]);
+        return new Named(
+                shown, new CaseReading(shown, Optional.empty(), List.of(problem)), new byte[0], Optional.empty());
+    }
+
+    /** Its last changes, where it lies in a folder that the local page serves and was changed there. */
+    List<Change> changes() {
+        // most cases have no log: what reads one is loaded only where there is one
+        return file.filter(f -> f.resolveSibling(".history").toFile().isDirectory())
+                .map(f -> LastChanges.of(ChangeLog.beside(f)))
+                .orElse(List.of());
     }
 
     /** Says on {@code console} why the case was refused. */

@@ -1,6 +1,8 @@
 package dev.fairlead.cli;
 
 import dev.fairlead.check.Checked;
+import dev.fairlead.drawing.Wrap;
+import dev.fairlead.report.html.Change;
 import dev.fairlead.report.html.ReportHtml;
 import dev.fairlead.report.html.ReportPdf;
 import dev.fairlead.report.html.UnreadCase;
@@ -13,13 +15,18 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 
 /** Where reports go, and in which form: standard output, one file, or a file a case in a folder. */
 final class Output {
+    /** Changes that plain text tells of. */
+    private static final int FEW = 3;
+
     private final Console console;
     private final CheckCommand.Form form;
     private final boolean all;
@@ -29,6 +36,7 @@ final class Output {
     private final boolean folder;
     private final Consumer<Path> guard;
     private final List<Checked> kept = new ArrayList<>();
+    private final Map<Checked, List<Change>> changes = new IdentityHashMap<>();
     private final List<UnreadCase> refused = new ArrayList<>();
     private final Set<String> taken = new HashSet<>();
     private final StringBuilder text = new StringBuilder();
@@ -73,8 +81,9 @@ final class Output {
                 named.reading().errors().stream().map(Object::toString).toList()));
     }
 
-    /** Takes a case; what can be told at once goes out at once. */
-    void add(Checked checked) throws IOException {
+    /** Takes a case with the last changes that its log tells of; what can be told at once goes out at once. */
+    void add(Checked checked, List<Change> last) throws IOException {
+        changes.put(checked, last);
         if (folder) {
             Path page = made(file.get()).resolve(name(checked));
             guard.accept(page);
@@ -102,25 +111,36 @@ final class Output {
         if (paged()) {
             put(
                     form == CheckCommand.Form.html
-                            ? bytes(ReportHtml.of(kept, refused, all))
-                            : one ? ReportPdf.onePage(kept, refused) : ReportPdf.of(kept, refused, all));
+                            ? bytes(ReportHtml.of(kept, refused, all, changes::get))
+                            : one ? ReportPdf.onePage(kept, refused) : ReportPdf.of(kept, refused, all, changes::get));
         } else if (file.isPresent()) {
             put(bytes(text.toString()));
         }
     }
 
     private String text(Checked checked) {
-        return ReportText.of(
+        String told = ReportText.of(
                 checked.report(),
                 brief ? ReportText.Detail.BRIEF : all ? ReportText.Detail.ALL : ReportText.Detail.USUAL);
+        List<Change> last = changes.get(checked);
+        if (brief || last.isEmpty()) {
+            return told;
+        }
+        StringBuilder out = new StringBuilder(told).append("\nLAST CHANGES, by whom as typed\n");
+        last.subList(0, Math.min(all ? last.size() : FEW, last.size()))
+                .forEach(c -> out.append(Wrap.hanging("  ", c.line())));
+        return out.toString();
     }
 
     private byte[] one(Checked checked) {
         return switch (form) {
             case text -> bytes(text(checked));
             case json -> bytes(ReportJson.text(checked.report(), all));
-            case html -> bytes(ReportHtml.of(checked, all));
-            case pdf -> one ? ReportPdf.onePage(List.of(checked), List.of()) : ReportPdf.of(checked, all);
+            case html -> bytes(ReportHtml.of(List.of(checked), List.of(), all, changes::get));
+            case pdf ->
+                one
+                        ? ReportPdf.onePage(List.of(checked), List.of())
+                        : ReportPdf.of(List.of(checked), List.of(), all, changes::get);
         };
     }
 

@@ -2,6 +2,7 @@ package dev.fairlead.cli;
 
 import dev.fairlead.check.Checked;
 import dev.fairlead.findings.Missing;
+import dev.fairlead.report.html.Change;
 import dev.fairlead.report.html.ReportHtml;
 import dev.fairlead.report.html.ReportPdf;
 import dev.fairlead.report.sheet.BenchSheet;
@@ -12,13 +13,18 @@ import java.util.List;
 /** Reports and sheets for the local page. */
 final class Printing implements Prints {
     @Override
-    public String html(Checked checked) {
-        return ReportHtml.of(checked);
+    public String html(Checked checked, List<Change> changes) {
+        return ReportHtml.of(List.of(checked), List.of(), false, c -> changes);
     }
 
     @Override
-    public byte[] pdf(Checked checked) {
-        return ReportPdf.of(checked);
+    public byte[] pdf(Checked checked, List<Change> changes) {
+        return ReportPdf.of(List.of(checked), List.of(), false, c -> changes);
+    }
+
+    @Override
+    public byte[] firstPage(Checked checked) {
+        return ReportPdf.onePage(List.of(checked), List.of());
     }
 
     @Override

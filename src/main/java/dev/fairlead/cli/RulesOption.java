@@ -9,8 +9,11 @@ final class RulesOption {
     @Option(
             names = "--rules",
             paramLabel = "DIR",
-            description =
-                    "A rulebase of your own, or an overlay that changes thresholds and texts of the built-in one.")
+            description = {
+                "A rulebase of your own, or a site's changes to the built-in one: thresholds.json, such as {\"overjet-after.min\": 2.0},"
+                        + " within the range that 'criteria ID' names, and texts in STAGE/CRITERION/criterion.json, such as {\"title\":"
+                        + " \"Overjet left\"}. Reports mark every criterion that differs."
+            })
     private Path folder;
 
     Rulebase load() {

@@ -7,6 +7,7 @@ import dev.fairlead.intake.write.BlankCase;
 import dev.fairlead.intake.write.FirstFacts;
 import dev.fairlead.model.Stage;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
@@ -26,7 +27,10 @@ import picocli.CommandLine.Option;
 final class StartCommand implements Callable<Integer> {
     private final Console console;
 
-    @Option(names = "--minimal", description = "A short filled case instead of the blank one.")
+    @Option(
+            names = "--minimal",
+            description =
+                    "A short filled case instead of the blank one; with --table, only the columns that it fills in.")
     private boolean minimal;
 
     @Option(
@@ -38,7 +42,7 @@ final class StartCommand implements Callable<Integer> {
             names = "--stage",
             paramLabel = "STAGE",
             converter = StageWord.class,
-            description = "Only what is filled in up to this stage: ${COMPLETION-CANDIDATES}.",
+            description = "Only what is filled in up to this stage, of a table too: ${COMPLETION-CANDIDATES}.",
             completionCandidates = StageWord.class)
     private Stage stage = Stage.HOLDING;
 
@@ -50,9 +54,16 @@ final class StartCommand implements Callable<Integer> {
     private boolean table;
 
     @Option(
+            names = "--schema",
+            description = "The JSON Schema of a case instead, by which editors check and explain while one types.")
+    private boolean schema;
+
+    @Option(
             names = {"-o", "--output"},
             paramLabel = "FILE",
-            description = "Write to this file, which must not exist yet; else to standard output.")
+            description =
+                    "Write to this file, which must not exist yet; else to standard output. Beside a blank case its schema is"
+                            + " written too, as the hidden file that its first line names.")
     private Path output;
 
     StartCommand(Console console) {
@@ -64,7 +75,8 @@ final class StartCommand implements Callable<Integer> {
         if (table) {
             return table();
         }
-        String text = minimal ? BlankCase.minimal() : consult ? consult() : BlankCase.text(stage);
+        boolean blank = !minimal && !consult && !schema;
+        String text = schema ? schema() : minimal ? BlankCase.minimal() : consult ? consult() : BlankCase.text(stage);
         if (output == null) {
             console.out().print(text);
             return ExitCode.CLEAN;
@@ -74,8 +86,28 @@ final class StartCommand implements Callable<Integer> {
         } catch (FileAlreadyExistsException e) {
             throw new Main.Stop(ExitCode.USAGE, output + " exists already; name another file, or move it away first.");
         }
-        console.err().println("Wrote " + output + ". Fill in what is known, then: check " + output);
+        boolean beside = blank && besideIt();
+        console.err()
+                .println("Wrote " + output
+                        + (beside ? ", and beside it " + BlankCase.SCHEMA_FILE + " for editors" : "")
+                        + (schema ? "." : ". Fill in what is known, then: check " + output));
         return ExitCode.CLEAN;
+    }
+
+    /** The schema where the first line of a blank case looks for it; one that lies there already is left as it is. */
+    private boolean besideIt() throws IOException {
+        Path beside = output.resolveSibling(BlankCase.SCHEMA_FILE);
+        if (Files.exists(beside)) {
+            return false;
+        }
+        Files.writeString(beside, schema(), StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
+        return true;
+    }
+
+    private static String schema() throws IOException {
+        try (InputStream in = StartCommand.class.getResourceAsStream("/schema/fairlead-case.schema.json")) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        }
     }
 
     private static String consult() {
@@ -90,16 +122,17 @@ final class StartCommand implements Callable<Integer> {
 
     private Integer table() throws IOException {
         String name = output == null ? "" : output.toString();
+        TableTemplate.Wanted wanted = new TableTemplate.Wanted(stage, minimal);
         if (output == null) {
-            console.out().print(TableTemplate.csv());
+            console.out().print(TableTemplate.csv(wanted));
             return ExitCode.CLEAN;
         }
         try (OutputStream out =
                 Files.newOutputStream(output, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
             if (name.endsWith(".xlsx")) {
-                TableTemplate.xlsx(out);
+                TableTemplate.xlsx(out, wanted);
             } else {
-                out.write((name.endsWith(".json") ? TableTemplate.mapping() : TableTemplate.csv())
+                out.write((name.endsWith(".json") ? TableTemplate.mapping() : TableTemplate.csv(wanted))
                         .getBytes(StandardCharsets.UTF_8));
             }
         } catch (FileAlreadyExistsException e) {

@@ -168,4 +168,100 @@ class CommandsTest {
         }
         assertThat(CasesTest.run().err()).contains("Usage: fairlead", "check", "whatif");
     }
+
+    @Test
+    void aShellCompletesCommandsOptionsAndTheirWords() throws Exception {
+        String script = CasesTest.run("completion").out();
+        Path file = Files.writeString(folder.resolve("completion.bash"), script);
+        Process bash = new ProcessBuilder(
+                        "bash",
+                        "-c",
+                        "source " + file
+                                + "; for line in 'fairlead che' 'fairlead start --st' 'fairlead start --stage ho'; do"
+                                + " COMP_WORDS=($line); COMP_CWORD=$((${#COMP_WORDS[@]} - 1)); COMPREPLY=();"
+                                + " _complete_fairlead; echo \"${COMPREPLY[@]}\"; done")
+                .redirectErrorStream(true)
+                .start();
+        assertThat(new String(bash.getInputStream().readAllBytes(), java.nio.charset.StandardCharsets.UTF_8)
+                        .lines()
+                        .map(String::strip))
+                .containsExactly("check", "--stage", "holding");
+    }
+
+    @Test
+    void aBlankCaseNamesTheSchemaThatLiesBesideIt() throws IOException {
+        Path blank = folder.resolve("new.yaml");
+        assertThat(CasesTest.run("start", "-o", blank.toString()).err()).contains(".fairlead-case.schema.json");
+        String first = Files.readAllLines(blank).get(0);
+        assertThat(first).startsWith("# yaml-language-server: $schema=");
+        Path schema = blank.resolveSibling(first.substring(first.indexOf('=') + 1));
+        assertThat(Files.readString(schema))
+                .isEqualTo(CasesTest.run("start", "--schema").out());
+        // beside a second one it is left as it is
+        Files.writeString(schema, "mine");
+        CasesTest.run(
+                "start",
+                "--stage",
+                "records",
+                "-o",
+                folder.resolve("second.yaml").toString());
+        assertThat(Files.readString(schema)).isEqualTo("mine");
+    }
+
+    @Test
+    void aTableCanBeAsShortAsTheFirstStagesOrTheExample() {
+        String whole =
+                CasesTest.run("start", "--table").out().lines().findFirst().orElseThrow();
+        String records = CasesTest.run("start", "--table", "--stage", "records").out();
+        assertThat(whole).contains("wire.size", "visits.1.date", "holding.recall");
+        assertThat(records.lines().findFirst().orElseThrow())
+                .contains("teeth.42.width", "bite.overjet")
+                .doesNotContain("wire.", "visits.", "insertion.", "holding.");
+        String minimal = CasesTest.run("start", "--table", "--minimal").out();
+        String[] lines = minimal.split("\n");
+        assertThat(lines[0].split(",")).hasSizeBetween(15, 40).contains("plan.standOff");
+        assertThat(lines[1]).doesNotContain(",,").contains("demo-minimal");
+    }
+
+    @Test
+    void theHelpOfRulesShowsWhatAnOverlayHolds() {
+        assertThat(CasesTest.run("check", "--help").out().replaceAll("\\s+", " "))
+                .contains(
+                        "thresholds.json",
+                        "{\"overjet-after.min\": 2.0}",
+                        "criterion.json",
+                        "every criterion that differs");
+    }
+
+    /** The log of the local page lies beside the case file. */
+    @Test
+    void aReportTellsTheLastChangesShortly() throws IOException {
+        Path file = Files.copy(CLEAN, folder.resolve("heron.yaml"));
+        Path log =
+                Files.createDirectories(folder.resolve(".history/heron.yaml")).resolve("log.ndjson");
+        for (int i = 1; i <= 20; i++) {
+            Files.writeString(
+                    log,
+                    "{\"when\":\"2026-07-20T09:%02d:00\",\"who\":\"resident ab\",\"field\":\"/bite/overjet\",\"old\":\"%d\",\"now\":\"%d\",\"why\":\"\"}%n"
+                            .formatted(i, i, i + 1),
+                    java.nio.file.StandardOpenOption.CREATE,
+                    java.nio.file.StandardOpenOption.APPEND);
+        }
+        assertThat(CasesTest.run("check", file.toString()).out())
+                .contains("LAST CHANGES", "2026-07-20 09:20:00, resident ab: bite, overjet, 20 → 21", "09:18:00")
+                .doesNotContain("09:17:00");
+        assertThat(CasesTest.run("check", "--brief", file.toString()).out()).doesNotContain("LAST CHANGES");
+        Path pdf = folder.resolve("heron.pdf");
+        CasesTest.run("check", "--format", "pdf", "-o", pdf.toString(), file.toString());
+        byte[] bytes = Files.readAllBytes(pdf);
+        StringBuilder all = new StringBuilder();
+        try (var document = dev.fairlead.report.pdf.Pdfs.open(bytes)) {
+            for (int p = document.getNumberOfPages() - 2; p <= document.getNumberOfPages(); p++) {
+                all.append(dev.fairlead.report.pdf.Pdfs.text(bytes, p));
+            }
+        }
+        String told = all.toString();
+        assertThat(told).contains("Last changes", "09:09:00", "resident ab").doesNotContain("09:08:00");
+        assertThat(CasesTest.run("check", CLEAN.toString()).out()).doesNotContain("LAST CHANGES");
+    }
 }

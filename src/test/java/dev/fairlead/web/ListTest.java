@@ -78,8 +78,23 @@ class ListTest {
                 String list = pages.get("/cases?more=yes").body();
                 assertThat(list).contains("huge", "small", "deep", "fine-1", "Cannot be read");
             }
-            assertThat(pages.get("/cases/huge.json/findings").statusCode()).isEqualTo(200);
-            assertThat(pages.get("/cases/huge.json/form/arch").statusCode()).isLessThan(500);
+            for (String name : java.util.List.of("huge.json", "small.yaml", "deep.json")) {
+                for (String page : java.util.List.of(
+                        "findings",
+                        "form/arch",
+                        "numbers",
+                        "pictures",
+                        "visits",
+                        "chair",
+                        "report",
+                        "versions",
+                        "whatif")) {
+                    assertThat(pages.get("/cases/" + name + "/" + page).statusCode())
+                            .as(name + " " + page)
+                            .isLessThan(500);
+                }
+            }
+            assertThat(pages.bytes("/export.zip")).hasSizeGreaterThan(100);
             assertThat(pages.get("/cases/fine.yaml/findings").statusCode()).isEqualTo(200);
         }
     }
@@ -202,17 +217,74 @@ class ListTest {
             assertThat(folder.resolve("sample.json")).doesNotExist();
             assertThat(pages.file("other-1.json")).contains("\"other-1\"", "19.9");
             assertThat(pages.get("/cases/other-1.json/versions").body()).contains("19.9", "See and compare");
+            // as large a log as years make: the zip is larger than a single case may be
+            byte[] noise = new byte[3_000_000];
+            new java.util.Random(1).nextBytes(noise);
+            Files.writeString(
+                    folder.resolve(".history/other-1.json/log.ndjson"),
+                    java.util.HexFormat.of().formatHex(noise) + "\n",
+                    java.nio.file.StandardOpenOption.APPEND);
             byte[] zip = pages.bytes("/export.zip");
+            assertThat(zip.length).isGreaterThan(dev.fairlead.web.store.CaseFolder.MOST_BYTES);
             pages.post("/cases/other-1.json/archive", java.util.Map.of());
             assertThat(folder.resolve("archive/other-1.json")).exists();
-            assertThat(pages.get("/cases").body()).contains("Put away: 1 case").doesNotContain("/cases/other-1.json/");
+            assertThat(pages.get("/cases").body()).contains("Closed: 1 case").doesNotContain("/cases/other-1.json/");
             assertThat(pages.upload("folder.zip", zip)).contains("1 of 1 brought in");
             assertThat(pages.upload("folder.zip", zip)).contains("0 of 1 brought in", "already");
+            byte[] whole = pages.bytes("/export.zip");
+            java.nio.file.Path elsewhere = Files.createDirectories(folder.resolveSibling(folder.getFileName() + "-2"));
+            try (Pages other = Pages.over(elsewhere)) {
+                assertThat(other.upload("folder.zip", whole)).contains("2 of 2 brought in");
+                assertThat(other.get("/cases/other-1.json/versions").body())
+                        .contains("19.9", "See and compare", "Closed")
+                        .contains("buccal segment");
+                assertThat(elsewhere.resolve("archive/other-1.json")).exists();
+                assertThat(kept(elsewhere)).isEqualTo(kept(folder)).hasSizeGreaterThan(2);
+            }
             // what is there is never overwritten
             assertThat(pages.post("/restore", java.util.Map.of("name", "other-1.json"))
                             .statusCode())
                     .isEqualTo(409);
         }
+    }
+
+    /** What is kept of cases beside them, by path and size. */
+    private static java.util.Map<String, Long> kept(java.nio.file.Path folder) throws java.io.IOException {
+        java.util.Map<String, Long> all = new java.util.TreeMap<>();
+        try (var files = Files.walk(folder.resolve(".history"))) {
+            for (java.nio.file.Path p : (Iterable<java.nio.file.Path>) files::iterator) {
+                if (Files.isRegularFile(p) && !p.getParent().equals(folder.resolve(".history"))) {
+                    all.put(folder.relativize(p).toString(), Files.size(p));
+                }
+            }
+        }
+        return all;
+    }
+
+    /** A zip made by somebody else names places outside what is kept, and versions that are not what they say. */
+    @Test
+    void aZipPutsNothingWhereItDoesNotBelong() throws Exception {
+        var bytes = new java.io.ByteArrayOutputStream();
+        try (var zip = new java.util.zip.ZipOutputStream(bytes)) {
+            for (String name : java.util.List.of(
+                    "fine.json",
+                    ".history/fine.json/0000001-00000000000000000000.txt",
+                    ".history/absent.json/log.ndjson",
+                    ".history/../../outside.json/log.ndjson",
+                    ".history/served-by.txt",
+                    "archive/../outside.json")) {
+                zip.putNextEntry(new java.util.zip.ZipEntry(name));
+                zip.write("{\"fairlead\":1,\"id\":\"x-1\"}".getBytes(java.nio.charset.StandardCharsets.UTF_8));
+                zip.closeEntry();
+            }
+        }
+        try (Pages pages = Pages.over(folder)) {
+            assertThat(pages.upload("folder.zip", bytes.toByteArray())).contains("1 of 4 brought in");
+        }
+        assertThat(kept(folder)).isEmpty();
+        assertThat(folder.resolve("fine.json")).exists();
+        assertThat(folder.resolveSibling("outside.json")).doesNotExist();
+        assertThat(folder.resolve("outside.json")).doesNotExist();
     }
 
     @Test
@@ -229,10 +301,31 @@ class ListTest {
                 folder.resolve("soon.yaml"),
                 "fairlead: 1\nid: soon-1\nstage: activation\nplan: {intervalWeeks: 4}\nvisits: [{date: 2026-02-02}]\n");
         Files.writeString(folder.resolve("a.yaml"), "fairlead: 1\nid: a-1\nstage: records\n");
+        // eight weeks before the day before; no interval planned: the shortest counts, 4 weeks
+        Files.writeString(
+                folder.resolve("lost.yaml"),
+                "fairlead: 1\nid: lost-1\nstage: activation\nvisits: [{date: 2026-01-03}]\n");
+        Files.writeString(
+                folder.resolve("plain.yaml"),
+                "fairlead: 1\nid: plain-1\nstage: activation\nvisits: [{date: 2026-02-03}]\n");
+        // recalls count from the last time the child was seen: three months from 2026-01-01 are 2026-04-02
+        Files.writeString(
+                folder.resolve("held.yaml"),
+                "fairlead: 1\nid: held-1\nstage: holding\nvisits: [{date: 2026-01-01}]\n"
+                        + "holding: {cemented: 2025-10-01, recall: 3}\n");
+        Files.writeString(
+                folder.resolve("forgotten.yaml"),
+                "fairlead: 1\nid: forgotten-1\nstage: holding\nholding: {cemented: 2025-08-28, recall: 3}\n");
         try (Pages pages = Pages.over(folder)) {
             String list = pages.get("/cases?more=yes").body();
+            while (list.contains("is being looked at")) {
+                list = pages.get("/cases?more=yes").body();
+            }
             // 2026-01-25 and four weeks are 2026-02-22, seven days before the day of the test
-            assertThat(list).contains("visit 7 days overdue", "visit due in 1 day<");
+            // that is due, and overdue once the longest interval of eight weeks, 2026-03-22, is over
+            assertThat(list).contains("visit due now, at the latest in 21 days", "visit due in 1 day<");
+            assertThat(list).contains("visit 1 day overdue", "recall due in 32 days", "recall 2 days overdue");
+            assertThat(list).contains("visit due in 2 days");
             assertThat(list.indexOf(">late-1<")).isPositive().isLessThan(list.indexOf(">soon-1<"));
             assertThat(list.indexOf(">soon-1<")).isLessThan(list.indexOf(">a-1<"));
             String byName = pages.get("/cases?more=yes&sort=title").body();

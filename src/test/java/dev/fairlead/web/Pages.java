@@ -30,13 +30,19 @@ final class Pages implements AutoCloseable {
     /** Reports by other means than the program's own, which has tests of its own. */
     private static final Prints PRINTS = new Prints() {
         @Override
-        public String html(dev.fairlead.check.Checked checked) {
-            return "<p>report on " + checked.subject().id();
+        public String html(
+                dev.fairlead.check.Checked checked, java.util.List<dev.fairlead.report.html.Change> changes) {
+            return "<p>report on " + checked.subject().id() + ", " + changes;
         }
 
         @Override
-        public byte[] pdf(dev.fairlead.check.Checked checked) {
+        public byte[] pdf(dev.fairlead.check.Checked checked, java.util.List<dev.fairlead.report.html.Change> changes) {
             return "%PDF-report".getBytes(java.nio.charset.StandardCharsets.UTF_8);
+        }
+
+        @Override
+        public byte[] firstPage(dev.fairlead.check.Checked checked) {
+            return "%PDF-first".getBytes(java.nio.charset.StandardCharsets.UTF_8);
         }
 
         @Override

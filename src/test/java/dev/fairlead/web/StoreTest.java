@@ -56,6 +56,28 @@ class StoreTest {
         folder.serve().close();
     }
 
+    /** A laptop that slept with the folder open wakes up while another machine serves it. */
+    @Test
+    void whoeverFindsAnotherMachineInItsPlaceChangesNothing() throws IOException {
+        CaseFolder folder = CaseFolder.open(dir);
+        folder.create("a.json", "{}\n");
+        String version = folder.read("a.json").orElseThrow().version();
+        Path note = dir.resolve(".history/served-by.txt");
+        try (dev.fairlead.web.store.ServedBy served = folder.serve()) {
+            folder.save("a.json", version, "{\"id\": 1}\n");
+            Files.writeString(note, "another-machine 1a2b\n");
+            String now = folder.read("a.json").orElseThrow().version();
+            assertThatThrownBy(() -> folder.save("a.json", now, "{}\n"))
+                    .isInstanceOf(StoreException.class)
+                    .hasMessage("This folder is being served by another machine, another-machine");
+            assertThatThrownBy(() -> folder.create("b.json", "{}\n")).isInstanceOf(StoreException.class);
+            assertThatThrownBy(() -> folder.archive("a.json")).isInstanceOf(StoreException.class);
+            assertThat(folder.read("a.json").orElseThrow().version()).isEqualTo(now);
+            served.touch();
+        }
+        assertThat(Files.readString(note)).as("the note of the other").startsWith("another-machine");
+    }
+
     @Test
     void aSaveFromAnOlderVersionIsRefused() throws IOException {
         CaseFolder folder = CaseFolder.open(dir);

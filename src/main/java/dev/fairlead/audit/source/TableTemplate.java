@@ -8,10 +8,12 @@ import dev.fairlead.intake.text.CaseFormat;
 import dev.fairlead.intake.text.UnreadableTextException;
 import dev.fairlead.intake.tree.CaseTree;
 import dev.fairlead.intake.write.BlankCase;
+import dev.fairlead.model.Stage;
 import dev.fairlead.model.shape.FieldShape;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -20,24 +22,38 @@ import org.dhatim.fastexcel.Worksheet;
 
 /** A table to begin with: a column for every field of a case, and one invented row that shows how it is filled in. */
 public final class TableTemplate {
+    private static final CaseTree EXAMPLE = parsed();
+
     private TableTemplate() {}
 
+    /** What a table is to have columns for: all that is filled in up to a stage, or only what the example fills in. */
+    public record Wanted(Stage upTo, boolean minimal) {
+        /** The headings of it, in the order of the columns, and the field of each. */
+        Map<String, FieldShape> headings() {
+            Map<String, FieldShape> all = new LinkedHashMap<>(TableFields.headings());
+            all.keySet()
+                    .removeIf(h -> !BlankCase.filledBy(h.replaceAll("\\..*", ""), upTo)
+                            || minimal && EXAMPLE.get(TableFields.pointer(h)).isEmpty());
+            return all;
+        }
+    }
+
     /** Heading and example, divided by commas. */
-    public static String csv() {
-        return TableFields.headings().keySet().stream().collect(Collectors.joining(",")) + "\n"
-                + example().stream()
+    public static String csv(Wanted wanted) {
+        return wanted.headings().keySet().stream().collect(Collectors.joining(",")) + "\n"
+                + example(wanted).stream()
                         .map(c -> c.contains(",") || c.contains("\"") ? '"' + c.replace("\"", "\"\"") + '"' : c)
                         .collect(Collectors.joining(","))
                 + "\n";
     }
 
     /** The same as a workbook, with a second sheet that explains every column. */
-    public static void xlsx(OutputStream to) throws IOException {
+    public static void xlsx(OutputStream to, Wanted wanted) throws IOException {
         try (Workbook book = new Workbook(to, "Fairlead", null)) {
             Worksheet cases = book.newWorksheet("cases");
-            List<String> example = example();
+            List<String> example = example(wanted);
             int column = 0;
-            for (String heading : TableFields.headings().keySet()) {
+            for (String heading : wanted.headings().keySet()) {
                 cases.value(0, column, heading);
                 cases.style(0, column).bold().set();
                 if (!example.get(column).isEmpty()) {
@@ -55,7 +71,7 @@ public final class TableTemplate {
                 fields.width(i, new int[] {32, 80, 60}[i]);
             }
             int row = 1;
-            for (Map.Entry<String, FieldShape> e : TableFields.headings().entrySet()) {
+            for (Map.Entry<String, FieldShape> e : wanted.headings().entrySet()) {
                 List<String> cells = TableFields.explained(e.getKey(), e.getValue());
                 for (int i = 0; i < cells.size(); i++) {
                     fields.value(row, i, cells.get(i));
@@ -88,14 +104,17 @@ public final class TableTemplate {
         }
     }
 
-    private static List<String> example() {
+    private static List<String> example(Wanted wanted) {
+        List<String> row = new ArrayList<>();
+        for (String heading : wanted.headings().keySet()) {
+            row.add(EXAMPLE.get(TableFields.pointer(heading)).orElse(""));
+        }
+        return row;
+    }
+
+    private static CaseTree parsed() {
         try {
-            CaseTree tree = CaseTree.parse(BlankCase.minimal(), CaseFormat.YAML);
-            List<String> row = new ArrayList<>();
-            for (String heading : TableFields.headings().keySet()) {
-                row.add(tree.get(TableFields.pointer(heading)).orElse(""));
-            }
-            return row;
+            return CaseTree.parse(BlankCase.minimal(), CaseFormat.YAML);
         } catch (UnreadableTextException e) {
             throw new IllegalStateException("the example is a case", e);
         }

@@ -10,6 +10,7 @@ import dev.fairlead.model.Unit;
 import dev.fairlead.model.shape.FieldShape;
 import dev.fairlead.model.shape.Kind;
 import dev.fairlead.model.shape.RecordShape;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -20,7 +21,9 @@ import java.util.stream.Stream;
  */
 public final class BlankCase {
     private static final String HEAD = """
-            # A case for Fairlead. Lines that start with # are explanations and can be deleted.
+            # yaml-language-server: $schema=%s
+            # A case for Fairlead. Lines that start with # are explanations and can be deleted. The first line lets an editor
+            # check and explain while you type, where the schema lies beside this file.
             #
             # Every fact is one of three things:
             #   known            a value in the unit named above it. A quantity may also be written with its unit ("0.020 in"),
@@ -30,8 +33,13 @@ public final class BlankCase {
             # A decimal comma is read as well as a point. Left and right are the patient's own.
             # Teeth have their two-digit numbers of ISO 3950: 31 is the lower left central incisor, 36 the lower left first molar.
             # Dates are year-month-day. Never write a name, a birth date or a record number.
-
+            # Behind a range stands the error (one standard deviation) that is assumed of a single reading, and by a letter
+            # where it comes from:
             """;
+
+    /** The schema of a case as a file that lies beside it; hidden, so that nothing takes it for a case. */
+    public static final String SCHEMA_FILE = ".fairlead-case.schema.json";
+
     private static final List<Tooth> FURTHER = Stream.of(33, 34, 35, 36, 37, 43, 44, 45, 46, 47, 73, 74, 75, 83, 84, 85)
             .map(Tooth::of)
             .toList();
@@ -45,7 +53,17 @@ public final class BlankCase {
             "visits", Stage.ACTIVATION,
             "holding", Stage.HOLDING);
 
-    private BlankCase() {}
+    private final StringBuilder out = new StringBuilder();
+    private final Map<String, Character> letters;
+
+    private BlankCase(Map<String, Character> letters) {
+        this.letters = letters;
+    }
+
+    /** True when a part of a case, named by its key, is filled in by the time a stage is reached. */
+    public static boolean filledBy(String part, Stage stage) {
+        return stage.hasReached(LATER.getOrDefault(part, Stage.RECORDS));
+    }
 
     /** The blank case; it reads without problems, and nothing is known in it. */
     public static String text() {
@@ -54,12 +72,33 @@ public final class BlankCase {
 
     /** The blank case with what is filled in up to a stage; what comes later can be added when it comes. */
     public static String text(Stage upTo) {
-        StringBuilder out = new StringBuilder(HEAD);
         List<FieldShape> wanted = RecordShape.ofCase().fields().stream()
-                .filter(f -> upTo.hasReached(LATER.getOrDefault(f.key(), Stage.RECORDS)))
+                .filter(f -> filledBy(f.key(), upTo))
                 .toList();
-        record(out, wanted, true, "");
-        return out.toString();
+        Map<String, Character> letters = new LinkedHashMap<>();
+        sources(wanted, letters);
+        BlankCase blank = new BlankCase(letters);
+        blank.out.append(HEAD.formatted(SCHEMA_FILE));
+        letters.forEach((source, letter) -> blank.out
+                .append("#   ")
+                .append(letter)
+                .append("  ")
+                .append(source)
+                .append('\n'));
+        blank.out.append('\n');
+        blank.record(blank.out, wanted, true, "");
+        return blank.out.toString();
+    }
+
+    /** Each source of errors once, by a letter, in the order in which they are met. */
+    private static void sources(List<FieldShape> fields, Map<String, Character> letters) {
+        for (FieldShape f : fields) {
+            if (f.kind() == Kind.QUANTITY && f.about().error() != ErrorKind.NONE) {
+                letters.putIfAbsent(f.about().error().source(), (char) ('a' + letters.size()));
+            } else if (f.kind() == Kind.RECORD || f.kind() == Kind.LIST || f.kind() == Kind.TOOTH_MAP) {
+                sources(f.nested().fields(), letters);
+            }
+        }
     }
 
     /**
@@ -87,7 +126,7 @@ public final class BlankCase {
                 """;
     }
 
-    private static void record(StringBuilder out, List<FieldShape> fields, boolean top, String indent) {
+    private void record(StringBuilder out, List<FieldShape> fields, boolean top, String indent) {
         for (FieldShape f : fields) {
             if (top && f.kind() != Kind.ID) {
                 out.append('\n');
@@ -131,7 +170,7 @@ public final class BlankCase {
         }
     }
 
-    private static void teeth(StringBuilder out, FieldShape f, String indent) {
+    private void teeth(StringBuilder out, FieldShape f, String indent) {
         boolean first = true;
         for (Tooth t : Tooth.LOWER_INCISORS) {
             out.append(indent).append(t).append(':');
@@ -169,20 +208,17 @@ public final class BlankCase {
         };
     }
 
-    private static String about(FieldShape f) {
+    private String about(FieldShape f) {
         Field a = f.about();
         StringBuilder s = new StringBuilder(a.value());
         switch (f.kind()) {
             case QUANTITY -> {
                 s.append(" [").append(a.unit() == Unit.COUNT ? "a count, " : "").append(Slips.range(a));
                 if (a.error() != ErrorKind.NONE) {
-                    s.append("; error of one reading when none is given ")
+                    s.append("; ± ")
                             .append(Slips.number(a.error().defaultSd()))
                             .append(' ')
-                            .append(a.unit().symbol())
-                            .append(" (")
-                            .append(a.error().source())
-                            .append(')');
+                            .append(letters.get(a.error().source()));
                 }
                 s.append(']');
             }

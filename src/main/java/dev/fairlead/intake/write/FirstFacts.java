@@ -18,6 +18,9 @@ public final class FirstFacts {
                 "Widths of the lower incisors",
                 List.of("/teeth/42/width", "/teeth/41/width", "/teeth/31/width", "/teeth/32/width"));
         all.put("Lower arch", List.of("/space/right", "/space/left", "/space/incisors"));
+        all.put(
+                "Irregularity: displacement at the five contact points",
+                List.of("/contacts/43-42", "/contacts/42-41", "/contacts/41-31", "/contacts/31-32", "/contacts/32-33"));
         all.put("Bite", List.of("/bite/overjet", "/bite/overbite"));
         all.put("Lateral cephalogram", List.of("/headFilm/incisorMandibular"));
         all.put(

@@ -24,11 +24,13 @@ public final class CaseView {
     private final String prefix;
     private final boolean all;
     private final boolean paper;
+    private final List<Change> changes;
     private final Cited cited;
     private final Figures figures;
 
-    CaseView(Checked checked, String prefix, boolean all, boolean paper) {
+    CaseView(Checked checked, String prefix, boolean all, boolean paper, List<Change> changes) {
         this.checked = checked;
+        this.changes = List.copyOf(changes);
         this.prefix = prefix;
         this.all = all;
         this.paper = paper;
@@ -41,6 +43,11 @@ public final class CaseView {
 
     public Report report() {
         return checked.report();
+    }
+
+    /** The last changes, the newest first; empty where no log is kept. */
+    public List<Change> changes() {
+        return changes;
     }
 
     public boolean paper() {

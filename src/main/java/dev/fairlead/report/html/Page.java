@@ -3,6 +3,7 @@ package dev.fairlead.report.html;
 import dev.fairlead.check.Checked;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 
 /** A file of reports as the templates see it. */
 public final class Page {
@@ -12,11 +13,18 @@ public final class Page {
     private final boolean one;
 
     /** {@code paper} is true for the pages that become a PDF; {@code one} for a single page of each case. */
-    Page(List<Checked> checked, List<UnreadCase> refused, boolean all, boolean paper, boolean one) {
+    Page(
+            List<Checked> checked,
+            List<UnreadCase> refused,
+            boolean all,
+            boolean paper,
+            boolean one,
+            Function<Checked, List<Change>> changes) {
         this.one = one;
         boolean several = checked.size() + refused.size() > 1;
         for (int i = 0; i < checked.size(); i++) {
-            cases.add(new CaseView(checked.get(i), several ? "c" + (i + 1) + "-" : "", all, paper));
+            cases.add(new CaseView(
+                    checked.get(i), several ? "c" + (i + 1) + "-" : "", all, paper, changes.apply(checked.get(i))));
         }
         this.refused = List.copyOf(refused);
         this.paper = paper;

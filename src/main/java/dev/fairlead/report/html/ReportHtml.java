@@ -2,6 +2,7 @@ package dev.fairlead.report.html;
 
 import dev.fairlead.check.Checked;
 import java.util.List;
+import java.util.function.Function;
 
 /**
  * Reports as one HTML file that needs nothing else: styles and drawings stand in it, and nothing runs. The same reports
@@ -22,6 +23,12 @@ public final class ReportHtml {
 
     /** Several cases in one file, behind a list of contents; cases that could not be read are named there. */
     public static String of(List<Checked> cases, List<UnreadCase> refused, boolean all) {
-        return Templates.render("report/page.jte", new Page(cases, refused, all, false, false));
+        return of(cases, refused, all, c -> List.of());
+    }
+
+    /** The same with the last changes of each case, as its log tells them. */
+    public static String of(
+            List<Checked> cases, List<UnreadCase> refused, boolean all, Function<Checked, List<Change>> changes) {
+        return Templates.render("report/page.jte", new Page(cases, refused, all, false, false, changes));
     }
 }

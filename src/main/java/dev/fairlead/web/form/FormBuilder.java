@@ -102,10 +102,11 @@ public final class FormBuilder {
             blocks.add(new Block.Fields(title, first));
         }
         if (!pairs.isEmpty()) {
-            blocks.add(new Block.Grid(first.isEmpty() ? title : "", SIDES, pairs, false));
+            blocks.add(new Block.Grid(
+                    first.isEmpty() && !title.isEmpty() ? title : FormWords.sides(pointer), SIDES, pairs, false));
         }
         if (!single.isEmpty()) {
-            blocks.add(new Block.Fields("", single));
+            blocks.add(new Block.Fields(pairs.isEmpty() ? "" : FormWords.whole(pointer), single));
         }
         blocks.addAll(nested);
         return blocks;
@@ -153,13 +154,25 @@ public final class FormBuilder {
             String at = pointer + "/" + i;
             boolean fresh = more.equals(pointer) && i == n - 1;
             entries.add(new Block.Entry(
-                    FormWords.label(shape).replaceAll("s$", "") + " " + (i + 1),
-                    at,
-                    record("", at, shape.nested()),
-                    n <= FEW || fresh,
-                    fresh));
+                    entryTitle(shape, at, i), at, record("", at, shape.nested()), n <= FEW || fresh, fresh));
         }
         return new Block.Entries(FormWords.label(shape), shape.about().value(), pointer, entries, pointer + "/" + n);
+    }
+
+    /** What an entry is about: its tooth or its day where it has one. */
+    private String entryTitle(FieldShape list, String at, int i) {
+        String tooth = known(list, at, "tooth");
+        if (!tooth.isEmpty()) {
+            return "Film of tooth " + tooth;
+        }
+        String day = known(list, at, "date");
+        return FormWords.label(list).replaceAll("s$", "") + " " + (i + 1) + (day.isEmpty() ? "" : ", " + day);
+    }
+
+    private String known(FieldShape list, String at, String key) {
+        return list.nested().field(key) == null || at.startsWith("/landmarks")
+                ? ""
+                : fields.at(at + "/" + key).value();
     }
 
     /** What a key is about when it names a side; null when it names none. */

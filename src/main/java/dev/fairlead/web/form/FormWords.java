@@ -33,6 +33,23 @@ public final class FormWords {
             Map.entry("right", "Right"),
             Map.entry("fma", "FMA"),
             Map.entry("headFilm", "Lateral cephalogram"));
+    /** What the fields of both sides have in common, by the part of the case. */
+    private static final Map<String, String> SIDES = Map.of(
+            "bench", "Right and left fold",
+            "insertion", "Right and left tube",
+            "hardware", "Right and left tube and band",
+            "films", "Second molar to first molar, on the film",
+            "headFilm", "Second molar to first molar, on the film",
+            "visits", "Right and left fold",
+            "plan", "Right and left",
+            "holding", "Right and left");
+    /** What the other fields have in common where those of both sides stand before them. */
+    private static final Map<String, String> WHOLE = Map.of(
+            "bench", "Whole wire",
+            "insertion", "Front, gum and protection",
+            "hardware", "Before steel goes in",
+            "visits", "Front, gum and roots",
+            "space", "Front and whole arch");
 
     private FormWords() {}
 
@@ -46,6 +63,20 @@ public final class FormWords {
     public static String label(FieldShape f) {
         String known = KEYS.get(f.key());
         return f.kind() == Kind.ANSWER ? f.about().value() : known != null ? known : capital(f.label());
+    }
+
+    /** The heading over fields of both sides. */
+    static String sides(String pointer) {
+        return SIDES.getOrDefault(part(pointer), "");
+    }
+
+    /** The heading over what is not of one side, below fields of both. */
+    static String whole(String pointer) {
+        return WHOLE.getOrDefault(part(pointer), "");
+    }
+
+    private static String part(String pointer) {
+        return pointer.isEmpty() ? "" : pointer.split("/")[1];
     }
 
     /** A number without needless digits. */

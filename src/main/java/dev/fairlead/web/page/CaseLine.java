@@ -4,10 +4,11 @@ import dev.fairlead.check.Checked;
 import dev.fairlead.findings.Counts;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Visit;
+import dev.fairlead.rules.catalogue.Catalogue;
 import dev.fairlead.web.edit.Opened;
 import dev.fairlead.web.form.FormWords;
 import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -19,9 +20,7 @@ import java.util.Optional;
  * @param title the pseudonym, or the file's name
  * @param stage word of the stage; empty when the case names none
  * @param lastVisit day of the last visit; empty when there was none
- * @param due day on which the child is next due; null when the case says none
- * @param days until then from today; negative when it is over
- * @param what the child is due for: {@code visit} or {@code recall}; empty without a day
+ * @param due when the child is next due; empty when the case says nothing of it
  * @param changed when the file was last written, as a number that grows
  * @param counts empty when the case cannot be read
  * @param sides progress towards the space that is needed, right then left
@@ -33,9 +32,7 @@ public record CaseLine(
         String stage,
         String resident,
         String lastVisit,
-        LocalDate due,
-        long days,
-        String what,
+        Optional<Due> due,
         long changed,
         Optional<Counts> counts,
         List<SpaceCourse> sides) {
@@ -55,23 +52,18 @@ public record CaseLine(
                 "",
                 "",
                 "",
-                null,
-                0,
-                "",
+                Optional.empty(),
                 0,
                 Optional.empty(),
                 List.of());
     }
 
-    static CaseLine of(Opened opened, Optional<Checked> checked, LocalDate today, long changed) {
+    static CaseLine of(Opened opened, Optional<Checked> checked, Catalogue rules, LocalDate today, long changed) {
         Optional<LocalDate> last = opened.reading().value().map(Case::visits).orElse(List.of()).stream()
                 .map(Visit::date)
                 .filter(d -> d.known())
                 .map(d -> d.get())
                 .max(LocalDate::compareTo);
-        Optional<LocalDate> recall = opened.reading().value().flatMap(CaseLine::recall);
-        LocalDate due = recall.or(() -> opened.reading().value().flatMap(c -> visit(c, last)))
-                .orElse(null);
         return new CaseLine(
                 opened.name(),
                 true,
@@ -79,44 +71,25 @@ public record CaseLine(
                 opened.typed("/stage"),
                 opened.typed("/resident"),
                 last.map(LocalDate::toString).orElse(""),
-                due,
-                due == null ? 0 : ChronoUnit.DAYS.between(today, due),
-                due == null ? "" : recall.isPresent() ? "recall" : "visit",
+                opened.reading().value().flatMap(c -> Due.of(c, rules, today)),
                 changed,
                 checked.map(c -> c.report().counts()),
                 checked.map(SpaceCourse::of).orElse(List.of()));
     }
 
-    /** The recall after the holding arch was cemented, by the months that the case plans. */
-    private static Optional<LocalDate> recall(Case c) {
-        return c.holding().cemented().known() && c.holding().recall().known()
-                ? Optional.of(c.holding()
-                        .cemented()
-                        .get()
-                        .plusDays(Math.round(c.holding().recall().value() * 365.25 / 12)))
-                : Optional.empty();
-    }
-
-    /** The visit after the last one, or after the wire went in, by the weeks that the case plans. */
-    private static Optional<LocalDate> visit(Case c, Optional<LocalDate> last) {
-        return c.holding().cemented().known() || !c.plan().intervalWeeks().known()
-                ? Optional.empty()
-                : last.or(() -> c.insertion().date().value())
-                        .map(d -> d.plusDays(
-                                Math.round(7 * c.plan().intervalWeeks().value())));
-    }
-
-    /** When the child is due, in words; empty when the case says nothing of it. */
-    public String dueWords() {
-        if (due == null) {
-            return "";
+    /** What else stands in the line: whose it is, when the child was seen, and the file where its name is another. */
+    public String about() {
+        List<String> all = new ArrayList<>();
+        if (!resident.isEmpty()) {
+            all.add("resident " + resident);
         }
-        String n = Math.abs(days) + (Math.abs(days) == 1 ? " day" : " days");
-        return days < 0 ? what + " " + n + " overdue" : days == 0 ? what + " due today" : what + " due in " + n;
-    }
-
-    public boolean overdue() {
-        return due != null && days < 0;
+        if (!lastVisit.isEmpty()) {
+            all.add("last visit " + lastVisit);
+        }
+        if (!name.replaceAll("\\.[^.]*$", "").equals(title)) {
+            all.add(name);
+        }
+        return String.join(" · ", all);
     }
 
     public String link() {
@@ -175,7 +148,8 @@ public record CaseLine(
                     Comparator.<CaseLine>comparingLong(l -> -l.changed()).thenComparing(byTitle);
                 case "title" -> byTitle;
                 default ->
-                    Comparator.<CaseLine>comparingLong(l -> l.due() == null ? Long.MAX_VALUE : l.days())
+                    Comparator.<CaseLine, LocalDate>comparing(
+                                    l -> l.due().map(Due::from).orElse(LocalDate.MAX))
                             .thenComparing(byTitle);
             };
         }

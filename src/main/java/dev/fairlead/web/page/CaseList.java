@@ -1,6 +1,7 @@
 package dev.fairlead.web.page;
 
 import dev.fairlead.web.store.CaseFolder;
+import dev.fairlead.web.store.StoreException;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -30,8 +31,7 @@ final class CaseList {
         List<CaseLine> all = new ArrayList<>();
         for (String name : folder.names()) {
             // a report counts for its day: a waiver may run out over night
-            Optional<String> stamp =
-                    folder.stamp(name).map(s -> s + " " + site.today().get());
+            Optional<String> stamp = stamp(folder, name);
             Kept known = kept.get(name);
             if (stamp.isEmpty()) {
                 continue;
@@ -48,6 +48,15 @@ final class CaseList {
         return all;
     }
 
+    /** What tells whether a file is still the one that was looked at; one that cannot be asked is looked at again. */
+    private Optional<String> stamp(CaseFolder folder, String name) {
+        try {
+            return folder.stamp(name).map(s -> s + " " + site.today().get());
+        } catch (StoreException e) {
+            return Optional.of("");
+        }
+    }
+
     private CaseLine line(String name, String stamp) {
         CaseLine line;
         try {
@@ -56,6 +65,7 @@ final class CaseList {
                     .map(o -> CaseLine.of(
                             o,
                             site.reports().checked(o),
+                            site.reports().checks().catalogue(),
                             site.today().get(),
                             site.editor()
                                     .folder()

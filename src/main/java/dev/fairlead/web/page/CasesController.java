@@ -114,13 +114,14 @@ final class CasesController extends Controller {
     }
 
     /** All cases of the folder in one file. */
-    private void export(Context ctx) {
+    private void export(Context ctx) throws IOException {
         ctx.header(
                 "Content-Disposition",
                 "attachment; filename*=UTF-8''"
                         + Urls.part(site.editor().folder().label()) + "-"
                         + site.today().get() + ".zip");
-        ctx.contentType("application/zip").result(FolderZip.of(site.editor().folder()));
+        ctx.contentType("application/zip");
+        FolderZip.write(site.editor().folder(), ctx.outputStream());
     }
 
     private void create(Context ctx) {
@@ -171,8 +172,16 @@ final class CasesController extends Controller {
     private void bringIn(Context ctx) throws IOException {
         UploadedFile file = ctx.uploadedFile("file");
         if (file == null || file.size() == 0) {
-            throw new PageError(
-                    400, "No file was chosen", "Choose a case file in JSON or YAML, or drop one on the page.");
+            throw new PageError(400, "No file was chosen", "Choose a case file, or drop one on the page.");
+        }
+        // a browser may send a whole path; only the last part is a name
+        String name = file.filename().replaceAll("^.*[/\\\\]", "").replace(' ', '-');
+        if (name.toLowerCase(java.util.Locale.ROOT).endsWith(".zip")) {
+            try (InputStream in = file.content()) {
+                List<FolderZip.Taken> taken = FolderZip.into(site.editor().folder(), in);
+                site.views().page(ctx, "web/broughtin.jte", "Brought in", "cases", Map.of("taken", taken));
+            }
+            return;
         }
         if (file.size() > CaseFolder.MOST_BYTES) {
             throw new PageError(413, "That file is larger than any case", "Look whether it is the right file.");
@@ -180,18 +189,6 @@ final class CasesController extends Controller {
         byte[] bytes;
         try (InputStream in = file.content()) {
             bytes = in.readAllBytes();
-        }
-        // a browser may send a whole path; only the last part is a name
-        String name = file.filename().replaceAll("^.*[/\\\\]", "").replace(' ', '-');
-        if (name.toLowerCase(java.util.Locale.ROOT).endsWith(".zip")) {
-            site.views()
-                    .page(
-                            ctx,
-                            "web/broughtin.jte",
-                            "Brought in",
-                            "cases",
-                            Map.of("taken", FolderZip.into(site.editor().folder(), bytes)));
-            return;
         }
         Opened read = Opened.of(name, bytes);
         if (!read.reading().read()) {

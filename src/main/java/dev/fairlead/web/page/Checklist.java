@@ -46,13 +46,29 @@ public record Checklist(String part, List<Question> questions) {
     /** Questions whose good answer is no; of all others it is yes. */
     private static final Set<String> BETTER_NOT = Set.of("bentBehind", "cheekSore", "blanching");
 
-    private static final Map<String, List<String>> PRESETS = Map.of(
-            "passiveGap", List.of("0", "0.25", "0.5", "1"),
-            "stopGap", List.of("0", "0.25", "0.5", "1"),
-            "endProud", List.of("0", "0.25", "0.5", "1"),
-            "gingivalClearance", List.of("0.5", "1", "1.5", "2"),
-            "bracketsTied", List.of("4", "3", "2", "1"),
-            "rebends", List.of("0", "1", "2", "3"));
+    private static final List<String> GAPS = List.of("0", "0.25", "0.5", "1");
+    private static final List<String> CLEARANCES = List.of("0.5", "1", "1.5", "2");
+    private static final List<String> ANGLES = List.of("0", "2", "5", "10");
+    private static final Map<String, List<String>> PRESETS = Map.ofEntries(
+            Map.entry("passiveGap", GAPS),
+            Map.entry("stopGap", GAPS),
+            Map.entry("endProud", GAPS),
+            Map.entry("misfitRms", GAPS),
+            Map.entry("misfitWorst", GAPS),
+            Map.entry("misfitRmsAfter", GAPS),
+            Map.entry("misfitWorstAfter", GAPS),
+            Map.entry("gingivalClearance", CLEARANCES),
+            Map.entry("clearGingiva", CLEARANCES),
+            Map.entry("clearCheek", List.of("1", "2", "3", "4")),
+            Map.entry("firstBendOffset", List.of("1", "1.5", "2", "2.5")),
+            Map.entry("length", List.of("2.5", "3", "3.5", "4")),
+            Map.entry("height", List.of("3", "3.5", "4", "4.5")),
+            Map.entry("bendRadius", List.of("0.5", "0.75", "1", "1.25")),
+            Map.entry("outOfSquare", ANGLES),
+            Map.entry("legsOutOfParallel", ANGLES),
+            Map.entry("buccalTip", List.of("0", "10", "20", "30")),
+            Map.entry("bracketsTied", List.of("4", "3", "2", "1")),
+            Map.entry("rebends", List.of("0", "1", "2", "3")));
 
     /**
      * One question.

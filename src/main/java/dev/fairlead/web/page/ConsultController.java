@@ -1,9 +1,6 @@
 package dev.fairlead.web.page;
 
-import dev.fairlead.findings.Finding;
-import dev.fairlead.findings.Missing;
 import dev.fairlead.intake.write.FirstFacts;
-import dev.fairlead.rules.verdict.Status;
 import dev.fairlead.web.edit.Opened;
 import dev.fairlead.web.form.Block;
 import dev.fairlead.web.form.FieldView;
@@ -14,25 +11,14 @@ import dev.fairlead.web.form.FormWords;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
 /** The way in: the few facts of a first consult on one page, and which facts to measure next. */
 public final class ConsultController extends Controller {
-    private static final int MOST = 10;
-
     ConsultController(Site site) {
         super(site);
     }
-
-    /**
-     * A fact that criteria wait for.
-     *
-     * @param why titles of the first criteria that wait
-     */
-    public record Wanted(String words, String link, int criteria, String why) {}
 
     void install(RoutesConfig routes) {
         routes.get("/cases/{name}/consult", this::show);
@@ -58,7 +44,7 @@ public final class ConsultController extends Controller {
                         "panel",
                         panel,
                         "next",
-                        wanted(panel)));
+                        NextFact.all(panel)));
     }
 
     /** A field whose label says which tooth or part is meant, for it stands alone here. */
@@ -73,39 +59,13 @@ public final class ConsultController extends Controller {
                 f.uses());
     }
 
-    /** Straight to the fact that most criteria wait for. */
+    /** Straight to the fact that most criteria wait for, or to the one after that which was offered last. */
     private void next(Context ctx) {
         Opened opened = opened(ctx);
-        List<Wanted> wanted = wanted(site.reports().panel(opened));
-        ctx.redirect(
-                wanted.isEmpty()
-                        ? Urls.of(opened.name()) + "/findings"
-                        : wanted.get(0).link());
-    }
-
-    /** The facts that most criteria wait for, the one that helps most first. */
-    static List<Wanted> wanted(Panel panel) {
-        Map<Missing, List<Finding>> waiting = new LinkedHashMap<>();
-        panel.report()
-                .ifPresent(r -> r.findings().all().stream()
-                        .filter(f -> f.outcome() == Status.NOT_ASSESSED)
-                        .forEach(f -> f.missing()
-                                .forEach(m -> waiting.computeIfAbsent(m, k -> new ArrayList<>())
-                                        .add(f))));
-        return waiting.entrySet().stream()
-                .filter(e -> !panel.link(e.getKey().pointer()).isEmpty())
-                .sorted(Comparator.comparingInt(e -> -e.getValue().size()))
-                .limit(MOST)
-                .map(e -> new Wanted(
-                        e.getKey().words(),
-                        panel.link(e.getKey().pointer()),
-                        e.getValue().size(),
-                        String.join(
-                                "; ",
-                                e.getValue().stream()
-                                        .map(Finding::title)
-                                        .limit(2)
-                                        .toList())))
-                .toList();
+        ctx.redirect(NextFact.after(
+                ctx.queryParam("at"),
+                ctx.queryParam("was"),
+                site.reports().panel(opened),
+                Urls.of(opened.name()) + "/findings"));
     }
 }

@@ -2,22 +2,27 @@ package dev.fairlead.web.page;
 
 import dev.fairlead.web.edit.Opened;
 import dev.fairlead.web.store.CaseFolder;
+import dev.fairlead.web.store.Keepsakes;
 import dev.fairlead.web.store.StoreException;
 import dev.fairlead.web.store.Stored;
-import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.UncheckedIOException;
+import java.io.InputStream;
+import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
 
-/** All cases of a folder in one zip file, and back; nothing that is there is overwritten. */
+/** All that a folder keeps in one zip file, and back; nothing that is there is overwritten. */
 public final class FolderZip {
-    private static final int MOST_ENTRIES = 2000;
+    private static final int MOST_ENTRIES = 200_000;
+    /** A log of many years is larger than any case. */
+    private static final int MOST_BYTES = 10 * CaseFolder.MOST_BYTES;
 
     private FolderZip() {}
 
@@ -28,35 +33,56 @@ public final class FolderZip {
      */
     public record Taken(String name, String refused) {}
 
-    static byte[] of(CaseFolder folder) {
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        try (ZipOutputStream zip = new ZipOutputStream(bytes, StandardCharsets.UTF_8)) {
+    /** Writes all that the folder keeps: cases, those put away, earlier versions and logs. */
+    static void write(CaseFolder folder, OutputStream out) throws IOException {
+        try (ZipOutputStream zip = new ZipOutputStream(out, StandardCharsets.UTF_8)) {
             for (String name : folder.names()) {
                 Stored file = folder.read(name).orElse(null);
                 if (file != null) {
-                    zip.putNextEntry(new ZipEntry(name));
-                    zip.write(file.text().getBytes(StandardCharsets.UTF_8));
-                    zip.closeEntry();
+                    put(zip, name, file.text().getBytes(StandardCharsets.UTF_8));
                 }
             }
-        } catch (IOException e) {
-            throw new UncheckedIOException("writing to memory cannot fail", e);
+            Keepsakes kept = folder.keepsakes();
+            for (String path : kept.all()) {
+                put(zip, path, kept.read(path));
+            }
         }
-        return bytes.toByteArray();
     }
 
-    /** Brings in every entry that is a case and not there yet; says of each what became of it. */
-    static List<Taken> into(CaseFolder folder, byte[] bytes) {
+    private static void put(ZipOutputStream zip, String name, byte[] bytes) throws IOException {
+        zip.putNextEntry(new ZipEntry(name));
+        zip.write(bytes);
+        zip.closeEntry();
+    }
+
+    /**
+     * Brings in every case that is not there yet, with its earlier versions and its log; says of each case what became
+     * of it.
+     */
+    static List<Taken> into(CaseFolder folder, InputStream in) {
         List<Taken> all = new ArrayList<>();
-        try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(bytes), StandardCharsets.UTF_8)) {
-            for (ZipEntry e; (e = zip.getNextEntry()) != null && all.size() < MOST_ENTRIES; ) {
-                if (!e.isDirectory()) {
-                    // of an entry no more is unpacked than a case can have: a small file may hold gigabytes
-                    byte[] text = zip.readNBytes(CaseFolder.MOST_BYTES + 1);
-                    all.add(take(folder, e.getName(), text));
-                    if (text.length > CaseFolder.MOST_BYTES) {
-                        break;
-                    }
+        Set<String> brought = new HashSet<>();
+        int entries = 0;
+        try (ZipInputStream zip = new ZipInputStream(in, StandardCharsets.UTF_8)) {
+            for (ZipEntry e; (e = zip.getNextEntry()) != null && entries < MOST_ENTRIES; entries++) {
+                if (e.isDirectory()) {
+                    continue;
+                }
+                // of an entry no more is unpacked than a file here can have: a small zip may hold gigabytes
+                byte[] bytes = zip.readNBytes(MOST_BYTES + 1);
+                Optional<String> owner = folder.keepsakes().name(e.getName());
+                if (owner.isEmpty()) {
+                    all.add(take(folder, e.getName(), bytes));
+                    brought.addAll(all.get(all.size() - 1).refused().isEmpty() ? Set.of(e.getName()) : Set.of());
+                } else if (folder.keepsakes().putAway(e.getName())) {
+                    all.add(away(folder, e.getName(), bytes));
+                    brought.addAll(all.get(all.size() - 1).refused().isEmpty() ? Set.of(owner.get()) : Set.of());
+                } else if (brought.contains(owner.get()) && bytes.length <= MOST_BYTES) {
+                    // versions go with a case that came in; those of one that was there already are its own
+                    folder.keepsakes().putBack(e.getName(), bytes);
+                }
+                if (bytes.length > MOST_BYTES) {
+                    break;
                 }
             }
         } catch (IOException | IllegalArgumentException e) {
@@ -71,18 +97,32 @@ public final class FolderZip {
         return all;
     }
 
-    private static Taken take(CaseFolder folder, String name, byte[] text) {
-        if (text.length > CaseFolder.MOST_BYTES) {
-            return new Taken(name, "larger than any case; nothing behind it was read");
+    private static Taken away(CaseFolder folder, String path, byte[] bytes) throws IOException {
+        String refused = unread(path, bytes);
+        if (refused.isEmpty() && !folder.keepsakes().putBack(path, bytes)) {
+            refused = "there is such a case already";
         }
-        Opened read = Opened.of(name, text);
-        if (!read.reading().read()) {
-            return new Taken(
-                    name,
-                    read.reading().errors().stream()
-                            .findFirst()
-                            .map(p -> "not a case: expected " + p.expected() + ", found " + p.found())
-                            .orElse("not a case"));
+        return new Taken(path, refused);
+    }
+
+    /** Why bytes are no case; empty when they are one. */
+    private static String unread(String name, byte[] text) {
+        if (text.length > CaseFolder.MOST_BYTES) {
+            return "larger than any case; nothing behind it was read";
+        }
+        Opened read = Opened.of(name.replaceAll(".*/", ""), text);
+        return read.reading().read()
+                ? ""
+                : read.reading().errors().stream()
+                        .findFirst()
+                        .map(p -> "not a case: expected " + p.expected() + ", found " + p.found())
+                        .orElse("not a case");
+    }
+
+    private static Taken take(CaseFolder folder, String name, byte[] text) {
+        String refused = unread(name, text);
+        if (!refused.isEmpty()) {
+            return new Taken(name, refused);
         }
         try {
             folder.create(name, new String(text, StandardCharsets.UTF_8));

@@ -56,6 +56,7 @@ final class FormController extends Controller {
         Map<String, Object> model = new HashMap<>(more);
         model.put("page", form(ctx, opened, section, panel));
         model.put("nav", SectionNav.of(opened, panel, section));
+        model.put("offered", NextFact.offered(query(ctx, "next"), panel));
         page(ctx, opened, "web/form.jte", section.key(), section.title(), model);
     }
 
@@ -90,7 +91,7 @@ final class FormController extends Controller {
     /** Back to the section, or on to the next one when that was asked for. */
     private String next(Context ctx, String name) {
         if (query(ctx, "to").equals("consult")) {
-            return Urls.of(name) + "/consult";
+            return Urls.of(name) + "/report";
         }
         FormSection section = section(ctx);
         FormSection to = ctx.formParam("go-on") != null && section.next() != null ? section.next() : section;

@@ -2,6 +2,7 @@ package dev.fairlead.web.page;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.HttpStatus;
+import java.util.Map;
 
 /** All pages with their addresses. */
 public final class Pages {
@@ -12,6 +13,7 @@ public final class Pages {
         routes.get("/", ctx -> ctx.redirect("/cases"));
         // asked by pages that wait for the program to answer again
         routes.get("/alive", ctx -> ctx.status(HttpStatus.NO_CONTENT));
+        routes.get("/help", ctx -> site.views().page(ctx, "web/help.jte", "Help", "help", Map.of()));
         new CasesController(site).install(routes);
         new ConsultController(site).install(routes);
         new FormController(site).install(routes);

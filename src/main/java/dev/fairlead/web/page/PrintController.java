@@ -2,9 +2,9 @@ package dev.fairlead.web.page;
 
 import dev.fairlead.check.Checked;
 import dev.fairlead.findings.Missing;
+import dev.fairlead.report.html.Change;
 import dev.fairlead.report.sheet.Paper;
 import dev.fairlead.web.edit.Opened;
-import dev.fairlead.web.store.ChangeLog;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.List;
@@ -13,9 +13,6 @@ import java.util.function.BiFunction;
 
 /** What can be printed or taken away of a case. */
 public final class PrintController extends Controller {
-    /** Changes that a report tells of. */
-    private static final int SHORT = 12;
-
     private final PaperChoice papers = new PaperChoice();
 
     /** One paper that a sheet can be had on. */
@@ -30,9 +27,13 @@ public final class PrintController extends Controller {
         if (site.prints().isPresent()) {
             routes.get(
                     "/cases/{name}/report.html",
-                    ctx -> send(ctx, "text/html; charset=utf-8", "report.html", (p, c) -> p.html(c)));
+                    ctx -> send(ctx, "text/html; charset=utf-8", "report.html", (p, c) -> p.html(c, last(ctx))));
             routes.get(
-                    "/cases/{name}/report.pdf", ctx -> send(ctx, "application/pdf", "report.pdf", (p, c) -> p.pdf(c)));
+                    "/cases/{name}/report.pdf",
+                    ctx -> send(ctx, "application/pdf", "report.pdf", (p, c) -> p.pdf(c, last(ctx))));
+            routes.get(
+                    "/cases/{name}/first-page.pdf",
+                    ctx -> send(ctx, "application/pdf", "first-page.pdf", (p, c) -> p.firstPage(c)));
             routes.get(
                     "/cases/{name}/sheet.pdf",
                     ctx -> send(
@@ -59,7 +60,7 @@ public final class PrintController extends Controller {
                         "prints",
                         site.prints().isPresent(),
                         "log",
-                        lastChanges(opened),
+                        last(ctx),
                         "noSheet",
                         lacks,
                         "sheets",
@@ -70,9 +71,8 @@ public final class PrintController extends Controller {
                         site.reports().surePanel(opened)));
     }
 
-    private List<ChangeLog.Entry> lastChanges(Opened opened) {
-        List<ChangeLog.Entry> log = site.editor().folder().log(opened.name()).all();
-        return log.subList(0, Math.min(SHORT, log.size()));
+    private List<Change> last(Context ctx) {
+        return LastChanges.of(site.editor().folder().log(opened(ctx).name()));
     }
 
     private static byte[] sheet(Prints prints, Checked checked, Paper paper) {

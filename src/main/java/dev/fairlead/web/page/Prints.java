@@ -2,16 +2,20 @@ package dev.fairlead.web.page;
 
 import dev.fairlead.check.Checked;
 import dev.fairlead.findings.Missing;
+import dev.fairlead.report.html.Change;
 import dev.fairlead.report.sheet.Paper;
 import java.util.List;
 
 /** How reports and sheets of a checked case are made. */
 public interface Prints {
     /** The whole report as one HTML file that needs nothing else. */
-    String html(Checked checked);
+    String html(Checked checked, List<Change> changes);
 
     /** The same as PDF. */
-    byte[] pdf(Checked checked);
+    byte[] pdf(Checked checked, List<Change> changes);
+
+    /** One page of it to present the case with, as PDF. */
+    byte[] firstPage(Checked checked);
 
     /** The bench sheet at 1:1 as PDF, on pages of that paper. */
     byte[] sheet(Checked checked, Paper paper);

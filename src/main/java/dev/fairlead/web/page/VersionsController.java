@@ -48,7 +48,7 @@ public final class VersionsController extends Controller {
                 "Earlier versions",
                 Map.of(
                         "lines", lines,
-                        "log", log.subList(0, Math.min(SHOWN, log.size())),
+                        "log", LastChanges.told(log, SHOWN),
                         "more", Math.max(0, log.size() - SHOWN)));
     }
 

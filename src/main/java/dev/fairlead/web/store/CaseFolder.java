@@ -23,6 +23,7 @@ public final class CaseFolder {
 
     private static final String HISTORY = ".history";
     private static final String ARCHIVE = "archive";
+    private static final String SERVED = "served-by.txt";
 
     private final Path folder;
 
@@ -196,12 +197,21 @@ public final class CaseFolder {
 
     /** What was changed in a case by whom; changes by a text editor are in no log. */
     public ChangeLog log(String name) {
-        return new ChangeLog(folder.resolve(HISTORY).resolve(name).resolve("log.ndjson"));
+        return new ChangeLog(log(folder, name));
+    }
+
+    static Path log(Path folder, String name) {
+        return folder.resolve(HISTORY).resolve(name).resolve("log.ndjson");
+    }
+
+    /** All that is kept beside the case files themselves: earlier versions, logs, and cases that were put away. */
+    public Keepsakes keepsakes() {
+        return new Keepsakes(folder, HISTORY, ARCHIVE);
     }
 
     /** Notes that this program serves the folder; throws when another machine does so already. */
     public ServedBy serve() throws IOException {
-        return ServedBy.note(historyRoot().resolve("served-by.txt"));
+        return ServedBy.note(historyRoot().resolve(SERVED));
     }
 
     /** How many steps can be undone, and how many done again. */
@@ -304,7 +314,14 @@ public final class CaseFolder {
     }
 
     private FolderLock turn() throws IOException {
-        return FolderLock.take(historyRoot().resolve("lock"));
+        FolderLock turn = FolderLock.take(historyRoot().resolve("lock"));
+        try {
+            ServedBy.refuseOther(historyRoot().resolve(SERVED));
+            return turn;
+        } catch (IOException | RuntimeException e) {
+            turn.close();
+            throw e;
+        }
     }
 
     private static StoreException failed(String what, IOException e) {

@@ -35,6 +35,12 @@ public final class ChangeLog {
         this.file = file;
     }
 
+    /** The log of a case file that lies in a folder as it is served. */
+    public static ChangeLog beside(Path file) {
+        return new ChangeLog(CaseFolder.log(
+                file.toAbsolutePath().getParent(), file.getFileName().toString()));
+    }
+
     /** Adds entries; when this returns they are on the disk. */
     public void add(List<Entry> entries) {
         StringBuilder lines = new StringBuilder();

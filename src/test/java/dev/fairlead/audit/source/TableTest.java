@@ -24,6 +24,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class TableTest {
+    private static final TableTemplate.Wanted WHOLE = new TableTemplate.Wanted(dev.fairlead.model.Stage.HOLDING, false);
+
     @TempDir
     private Path folder;
 
@@ -41,10 +43,10 @@ class TableTest {
         Case expected = CaseReader.read(BlankCase.minimal().getBytes(StandardCharsets.UTF_8), "x", CaseFormat.YAML)
                 .value()
                 .orElseThrow();
-        assertThat(only(Collected.items(csv(TableTemplate.csv())))).isEqualTo(expected);
+        assertThat(only(Collected.items(csv(TableTemplate.csv(WHOLE))))).isEqualTo(expected);
         Path book = folder.resolve("t.xlsx");
         try (OutputStream out = Files.newOutputStream(book)) {
-            TableTemplate.xlsx(out);
+            TableTemplate.xlsx(out, WHOLE);
         }
         assertThat(only(Collected.items(book))).isEqualTo(expected);
     }

@@ -58,6 +58,22 @@ class BlankCaseTest {
         assertThat(c.waivers()).hasSize(1);
     }
 
+    /** Editors that know YAML take the schema from the first line. */
+    @Test
+    void theBlankCaseNamesItsSchemaAndTellsEachSourceOfErrorOnce() {
+        String blank = BlankCase.text();
+        assertThat(blank).startsWith("# yaml-language-server: $schema=" + BlankCase.SCHEMA_FILE + "\n");
+        for (dev.fairlead.model.ErrorKind kind : dev.fairlead.model.ErrorKind.values()) {
+            assertThat(blank.split(java.util.regex.Pattern.quote("  " + kind.source() + "\n"), -1).length - 1)
+                    .as(kind.name())
+                    .isLessThanOrEqualTo(1);
+        }
+        assertThat(blank.length()).isLessThan(30_000);
+        assertThat(blank)
+                .containsPattern("m  ruler or caliper on a bent wire; common practice, no source\n")
+                .containsPattern("# Height of the fold\\. \\[[^\\]]*; ± 0\\.2 m]");
+    }
+
     @Test
     void theMinimalCaseHoldsWhatItSays() {
         Case c = read(BlankCase.minimal());
