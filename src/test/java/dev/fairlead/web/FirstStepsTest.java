@@ -120,7 +120,7 @@ class FirstStepsTest {
                 pages.post(
                         "/cases/" + reached + ".json/stage?to=child",
                         Map.of("version", pages.version(page), "/stage", reached));
-                assertThat(pages.file(reached + ".json")).contains("\"stage\" : \"" + reached + "\"");
+                assertThat(pages.file(reached + ".json")).contains("\"stage\": \"" + reached + "\"");
                 assertThat(pages.get(page).body()).doesNotContain("Move it to");
             }
         }
@@ -160,7 +160,8 @@ class FirstStepsTest {
                     Map.of("version", pages.version("/cases/sample.json/form/child"), "/consent/guardian", "no"));
             String chair = pages.get("/cases/sample.json/chair?q=0").body();
             List<String> steps = new ArrayList<>();
-            Matcher group = Pattern.compile("class=\"group-row\"><th[^>]*>([^<]*)").matcher(chair);
+            Matcher group =
+                    Pattern.compile("class=\"group-row\"><th[^>]*>([^<]*)").matcher(chair);
             while (group.find()) {
                 steps.add(group.group(1));
             }

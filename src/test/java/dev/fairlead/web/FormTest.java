@@ -295,7 +295,7 @@ class FormTest {
                 folder.resolve("hand.yaml"),
                 "# from the practice\nfairlead: 1\nid: hand-1\nstage: indication # early\n");
         String page = "/cases/hand.yaml/form/arch";
-        assertThat(pages.get(page).body()).contains("without its comments");
+        assertThat(pages.get(page).body()).contains("are lost by a change here");
         pages.post(page + "?changed=/space/left", Map.of("version", pages.version(page), "/space/left", "21,5"));
         assertThat(read("hand.yaml").space().left().value()).isEqualTo(21.5);
         try (var kept = Files.list(folder.resolve(".history/hand.yaml"))) {

@@ -59,6 +59,8 @@ class ListTest {
                     .containsPattern("(?s)torn\\.json.*Cannot be read");
             assertThat(pages.get("/cases/torn.json/findings").body()).contains("cannot be read as it stands");
             assertThat(pages.get("/cases/huge.json/findings").body()).contains("larger than any case");
+            // a backup holds them as they are
+            assertThat(pages.bytes("/export.zip")).hasSizeGreaterThan(1000);
         }
     }
 

@@ -66,10 +66,12 @@ class LookTest {
                 for (int width : new int[] {1440, 820, 390}) {
                     page.setViewportSize(width, 900);
                     List<?> sizes = (List<?>) page.evaluate(DRAWN);
-                    assertThat(sizes).hasSizeGreaterThan(path.startsWith("chair") ? 1 : path.equals("visits") ? 12 : 40);
-                    assertThat(sizes).allSatisfy(s -> assertThat(((Number) s).doubleValue())
-                            .as(path + " at " + width)
-                            .isGreaterThan(11.9));
+                    assertThat(sizes)
+                            .hasSizeGreaterThan(path.startsWith("chair") ? 1 : path.equals("visits") ? 12 : 40);
+                    assertThat(sizes)
+                            .allSatisfy(s -> assertThat(((Number) s).doubleValue())
+                                    .as(path + " at " + width)
+                                    .isGreaterThan(11.9));
                 }
                 page.close();
             }

@@ -4,7 +4,6 @@ import dev.fairlead.web.edit.Opened;
 import dev.fairlead.web.store.CaseFolder;
 import dev.fairlead.web.store.Keepsakes;
 import dev.fairlead.web.store.StoreException;
-import dev.fairlead.web.store.Stored;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
@@ -37,9 +36,9 @@ public final class FolderZip {
     static void write(CaseFolder folder, OutputStream out) throws IOException {
         try (ZipOutputStream zip = new ZipOutputStream(out, StandardCharsets.UTF_8)) {
             for (String name : folder.names()) {
-                Stored file = folder.read(name).orElse(null);
-                if (file != null) {
-                    put(zip, name, file.text().getBytes(StandardCharsets.UTF_8));
+                Optional<byte[]> file = folder.bytes(name);
+                if (file.isPresent()) {
+                    put(zip, name, file.get());
                 }
             }
             Keepsakes kept = folder.keepsakes();

@@ -61,6 +61,12 @@ public final class CaseFolder {
         }
     }
 
+    /** The bytes of a file as they are, whatever they are; empty when there is none. */
+    public Optional<byte[]> bytes(String name) throws IOException {
+        Optional<Path> file = FileNames.existing(folder, name);
+        return file.isEmpty() ? Optional.empty() : Optional.of(Files.readAllBytes(file.get()));
+    }
+
     /** The file of that name; empty when there is none. */
     public Optional<Stored> read(String name) {
         try {

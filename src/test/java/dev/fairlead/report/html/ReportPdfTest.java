@@ -60,7 +60,9 @@ class ReportPdfTest {
         for (String id : List.of("heron-07", "knot-08", "godwit-02")) {
             List<String> pages = pages(ReportPdf.of(Demo.checked(id)));
             for (int p = 0; p < pages.size() - 1; p++) {
-                assertThat(pages.get(p).split("\\s+")).as(id + ", sheet " + (p + 1)).hasSizeGreaterThan(60);
+                assertThat(pages.get(p).split("\\s+"))
+                        .as(id + ", sheet " + (p + 1))
+                        .hasSizeGreaterThan(60);
             }
         }
     }
