@@ -180,7 +180,8 @@ class CommandsTest {
                                 + "; for line in 'fairlead che' 'fairlead start --st' 'fairlead start --stage ho'; do"
                                 + " COMP_WORDS=($line); COMP_CWORD=$((${#COMP_WORDS[@]} - 1)); COMPREPLY=();"
                                 + " _complete_fairlead; echo \"${COMPREPLY[@]}\"; done")
-                .redirectErrorStream(true)
+                // without a terminal bash says that it is completing nothing
+                .redirectError(ProcessBuilder.Redirect.DISCARD)
                 .start();
         assertThat(new String(bash.getInputStream().readAllBytes(), java.nio.charset.StandardCharsets.UTF_8)
                         .lines()
