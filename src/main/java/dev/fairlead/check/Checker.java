@@ -38,14 +38,17 @@ public final class Checker {
 
     /** A checker with the full set of measurements. */
     public Checker(Rulebase rulebase) {
-        this(rulebase, Calculations.full());
+        this(rulebase, Calculations.full().of(rulebase.clinic()));
     }
 
     public Checker(Rulebase rulebase, Calculations parts) {
         this(() -> rulebase, parts);
     }
 
-    /** A checker whose rulebase may still be loading: it is asked for when the first case has been measured. */
+    /**
+     * A checker whose rulebase may still be loading: it is asked for when the first case has been measured, so it is
+     * one without a clinic's own figures.
+     */
     public Checker(Supplier<Rulebase> loading) {
         this(loading, Calculations.full());
     }
@@ -129,16 +132,30 @@ public final class Checker {
         return ready().judge().judge(facts(c, options), options.reach(c).judged());
     }
 
+    /** What is made of a case before it is judged. */
+    public Worked measured(Case c, CheckOptions options) {
+        Reach reach = options.reach(c);
+        return Measures.of(c, reach.day(), Workbook.none(), parts(reach.judged(), options));
+    }
+
+    /** The bare verdicts on a case that was {@link #measured}. */
+    public Judgement judge(Worked measured, Stage judged) {
+        return ready().judge().judge(measured.facts(), judged);
+    }
+
+    /** How each criterion ends for a case that was {@link #measured}, and no more: for audits of many cases. */
+    public Endings endings(Worked measured, Stage judged) {
+        return ready().judge().endings(measured.facts(), judged);
+    }
+
     /** How each criterion ends, and no more: for audits of many cases. */
     public Endings endings(Case c, CheckOptions options) {
-        return ready().judge().endings(facts(c, options), options.reach(c).judged());
+        return endings(measured(c, options), options.reach(c).judged());
     }
 
     /** What the rules look at, for those who judge one case by several rulebases. */
     public List<CaseFact> facts(Case c, CheckOptions options) {
-        Reach reach = options.reach(c);
-        return Measures.of(c, reach.day(), Workbook.none(), parts(reach.judged(), options))
-                .facts();
+        return measured(c, options).facts();
     }
 
     /** Forces are judged from the bench on; before, the beam model would work for nothing. */

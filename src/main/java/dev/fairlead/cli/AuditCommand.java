@@ -2,7 +2,8 @@ package dev.fairlead.cli;
 
 import dev.fairlead.audit.agree.BlindSample;
 import dev.fairlead.audit.run.Audit;
-import dev.fairlead.audit.source.MappingProposal;
+import dev.fairlead.audit.run.LastAudit;
+import dev.fairlead.audit.run.Recoder;
 import dev.fairlead.audit.source.Sources;
 import dev.fairlead.audit.source.TableException;
 import dev.fairlead.audit.summary.Heading;
@@ -83,6 +84,24 @@ final class AuditCommand implements Callable<Integer> {
     private Path pages;
 
     @Option(
+            names = "--feedback",
+            paramLabel = "DIR",
+            description = "Also write one page of feedback for each resident into this folder (PDF).")
+    private Path feedback;
+
+    @Option(
+            names = "--since",
+            paramLabel = "FILE",
+            description = "Output of an earlier audit (--format ndjson): tells which warnings are new since.")
+    private Path since;
+
+    @Option(
+            names = "--recode",
+            description =
+                    "For sharing: new codes for cases, residents and sites, days shifted alike, counts under 5 left out. Goes with --format json or csv.")
+    private boolean recode;
+
+    @Option(
             names = "--problems",
             paramLabel = "FILE",
             description =
@@ -150,13 +169,13 @@ final class AuditCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         List<String> read = new ArrayList<>(paths.stream().map(Path::toString).toList());
-        Stream.of(truth, verdicts).filter(Objects::nonNull).map(Path::toString).forEach(read::add);
+        Stream.of(truth, verdicts, since).filter(Objects::nonNull).map(Path::toString).forEach(read::add);
         // one that is resumed was begun by an earlier run of this command
         target.guard(output, read, resume);
         target.guard(problems, read);
         target.guard(proposal, read);
         if (proposal != null) {
-            return propose();
+            return MappingProposals.write(console, paths.get(0), proposal, source);
         }
         if (sample > 0) {
             return draw();
@@ -166,6 +185,9 @@ final class AuditCommand implements Callable<Integer> {
                     ExitCode.USAGE, (resume ? "--resume" : "--format " + form) + " needs an output file: -o FILE.");
         }
         Checker checker = new Checker(rules.load());
+        if (recode) {
+            recodeAllowed();
+        }
         Sources sources = source.sources(paths);
         Optional<Path> journal =
                 resume ? Optional.of(output.resolveSibling(output.getFileName() + ".journal")) : Optional.empty();
@@ -175,27 +197,73 @@ final class AuditCommand implements Callable<Integer> {
                 checking.day(),
                 checking.stage(),
                 checking.forces(),
-                paths.stream().map(Path::toString).toList(),
-                sources.passedOver());
+                recode ? List.of("cases with new codes") : paths.stream().map(Path::toString).toList(),
+                recode ? List.of() : sources.passedOver());
+        Recoder recoder = recode ? counted(checker) : null;
+        LastAudit last = last(checker);
         try (AuditOutput to = new AuditOutput(console, form, output);
                 Progress bar = source.progress(console, "Auditing", sources.size())) {
             Pass[] pass = new Pass[1];
-            new Audit(checker, source.settings(checking.options(), journal))
+            Audit.Settings settings = source.settings(checking.options(), journal);
+            new Audit(checker, form.numbers() ? settings.withNumbers() : settings)
                     .run(
                             sources,
                             () -> {
-                                pass[0] = new Pass(checker, to, heading);
+                                pass[0] = new Pass(checker, to, heading, recoder, last);
                                 return pass[0];
                             },
                             bar);
             Summary summary = pass[0].summary(heading);
-            String links = pages == null ? "" : CasePages.write(pages, output, summary, checker, checking.options());
+            String links = pages == null ? "" : CasePages.write(
+                            pages, output, summary, checker, checking.options(), file -> target.guard(file, read));
+            if (feedback != null) {
+                int sheets = FeedbackSheets.write(feedback, heading, summary, file -> target.guard(file, read));
+                console.err().println("Wrote " + sheets + (sheets == 1 ? " sheet" : " sheets") + " to " + feedback + ".");
+            }
+            to.recoded(recode);
             to.summary(checker, checking.options(), heading, summary, pass[0].extras, links);
             return code(summary);
         } catch (UncheckedIOException e) {
             throw unwritable(e.getCause());
         } catch (IOException e) {
             throw unwritable(e);
+        }
+    }
+
+    /** What is shared holds no case told one by one, and no table of few. */
+    private void recodeAllowed() {
+        boolean rows = form == AuditForm.csv || form == AuditForm.ndjson || form == AuditForm.parquet;
+        if (!rows && form != AuditForm.json
+                || Stream.of(pages, feedback, problems, truth, verdicts, since).anyMatch(Objects::nonNull)
+                || resume) {
+            throw new Main.Stop(
+                    ExitCode.USAGE,
+                    "--recode goes with --format json (a summary without small counts), csv, ndjson or parquet (rows), and not"
+                            + " with --pages, --feedback, --problems, --truth, --verdicts, --since or --resume.");
+        }
+    }
+
+    /** Residents and sites are counted before the first row is written: those with few cases lose their code. */
+    private Recoder counted(Checker checker) throws IOException {
+        Recoder[] made = new Recoder[1];
+        new Audit(checker, source.settings(checking.options(), Optional.empty()))
+                .run(
+                        source.sources(paths),
+                        () -> {
+                            made[0] = new Recoder();
+                            return done -> made[0].count(done.row());
+                        },
+                        n -> {});
+        return made[0];
+    }
+
+    private LastAudit last(Checker checker) throws IOException {
+        try {
+            return since == null ? null : LastAudit.read(since, checker.rulebase().catalogue());
+        } catch (TableException e) {
+            throw new Main.Stop(ExitCode.USAGE, e.getMessage());
+        } catch (java.nio.file.NoSuchFileException e) {
+            throw new Main.Stop(ExitCode.USAGE, since + ": there is no such file");
         }
     }
 
@@ -212,10 +280,12 @@ final class AuditCommand implements Callable<Integer> {
         private final Tally tally;
         private final AuditExtras extras;
         private final List<RowSink> sinks;
+        private final Recoder recoder;
 
-        Pass(Checker checker, AuditOutput to, Heading heading) {
+        Pass(Checker checker, AuditOutput to, Heading heading, Recoder recoder, LastAudit last) {
+            this.recoder = recoder;
             try {
-                tally = new Tally(checker, looks);
+                tally = new Tally(checker, looks, last);
                 extras = AuditExtras.read(truth, verdicts, checker.rulebase().catalogue());
                 sinks = new ArrayList<>(to.sinks(checker, heading));
                 if (problems != null) {
@@ -227,7 +297,9 @@ final class AuditCommand implements Callable<Integer> {
         }
 
         @Override
-        public void accept(Audit.Done done) {
+        public void accept(Audit.Done judged) {
+            Audit.Done done =
+                    recoder == null ? judged : new Audit.Done(recoder.of(judged.row()), judged.item());
             tally.add(done);
             extras.add(done);
             try {
@@ -272,22 +344,6 @@ final class AuditCommand implements Callable<Integer> {
                 .println("Drew " + drawn[0].size() + " cases. Each reviewer fills in a copy: code under reviewer, and"
                         + " pass, caution, stop, not-assessed or does-not-apply under verdict.");
         return drawn[0].size() == 0 ? ExitCode.UNREADABLE : ExitCode.CLEAN;
-    }
-
-    private int propose() throws IOException {
-        try {
-            MappingProposal p = MappingProposal.of(paths.get(0), source.tables());
-            WholeFile.write(proposal, p.json().getBytes(StandardCharsets.UTF_8));
-            p.matched().forEach((heading, field) -> console.err().println("  " + heading + "  ->  " + field));
-            if (!p.unmatched().isEmpty()) {
-                console.err().println("No field found, so ignored: " + String.join(", ", p.unmatched()));
-            }
-            p.unsure().forEach(u -> console.err().println("To be settled: " + u));
-            console.err().println("Wrote " + proposal + ": read it, correct it, then audit with --mapping " + proposal);
-            return ExitCode.CLEAN;
-        } catch (TableException e) {
-            throw new Main.Stop(ExitCode.USAGE, paths.get(0) + ": " + e.getMessage());
-        }
     }
 
     private int code(Summary s) {

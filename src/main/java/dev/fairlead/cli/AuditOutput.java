@@ -8,6 +8,7 @@ import dev.fairlead.audit.write.CsvSink;
 import dev.fairlead.audit.write.LineSink;
 import dev.fairlead.audit.write.ParquetSink;
 import dev.fairlead.audit.write.RowSink;
+import dev.fairlead.audit.write.SmallCells;
 import dev.fairlead.audit.write.SummaryJson;
 import dev.fairlead.audit.write.SummaryText;
 import dev.fairlead.audit.write.Utf8Writer;
@@ -35,6 +36,7 @@ final class AuditOutput implements AutoCloseable {
     private OutputStream out;
     private RowSink sink;
     private boolean whole;
+    private boolean recoded;
 
     AuditOutput(Console console, AuditForm form, Path file) {
         this.console = console;
@@ -79,6 +81,9 @@ final class AuditOutput implements AutoCloseable {
             case json -> {
                 ObjectNode tree = SummaryJson.of(heading, summary);
                 extras.json(tree);
+                if (recoded) {
+                    SmallCells.leaveOut(tree);
+                }
                 out.write(SummaryJson.text(tree).getBytes(StandardCharsets.UTF_8));
             }
             case html ->
@@ -87,6 +92,11 @@ final class AuditOutput implements AutoCloseable {
             default -> {}
         }
         whole = true;
+    }
+
+    /** Says that what is written is to be shared: small counts are left out. */
+    void recoded(boolean yes) {
+        recoded = yes;
     }
 
     private Writer writer() {

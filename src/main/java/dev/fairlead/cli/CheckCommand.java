@@ -1,6 +1,5 @@
 package dev.fairlead.cli;
 
-import dev.fairlead.check.Background;
 import dev.fairlead.check.CheckOptions;
 import dev.fairlead.check.Checked;
 import dev.fairlead.check.Checker;
@@ -140,7 +139,7 @@ final class CheckCommand implements Callable<Integer> {
                 brief,
                 pages == Pages.one,
                 file -> target.guard(file, cases));
-        Checker checker = new Checker(Background.start("loading", rules::load));
+        Checker checker = rules.checker();
         CheckOptions options =
                 new CheckOptions(Optional.ofNullable(date), Optional.ofNullable(stage), form != Form.text, doubting());
         int code = ExitCode.CLEAN;

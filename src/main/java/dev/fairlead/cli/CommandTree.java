@@ -53,6 +53,7 @@ final class CommandTree {
             "audit",
             "compare",
             "cohort",
+            "calibrate",
             "rules",
             "self-check",
             "completion");
@@ -72,6 +73,7 @@ final class CommandTree {
             case "audit" -> new AuditCommand(console);
             case "compare" -> new CompareCommand(console);
             case "cohort" -> new CohortCommand(console);
+            case "calibrate" -> new CalibrateCommand(console);
             case "rules" -> new RulesCommand(console);
             case "self-check" -> new SelfCheckCommand(console);
             case "completion" -> new CompletionCommand(console);

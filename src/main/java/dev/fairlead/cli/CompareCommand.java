@@ -1,13 +1,16 @@
 package dev.fairlead.cli;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import dev.fairlead.audit.compare.GroupComparison;
 import dev.fairlead.audit.compare.RulesComparison;
 import dev.fairlead.audit.compare.Sweep;
 import dev.fairlead.audit.page.ComparePage;
 import dev.fairlead.audit.run.Audit;
 import dev.fairlead.audit.source.Sources;
 import dev.fairlead.audit.write.CompareText;
+import dev.fairlead.audit.write.GroupsText;
 import dev.fairlead.audit.write.SummaryJson;
+import dev.fairlead.check.Checker;
 import dev.fairlead.rules.catalogue.RulebaseException;
 import dev.fairlead.rules.catalogue.Threshold;
 import dev.fairlead.rules.verdict.Rulebase;
@@ -34,10 +37,11 @@ import picocli.CommandLine.Parameters;
         customSynopsis = {
             "fairlead compare [OPTIONS] RULES_A RULES_B PATH...",
             "   or  fairlead compare --threshold ID=VALUE [OPTIONS] PATH...",
-            "   or  fairlead compare --sweep ID[=FROM:TO[:STEPS]] [OPTIONS] PATH..."
+            "   or  fairlead compare --sweep ID[=FROM:TO[:STEPS]] [OPTIONS] PATH...",
+            "   or  fairlead compare --audits|--sites A,B|--periods A,B [OPTIONS] PATH..."
         },
         description =
-                "Tell what other rules or thresholds would do to known cases before they are adopted: warnings gained and lost, with examples.")
+                "Tell what other rules or thresholds would do to known cases before they are adopted, or how two audits, periods or sites differ.")
 final class CompareCommand implements Callable<Integer> {
     /** The word for the rulebase that comes with the program. */
     private static final String BUILT_IN = "built-in";
@@ -86,6 +90,9 @@ final class CompareCommand implements Callable<Integer> {
     private Path output;
 
     @Mixin
+    private GroupsOption groups;
+
+    @Mixin
     private SourceOptions source;
 
     @Mixin
@@ -103,6 +110,9 @@ final class CompareCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
+        if (groups.any()) {
+            return groups();
+        }
         boolean quick = !thresholds.isEmpty() || !sweeps.isEmpty();
         if (!quick && arguments.size() < 3) {
             throw new Main.Stop(
@@ -149,6 +159,27 @@ final class CompareCommand implements Callable<Integer> {
         return unread > 0 ? ExitCode.UNREADABLE : ExitCode.CLEAN;
     }
 
+    private int groups() throws IOException {
+        if (!thresholds.isEmpty() || !sweeps.isEmpty()) {
+            throw new Main.Stop(
+                    ExitCode.USAGE, "--audits, --sites and --periods are not for --threshold and --sweep: one at a time.");
+        }
+        target.guard(output, arguments);
+        GroupComparison.Result r = groups.run(
+                new Checker(rules.load()),
+                arguments.stream().map(Path::of).toList(),
+                source,
+                source.settings(checking.options(), Optional.empty()),
+                console);
+        write(
+                switch (form) {
+                    case text -> GroupsText.of(r);
+                    case json -> SummaryJson.text(GroupsText.json(r));
+                    case html -> ComparePage.of(r);
+                });
+        return r.notJudged() > 0 ? ExitCode.UNREADABLE : ExitCode.CLEAN;
+    }
+
     private void write(String a, String b, Optional<RulesComparison.Result> compared, List<Sweep.Result> curves)
             throws IOException {
         String text = switch (form) {
@@ -167,6 +198,10 @@ final class CompareCommand implements Callable<Integer> {
                 yield SummaryJson.text(root);
             }
         };
+        write(text);
+    }
+
+    private void write(String text) {
         if (output == null) {
             console.out().print(text);
         } else {

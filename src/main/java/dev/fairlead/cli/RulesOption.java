@@ -1,5 +1,7 @@
 package dev.fairlead.cli;
 
+import dev.fairlead.check.Background;
+import dev.fairlead.check.Checker;
 import dev.fairlead.rules.verdict.Rulebase;
 import java.nio.file.Path;
 import picocli.CommandLine.Option;
@@ -12,9 +14,16 @@ final class RulesOption {
             description = {
                 "A rulebase of your own, or a site's changes to the built-in one: thresholds.json, such as {\"overjet-after.min\": 2.0},"
                         + " within the range that 'criteria ID' names, and texts in STAGE/CRITERION/criterion.json, such as {\"title\":"
-                        + " \"Overjet left\"}. Reports mark every criterion that differs."
+                        + " \"Overjet left\"}; clinic.json holds a clinic's own figures (calibrate). Reports mark every criterion that differs."
             })
     private Path folder;
+
+    /**
+     * A checker that measures while the built-in rulebase is loading; rules of one's own may change how it measures.
+     */
+    Checker checker() {
+        return folder == null ? new Checker(Background.start("loading", this::load)) : new Checker(load());
+    }
 
     Rulebase load() {
         return Rulebase.load(folder);

@@ -79,7 +79,7 @@ final class WhatIfCommand implements Callable<Integer> {
         CheckOptions options =
                 new CheckOptions(Optional.ofNullable(date), Optional.ofNullable(stage), !sets.isEmpty(), Doubting.NONE);
         if (sets.isEmpty()) {
-            WhatIf found = new Search(rulebase, Calculations.full()).of(c, named.hash(), options);
+            WhatIf found = new Search(rulebase, Calculations.full().of(rulebase.clinic())).of(c, named.hash(), options);
             console.out()
                     .print(
                             form == PlainForm.json

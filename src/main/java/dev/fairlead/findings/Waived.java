@@ -12,10 +12,10 @@ import java.util.Set;
 /**
  * What the waivers of a case come to, without the words of findings.
  *
- * @param criteria those that a waiver answers for
+ * @param holding the waivers that hold, by the criterion that they answer for
  * @param notes waivers that do not hold
  */
-public record Waived(Set<String> criteria, List<WaiverNote> notes) {
+public record Waived(Map<String, AppliedWaiver> holding, List<WaiverNote> notes) {
     /**
      * Weighs waivers on {@code day}; {@code endings} are those of the criteria that were judged, by the rulebase of
      * that catalogue.
@@ -24,6 +24,11 @@ public record Waived(Set<String> criteria, List<WaiverNote> notes) {
             Map<String, Ending> endings, Catalogue catalogue, List<Waiver> waivers, Optional<LocalDate> day) {
         Waivers weighed = new Waivers(catalogue, endings, day);
         weighed.apply(waivers);
-        return new Waived(Set.copyOf(weighed.holding().keySet()), weighed.notes());
+        return new Waived(Map.copyOf(weighed.holding()), weighed.notes());
+    }
+
+    /** Criteria that a waiver answers for. */
+    public Set<String> criteria() {
+        return holding.keySet();
     }
 }

@@ -44,7 +44,8 @@ public final class Measures {
         Activations activations = new Activations(c);
         List<CaseFact> facts =
                 Facts.of(new Gathered(c, readings, records, space, position, activations, on, parts, book));
-        Optional<Forecast> forecast = book.wanted() ? Optional.of(Forecast.of(c, space, on, book)) : Optional.empty();
+        Optional<Forecast> forecast =
+                book.wanted() ? Optional.of(Forecast.of(c, space, on, parts.clinic(), book)) : Optional.empty();
         return new Worked(facts, book.workings(), records, space, position, front, forecast);
     }
 }

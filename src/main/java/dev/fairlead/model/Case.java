@@ -28,6 +28,12 @@ public record Case(
                 pattern = "[A-Za-z0-9](?:[A-Za-z0-9-]{0,18}[A-Za-z0-9])?")
         Fact<String> resident,
 
+        @Field(
+                value = "A code for the clinic or site, for audits that compare sites; never a name.",
+                mayNotApply = true,
+                pattern = "[A-Za-z0-9](?:[A-Za-z0-9-]{0,18}[A-Za-z0-9])?")
+        Fact<String> site,
+
         @Field("The child, without anything that tells who it is.")
         Child child,
 
@@ -100,5 +106,13 @@ public record Case(
     public ToothRecord tooth(Tooth tooth) {
         ToothRecord found = teeth.get(tooth);
         return found != null ? found : ToothRecord.blank("/teeth/" + tooth);
+    }
+
+    /** The same case as it stood when the wire went in: without visits. */
+    public Case beforeVisits() {
+        return new Case(
+                fairlead, id, stage, date, resident, site, child, teeth, contacts, space, arch, landmarks, images,
+                films, headFilm, bite, mouth, consent, plan, hardware, wire, bench, insertion, List.of(), holding,
+                waivers);
     }
 }

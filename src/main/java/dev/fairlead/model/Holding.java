@@ -44,6 +44,15 @@ public record Holding(
                 label = "lower incisor to mandibular plane")
         Measured incisorMandibular,
 
+        @Field(
+                value = "Overjet at the end.",
+                unit = Unit.MM,
+                low = -10,
+                high = 15,
+                error = ErrorKind.BITE,
+                label = "overjet")
+        Measured overjet,
+
         @Field("Does the holding arch touch the cingula?") Answer touchesCingula,
         @Field("Does the holding arch lie passive?") Answer passive,
 

@@ -11,6 +11,7 @@ import dev.fairlead.intake.text.CaseFormat;
 import dev.fairlead.rules.verdict.Rulebase;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.sql.Date;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
@@ -20,12 +21,13 @@ import java.util.concurrent.ConcurrentHashMap;
 import org.apache.spark.api.java.function.MapPartitionsFunction;
 import org.apache.spark.sql.Row;
 import org.apache.spark.sql.RowFactory;
+import org.apache.spark.sql.types.DataType;
 import org.apache.spark.sql.types.DataTypes;
 import org.apache.spark.sql.types.StructType;
 
 /** Judges the cases of one partition, given with the place where each stands; rules are loaded once a process. */
 final class Judging implements MapPartitionsFunction<Row, Row> {
-    /** A finding: the columns of every audit, all of text. */
+    /** A finding: the columns of every audit. */
     static final StructType FINDING = finding();
     /**
      * A case: where it stands (file, start of the block, number that grows within it), its pseudonym, empty when it was
@@ -49,7 +51,7 @@ final class Judging implements MapPartitionsFunction<Row, Row> {
         static Rules of(SparkOptions o) {
             Rulebase rulebase = o.rules().isEmpty() ? Rulebase.builtIn() : Rulebase.load(Path.of(o.rules()));
             CheckOptions check = new CheckOptions(o.day(), o.reached(), false, Doubting.NONE, o.forces());
-            return new Rules(new RowMaker(new Checker(rulebase), check), new FindingRows(rulebase.catalogue()));
+            return new Rules(new RowMaker(new Checker(rulebase), check, true), new FindingRows(rulebase.catalogue()));
         }
 
         Row judged(Row in) {
@@ -60,7 +62,7 @@ final class Judging implements MapPartitionsFunction<Row, Row> {
                     0);
             CaseRow row = maker.row(item);
             List<Row> findings = new ArrayList<>();
-            rows.of(row, cells -> findings.add(RowFactory.create((Object[]) cells)));
+            rows.of(row, cells -> findings.add(RowFactory.create(typed(cells))));
             return RowFactory.create(
                     file,
                     in.get(2),
@@ -78,10 +80,34 @@ final class Judging implements MapPartitionsFunction<Row, Row> {
 
     private static StructType finding() {
         StructType schema = new StructType();
-        for (String name : FindingRows.COLUMNS) {
-            schema = schema.add(name, DataTypes.StringType, false);
+        for (FindingRows.Column c : FindingRows.TYPED) {
+            DataType type = switch (c.type()) {
+                case TEXT -> DataTypes.StringType;
+                case DAY -> DataTypes.DateType;
+                case NUMBER -> DataTypes.DoubleType;
+                case ANSWER -> DataTypes.BooleanType;
+            };
+            schema = schema.add(c.name(), type, c.type() != FindingRows.Type.TEXT);
         }
         return schema;
+    }
+
+    /** Cells as their columns hold them; an empty day, number or answer is null. */
+    private static Object[] typed(String[] cells) {
+        Object[] values = new Object[cells.length];
+        for (int i = 0; i < cells.length; i++) {
+            FindingRows.Type type = FindingRows.TYPED.get(i).type();
+            values[i] = type == FindingRows.Type.TEXT
+                    ? cells[i]
+                    : cells[i].isEmpty()
+                            ? null
+                            : switch (type) {
+                                case DAY -> Date.valueOf(cells[i]);
+                                case NUMBER -> Double.valueOf(cells[i]);
+                                default -> cells[i].equals("yes");
+                            };
+        }
+        return values;
     }
 
     /** Takes rows of text, file, block and number; lines without text are passed over. */

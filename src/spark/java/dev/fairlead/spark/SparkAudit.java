@@ -41,6 +41,12 @@ public final class SparkAudit {
         try (SparkSession spark =
                 SparkSession.builder().appName("Fairlead audit").getOrCreate()) {
             run(spark, options);
+        } catch (RuntimeException e) {
+            throw e;
+        } catch (Exception e) {
+            // Spark's own refusals, such as a path that is not there, are checked exceptions that no method declares
+            System.err.println(e.getMessage().lines().findFirst().orElse(e.toString()));
+            System.exit(2);
         }
     }
 

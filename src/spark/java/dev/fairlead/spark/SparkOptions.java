@@ -2,6 +2,8 @@ package dev.fairlead.spark;
 
 import dev.fairlead.model.Stage;
 import java.io.Serializable;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -10,7 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * How the job is called.
+ * How the job is called: by the options of {@code audit}, as far as a cluster can have them.
  *
  * @param in file or folder: one case of JSON a line, or Parquet (a path that ends in .parquet)
  * @param out folder for findings, summary and residents; must not exist
@@ -23,26 +25,28 @@ import java.util.Optional;
 record SparkOptions(String in, String out, String column, String rules, String date, String stage, boolean forces)
         implements Serializable {
     static final String USAGE =
-            "usage: SparkAudit --in PATH --out FOLDER [--column NAME] [--rules FOLDER] [--date DAY] [--stage STAGE] [--without-forces]";
-    private static final List<String> KNOWN = List.of("--in", "--out", "--column", "--rules", "--date", "--stage");
+            "usage: SparkAudit PATH -o FOLDER [--column NAME] [--rules DIR] [--date DAY] [--stage STAGE] [--without-forces]";
+    private static final List<String> KNOWN = List.of("--output", "--column", "--rules", "--date", "--stage");
 
     static SparkOptions of(String... args) {
         Map<String, String> given = new HashMap<>();
         boolean forces = true;
-        for (int i = 0; i < args.length; i += 2) {
-            if (args[i].equals("--without-forces")) {
+        for (int i = 0; i < args.length; i++) {
+            String name = args[i].equals("-o") ? "--output" : args[i];
+            if (name.equals("--without-forces")) {
                 forces = false;
-                i--;
-            } else if (!KNOWN.contains(args[i]) || i + 1 == args.length || given.put(args[i], args[i + 1]) != null) {
-                throw new IllegalArgumentException(USAGE + "; not understood: " + args[i]);
+            } else if (!name.startsWith("-") && !given.containsKey("")) {
+                given.put("", name);
+            } else if (!KNOWN.contains(name) || i + 1 == args.length || given.put(name, args[++i]) != null) {
+                throw new IllegalArgumentException("not understood: " + name + "\n" + USAGE);
             }
         }
-        if (!given.containsKey("--in") || !given.containsKey("--out")) {
-            throw new IllegalArgumentException(USAGE);
+        if (!given.containsKey("") || !given.containsKey("--output")) {
+            throw new IllegalArgumentException("a path of cases and a folder to write to are needed\n" + USAGE);
         }
         SparkOptions o = new SparkOptions(
-                given.get("--in"),
-                given.get("--out"),
+                given.get(""),
+                given.get("--output"),
                 given.getOrDefault("--column", "case"),
                 given.getOrDefault("--rules", ""),
                 given.getOrDefault("--date", ""),
@@ -50,6 +54,9 @@ record SparkOptions(String in, String out, String column, String rules, String d
                 forces);
         o.day();
         o.reached();
+        if (!o.rules().isEmpty() && !Files.isDirectory(Path.of(o.rules()))) {
+            throw new IllegalArgumentException("--rules " + o.rules() + " is no folder");
+        }
         return o;
     }
 

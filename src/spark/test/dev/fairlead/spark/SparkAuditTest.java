@@ -33,6 +33,7 @@ import org.apache.spark.sql.Encoders;
 import org.apache.spark.sql.Row;
 import org.apache.spark.sql.SparkSession;
 import org.apache.spark.sql.functions;
+import org.apache.spark.sql.types.DataTypes;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -87,9 +88,12 @@ class SparkAuditTest {
                 .getOrCreate()) {
             Path out = folder.resolve("out");
             SparkAudit.run(
-                    spark, SparkOptions.of("--in", lines.toString(), "--out", out.toString(), "--without-forces"));
+                    spark, SparkOptions.of(lines.toString(), "-o", out.toString(), "--without-forces"));
             Dataset<Row> theirs = same(spark, folder.resolve("one.parquet"), out);
             assertThat(theirs.count()).isGreaterThan(30L * CASES);
+            assertThat(theirs.schema().apply("value").dataType()).isEqualTo(DataTypes.DoubleType);
+            assertThat(theirs.schema().apply("day").dataType()).isEqualTo(DataTypes.DateType);
+            assertThat(theirs.schema().apply("waived").dataType()).isEqualTo(DataTypes.BooleanType);
             assertThat(theirs.filter("note = 'earlier-state'")
                             .select("case")
                             .distinct()
@@ -104,9 +108,8 @@ class SparkAuditTest {
             SparkAudit.run(
                     spark,
                     SparkOptions.of(
-                            "--in",
                             parquet.toString(),
-                            "--out",
+                            "-o",
                             folder.resolve("second").toString()));
             same(spark, folder.resolve("few.parquet"), folder.resolve("second"));
         }
@@ -138,11 +141,14 @@ class SparkAuditTest {
 
     @Test
     void wrongCallsAreRefused() {
-        assertThatThrownBy(() -> SparkOptions.of("--in", "x")).isInstanceOf(IllegalArgumentException.class);
-        assertThatThrownBy(() -> SparkOptions.of("--in", "x", "--out", "y", "--what", "z"))
-                .isInstanceOf(IllegalArgumentException.class);
-        assertThatThrownBy(() -> SparkOptions.of("--in", "x", "--out", "y", "--stage", "z"))
-                .isInstanceOf(IllegalArgumentException.class);
+        for (String call : List.of(
+                "x", "-o y", "x -o y --what z", "x -o y --stage z", "x -o y --date 2026-13-01", "x -o y --rules nowhere",
+                "x -o y -o z", "x -o")) {
+            assertThatThrownBy(() -> SparkOptions.of(call.split(" ")))
+                    .as(call)
+                    .isInstanceOf(IllegalArgumentException.class);
+        }
+        assertThat(SparkOptions.of("x", "--without-forces", "-o", "y").forces()).isFalse();
     }
 
     private static Summary oneProcess(Path lines, Path parquet, CheckOptions options) throws IOException {
@@ -151,7 +157,9 @@ class SparkAuditTest {
                 "test", RulebaseUsed.of(checker.rulebase()), "", "", options.forces(), List.of(), List.of());
         Tally[] tally = new Tally[1];
         ParquetSink[] sink = new ParquetSink[1];
-        new Audit(checker, new Audit.Settings(options, 2, Duration.ofSeconds(60), Optional.empty()))
+        new Audit(
+                        checker,
+                        new Audit.Settings(options, 2, Duration.ofSeconds(60), Optional.empty(), true))
                 .run(
                         new Sources(List.of(lines), Mapping.NONE),
                         () -> {

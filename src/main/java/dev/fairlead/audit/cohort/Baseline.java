@@ -1,6 +1,7 @@
 package dev.fairlead.audit.cohort;
 
 import dev.fairlead.model.ArchMeasures;
+import dev.fairlead.model.Bite;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.HeadFilm;
 import dev.fairlead.model.Holding;
@@ -24,6 +25,7 @@ final class Baseline {
         BaselineCourse course = new BaselineCourse(s, d);
         ArchMeasures arch = records.arch();
         HeadFilm film = records.headFilm();
+        Bite bite;
         Draft<Case> made = Draft.of(Case.class, "")
                 .set("fairlead", 1)
                 .set("id", "c" + index)
@@ -36,7 +38,7 @@ final class Baseline {
                 .set("arch", arch)
                 .set("films", records.films())
                 .set("headFilm", film)
-                .set("bite", records.bite())
+                .set("bite", bite = records.bite())
                 .set("mouth", records.mouth())
                 .set("consent", records.consent())
                 .set("plan", records.plan())
@@ -60,7 +62,8 @@ final class Baseline {
             holding = course.holding(
                     visits,
                     records.contacts("/holding/contacts", 0, 0.12),
-                    film.incisorMandibular().value());
+                    film.incisorMandibular().value(),
+                    bite.overjet().value());
             made.set("holding", holding);
         }
         return made.set("date", course.today(visits, holding)).make();

@@ -96,7 +96,7 @@ final class BaselineCourse {
         return GAP[GAP.length - 1][1];
     }
 
-    Holding holding(List<Visit> visits, Contacts contacts, double inclinationBefore) {
+    Holding holding(List<Visit> visits, Contacts contacts, double inclinationBefore, double overjetBefore) {
         LocalDate impression = visits.get(visits.size() - 1).date().get().plusDays(d.whole(26, 32));
         LocalDate cemented = impression.plusDays(d.whole(5, 9));
         // enough for the table of Moyers 1973 (0.6 incisor sum + 8.4 at 75 %) as well as for Tanaka & Johnston
@@ -109,6 +109,7 @@ final class BaselineCourse {
                 .set("spaceRight", Math.ceil(10 * (need + d.uniform(0.15, 0.3))) / 10)
                 .set("contacts", contacts)
                 .set("incisorMandibular", tenth(inclinationBefore + s.advance() * d.uniform(2.2, 2.9)))
+                .set("overjet", tenth(overjetBefore - s.advance()))
                 .set("touchesCingula", true)
                 .set("passive", true)
                 .set("tissueClearance", d.tenth(1.1, 1.4))

@@ -20,7 +20,8 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.LongConsumer;
 
-/** Judges the same cases by two rulebases and counts what changes; each case is measured once. */
+/** Judges the same cases by two rulebases and counts what changes; each case is measured once, or twice where
+ * a clinic's own figures differ. */
 public final class RulesComparison {
     private static final int EXAMPLES = 10;
 
@@ -60,6 +61,8 @@ public final class RulesComparison {
     public record Result(long cases, long changed, List<Line> lines, long unread, List<String> reasons) {}
 
     private final Checker checker;
+    /** Measures for the second rulebase where a clinic's own figures differ; else the same. */
+    private final Checker other;
     private final Judge a;
     private final Judge b;
     private final List<String> idsA;
@@ -72,6 +75,7 @@ public final class RulesComparison {
 
     public RulesComparison(Rulebase first, Rulebase second) {
         this.checker = new Checker(first);
+        this.other = second.clinic().equals(first.clinic()) ? checker : new Checker(second);
         this.a = first.judge();
         this.b = second.judge();
         this.idsA = a.criteria();
@@ -112,7 +116,8 @@ public final class RulesComparison {
     private Two both(Case c, CheckOptions options) {
         List<CaseFact> facts = checker.facts(c, options);
         Stage reached = options.reach(c).judged();
-        return new Two(a.ends(facts, reached), b.ends(facts, reached));
+        List<CaseFact> theirs = other == checker ? facts : other.facts(c, options);
+        return new Two(a.ends(facts, reached), b.ends(theirs, reached));
     }
 
     private void add(Reader.Got<Two> got) {

@@ -82,6 +82,9 @@ public final class AuditPage {
                                 "Missing facts of each resident against the others"))
                         : Optional.empty(),
                 warned && s.periods().size() > 1 ? Optional.of(PeriodChart.overall(s)) : Optional.empty(),
+                s.outturn().lines().stream()
+                        .map(l -> new AuditView.Outcome(l, OutcomeChart.of(l)))
+                        .toList(),
                 agreement,
                 detection,
                 style(),

@@ -2,6 +2,7 @@ package dev.fairlead.audit.page;
 
 import dev.fairlead.audit.agree.Agreement;
 import dev.fairlead.audit.agree.Detection;
+import dev.fairlead.audit.outcome.Outturn;
 import dev.fairlead.audit.run.CaseRow;
 import dev.fairlead.audit.summary.CriterionCount;
 import dev.fairlead.audit.summary.Group;
@@ -20,6 +21,7 @@ import java.util.Optional;
  * @param burden residents over all criteria; empty with fewer than two
  * @param gaps residents by missing facts; empty likewise
  * @param periods time over all criteria; empty with fewer than two periods
+ * @param outcomes whether it came out as planned, kind by kind
  * @param agreement with a reviewer, when one was given
  * @param detection of planted faults, when a truth was given
  * @param pages link to the folder of the cases' full reports; empty when they were not written
@@ -32,6 +34,7 @@ public record AuditView(
         Optional<Picture> burden,
         Optional<Picture> gaps,
         Optional<Picture> periods,
+        List<Outcome> outcomes,
         Optional<Agreement.Result> agreement,
         Optional<Detection.Result> detection,
         String style,
@@ -141,6 +144,9 @@ public record AuditView(
     public static String n(long count, String one, String many) {
         return count + " " + (count == 1 ? one : many);
     }
+
+    /** What came of one kind of number, with its calibration plot; without where all predictions are alike. */
+    public record Outcome(Outturn.Line line, Optional<Picture> plot) {}
 
     /**
      * A criterion on the page.

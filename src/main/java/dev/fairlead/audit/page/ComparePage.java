@@ -1,5 +1,6 @@
 package dev.fairlead.audit.page;
 
+import dev.fairlead.audit.compare.GroupComparison;
 import dev.fairlead.audit.compare.RulesComparison;
 import dev.fairlead.audit.compare.Sweep;
 import dev.fairlead.drawing.Picture;
@@ -18,6 +19,13 @@ public final class ComparePage {
     public record SweepView(Sweep.Result result, List<Picture> curves) {}
 
     private ComparePage() {}
+
+    /** Two groups of cases side by side. */
+    public static String of(GroupComparison.Result groups) {
+        StringOutput out = new StringOutput(1 << 16);
+        AuditPage.ENGINE.render("audit/groups.jte", Map.of("r", groups, "style", AuditPage.style()), out);
+        return out.toString();
+    }
 
     public static String of(
             String a, String b, Optional<RulesComparison.Result> comparison, List<Sweep.Result> sweeps) {

@@ -26,8 +26,18 @@ public final class Audit {
      * @param threads how many cases are judged at once
      * @param limit after how long a case is given up
      * @param journal where rows are kept so that a cut-off audit can go on; empty to keep none
+     * @param numbers keeps the numbers behind the findings, for tables
      */
-    public record Settings(CheckOptions check, int threads, Duration limit, Optional<Path> journal) {
+    public record Settings(CheckOptions check, int threads, Duration limit, Optional<Path> journal, boolean numbers) {
+        /** Without the numbers behind the findings. */
+        public Settings(CheckOptions check, int threads, Duration limit, Optional<Path> journal) {
+            this(check, threads, limit, journal, false);
+        }
+
+        public Settings withNumbers() {
+            return new Settings(check, threads, limit, journal, true);
+        }
+
         /** All cores, half a minute a case, no journal. */
         public static final Settings USUAL = new Settings(
                 CheckOptions.USUAL,
@@ -48,7 +58,7 @@ public final class Audit {
     private final Function<Item, CaseRow> maker;
 
     public Audit(Checker checker, Settings settings) {
-        this(checker, settings, new RowMaker(checker, settings.check())::row);
+        this(checker, settings, new RowMaker(checker, settings.check(), settings.numbers())::row);
     }
 
     /** With another way to judge a case, for tests. */
@@ -144,6 +154,7 @@ public final class Audit {
         return "fairlead audit " + dev.fairlead.check.Version.ofProgram() + " "
                 + checker.rulebase().hash() + " "
                 + settings.check().date().map(Object::toString).orElse("-") + " "
-                + settings.check().stage().map(Object::toString).orElse("-");
+                + settings.check().stage().map(Object::toString).orElse("-") + " "
+                + (settings.check().forces() ? "forces" : "no-forces") + (settings.numbers() ? " numbers" : "");
     }
 }

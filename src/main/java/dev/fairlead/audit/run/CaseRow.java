@@ -1,5 +1,6 @@
 package dev.fairlead.audit.run;
 
+import dev.fairlead.audit.outcome.Attained;
 import dev.fairlead.model.Stage;
 import dev.fairlead.rules.verdict.Ending;
 import java.util.List;
@@ -25,6 +26,7 @@ import java.util.Map;
  * @param lost facts of a table row that could not be read, with reasons
  * @param recorded last day of which the case tells; empty when it names none
  * @param course how far treatment is
+ * @param details what else of the case an audit tells
  * @param superseded the same audit has a later state of the same pseudonym, which counts instead
  */
 public record CaseRow(
@@ -45,7 +47,52 @@ public record CaseRow(
         List<String> lost,
         String recorded,
         Course course,
+        Details details,
         boolean superseded) {
+    /**
+     * What else of a case an audit tells.
+     *
+     * @param site code of the clinic or site; empty when none is named
+     * @param waivers the waivers that hold
+     * @param attained what came of the plan; empty before holding
+     * @param values numbers behind the findings; kept for tables alone
+     */
+    public record Details(String site, List<Answered> waivers, List<Attained> attained, List<Value> values) {
+        public static final Details NONE = new Details("", List.of(), List.of(), List.of());
+    }
+
+    /**
+     * The number of a finding that came closest to its limit, or went farthest beyond.
+     *
+     * @param place JSON Pointer
+     * @param reasons keys of the reasons of a warning
+     * @param value NaN, as the other numbers, where a finding rests on none
+     * @param error one standard deviation
+     * @param margin distance to the limit, positive on the side that passes
+     */
+    public record Value(
+            String criterion,
+            String place,
+            String reasons,
+            double value,
+            double error,
+            String unit,
+            double limit,
+            double margin) {
+        static Value reason(String criterion, String place, String reasons) {
+            double none = Double.NaN;
+            return new Value(criterion, place, reasons, none, none, "", none, none);
+        }
+
+        /** Margin in standard deviations of the error; NaN where the value is exact. */
+        public double closeness() {
+            return error > 0 ? margin / error : Double.NaN;
+        }
+    }
+
+    /** A waiver that holds: criterion, role of who answers for it, its day and last day, and the reason. */
+    public record Answered(String criterion, String by, String date, String expires, String reason) {}
+
     /** Whether a case was judged. */
     public enum Kind {
         JUDGED,
@@ -86,6 +133,7 @@ public record CaseRow(
                 List.of(),
                 "",
                 Course.BEFORE_WIRE,
+                Details.NONE,
                 false);
     }
 
@@ -93,11 +141,18 @@ public record CaseRow(
         return kind == Kind.JUDGED;
     }
 
+    /** The same under another name than the resident's, for comparisons of other groups. */
+    public CaseRow under(String group) {
+        return new CaseRow(
+                source, kind, reason, id, hash, stage, group, day, endings, waived, missing, notes, errors, doubts,
+                lost, recorded, course, details, superseded);
+    }
+
     /** The same as an earlier state of a case of which there is a later one. */
     CaseRow earlier() {
         return new CaseRow(
                 source, kind, reason, id, hash, stage, resident, day, endings, waived, missing, notes, errors, doubts,
-                lost, recorded, course, true);
+                lost, recorded, course, details, true);
     }
 
     /** How many criteria ended so. */

@@ -65,6 +65,7 @@ public final class RowJson {
         if (row.superseded()) {
             g.writeBooleanField("superseded", true);
         }
+        DetailsJson.write(g, row.details());
         for (Ending e : Ending.values()) {
             List<String> so = new ArrayList<>();
             for (int i = 0; i < row.endings().length; i++) {
@@ -160,6 +161,7 @@ public final class RowJson {
                         .asText("before-wire")
                         .toUpperCase(java.util.Locale.ROOT)
                         .replace('-', '_')),
+                DetailsJson.read(n),
                 n.path("superseded").asBoolean());
     }
 

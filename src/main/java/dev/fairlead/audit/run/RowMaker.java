@@ -1,18 +1,24 @@
 package dev.fairlead.audit.run;
 
+import dev.fairlead.audit.outcome.Attained;
+import dev.fairlead.audit.outcome.Outcomes;
 import dev.fairlead.audit.source.Item;
 import dev.fairlead.audit.source.TableException;
 import dev.fairlead.check.CheckOptions;
 import dev.fairlead.check.Checker;
+import dev.fairlead.findings.AppliedWaiver;
 import dev.fairlead.findings.Reach;
 import dev.fairlead.findings.Waived;
 import dev.fairlead.intake.CaseReading;
 import dev.fairlead.intake.text.Problem;
+import dev.fairlead.measure.Worked;
 import dev.fairlead.model.Case;
+import dev.fairlead.model.shape.Recorded;
 import dev.fairlead.rules.catalogue.Criterion;
 import dev.fairlead.rules.catalogue.Hash;
 import dev.fairlead.rules.verdict.Ending;
 import dev.fairlead.rules.verdict.Endings;
+import dev.fairlead.rules.verdict.Judgement;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -29,14 +35,22 @@ import java.util.function.Function;
  * threads.
  */
 public final class RowMaker {
-    private static final Waived NO_WAIVERS = new Waived(Set.of(), List.of());
+    private static final Waived NO_WAIVERS = new Waived(Map.of(), List.of());
 
     private final Checker checker;
     private final CheckOptions options;
     private final String[] ids;
+    /** What reads the numbers off; null where no table asks for them, for it takes as long as judging. */
+    private final Values values;
 
     /** Judges by that checker; {@code options} are without workings. */
     public RowMaker(Checker checker, CheckOptions options) {
+        this(checker, options, false);
+    }
+
+    /** The same; {@code numbers} keeps the numbers behind the findings as well. */
+    public RowMaker(Checker checker, CheckOptions options, boolean numbers) {
+        this.values = numbers ? new Values(checker.rulebase().catalogue()) : null;
         this.checker = checker;
         this.options = options.withoutWorkings();
         ids = checker.rulebase().catalogue().criteria().stream()
@@ -48,11 +62,12 @@ public final class RowMaker {
     public CaseRow row(Item item) {
         String hash = "";
         try {
-            Item.Read read = item.read(true);
+            // numbers are told with their errors; without them reading is quicker
+            Item.Read read = item.read(values == null);
             hash = Hash.of(read.text());
             CaseReading reading = read.reading();
             return reading.read()
-                    ? judged(item.source(), hash, reading, read.lost())
+                    ? judged(item, hash, reading, read.lost())
                     : CaseRow.not(CaseRow.Kind.UNREADABLE, item.source(), hash, problems(item, reading));
         } catch (TableException e) {
             return CaseRow.not(CaseRow.Kind.UNREADABLE, item.source(), "", e.getMessage());
@@ -61,14 +76,16 @@ public final class RowMaker {
         }
     }
 
-    private CaseRow judged(String source, String hash, CaseReading reading, List<String> lost) {
+    private CaseRow judged(Item item, String hash, CaseReading reading, List<String> lost) throws TableException {
         Case c = reading.value().orElseThrow();
         Reach reach = options.reach(c);
         Reach own = options.date().isEmpty() && options.stage().isEmpty()
                 ? reach
                 : Reach.of(c, Optional.empty(), Optional.empty());
         Optional<LocalDate> day = reach.day();
-        Endings judged = checker.endings(c, options);
+        Worked worked = checker.measured(c, options);
+        Judgement full = values == null ? null : checker.judge(worked, reach.judged());
+        Endings judged = full == null ? checker.endings(worked, reach.judged()) : values.endings(full);
         byte[] endings = new byte[ids.length];
         Map<String, List<String>> missing = new LinkedHashMap<>();
         for (int i = 0; i < ids.length; i++) {
@@ -80,7 +97,7 @@ public final class RowMaker {
         }
         Waived waived = c.waivers().isEmpty() ? NO_WAIVERS : waived(c, judged, day);
         return new CaseRow(
-                source,
+                item.source(),
                 CaseRow.Kind.JUDGED,
                 "",
                 c.id(),
@@ -99,7 +116,34 @@ public final class RowMaker {
                 lost,
                 Timeline.recorded(own),
                 Timeline.course(c, own),
+                details(c, item, own, waived, full == null ? List.of() : values.of(full)),
                 false);
+    }
+
+    private CaseRow.Details details(Case c, Item item, Reach own, Waived waived, List<CaseRow.Value> numbers)
+            throws TableException {
+        List<Attained> attained = Recorded.any(c.holding()) ? attained(c, item) : List.of();
+        List<CaseRow.Answered> answered = waived.holding().isEmpty()
+                ? List.of()
+                : Arrays.stream(ids)
+                        .filter(waived.holding()::containsKey)
+                        .map(id -> answered(id, waived.holding().get(id)))
+                        .toList();
+        String site = c.site().value().orElse("");
+        return site.isEmpty() && attained.isEmpty() && answered.isEmpty() && numbers.isEmpty()
+                ? CaseRow.Details.NONE
+                : new CaseRow.Details(site, answered, attained, numbers);
+    }
+
+    /** A case that has an end is read once more where it was read without the errors of its measurements. */
+    private List<Attained> attained(Case c, Item item) throws TableException {
+        Case full = values == null ? item.read(false).reading().value().orElse(c) : c;
+        return Outcomes.of(full, checker.parts().clinic());
+    }
+
+    private static CaseRow.Answered answered(String criterion, AppliedWaiver w) {
+        return new CaseRow.Answered(
+                criterion, w.by().word(), w.date().toString(), w.expires().toString(), w.reason());
     }
 
     /** What is made of each; mostly there is none. */

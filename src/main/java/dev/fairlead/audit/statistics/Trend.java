@@ -15,6 +15,9 @@ import org.hipparchus.distribution.continuous.TDistribution;
  * @param p how often times shuffled within stages give as steep a slope, up or down; NaN before it is asked for
  */
 public record Trend(double level, double slope, double error, double spread, int cases, double p) {
+    /** Shuffles that reach what was seen, after which no more are made. */
+    private static final int ENOUGH = 250;
+
     /** With less there is too little to fit. */
     public static final int FEWEST_WARNINGS = 10;
 
@@ -81,7 +84,10 @@ public record Trend(double level, double slope, double error, double spread, int
                 : null;
     }
 
-    /** The same with p from times shuffled within stages. */
+    /**
+     * The same with p from times shuffled within stages. Shuffles end once so many reached what was seen that p is known
+     * well enough, and far from standing out (Besag & Clifford 1991, Biometrika 78:301, from memory).
+     */
     public Trend tested(double[] observed, double[] expected, double[] years, int[] stage, long seed) {
         int n = observed.length;
         double rho = 0;
@@ -122,7 +128,9 @@ public record Trend(double level, double slope, double error, double spread, int
         }
         SplittableRandom random = new SplittableRandom(seed);
         int reached = 0;
-        for (int b = 0; b < StageShuffle.SHUFFLES; b++) {
+        int shuffled = 0;
+        while (shuffled < StageShuffle.SHUFFLES && reached < ENOUGH) {
+            shuffled++;
             double sum = 0;
             for (int s = 0; s < stages; s++) {
                 for (int at = from[s + 1] - 1; at >= from[s]; at--) {
@@ -135,7 +143,8 @@ public record Trend(double level, double slope, double error, double spread, int
             }
             reached += Math.abs(sum - usual) >= Math.abs(seen - usual) - 1e-9 ? 1 : 0;
         }
-        return new Trend(level, slope, error, spread, cases, (1.0 + reached) / (StageShuffle.SHUFFLES + 1.0));
+        double p = reached == ENOUGH ? (double) reached / shuffled : (1.0 + reached) / (shuffled + 1.0);
+        return new Trend(level, slope, error, spread, cases, p);
     }
 
     /** The same with p from the fit, for many cases. */

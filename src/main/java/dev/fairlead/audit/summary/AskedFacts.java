@@ -6,6 +6,7 @@ import dev.fairlead.check.Checker;
 import dev.fairlead.intake.CaseReader;
 import dev.fairlead.intake.text.CaseFormat;
 import dev.fairlead.model.Case;
+import dev.fairlead.model.Stage;
 import dev.fairlead.rules.catalogue.Criterion;
 import dev.fairlead.rules.verdict.Ending;
 import dev.fairlead.rules.verdict.Endings;
@@ -37,6 +38,7 @@ final class AskedFacts {
     private final Map<String, Integer> known = new HashMap<>();
     private final List<String> names = new ArrayList<>();
     private final long[][] asked;
+    private final Stage[] stages;
 
     AskedFacts(Checker checker) {
         List<Criterion> all = checker.rulebase().catalogue().criteria();
@@ -44,6 +46,7 @@ final class AskedFacts {
             criteria.put(c.id(), criteria.size());
         }
         asked = new long[all.size()][4];
+        stages = all.stream().map(Criterion::stage).toArray(Stage[]::new);
         for (String text : EMPTY_CASES) {
             Case c = CaseReader.read(text.getBytes(StandardCharsets.UTF_8), "empty", CaseFormat.JSON)
                     .value()
@@ -112,6 +115,16 @@ final class AskedFacts {
             }
         }
         return bits;
+    }
+
+    /** The step that asks for a fact first. */
+    Stage step(int fact) {
+        Stage first = Stage.HOLDING;
+        for (int i = 0; i < asked.length; i++) {
+            boolean asks = fact >> 6 < asked[i].length && (asked[i][fact >> 6] & 1L << fact) != 0;
+            first = asks && stages[i].compareTo(first) < 0 ? stages[i] : first;
+        }
+        return first;
     }
 
     /** A pointer with entries of lists made alike. */

@@ -7,12 +7,14 @@ import dev.fairlead.rules.verdict.Ending;
 
 /**
  * A case among those that need a look first: stops without a waiver before cautions, and children with a wire in the
- * mouth before those who wait for one or hold; closed cases last.
+ * mouth before those who wait for one or hold; among equals what is new since the last audit; closed cases last.
  *
  * @param stops warnings of weight stop that no waiver answers for
+ * @param fresh open warnings that were not there at an earlier audit; 0 where none is known
  */
-public record Look(CaseRow row, Item item, int stops, int cautions, int open, long number) implements Comparable<Look> {
-    static Look of(Audit.Done done, java.util.List<String> ids, long number) {
+public record Look(CaseRow row, Item item, int stops, int cautions, int open, int fresh, long number)
+        implements Comparable<Look> {
+    static Look of(Audit.Done done, java.util.List<String> ids, int fresh, long number) {
         CaseRow row = done.row();
         int stops = 0;
         int cautions = 0;
@@ -22,13 +24,14 @@ public record Look(CaseRow row, Item item, int stops, int cautions, int open, lo
             cautions += row.endings()[i] == Ending.CAUTION.ordinal() && !waived ? 1 : 0;
         }
         return new Look(
-                row, done.item(), stops, cautions, row.count(Ending.NOT_ASSESSED) + row.count(Ending.FAILED), number);
+                row, done.item(), stops, cautions, row.count(Ending.NOT_ASSESSED) + row.count(Ending.FAILED), fresh, number);
     }
 
     /** The one that needs a look sooner comes first. */
     @Override
     public int compareTo(Look o) {
         int by = Integer.compare(urgency(), o.urgency());
+        by = by != 0 ? by : Integer.compare(Math.min(1, o.fresh), Math.min(1, fresh));
         by = by != 0 ? by : Integer.compare(o.stops, stops);
         by = by != 0 ? by : Integer.compare(o.cautions, cautions);
         by = by != 0 ? by : Integer.compare(o.open, open);

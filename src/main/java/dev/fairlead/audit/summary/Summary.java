@@ -1,11 +1,14 @@
 package dev.fairlead.audit.summary;
 
+import dev.fairlead.audit.outcome.Outturn;
 import dev.fairlead.audit.statistics.ClusteredRate;
+import dev.fairlead.model.Stage;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 
 /**
@@ -22,6 +25,10 @@ import java.util.TreeMap;
  * @param looks cases that need a look first
  * @param lost rows of tables that count without facts that could not be read
  * @param earlier states of cases of which a later one counts
+ * @param outturn whether it came out as planned
+ * @param waivers who answers for what
+ * @param since what changed since an earlier audit, where one was given
+ * @param givenByStep facts given among those that each step is the first to ask for
  */
 public record Summary(
         long judged,
@@ -41,7 +48,14 @@ public record Summary(
         Trouble errors,
         Trouble lost,
         Comparisons comparisons,
-        Trends trends) {
+        Trends trends,
+        Outturn outturn,
+        WaiverReview waivers,
+        Map<Stage, ClusteredRate> givenByStep,
+        Optional<Since> since) {
+    /** Beside an earlier audit: cases that were not there, and open warnings that came and went. */
+    public record Since(long newCases, long fresh, long gone) {}
+
     /** Groups from which fewer warnings are expected are too small to say anything about. */
     public static final double FEW = 5;
 

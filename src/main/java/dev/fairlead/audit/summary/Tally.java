@@ -1,7 +1,9 @@
 package dev.fairlead.audit.summary;
 
+import dev.fairlead.audit.outcome.Outturn;
 import dev.fairlead.audit.run.Audit;
 import dev.fairlead.audit.run.CaseRow;
+import dev.fairlead.audit.run.LastAudit;
 import dev.fairlead.audit.statistics.Rate;
 import dev.fairlead.check.Checker;
 import dev.fairlead.model.Stage;
@@ -14,6 +16,7 @@ import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.PriorityQueue;
 import java.util.TreeMap;
 
@@ -31,6 +34,10 @@ public final class Tally {
     private final List<Criterion> criteria;
     private final List<String> ids;
     private final int looks;
+    private final LastAudit last;
+    private long fresh;
+    private long gone;
+    private long newCases;
     private final long[][] endings;
     private final long[] waived;
     private final Map<Stage, StageCount.Counter> stages = new EnumMap<>(Stage.class);
@@ -47,6 +54,9 @@ public final class Tally {
     private final Trouble.Counter earlier = new Trouble.Counter(MOST_TOLD);
     private final Trouble.Counter lost = new Trouble.Counter(MOST_TOLD);
     private final Trouble.Counter errors = new Trouble.Counter(MOST_TOLD);
+    private final Outturn.Counter outturn = new Outturn.Counter();
+    private final WaiverReview.Counter waivers = new WaiverReview.Counter();
+    private final GivenBySteps given;
     private long judged;
     private long doubts;
     private long unnamed;
@@ -55,8 +65,15 @@ public final class Tally {
 
     /** {@code looks} is how many cases are kept that need a look first. */
     public Tally(Checker checker, int looks) {
+        this(checker, looks, null);
+    }
+
+    /** The same beside an earlier audit; null where there is none. */
+    public Tally(Checker checker, int looks, LastAudit last) {
+        this.last = last;
         this.criteria = checker.rulebase().catalogue().criteria();
         this.facts = new AskedFacts(checker);
+        this.given = new GivenBySteps(facts);
         this.store = new CaseStore(criteria.size());
         this.ids = criteria.stream().map(Criterion::id).toList();
         this.looks = looks;
@@ -100,7 +117,7 @@ public final class Tally {
         }
         doubts += row.doubts() > 0 ? 1 : 0;
         unnamed += row.resident().isEmpty() ? 1 : 0;
-        Look look = Look.of(done, ids, judged++);
+        Look look = Look.of(done, ids, since(row), judged++);
         stages.get(row.stage()).add(look);
         long[] missing = facts.missing(row);
         long[] asked = facts.asked(row);
@@ -111,12 +128,27 @@ public final class Tally {
         residents.get(number).add(stage, row.endings(), look.stops() > 0, asked, missing, nAsked, nMissing);
         month(row).add(stage, row.endings(), look.stops() > 0, asked, missing, nAsked, nMissing);
         store.add(row, number, nMissing, nAsked);
+        given.add(asked, missing);
+        outturn.add(row.resident(), row.details().attained());
+        waivers.add(row, residents.get(number).name(), row.count(Ending.STOP) + row.count(Ending.CAUTION));
         if (looks > 0 && (first.size() < looks || look.compareTo(first.peek()) < 0)) {
             first.add(look);
             if (first.size() > looks) {
                 first.poll();
             }
         }
+    }
+
+    /** Warnings of a case that are new since the last audit; 0 where there is none. */
+    private int since(CaseRow row) {
+        if (last == null) {
+            return 0;
+        }
+        LastAudit.Change change = last.of(row);
+        fresh += change.fresh();
+        gone += change.gone();
+        newCases += change.known() ? 0 : 1;
+        return change.fresh();
     }
 
     private static int bits(long[] words) {
@@ -212,6 +244,10 @@ public final class Tally {
                         store,
                         residents,
                         named,
-                        criteria.stream().map(Criterion::stage).toList()));
+                        criteria.stream().map(Criterion::stage).toList()),
+                outturn.outturn(),
+                waivers.review(),
+                given.rates(),
+                last == null ? Optional.empty() : Optional.of(new Summary.Since(newCases, fresh, gone)));
     }
 }

@@ -10,21 +10,45 @@ import java.util.function.Consumer;
 
 /** The long form of an audit: one row a case and criterion, the same in CSV, Parquet and the job on a cluster. */
 public final class FindingRows {
-    /** Names of the columns, all of text. */
-    public static final List<String> COLUMNS = List.of(
-            "source",
-            "case",
-            "hash",
-            "stage",
-            "resident",
-            "day",
-            "criterion",
-            "criterionStage",
-            "outcome",
-            "weight",
-            "waived",
-            "missing",
-            "note");
+    /** What a column holds; an empty cell of a day, number or answer is nothing. */
+    public enum Type {
+        TEXT,
+        DAY,
+        NUMBER,
+        ANSWER
+    }
+
+    /** A column: its name and what it holds. */
+    public record Column(String name, Type type) {}
+
+    /** The columns, in order. */
+    public static final List<Column> TYPED = List.of(
+            text("source"),
+            text("case"),
+            text("hash"),
+            text("stage"),
+            text("resident"),
+            text("site"),
+            new Column("day", Type.DAY),
+            text("criterion"),
+            text("criterionStage"),
+            text("outcome"),
+            text("weight"),
+            new Column("waived", Type.ANSWER),
+            text("place"),
+            text("reason"),
+            number("value"),
+            number("error"),
+            text("unit"),
+            number("limit"),
+            number("margin"),
+            number("closeness"),
+            text("missing"),
+            text("note"));
+
+    /** Names of the columns. */
+    public static final List<String> COLUMNS =
+            TYPED.stream().map(Column::name).toList();
 
     /** What the last column says of a state of a case of which the same audit has a later one. */
     public static final String EARLIER = "earlier-state";
@@ -33,7 +57,7 @@ public final class FindingRows {
      * How many columns tell the case, and how many behind them the criterion and how it ends; the others differ from
      * row to row.
      */
-    static final int OF_CASE = 6;
+    static final int OF_CASE = 7;
 
     static final int OF_ENDING = 4;
 
@@ -79,13 +103,22 @@ public final class FindingRows {
     /** The one row of a case that was not judged. */
     static String[] notJudged(CaseRow row) {
         return new String[] {
-            row.source(), "", row.hash(), "", "", "", "", "", word(row.kind()), "", "", "", row.reason()
+            row.source(), "", row.hash(), "", "", "", "", "", "", word(row.kind()), "", "", "", "", "", "", "", "", "",
+            "", "", row.reason()
         };
     }
 
     /** The first columns, the same in all rows of a case that was judged. */
     static String[] ofCase(CaseRow row) {
-        return new String[] {row.source(), row.id(), row.hash(), row.stage().word(), row.resident(), row.day()};
+        return new String[] {
+            row.source(),
+            row.id(),
+            row.hash(),
+            row.stage().word(),
+            row.resident(),
+            row.details().site(),
+            row.day()
+        };
     }
 
     /** The columns behind them: the criterion at that index, and how it ends. */
@@ -95,12 +128,40 @@ public final class FindingRows {
 
     /** The last columns. */
     String[] last(CaseRow row, int criterion) {
-        List<String> missing = row.missing().getOrDefault(ids[criterion], List.of());
+        String id = ids[criterion];
+        List<String> missing = row.missing().getOrDefault(id, List.of());
+        CaseRow.Value v = value(row, id);
         return new String[] {
-            row.waived().contains(ids[criterion]) ? "yes" : "no",
+            row.waived().contains(id) ? "yes" : "no",
+            v == null ? "" : v.place(),
+            v == null ? "" : v.reasons(),
+            v == null ? "" : number(v.value()),
+            v == null ? "" : number(v.error()),
+            v == null ? "" : v.unit(),
+            v == null ? "" : number(v.limit()),
+            v == null ? "" : number(v.margin()),
+            v == null ? "" : number(v.closeness()),
             missing.isEmpty() ? "" : String.join(" ", missing),
             row.superseded() ? EARLIER : ""
         };
+    }
+
+    private static CaseRow.Value value(CaseRow row, String criterion) {
+        for (CaseRow.Value v : row.details().values()) {
+            if (v.criterion().equals(criterion)) {
+                return v;
+            }
+        }
+        return null;
+    }
+
+    /** A number to the sixth decimal, without the noise of binary fractions; empty for none. */
+    static String number(double v) {
+        return Double.isNaN(v)
+                ? ""
+                : v == Math.rint(v) && Math.abs(v) < 1e9
+                        ? Long.toString((long) v)
+                        : Double.toString(Math.rint(v * 1e6) / 1e6);
     }
 
     static String word(CaseRow.Kind kind) {
@@ -113,5 +174,13 @@ public final class FindingRows {
 
     private static String weight(Ending e) {
         return e == Ending.STOP ? "stop" : e == Ending.CAUTION ? "caution" : "none";
+    }
+
+    private static Column text(String name) {
+        return new Column(name, Type.TEXT);
+    }
+
+    private static Column number(String name) {
+        return new Column(name, Type.NUMBER);
     }
 }

@@ -19,23 +19,18 @@ import java.util.zip.GZIPOutputStream;
 import org.apache.parquet.format.ColumnChunk;
 import org.apache.parquet.format.ColumnMetaData;
 import org.apache.parquet.format.CompressionCodec;
-import org.apache.parquet.format.ConvertedType;
 import org.apache.parquet.format.DataPageHeader;
 import org.apache.parquet.format.DictionaryPageHeader;
 import org.apache.parquet.format.Encoding;
-import org.apache.parquet.format.FieldRepetitionType;
 import org.apache.parquet.format.FileMetaData;
-import org.apache.parquet.format.LogicalType;
 import org.apache.parquet.format.PageHeader;
 import org.apache.parquet.format.PageType;
 import org.apache.parquet.format.RowGroup;
 import org.apache.parquet.format.SchemaElement;
-import org.apache.parquet.format.StringType;
-import org.apache.parquet.format.Type;
 import org.apache.parquet.format.Util;
 
 /**
- * One finding a row as Apache Parquet: texts by dictionary, packed by gzip. Page headers and footer are written by the
+ * One finding a row as Apache Parquet: texts, days and numbers by dictionary, answers as bits, packed by gzip. Page headers and footer are written by the
  * format's own library; its full writer would bring a cluster's file system with it.
  */
 public final class ParquetSink implements RowSink {
@@ -76,7 +71,7 @@ public final class ParquetSink implements RowSink {
         this.endings = new int[catalogue.criteria().size()][Ending.values().length][];
         this.tool = tool;
         this.groupRows = groupRows;
-        FindingRows.COLUMNS.forEach(c -> columns.add(new Column(groupRows)));
+        FindingRows.TYPED.forEach(c -> columns.add(new Column(groupRows)));
         write(MAGIC);
     }
 
@@ -146,7 +141,7 @@ public final class ParquetSink implements RowSink {
         List<ColumnChunk> chunks = new ArrayList<>();
         long bytes = 0;
         for (int i = 0; i < columns.size(); i++) {
-            ColumnChunk chunk = chunk(columns.get(i), FindingRows.COLUMNS.get(i));
+            ColumnChunk chunk = chunk(columns.get(i), FindingRows.TYPED.get(i));
             bytes += chunk.getMeta_data().getTotal_uncompressed_size();
             chunks.add(chunk);
         }
@@ -158,39 +153,34 @@ public final class ParquetSink implements RowSink {
         }
     }
 
-    private ColumnChunk chunk(Column c, String name) throws IOException {
-        ByteArrayOutputStream texts = new ByteArrayOutputStream();
-        for (String text : c.dictionary.keySet()) {
-            byte[] b = text.getBytes(StandardCharsets.UTF_8);
-            texts.write(b.length);
-            texts.write(b.length >>> 8);
-            texts.write(b.length >>> 16);
-            texts.write(b.length >>> 24);
-            texts.write(b);
+    private ColumnChunk chunk(Column c, FindingRows.Column of) throws IOException {
+        boolean answers = of.type() == FindingRows.Type.ANSWER;
+        ParquetColumn page = ParquetColumn.of(of.type(), c.dictionary.keySet(), c.values, inGroup);
+        long first = at;
+        long plain = 0;
+        if (!answers) {
+            PageHeader dictionary = new PageHeader(PageType.DICTIONARY_PAGE, page.dictionary().length, 0);
+            dictionary.setDictionary_page_header(new DictionaryPageHeader(page.entries(), Encoding.PLAIN));
+            plain += page(dictionary, page.dictionary());
         }
-        int bits = 32 - Integer.numberOfLeadingZeros(Math.max(0, c.dictionary.size() - 1));
-        ByteArrayOutputStream data = new ByteArrayOutputStream();
-        data.write(bits);
-        data.write(HybridEncoder.of(c.values, inGroup, bits));
-        long dictionaryAt = at;
-        PageHeader dictionary = new PageHeader(PageType.DICTIONARY_PAGE, texts.size(), 0);
-        dictionary.setDictionary_page_header(new DictionaryPageHeader(c.dictionary.size(), Encoding.PLAIN));
-        long plain = page(dictionary, texts.toByteArray());
         long dataAt = at;
-        PageHeader page = new PageHeader(PageType.DATA_PAGE, data.size(), 0);
-        page.setData_page_header(new DataPageHeader(inGroup, Encoding.RLE_DICTIONARY, Encoding.RLE, Encoding.RLE));
-        plain += page(page, data.toByteArray());
+        PageHeader header = new PageHeader(PageType.DATA_PAGE, page.data().length, 0);
+        header.setData_page_header(new DataPageHeader(
+                inGroup, answers ? Encoding.PLAIN : Encoding.RLE_DICTIONARY, Encoding.RLE, Encoding.RLE));
+        plain += page(header, page.data());
         ColumnMetaData meta = new ColumnMetaData(
-                Type.BYTE_ARRAY,
+                ParquetColumn.type(of.type()),
                 List.of(Encoding.PLAIN, Encoding.RLE, Encoding.RLE_DICTIONARY),
-                List.of(name),
+                List.of(of.name()),
                 CompressionCodec.GZIP,
                 inGroup,
                 plain,
-                at - dictionaryAt,
+                at - first,
                 dataAt);
-        meta.setDictionary_page_offset(dictionaryAt);
-        ColumnChunk chunk = new ColumnChunk(dictionaryAt);
+        if (!answers) {
+            meta.setDictionary_page_offset(first);
+        }
+        ColumnChunk chunk = new ColumnChunk(first);
         chunk.setMeta_data(meta);
         c.dictionary.clear();
         return chunk;
@@ -217,14 +207,7 @@ public final class ParquetSink implements RowSink {
         SchemaElement root = new SchemaElement("findings");
         root.setNum_children(columns.size());
         schema.add(root);
-        for (String name : FindingRows.COLUMNS) {
-            SchemaElement e = new SchemaElement(name);
-            e.setType(Type.BYTE_ARRAY);
-            e.setRepetition_type(FieldRepetitionType.REQUIRED);
-            e.setConverted_type(ConvertedType.UTF8);
-            e.setLogicalType(LogicalType.STRING(new StringType()));
-            schema.add(e);
-        }
+        FindingRows.TYPED.forEach(c -> schema.add(ParquetColumn.schema(c)));
         FileMetaData meta = new FileMetaData(1, schema, total, groups);
         meta.setCreated_by("fairlead version " + tool);
         ByteArrayOutputStream footer = new ByteArrayOutputStream();

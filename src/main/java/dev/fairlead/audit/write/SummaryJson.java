@@ -78,6 +78,30 @@ public final class SummaryJson {
                         .put("pointer", n.pointer())
                         .put("cases", n.rate().count())
                         .put("asked", n.rate().of()));
+        ObjectNode given = root.putObject("factsGiven");
+        s.givenByStep().forEach((step, r) -> {
+            if (!r.none()) {
+                given.putObject(step.word())
+                        .put("given", r.count())
+                        .put("asked", r.of())
+                        .put("low", r.low())
+                        .put("high", r.high());
+            }
+        });
+        OutturnText.json(s.outturn(), root);
+        ArrayNode waivers = root.putArray("waivers");
+        s.waivers()
+                .soon()
+                .forEach(w -> waivers.addObject()
+                        .put("case", w.caseId())
+                        .put("resident", w.resident())
+                        .put("criterion", w.waiver().criterion())
+                        .put("by", w.waiver().by())
+                        .put("date", w.waiver().date())
+                        .put("expires", w.waiver().expires())
+                        .put("reason", w.waiver().reason())
+                        .put("age", w.age())
+                        .put("left", w.left()));
         ArrayNode notes = root.putArray("waiversThatDoNotHold");
         s.notes()
                 .forEach(n -> n.criteria()
@@ -101,7 +125,13 @@ public final class SummaryJson {
                                         .replace('_', '-'))
                         .put("stops", l.stops())
                         .put("cautions", l.cautions())
-                        .put("notAssessed", l.open()));
+                        .put("notAssessed", l.open())
+                        .put("new", l.fresh()));
+        s.since()
+                .ifPresent(x -> root.putObject("sinceLastAudit")
+                        .put("newCases", x.newCases())
+                        .put("newWarnings", x.fresh())
+                        .put("noLongerOpen", x.gone()));
         trouble(root, "unreadable", s.unread());
         trouble(root, "tooLong", s.tooLong());
         trouble(root, "failed", s.failed());
@@ -128,6 +158,8 @@ public final class SummaryJson {
                     .put("judged", java.util.Arrays.stream(g.judged()).sum())
                     .put("warned", g.warnings())
                     .put("expected", g.expected(rates))
+                    .put("factsGiven", g.completeness().count())
+                    .put("factsAsked", g.completeness().of())
                     .put("note", g.note());
         }
     }

@@ -13,6 +13,7 @@ import dev.fairlead.audit.summary.StageCount;
 import dev.fairlead.audit.summary.Summary;
 import dev.fairlead.audit.summary.Trends;
 import dev.fairlead.audit.summary.Trouble;
+import dev.fairlead.audit.summary.WaiverReview;
 import dev.fairlead.drawing.Wrap;
 import dev.fairlead.findings.Report;
 import dev.fairlead.findings.Words;
@@ -55,6 +56,7 @@ public final class SummaryText {
         signals(s, out);
         trends(s, out);
         missing(s, out);
+        OutturnText.add(s.outturn(), out);
         criteria(s, out);
         waivers(s, out);
         trouble("NOT READ", s.unread(), out);
@@ -249,6 +251,18 @@ public final class SummaryText {
                             n.rate().of()),
                     words(n.pointer()) + "  " + n.pointer() + (with.isEmpty() ? "" : "; most with " + with)));
         }
+        out.append(Wrap.hanging(
+                "  by step: ",
+                s.givenByStep().entrySet().stream()
+                        .filter(e -> !e.getValue().none())
+                        .map(e -> e.getKey().word() + " " + Percent.clustered(e.getValue()))
+                        .collect(java.util.stream.Collectors.joining("; "))));
+        out.append(Wrap.hanging(
+                "  by period: ",
+                s.periods().stream()
+                        .filter(g -> g.cases() > 0)
+                        .map(g -> g.name() + " " + Percent.clustered(g.completeness()))
+                        .collect(java.util.stream.Collectors.joining("; "))));
     }
 
     /** Residents in whose cases a fact is missing most, with counts; empty where none is named. */
@@ -281,6 +295,26 @@ public final class SummaryText {
                                         .filter(c -> c.waived() > 0)
                                         .map(c -> c.id() + " " + c.waived())
                                         .collect(java.util.stream.Collectors.joining(", ", ": ", "."))));
+        WaiverReview review = s.waivers();
+        if (review.count() > 0) {
+            out.append(Wrap.hanging(
+                    "  ",
+                    "Answered for by "
+                            + review.roles().stream()
+                                    .map(r -> r.name() + " " + r.count())
+                                    .collect(java.util.stream.Collectors.joining(", "))
+                            + ". " + review.expiring() + " end within " + WaiverReview.EXPIRING + " days."));
+            review.residents().forEach((name, rate) -> {
+                if (rate.count() > 0) {
+                    out.append(Wrap.hanging(
+                            "  " + name + "  ",
+                            rate.count() + " of " + rate.of() + " warnings waived (" + Percent.interval(rate) + ")"));
+                }
+            });
+            review.soon().stream()
+                    .limit(MOST)
+                    .forEach(w -> out.append(Wrap.hanging("  " + w.caseId() + "  ", waiver(w))));
+        }
         s.notes()
                 .forEach(n -> out.append(Wrap.hanging(
                         "  ",
@@ -288,6 +322,19 @@ public final class SummaryText {
                                 + n.criteria().stream()
                                         .map(c -> (c.name().isEmpty() ? "(none named)" : c.name()) + " " + c.count())
                                         .collect(java.util.stream.Collectors.joining(", ")))));
+    }
+
+    /** A waiver in one line: what, who, how old, how long it still holds, and why. */
+    private static String waiver(WaiverReview.One w) {
+        return w.waiver().criterion() + ", " + w.waiver().by() + ", " + w.age() + " days old, ends "
+                + w.waiver().expires() + (w.expiring() ? " (soon)" : "") + ": "
+                + w.waiver().reason();
+    }
+
+    /** What changed since an earlier audit. */
+    public static String since(Summary.Since x) {
+        return "Since the last audit: " + x.newCases() + (x.newCases() == 1 ? " new case, " : " new cases, ") + x.fresh()
+                + (x.fresh() == 1 ? " warning" : " warnings") + " new, " + x.gone() + " no longer open.";
     }
 
     private static void looks(Summary s, StringBuilder out) {
@@ -299,10 +346,12 @@ public final class SummaryText {
             return;
         }
         out.append("\nWHO FIRST\n");
+        s.since().ifPresent(x -> out.append(Wrap.hanging("  ", since(x))));
         for (Look l : looks) {
             out.append(Wrap.hanging(
                     String.format(Locale.ROOT, "  %-14s ", l.row().id()),
-                    l.stops() + " stop, " + l.cautions() + " caution, " + l.open() + " open; "
+                    l.stops() + " stop, " + l.cautions() + " caution, " + l.open() + " open"
+                            + (l.fresh() > 0 ? ", " + l.fresh() + " new" : "") + "; "
                             + l.row().stage().word()
                             + (l.row().course() == CaseRow.Course.WIRE_IN ? ", wire in" : "")
                             + (l.row().resident().isEmpty()

@@ -13,6 +13,7 @@ import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import org.dhatim.fastexcel.Workbook;
 import org.dhatim.fastexcel.Worksheet;
@@ -32,6 +33,7 @@ public final class XlsxSink implements RowSink {
             "case",
             "stage",
             "resident",
+            "site",
             "day",
             "stop",
             "caution",
@@ -77,10 +79,11 @@ public final class XlsxSink implements RowSink {
             row.id(),
             row.judged() ? row.stage().word() : FindingRows.word(row.kind()),
             row.resident(),
+            row.details().site(),
             row.day()
         };
         for (int i = 0; i < texts.length; i++) {
-            cases.value(caseRow, i, Cells.safe(texts[i]));
+            typed(cases, caseRow, i, CASE_HEAD.get(i).equals("day") ? FindingRows.Type.DAY : FindingRows.Type.TEXT, texts[i]);
         }
         if (row.judged()) {
             Ending[] counted = {Ending.STOP, Ending.CAUTION, Ending.NOT_ASSESSED, Ending.PASS, Ending.DOES_NOT_APPLY};
@@ -107,7 +110,7 @@ public final class XlsxSink implements RowSink {
         }
         try {
             for (String cell : cells) {
-                spool.append(Cells.safe(cell).replace(BETWEEN, ' ')).append(BETWEEN);
+                spool.append(cell.replace(BETWEEN, ' ').replaceAll("[\\r\\n]+", " ")).append(BETWEEN);
             }
             spool.append('\n');
         } catch (IOException e) {
@@ -128,7 +131,7 @@ public final class XlsxSink implements RowSink {
                 }
                 String[] cells = line.split(String.valueOf(BETWEEN), -1);
                 for (int i = 0; i < FindingRows.COLUMNS.size(); i++) {
-                    sheet.value(r, i, cells[i]);
+                    typed(sheet, r, i, FindingRows.TYPED.get(i).type(), cells[i]);
                 }
                 if (++r % FLUSH == 0) {
                     sheet.flush();
@@ -137,6 +140,21 @@ public final class XlsxSink implements RowSink {
         }
         if (sheet != null) {
             sheet.finish();
+        }
+    }
+
+    private static void typed(Worksheet sheet, int r, int i, FindingRows.Type type, String cell) {
+        if (type == FindingRows.Type.TEXT) {
+            sheet.value(r, i, Cells.safe(cell));
+        } else if (!cell.isEmpty()) {
+            switch (type) {
+                case NUMBER -> sheet.value(r, i, Double.valueOf(cell));
+                case DAY -> {
+                    sheet.value(r, i, LocalDate.parse(cell));
+                    sheet.style(r, i).format("yyyy-mm-dd").set();
+                }
+                default -> sheet.value(r, i, cell.equals("yes"));
+            }
         }
     }
 
@@ -180,31 +198,21 @@ public final class XlsxSink implements RowSink {
                         "asks"));
         int r = 1;
         for (CriterionCount c : s.criteria()) {
-            Object[] cells = {
-                c.id(),
-                c.stage().word(),
-                c.warn(),
-                c.stop(),
-                c.waived(),
-                c.pass(),
-                c.judged() == 0 ? null : c.warnRate().share(),
-                c.judged() == 0 ? null : c.warnRate().low(),
-                c.judged() == 0 ? null : c.warnRate().high(),
-                c.notAssessed(),
-                c.doesNotApply(),
-                c.title()
-            };
-            for (int i = 0; i < cells.length; i++) {
-                if (cells[i] instanceof String text) {
-                    sheet.value(r, i, Cells.safe(text));
-                } else if (cells[i] != null) {
-                    sheet.value(r, i, (Number) cells[i]);
-                }
-                if (i >= 6 && i <= 8) {
-                    sheet.style(r, i).format("0.0%").set();
-                }
-            }
-            r++;
+            cells(
+                    sheet,
+                    r++,
+                    c.id(),
+                    c.stage().word(),
+                    c.warn(),
+                    c.stop(),
+                    c.waived(),
+                    c.pass(),
+                    share(c.judged() == 0 ? Double.NaN : c.warnRate().share()),
+                    share(c.judged() == 0 ? Double.NaN : c.warnRate().low()),
+                    share(c.judged() == 0 ? Double.NaN : c.warnRate().high()),
+                    c.notAssessed(),
+                    c.doesNotApply(),
+                    c.title());
         }
         sheet.value(
                 r + 1,
@@ -214,6 +222,43 @@ public final class XlsxSink implements RowSink {
                         + heading.rulebase().hash());
         sheet.value(r + 2, 0, dev.fairlead.findings.Report.CAUTION);
         sheet.finish();
+        new SummarySheets(s).each(this::table);
+    }
+
+    /** A share, told in per cent; NaN for none. */
+    record Share(double value) {}
+
+    static Share share(double value) {
+        return new Share(value);
+    }
+
+    private void table(String name, List<String> head, List<Object[]> all) {
+        try {
+            Worksheet sheet = next(null, name, 1, head);
+            int r = 1;
+            for (Object[] row : all) {
+                cells(sheet, r++, row);
+            }
+            sheet.finish();
+        } catch (IOException e) {
+            throw new java.io.UncheckedIOException(e);
+        }
+    }
+
+    /** Texts, numbers and shares of a row; nothing where a number is NaN. */
+    private static void cells(Worksheet sheet, int r, Object... cells) {
+        for (int i = 0; i < cells.length; i++) {
+            if (cells[i] instanceof String text) {
+                sheet.value(r, i, Cells.safe(text));
+            } else if (cells[i] instanceof Share s) {
+                if (!Double.isNaN(s.value())) {
+                    sheet.value(r, i, s.value());
+                    sheet.style(r, i).format("0.0%").set();
+                }
+            } else if (cells[i] instanceof Number n && !Double.isNaN(n.doubleValue())) {
+                sheet.value(r, i, n);
+            }
+        }
     }
 
     @Override

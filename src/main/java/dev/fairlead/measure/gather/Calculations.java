@@ -7,11 +7,13 @@ import dev.fairlead.measure.wire.ForceModel;
 import dev.fairlead.measure.wire.NearForces;
 import dev.fairlead.measure.wire.NoForceModel;
 import dev.fairlead.model.Case;
+import dev.fairlead.model.Clinic;
 
 /** What predicts the incisors and the forces of one case. */
-public record Calculations(IncisorPrediction position, ForceModel force) {
-    private static final Calculations PLAIN = new Calculations(new TippedIncisors(), new NoForceModel());
-    private static final Calculations FULL = new Calculations(PLAIN.position(), new BeamForces());
+public record Calculations(IncisorPrediction position, ForceModel force, Clinic clinic) {
+    private static final Calculations PLAIN =
+            new Calculations(new TippedIncisors(Clinic.PUBLISHED), new NoForceModel(), Clinic.PUBLISHED);
+    private static final Calculations FULL = new Calculations(PLAIN.position(), new BeamForces(), Clinic.PUBLISHED);
 
     /** Everything: published rules, plane geometry and the beam model of the wire. */
     public static Calculations full() {
@@ -20,7 +22,7 @@ public record Calculations(IncisorPrediction position, ForceModel force) {
 
     /** The same without the beam model, where no forces are judged. */
     public Calculations withoutForces() {
-        return new Calculations(position, new NoForceModel());
+        return new Calculations(position, new NoForceModel(), clinic);
     }
 
     /**
@@ -28,7 +30,12 @@ public record Calculations(IncisorPrediction position, ForceModel force) {
      * case itself alone.
      */
     public Calculations near(Case base) {
-        return new Calculations(position, new NearForces(base, force));
+        return new Calculations(position, new NearForces(base, force), clinic);
+    }
+
+    /** The same with what a clinic's own cases have shown. */
+    public Calculations of(Clinic own) {
+        return own.equals(clinic) ? this : new Calculations(new TippedIncisors(own), force, own);
     }
 
     /** Published rules and plane geometry; no beam model. */

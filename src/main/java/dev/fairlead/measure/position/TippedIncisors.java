@@ -5,6 +5,7 @@ import dev.fairlead.measure.working.Say;
 import dev.fairlead.measure.working.Workbook;
 import dev.fairlead.measure.working.Working;
 import dev.fairlead.model.Case;
+import dev.fairlead.model.Clinic;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Unit;
 
@@ -17,9 +18,6 @@ import dev.fairlead.model.Unit;
  * 3.6 degrees per mm and an occlusal plane three standard deviations steeper than its mean.
  */
 public final class TippedIncisors implements IncisorPrediction {
-    /** Half of the published spread, as two standard deviations. */
-    static final double FACTOR_SD = 0.3;
-
     private static final String FACTOR = "degrees of tipping per mm of advancement";
     /**
      * Occlusal to mandibular plane where it was not measured, degrees: between 13.1 (Downs 1948) and 18 (Steiner 1953),
@@ -34,6 +32,13 @@ public final class TippedIncisors implements IncisorPrediction {
 
     private static final double UPRIGHT = 90;
     private static final String GROUP = "Incisor position";
+
+    private final Clinic clinic;
+
+    /** Scaled by what a clinic's own cases have shown; as published by {@link Clinic#PUBLISHED}. */
+    public TippedIncisors(Clinic clinic) {
+        this.clinic = clinic;
+    }
 
     /** Degrees per mm as the lever that turns so far at the start, mm. */
     private static Measured lever(double degreesPerMm) {
@@ -51,8 +56,10 @@ public final class TippedIncisors implements IncisorPrediction {
         Measured radius = c.headFilm().tippingRadius();
         Measured planes = planes(readings, 0);
         Measured steep = planes(readings, STEEPEST);
-        Measured inclination = after(before, mean, radius, planes, Tipping.DEGREES_PER_MM);
-        Measured inclinationMost = after(before, mean, radius, steep, Tipping.MOST_DEGREES_PER_MM);
+        double ratio = clinic.tipping().mean();
+        Measured inclination = after(before, mean, radius, planes, Tipping.DEGREES_PER_MM, ratio);
+        // own cases that tip less never make the steepest figures milder
+        Measured inclinationMost = after(before, mean, radius, steep, Tipping.MOST_DEGREES_PER_MM, Math.max(1, ratio));
         Measured divergence = readings.mandibularPlane().plus(-Cephalometry.FMA_NORM);
         PredictedIncisors position = new PredictedIncisors(
                 inclination,
@@ -80,17 +87,23 @@ public final class TippedIncisors implements IncisorPrediction {
         return fma.known() ? mean.withError(PLANES_SPREAD, PLANES_SD) : measured.plus(fma);
     }
 
-    private static Measured after(Measured before, Measured mean, Measured radius, Measured planes, double factor) {
+    private Measured after(
+            Measured before, Measured mean, Measured radius, Measured planes, double factor, double ratio) {
         Measured after = radius.known() && planes.known()
                 ? Measured.function(
                         Unit.DEGREE,
-                        x -> x[0] + tip(x[0], x[3], x[1], x[2]).inclinationChange(x[1]),
+                        x -> x[0] + ratio * tip(x[0], x[3], x[1], x[2]).inclinationChange(x[1]),
                         before,
                         mean,
                         radius,
                         planes)
-                : before.plus(mean.known() ? mean.chain(factor * mean.value(), factor, Unit.DEGREE) : mean);
-        return after.known() ? after.withError(FACTOR, mean.value() * FACTOR_SD) : after;
+                : before.plus(
+                        mean.known() ? mean.chain(ratio * factor * mean.value(), ratio * factor, Unit.DEGREE) : mean);
+        return after.known()
+                ? after.withError(
+                        FACTOR,
+                        mean.value() * Tipping.DEGREES_PER_MM * clinic.tipping().sd())
+                : after;
     }
 
     private static Measured overbite(Case c, Measured before, Measured mean, Measured planes, Measured radius) {
@@ -110,7 +123,7 @@ public final class TippedIncisors implements IncisorPrediction {
         return new Tipping(Math.max(radius, advance / room), lean);
     }
 
-    private static void write(
+    private void write(
             Workbook book,
             Case c,
             Measured mean,
@@ -129,7 +142,13 @@ public final class TippedIncisors implements IncisorPrediction {
                         + " degrees, with a spread of 5.";
         String factor = " Published pairs in growing children run from 2.5 to 3.6 degrees per mm; the error spans them."
                 + " By the steepest figures for what was not measured it would be " + Say.num(p.inclinationMost())
-                + ".";
+                + "."
+                + (clinic.own()
+                        ? " The change is multiplied by "
+                                + Say.num(clinic.tipping().mean()) + ", with a spread of "
+                                + Say.num(clinic.tipping().sd()) + ", as " + clinic.cases()
+                                + " cases of this clinic have shown."
+                        : "");
         book.add(() -> radius.known()
                 ? Working.of(
                         "position.inclination-after",

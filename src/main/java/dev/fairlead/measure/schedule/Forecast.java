@@ -4,6 +4,7 @@ import dev.fairlead.measure.space.SpaceResult;
 import dev.fairlead.measure.working.Workbook;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Choices.Pattern;
+import dev.fairlead.model.Clinic;
 import dev.fairlead.model.Fact;
 import dev.fairlead.model.Side;
 import java.time.LocalDate;
@@ -38,18 +39,23 @@ public record Forecast(
     }
 
     /** Forecasts a case for {@code day}. */
-    public static Forecast of(Case c, SpaceResult space, Fact<LocalDate> day, Workbook book) {
+    public static Forecast of(Case c, SpaceResult space, Fact<LocalDate> day, Clinic clinic, Workbook book) {
         List<Shedding> shedding = new ArrayList<>();
         for (Side side : Side.values()) {
             for (PrimaryTooth t : PrimaryTooth.values()) {
                 shedding.add(Shedding.of(c, t, side, day));
             }
         }
-        Forecast made = new Forecaster(c, space, day).forecast(shedding);
+        Forecast made = new Forecaster(c, space, day, clinic).forecast(shedding);
         if (book.wanted()) {
             new ScheduleWords(c, made, book).write();
         }
         return made;
+    }
+
+    /** What the plan promised when the wire went in; empty while it names too little. */
+    public static Optional<Route> atStart(Case c, SpaceResult space, Clinic clinic) {
+        return new Forecaster(c.beforeVisits(), space, Fact.unknown("/date"), clinic).planned();
     }
 
     public SideForecast side(Side side) {

@@ -5,6 +5,7 @@ import dev.fairlead.measure.space.SideSpace;
 import dev.fairlead.measure.space.SpaceResult;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Choices.Pattern;
+import dev.fairlead.model.Clinic;
 import dev.fairlead.model.Fact;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Pointers;
@@ -22,17 +23,23 @@ final class Forecaster {
     static final double MOST_PER_MONTH = 1;
 
     private final Case c;
+    private final Clinic clinic;
+    /** Growth of one side's space per mm of advance. */
+    private final double chord;
+
     private final SpaceResult space;
     private final Fact<LocalDate> day;
     private final OwnResponse[] responses = new OwnResponse[2];
     private final Measured[] toDo = new Measured[2];
 
-    Forecaster(Case c, SpaceResult space, Fact<LocalDate> day) {
+    Forecaster(Case c, SpaceResult space, Fact<LocalDate> day, Clinic clinic) {
+        this.clinic = clinic;
+        this.chord = Response.CHORD_PER_ADVANCE * clinic.gain().mean();
         this.c = c;
         this.space = space;
         this.day = day;
         for (Side side : Side.values()) {
-            responses[side.ordinal()] = OwnResponse.of(c, side);
+            responses[side.ordinal()] = OwnResponse.of(c, side, clinic);
             toDo[side.ordinal()] = c.plan().advance(side).minus(done(side));
         }
     }
@@ -50,10 +57,7 @@ final class Forecaster {
                 Pointers.union(toDo[0].missing(), toDo[1].missing()),
                 Pointers.union(
                         c.plan().standOff().missing(), c.plan().intervalWeeks().missing()));
-        boolean known = toDo[0].known()
-                && toDo[1].known()
-                && c.plan().standOff().known()
-                && c.plan().intervalWeeks().known();
+        boolean known = known();
         List<Route> routes = new ArrayList<>();
         List<Course> planned = List.of();
         for (Pattern p : known ? Pattern.values() : new Pattern[0]) {
@@ -74,6 +78,22 @@ final class Forecaster {
                 .flatMap(Route::end);
         Judged judged = judge(end, shedding);
         return new Forecast(sides, routes, c.plan().pattern(), shedding, judged.fit(), judged.gone(), missing);
+    }
+
+    private boolean known() {
+        return toDo[0].known()
+                && toDo[1].known()
+                && c.plan().standOff().known()
+                && c.plan().intervalWeeks().known();
+    }
+
+    /** The way that the plan names alone; empty while something is missing, or where it never ends. */
+    Optional<Route> planned() {
+        return known() && c.plan().pattern().known()
+                ? Optional.of(courses(c.plan().pattern().get()))
+                        .filter(x -> x.stream().allMatch(Course::ends))
+                        .map(x -> route(c.plan().pattern().get(), x))
+                : Optional.empty();
     }
 
     /** Fast, expected and slow. */
@@ -142,11 +162,11 @@ final class Forecaster {
         Measured now = s.required().minus(s.shortage());
         if (started()) {
             Measured read = c.visits().get(c.visits().size() - 1).side(side).space();
-            now = read.known() ? read : now.plus(done(side).times(Response.CHORD_PER_ADVANCE));
+            now = read.known() ? read : now.plus(done(side).times(chord));
         }
         Measured lacking = s.required().minus(now);
-        Measured needed = lacking.times(1 / Response.CHORD_PER_ADVANCE).max(Measured.exact(0, Unit.MM));
-        Measured after = lacking.minus(toDo[i].max(Measured.exact(0, Unit.MM)).times(Response.CHORD_PER_ADVANCE));
+        Measured needed = lacking.times(1 / chord).max(Measured.exact(0, Unit.MM));
+        Measured after = lacking.minus(toDo[i].max(Measured.exact(0, Unit.MM)).times(chord));
         Optional<ExpectedRange<Integer>> reached = courses.isEmpty()
                 ? Optional.empty()
                 : Optional.of(new ExpectedRange<>(
@@ -190,22 +210,31 @@ final class Forecaster {
             double fast = now.value() + gained(courses.get(0), side, v);
             double expected = now.value() + gained(courses.get(1), side, v);
             double slow = now.value() + gained(courses.get(2), side, v);
+            // the spread of the gain is told where the clinic's own cases tell it
+            double unsure = clinic.own()
+                    ? Math.hypot(
+                            reading,
+                            ExpectedRange.REACH
+                                    * clinic.gain().sd()
+                                    / clinic.gain().mean()
+                                    * (expected - now.value()))
+                    : reading;
             int ahead = v;
             points.add(new Point(
                     v,
                     start().value().map(s -> visit(s, ahead)),
                     expected,
-                    expected - Math.hypot(expected - slow, reading),
-                    expected + Math.hypot(fast - expected, reading),
+                    expected - Math.hypot(expected - slow, unsure),
+                    expected + Math.hypot(fast - expected, unsure),
                     v == 0 && started()));
         }
         return points;
     }
 
     /** Growth of a side's space until a visit, mm. */
-    private static double gained(Course course, Side side, int visit) {
+    private double gained(Course course, Side side, int visit) {
         double[] left = course.left().get(Math.min(visit, course.left().size() - 1));
-        return (course.left().get(0)[side.ordinal()] - left[side.ordinal()]) * Response.CHORD_PER_ADVANCE;
+        return (course.left().get(0)[side.ordinal()] - left[side.ordinal()]) * chord;
     }
 
     private record Judged(Fit fit, Optional<Double> gone) {}

@@ -3,6 +3,7 @@ package dev.fairlead.measure.schedule;
 import dev.fairlead.measure.statistics.NumberWithError;
 import dev.fairlead.measure.statistics.Population;
 import dev.fairlead.model.Case;
+import dev.fairlead.model.Clinic;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Side;
 import dev.fairlead.model.Unit;
@@ -15,17 +16,19 @@ import java.util.List;
  * this child has shown by as much as the readings are certain (empirical Bayes: Efron &amp; Morris 1975).
  *
  * @param steps how the estimate stood after each visit with a reading, from the second on
+ * @param expected what is expected of any child
  * @param estimate the share now, 0 to 1, with its standard error
  * @param missing JSON Pointers of readings without which later visits say nothing
  */
-public record OwnResponse(Side side, List<Step> steps, NumberWithError estimate, List<String> missing) {
+public record OwnResponse(
+        Side side, List<Step> steps, Population expected, NumberWithError estimate, List<String> missing) {
     /**
      * Share of the stand-off run down between two visits. Mean and spread are common practice: no trial of this wire is
      * known. They allow for the one published figure near to it, 55 % (SD 15 %) of programmed movement of upper
      * incisors, and reach from a quarter to all within two standard deviations. The last number is the spread from
      * visit to visit in one child, common practice too.
      */
-    public static final Population EXPECTED = new Population(0.65, 0.20, 0.15);
+    public static final Population EXPECTED = expected(Clinic.PUBLISHED);
     /**
      * Two standard errors of what is expected plus what readings leave open: beyond that a response is out of the usual
      * band.
@@ -52,8 +55,14 @@ public record OwnResponse(Side side, List<Step> steps, NumberWithError estimate,
         missing = List.copyOf(missing);
     }
 
-    /** From all visits of a case. */
-    static OwnResponse of(Case c, Side side) {
+    /** What is expected of any child of a clinic. */
+    private static Population expected(Clinic clinic) {
+        return new Population(clinic.rate().mean(), clinic.rate().sd(), 0.15);
+    }
+
+    /** From all visits of a case of that clinic. */
+    public static OwnResponse of(Case c, Side side, Clinic clinic) {
+        Population expected = expected(clinic);
         List<Step> steps = new ArrayList<>();
         List<Visit> visits = c.visits();
         Measured stoodOff = Measured.exact(0, Unit.MM);
@@ -63,30 +72,30 @@ public record OwnResponse(Side side, List<Step> steps, NumberWithError estimate,
             Measured gained = Progressed.until(c, side, i + 1);
             stoodOff = stoodOff.plus(s);
             if (!stoodOff.known()) {
-                return new OwnResponse(side, steps, last(steps), stoodOff.missing());
+                return new OwnResponse(side, steps, expected, last(steps, expected), stoodOff.missing());
             }
             squares += s.value() * s.value();
             if (gained.known() && stoodOff.value() >= LEAST) {
                 Measured scattered = gained.ratioTo(stoodOff, 1, Unit.RATIO)
                         .withError(
                                 "response from visit to visit",
-                                EXPECTED.within() * Math.sqrt(squares) / stoodOff.value());
-                steps.add(step(i + 2, scattered));
+                                expected.within() * Math.sqrt(squares) / stoodOff.value());
+                steps.add(step(i + 2, scattered, expected));
             } else if (i + 2 == visits.size()) {
-                return new OwnResponse(side, steps, last(steps), gained.missing());
+                return new OwnResponse(side, steps, expected, last(steps, expected), gained.missing());
             }
         }
-        return new OwnResponse(side, steps, last(steps), List.of());
+        return new OwnResponse(side, steps, expected, last(steps, expected), List.of());
     }
 
-    private static Step step(int visit, Measured own) {
+    private static Step step(int visit, Measured own, Population expected) {
         NumberWithError shown = new NumberWithError(own.value(), own.sd());
-        boolean out = Math.abs(own.value() - EXPECTED.mean()) > BAND * Math.hypot(EXPECTED.between(), own.sd());
-        return new Step(visit, own, EXPECTED.weight(own.sd()), EXPECTED.shrunk(shown), out);
+        boolean out = Math.abs(own.value() - expected.mean()) > BAND * Math.hypot(expected.between(), own.sd());
+        return new Step(visit, own, expected.weight(own.sd()), expected.shrunk(shown), out);
     }
 
-    private static NumberWithError last(List<Step> steps) {
-        return steps.isEmpty() ? EXPECTED.prior() : steps.get(steps.size() - 1).drawn();
+    private static NumberWithError last(List<Step> steps, Population expected) {
+        return steps.isEmpty() ? expected.prior() : steps.get(steps.size() - 1).drawn();
     }
 
     /** True when the last estimate is out of the usual band. */

@@ -24,15 +24,15 @@ public final class Overlay {
                     && path.endsWith("/" + RuleFiles.TEXTS)
                     && over.text(path.replace(RuleFiles.TEXTS, RuleFiles.DRL)) == null) {
                 problems.add(path + ": there is no such criterion");
-            } else if (old == null || path.endsWith("/" + RuleFiles.DRL)) {
+            } else if (old == null || path.equals(RuleFiles.CLINIC) || path.endsWith("/" + RuleFiles.DRL)) {
                 changed.put(path, bytes);
             } else {
                 changed.put(path, merged(path, over.text(path), old, problems));
             }
         });
         if (changed.isEmpty() && problems.isEmpty() && over.text(RuleFiles.THRESHOLDS) == null) {
-            problems.add("the folder holds neither " + RuleFiles.RULEBASE + " nor " + RuleFiles.THRESHOLDS
-                    + " nor a criterion");
+            problems.add("the folder holds neither " + RuleFiles.RULEBASE + " nor " + RuleFiles.THRESHOLDS + " nor "
+                    + RuleFiles.CLINIC + " nor a criterion");
         }
         if (!problems.isEmpty()) {
             throw new RulebaseException(problems);

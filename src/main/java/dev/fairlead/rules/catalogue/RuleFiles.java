@@ -17,6 +17,9 @@ public final class RuleFiles {
     public static final String RULEBASE = "rulebase.json";
     public static final String SOURCES = "sources.json";
     public static final String THRESHOLDS = "thresholds.json";
+    /** What a clinic's own cases have shown. */
+    public static final String CLINIC = "clinic.json";
+
     public static final String DRL = "criterion.drl";
     public static final String TEXTS = "criterion.json";
 
@@ -56,7 +59,7 @@ public final class RuleFiles {
         String name = path.substring(path.lastIndexOf('/') + 1);
         boolean top = !path.contains("/");
         return top
-                ? List.of(RULEBASE, SOURCES, THRESHOLDS).contains(name)
+                ? List.of(RULEBASE, SOURCES, THRESHOLDS, CLINIC).contains(name)
                 : List.of(DRL, TEXTS).contains(name);
     }
 

@@ -13,7 +13,7 @@ import java.util.List;
  */
 public record Endings(List<Ending> endings, List<List<String>> missing, List<OwnError> errors) {
     /** What a judgement says of endings; {@code criteria} is the whole catalogue, in whose order results stand. */
-    static Endings of(Judgement judgement, List<Criterion> criteria) {
+    public static Endings of(Judgement judgement, List<Criterion> criteria) {
         List<Ending> endings = new ArrayList<>(criteria.size());
         List<List<String>> missing = new ArrayList<>(criteria.size());
         int next = 0;

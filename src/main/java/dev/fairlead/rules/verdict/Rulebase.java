@@ -1,5 +1,6 @@
 package dev.fairlead.rules.verdict;
 
+import dev.fairlead.model.Clinic;
 import dev.fairlead.rules.catalogue.Catalogue;
 import dev.fairlead.rules.catalogue.Hash;
 import dev.fairlead.rules.catalogue.Limits;
@@ -26,8 +27,10 @@ public final class Rulebase {
     private final Map<String, Double> changed;
     private final Limits limits;
     private final Judge judge;
+    private final Clinic clinic;
 
-    Rulebase(Catalogue catalogue, Engine engine, String filesHash, Map<String, Double> changed) {
+    Rulebase(Catalogue catalogue, Engine engine, String filesHash, Map<String, Double> changed, Clinic clinic) {
+        this.clinic = clinic;
         this.catalogue = catalogue.with(changed);
         this.engine = engine;
         this.filesHash = filesHash;
@@ -51,7 +54,7 @@ public final class Rulebase {
      * A rulebase from a folder. With a {@code rulebase.json} the folder stands alone; without one it is laid over the
      * built-in rulebase: {@code thresholds.json} sets thresholds (full name to number, in the threshold's unit),
      * {@code stage/id/criterion.json} changes texts (JSON merge patch, RFC 7396), {@code stage/id/criterion.drl}
-     * replaces rules, {@code sources.json} adds to the bibliography.
+     * replaces rules, {@code sources.json} adds to the bibliography, {@code clinic.json} says how teeth answer.
      */
     public static Rulebase fromFolder(Path folder) {
         return fromFolder(folder, RuleCache.ofUser());
@@ -95,6 +98,11 @@ public final class Rulebase {
         return Map.copyOf(changed);
     }
 
+    /** How teeth answer: as published, or as a clinic's own cases have shown ({@code clinic.json} of an overlay). */
+    public Clinic clinic() {
+        return clinic;
+    }
+
     /** The same rules with one threshold set (full name, value in the threshold's unit); nothing is compiled. */
     public Rulebase withThreshold(String name, double value) {
         return withThresholds(Map.of(name, value));
@@ -104,7 +112,7 @@ public final class Rulebase {
     public Rulebase withThresholds(Map<String, Double> values) {
         Map<String, Double> all = new TreeMap<>(changed);
         all.putAll(values);
-        return new Rulebase(catalogue, engine, filesHash, all);
+        return new Rulebase(catalogue, engine, filesHash, all, clinic);
     }
 
     /**

@@ -1,6 +1,7 @@
 package dev.fairlead.rules.verdict;
 
 import com.fasterxml.jackson.core.type.TypeReference;
+import dev.fairlead.model.Clinic;
 import dev.fairlead.rules.catalogue.Catalogue;
 import dev.fairlead.rules.catalogue.CatalogueReader;
 import dev.fairlead.rules.catalogue.Overlay;
@@ -61,7 +62,7 @@ final class RulebaseLoader {
         // the build has checked what it compiled
         boolean checked = builtIn != null && hash.equals(builtIn.hash());
         Catalogue catalogue = checked ? CatalogueReader.read(files) : RulebaseCheck.check(files);
-        return new Rulebase(catalogue, engines.load(catalogue, files), hash, thresholds);
+        return new Rulebase(catalogue, engines.load(catalogue, files), hash, thresholds, clinic(files));
     }
 
     private static Map<String, Double> thresholds(RuleFiles files) {
@@ -75,6 +76,22 @@ final class RulebaseLoader {
         if (read == null || read.containsValue(null)) {
             throw new RulebaseException(
                     read == null ? problems : List.of(RuleFiles.THRESHOLDS + ": a threshold is set to a number"));
+        }
+        return read;
+    }
+
+    private static Clinic clinic(RuleFiles files) {
+        String text = files.text(RuleFiles.CLINIC);
+        if (text == null) {
+            return Clinic.PUBLISHED;
+        }
+        List<String> problems = new ArrayList<>();
+        Clinic read = StrictJson.read(RuleFiles.CLINIC, text, new TypeReference<Clinic>() {}, problems);
+        if (read != null) {
+            read.faults().forEach(f -> problems.add(RuleFiles.CLINIC + ": " + f));
+        }
+        if (!problems.isEmpty()) {
+            throw new RulebaseException(problems);
         }
         return read;
     }

@@ -86,7 +86,7 @@ public record ForecastNote(String mark, String text) {
                                                     .own()
                                                     .value())
                                     + " % of its stand-off between visits, farther from the usual "
-                                    + Math.round(100 * OwnResponse.EXPECTED.mean())
+                                    + Math.round(100 * r.expected().mean())
                                     + " % than chance and reading errors explain: look for a loose band or tie, or a wrong reading."));
         }
     }

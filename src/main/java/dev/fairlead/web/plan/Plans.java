@@ -109,7 +109,7 @@ public final class Plans {
     private void run(Running to, Case c, Key key) {
         try {
             to.patience().start();
-            to.answer().complete(search(c, key, to.patience().limit(Calculations.full())));
+            to.answer().complete(search(c, key, to.patience().limit(base.get().parts())));
         } catch (CancellationException e) {
             to.answer().complete(PlanSearch.ENDED);
         } catch (RuntimeException | Error e) {

@@ -35,6 +35,7 @@ final class TimeLimit {
                     }
                     return position.after(readings, book);
                 },
-                parts.force());
+                parts.force(),
+                parts.clinic());
     }
 }

@@ -57,6 +57,7 @@ class AgreeTest {
                 List.of(),
                 "",
                 CaseRow.Course.BEFORE_WIRE,
+                CaseRow.Details.NONE,
                 false);
     }
 

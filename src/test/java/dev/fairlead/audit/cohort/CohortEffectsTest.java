@@ -1,7 +1,10 @@
 package dev.fairlead.audit.cohort;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
+import dev.fairlead.audit.outcome.Attained;
+import dev.fairlead.audit.outcome.Outturn;
 import dev.fairlead.audit.run.Audit;
 import dev.fairlead.audit.source.Mapping;
 import dev.fairlead.audit.source.Sources;
@@ -62,6 +65,23 @@ class CohortEffectsTest {
                 .filteredOn(l -> l.name().equals(CohortEffects.LEARNS))
                 .singleElement()
                 .satisfies(l -> assertThat(l.trend().ratio()).isLessThan(1));
+        Outturn.Line angle = s.outturn().lines().stream()
+                .filter(l -> l.kind() == Attained.Kind.INCLINATION)
+                .findFirst()
+                .orElseThrow();
+        double others = angle.residents().stream()
+                .filter(r -> !r.name().equals(CohortEffects.TIPS_LESS))
+                .mapToDouble(r -> r.difference().bias())
+                .average()
+                .orElseThrow();
+        assertThat(angle.residents())
+                .filteredOn(r -> r.name().equals(CohortEffects.TIPS_LESS))
+                .singleElement()
+                .satisfies(r -> {
+                    assertThat(r.difference().bias() - others)
+                            .isCloseTo(-CohortEffects.DEGREES_LESS, within(1.0));
+                    assertThat(r.difference().biasHigh()).isLessThan(others);
+                });
         // beside fewer warnings stands what is missing: fewer facts are given than by anybody else
         assertThat(s.named().stream().filter(g -> g.name().equals(CohortEffects.GAPS)))
                 .allMatch(g -> g.completeness().high() < s.completeness().share());

@@ -111,6 +111,7 @@ class CalibrationTest {
                     List.of(),
                     "",
                     CaseRow.Course.BEFORE_WIRE,
+                    CaseRow.Details.NONE,
                     false);
             group.add(stage, endings, false, new long[] {asked}, new long[] {gone}, FACTS, Long.bitCount(gone));
             store.add(row, number, Long.bitCount(gone), FACTS);

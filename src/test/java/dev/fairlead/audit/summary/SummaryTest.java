@@ -46,6 +46,7 @@ class SummaryTest {
                         List.of(),
                         day,
                         CaseRow.Course.HOLDING,
+                        CaseRow.Details.NONE,
                         false),
                 new Item(id, new Item.Trouble(""), 0)));
     }

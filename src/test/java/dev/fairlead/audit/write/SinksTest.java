@@ -1,6 +1,7 @@
 package dev.fairlead.audit.write;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import dev.fairlead.audit.run.Audit;
 import dev.fairlead.audit.run.CaseRow;
@@ -21,6 +22,7 @@ import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -48,7 +50,7 @@ class SinksTest {
     @BeforeAll
     static void audit() throws IOException {
         Tally tally = new Tally(new Checker(Rulebase.builtIn()), 5);
-        new Audit(CHECKER, Audit.Settings.USUAL)
+        new Audit(CHECKER, Audit.Settings.USUAL.withNumbers())
                 .run(
                         new Sources(
                                 List.of(
@@ -106,11 +108,47 @@ class SinksTest {
                     .isEmpty();
             Row first = book.findSheet("cases").orElseThrow().read().get(1);
             assertThat(first.getCellText(1)).isEqualTo("heron-07");
-            assertThat(first.getCellAsNumber(5).orElseThrow().intValue())
+            assertThat(first.getCellAsNumber(6).orElseThrow().intValue())
                     .isEqualTo(ROWS.get(0).count(dev.fairlead.rules.verdict.Ending.STOP));
             assertThat(book.findSheet("criteria").orElseThrow().read())
                     .hasSizeGreaterThan(CATALOGUE.criteria().size());
         }
+    }
+
+    @Test
+    void findingsCarryTheirNumbers() {
+        List<List<String>> numbers = LONG.stream()
+                .filter(r -> !r.get(column("value")).isEmpty())
+                .toList();
+        assertThat(numbers).hasSizeGreaterThan(20);
+        for (List<String> r : numbers) {
+            double value = Double.parseDouble(r.get(column("value")));
+            double limit = Double.parseDouble(r.get(column("limit")));
+            double margin = Double.parseDouble(r.get(column("margin")));
+            double error = Double.parseDouble(r.get(column("error")));
+            assertThat(Math.abs(value - limit)).as("%s", r).isCloseTo(Math.abs(margin), within(2e-6));
+            if (r.get(column("outcome")).equals("warn") && Math.abs(margin) > 1e-6) {
+                assertThat(margin).as("%s", r).isNegative();
+                assertThat(r.get(column("reason"))).as("%s", r).isNotEmpty();
+            }
+            assertThat(r.get(column("closeness")).isEmpty()).as("%s", r).isEqualTo(error == 0);
+        }
+    }
+
+    private static int column(String name) {
+        return FindingRows.COLUMNS.indexOf(name);
+    }
+
+    /** A workbook made later of the same audit is the same, byte for byte; so is Parquet. */
+    @Test
+    void theSameAuditGivesTheSameBytes() throws Exception {
+        ByteArrayOutputStream first = new ByteArrayOutputStream();
+        write(new XlsxSink(CATALOGUE, first, "0.1.0"));
+        // times in archives go by two seconds
+        Thread.sleep(2_100);
+        ByteArrayOutputStream second = new ByteArrayOutputStream();
+        write(new XlsxSink(CATALOGUE, second, "0.1.0"));
+        assertThat(second.toByteArray()).isEqualTo(first.toByteArray());
     }
 
     /**
@@ -134,7 +172,10 @@ class SinksTest {
         for (int column = 0; column < FindingRows.COLUMNS.size(); column++) {
             List<String> read = new ArrayList<>();
             for (RowGroup g : meta.getRow_groups()) {
-                read.addAll(values(file, g.getColumns().get(column).getMeta_data()));
+                read.addAll(values(
+                        file,
+                        FindingRows.TYPED.get(column).type(),
+                        g.getColumns().get(column).getMeta_data()));
             }
             int c = column;
             assertThat(read)
@@ -143,21 +184,53 @@ class SinksTest {
         }
     }
 
-    private static List<String> values(byte[] file, ColumnMetaData meta) throws IOException {
-        ByteArrayInputStream in = new ByteArrayInputStream(
-                file, (int) meta.getDictionary_page_offset(), (int) meta.getTotal_compressed_size());
-        ByteBuffer texts = ByteBuffer.wrap(page(in)).order(ByteOrder.LITTLE_ENDIAN);
+    /** Values of a column as texts; nothing as an empty one. */
+    private static List<String> values(byte[] file, FindingRows.Type type, ColumnMetaData meta) throws IOException {
+        boolean answers = type == FindingRows.Type.ANSWER;
+        long from = answers ? meta.getData_page_offset() : meta.getDictionary_page_offset();
+        ByteArrayInputStream in = new ByteArrayInputStream(file, (int) from, (int) meta.getTotal_compressed_size());
         List<String> dictionary = new ArrayList<>();
-        while (texts.hasRemaining()) {
-            byte[] text = new byte[texts.getInt()];
-            texts.get(text);
-            dictionary.add(new String(text, StandardCharsets.UTF_8));
+        if (!answers) {
+            ByteBuffer plain = ByteBuffer.wrap(page(in)).order(ByteOrder.LITTLE_ENDIAN);
+            while (plain.hasRemaining()) {
+                dictionary.add(switch (type) {
+                    case DAY -> LocalDate.ofEpochDay(plain.getInt()).toString();
+                    case NUMBER -> FindingRows.number(plain.getDouble());
+                    default -> {
+                        byte[] text = new byte[plain.getInt()];
+                        plain.get(text);
+                        yield new String(text, StandardCharsets.UTF_8);
+                    }
+                });
+            }
         }
         byte[] data = page(in);
-        return Arrays.stream(HybridEncoderTest.decode(
-                        Arrays.copyOfRange(data, 1, data.length), data[0], (int) meta.getNum_values()))
-                .mapToObj(dictionary::get)
-                .toList();
+        int rows = (int) meta.getNum_values();
+        int[] present = new int[rows];
+        Arrays.fill(present, 1);
+        int at = 0;
+        if (type != FindingRows.Type.TEXT) {
+            int length = ByteBuffer.wrap(data, 0, 4).order(ByteOrder.LITTLE_ENDIAN).getInt();
+            present = HybridEncoderTest.decode(Arrays.copyOfRange(data, 4, 4 + length), 1, rows);
+            at = 4 + length;
+        }
+        int n = Arrays.stream(present).sum();
+        int[] indices = answers || n == 0
+                ? new int[0]
+                : HybridEncoderTest.decode(Arrays.copyOfRange(data, at + 1, data.length), data[at], n);
+        List<String> all = new ArrayList<>();
+        int next = 0;
+        for (int p : present) {
+            if (p == 0) {
+                all.add("");
+            } else if (answers) {
+                all.add((data[at + next / 8] >> next % 8 & 1) == 1 ? "yes" : "no");
+                next++;
+            } else {
+                all.add(dictionary.get(indices[next++]));
+            }
+        }
+        return all;
     }
 
     private static byte[] page(ByteArrayInputStream in) throws IOException {

@@ -1,0 +1,2 @@
+/** What came of plans: predicted against measured, and what a clinic's own cases say about how teeth answer. */
+package dev.fairlead.audit.outcome;
