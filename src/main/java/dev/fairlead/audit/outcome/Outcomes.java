@@ -147,18 +147,27 @@ public final class Outcomes {
         all.add(new Attained(kind, step * range.expected(), step * Math.hypot(half, WHOLE), achieved, 0));
     }
 
+    /** Mean of the sides, whose visits scatter each on their own. */
     private void rate() {
-        Measured own = null;
+        double sum = 0;
+        double variance = 0;
         int sides = 0;
         for (Side side : Side.values()) {
             List<OwnResponse.Step> steps = OwnResponse.of(c, side, clinic).steps();
             if (!steps.isEmpty()) {
-                own = sum(own, steps.get(steps.size() - 1).own());
+                Measured own = steps.get(steps.size() - 1).own();
+                sum += own.value();
+                variance += own.sd() * own.sd();
                 sides++;
             }
         }
         if (sides > 0) {
-            ratio(Attained.Kind.RATE, clinic.rate(), own.times(1.0 / sides));
+            all.add(new Attained(
+                    Attained.Kind.RATE,
+                    clinic.rate().mean(),
+                    clinic.rate().sd(),
+                    sum / sides,
+                    Math.sqrt(variance) / sides));
         }
     }
 }

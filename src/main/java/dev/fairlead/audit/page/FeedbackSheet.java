@@ -20,7 +20,7 @@ import java.util.Optional;
 
 /** One page for one resident: how the own cases stand beside those of all others, and what to look at first. */
 public final class FeedbackSheet {
-    private static final int MOST = 6;
+    private static final int MOST = 4;
 
     /**
      * All that the sheet shows.

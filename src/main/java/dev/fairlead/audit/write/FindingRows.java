@@ -157,11 +157,13 @@ public final class FindingRows {
 
     /** A number to the sixth decimal, without the noise of binary fractions; empty for none. */
     static String number(double v) {
-        return Double.isNaN(v)
-                ? ""
-                : v == Math.rint(v) && Math.abs(v) < 1e9
-                        ? Long.toString((long) v)
-                        : Double.toString(Math.rint(v * 1e6) / 1e6);
+        if (Double.isNaN(v)) {
+            return "";
+        }
+        double rounded = Math.rint(v * 1e6) / 1e6;
+        return rounded == Math.rint(rounded) && Math.abs(rounded) < 1e9
+                ? Long.toString((long) rounded)
+                : Double.toString(rounded);
     }
 
     static String word(CaseRow.Kind kind) {

@@ -33,6 +33,12 @@ public final class SmallCells {
         if (node instanceof ArrayNode array) {
             array.forEach(SmallCells::walk);
         } else if (node instanceof ObjectNode o) {
+            // counts in a row, such as those of a histogram
+            o.remove(o.properties().stream()
+                    .filter(p -> p.getValue().isArray()
+                            && p.getValue().path(0).isIntegralNumber())
+                    .map(Map.Entry::getKey)
+                    .toList());
             o.forEach(SmallCells::walk);
             if (leaveOutCounts(o)) {
                 // what is made of the counts would tell them

@@ -8,6 +8,7 @@ import dev.fairlead.rules.catalogue.Catalogue;
 import dev.fairlead.rules.verdict.Ending;
 import java.io.BufferedReader;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
@@ -15,6 +16,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipFile;
+import java.util.zip.ZipOutputStream;
 import org.dhatim.fastexcel.Workbook;
 import org.dhatim.fastexcel.Worksheet;
 
@@ -43,6 +47,9 @@ public final class XlsxSink implements RowSink {
             "waived",
             "note");
 
+    private final OutputStream out;
+    /** The workbook as the library writes it: with the moment of writing in it. */
+    private final Path dated;
     private final Workbook book;
     private final FindingRows rows;
     private final int most;
@@ -58,8 +65,10 @@ public final class XlsxSink implements RowSink {
 
     /** With another number of rows a sheet, for tests. */
     XlsxSink(Catalogue catalogue, OutputStream out, String tool, int most) throws IOException {
+        this.out = out;
+        this.dated = Files.createTempFile("fairlead-workbook", ".tmp");
         this.book = new Workbook(
-                out,
+                Files.newOutputStream(dated),
                 "Fairlead",
                 tool.matches("[0-9]{1,4}\\.[0-9]{1,4}.*") ? tool.replaceAll("^([0-9]+\\.[0-9]+).*", "$1") : null);
         this.rows = new FindingRows(catalogue);
@@ -265,6 +274,33 @@ public final class XlsxSink implements RowSink {
     public void close() throws IOException {
         spool.close();
         Files.deleteIfExists(waiting);
-        book.close();
+        try {
+            book.close();
+            undated();
+        } finally {
+            Files.deleteIfExists(dated);
+        }
+    }
+
+    /** Copies the workbook without the moment of writing, so that the same audit gives the same bytes. */
+    private void undated() throws IOException {
+        try (ZipFile from = new ZipFile(dated.toFile());
+                ZipOutputStream to = new ZipOutputStream(out)) {
+            for (ZipEntry e : (Iterable<ZipEntry>) from.stream().<ZipEntry>map(x -> x)::iterator) {
+                ZipEntry same = new ZipEntry(e.getName());
+                same.setTimeLocal(LocalDate.of(1980, 1, 1).atStartOfDay());
+                to.putNextEntry(same);
+                try (InputStream part = from.getInputStream(e)) {
+                    if (e.getName().equals("docProps/core.xml")) {
+                        String core = new String(part.readAllBytes(), StandardCharsets.UTF_8);
+                        to.write(core.replaceAll("<dcterms:(created|modified)[^>]*>[^<]*</dcterms:\\1>", "")
+                                .getBytes(StandardCharsets.UTF_8));
+                    } else {
+                        part.transferTo(to);
+                    }
+                }
+                to.closeEntry();
+            }
+        }
     }
 }

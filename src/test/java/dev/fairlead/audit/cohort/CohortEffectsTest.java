@@ -69,18 +69,13 @@ class CohortEffectsTest {
                 .filter(l -> l.kind() == Attained.Kind.INCLINATION)
                 .findFirst()
                 .orElseThrow();
-        double others = angle.residents().stream()
-                .filter(r -> !r.name().equals(CohortEffects.TIPS_LESS))
-                .mapToDouble(r -> r.difference().bias())
-                .average()
-                .orElseThrow();
+        // faults planted in others' cases widen their spread, so this one is held to what was planted
         assertThat(angle.residents())
                 .filteredOn(r -> r.name().equals(CohortEffects.TIPS_LESS))
                 .singleElement()
                 .satisfies(r -> {
-                    assertThat(r.difference().bias() - others)
-                            .isCloseTo(-CohortEffects.DEGREES_LESS, within(1.0));
-                    assertThat(r.difference().biasHigh()).isLessThan(others);
+                    assertThat(r.difference().bias()).isCloseTo(-CohortEffects.DEGREES_LESS, within(1.0));
+                    assertThat(r.difference().biasHigh()).isLessThan(-1);
                 });
         // beside fewer warnings stands what is missing: fewer facts are given than by anybody else
         assertThat(s.named().stream().filter(g -> g.name().equals(CohortEffects.GAPS)))

@@ -23,9 +23,11 @@ class ClinicFiguresTest {
     /** Mean of 300 cases within three standard errors; spread with the errors of reading taken out. */
     @Test
     void manyCasesShowTheTruth() {
-        Map<Attained.Kind, Outturn.Parameter> own = own(OTHER, 300, 11);
-        assertThat(own.get(Attained.Kind.TIPPING).mean()).isCloseTo(1.35, within(0.08));
-        assertThat(own.get(Attained.Kind.TIPPING).sd()).isCloseTo(0.20, within(0.12));
+        // two films read with 2 degrees of error hide a spread of tipping that is not wide
+        SimulatedClinic wide = new SimulatedClinic(new Spread(1.35, 0.50), OTHER.rate(), OTHER.gain());
+        Map<Attained.Kind, Outturn.Parameter> own = own(wide, 300, 11);
+        assertThat(own.get(Attained.Kind.TIPPING).mean()).isCloseTo(1.35, within(0.15));
+        assertThat(own.get(Attained.Kind.TIPPING).sd()).isCloseTo(0.50, within(0.15));
         assertThat(own.get(Attained.Kind.RATE).mean()).isCloseTo(0.45, within(0.05));
         assertThat(own.get(Attained.Kind.RATE).sd()).isCloseTo(0.10, within(0.06));
         assertThat(own.get(Attained.Kind.GAIN).mean()).isCloseTo(0.85, within(0.03));

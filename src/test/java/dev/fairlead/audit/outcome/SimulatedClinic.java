@@ -11,6 +11,7 @@ import dev.fairlead.measure.schedule.Response;
 import dev.fairlead.measure.working.Workbook;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Clinic;
+import dev.fairlead.model.ErrorKind;
 import dev.fairlead.model.Side;
 import dev.fairlead.model.Stage;
 import java.nio.charset.StandardCharsets;
@@ -42,23 +43,23 @@ record SimulatedClinic(Clinic.Spread tipping, Clinic.Spread rate, Clinic.Spread 
         CaseTree tree = CaseTree.of(c);
         // the truth is the case as written; what is read of it before is off by the errors of film and segments
         double before = c.headFilm().incisorMandibular().value();
-        double angle = c.headFilm().incisorMandibular().sd();
+        double angle = ErrorKind.FILM_ANGLE.defaultSd();
         double change = w.position().inclination().value() - before;
         tree.set("/headFilm/incisorMandibular", before + angle * r.nextGaussian());
         tree.set("/holding/incisorMandibular", before + tips * change + angle * r.nextGaussian());
         tree.set(
                 "/space/incisors",
-                c.space().incisors().value() + c.space().incisors().sd() * r.nextGaussian());
+                c.space().incisors().value() + ErrorKind.SEGMENT.defaultSd() * r.nextGaussian());
         for (Side side : Side.values()) {
             double start = w.space().side(side).required().minus(w.space().side(side).shortage()).value();
-            double segment = c.holding().space(side).sd();
+            double segment = ErrorKind.SEGMENT.defaultSd();
             double grown = grows * Response.CHORD_PER_ADVANCE * c.plan().advance(side).value();
             tree.set(
                     "/holding/space" + (side == Side.LEFT ? "Left" : "Right"),
                     start + grown + segment * r.nextGaussian());
             tree.set(
                     "/space/" + side.word(),
-                    c.space().side(side).value() + c.space().side(side).sd() * r.nextGaussian());
+                    c.space().side(side).value() + segment * r.nextGaussian());
             double at = start;
             for (int v = 0; v < c.visits().size(); v++) {
                 double share = Math.max(0.02, runs + 0.15 * r.nextGaussian());
@@ -66,6 +67,10 @@ record SimulatedClinic(Clinic.Spread tipping, Clinic.Spread rate, Clinic.Spread 
                 at += share * c.visits().get(v).side(side).standOff().value() * Response.CHORD_PER_ADVANCE;
             }
         }
+        return read(tree);
+    }
+
+    private static Case read(CaseTree tree) {
         return CaseReader.read(
                         tree.text(CaseFormat.JSON).getBytes(StandardCharsets.UTF_8), "simulated", CaseFormat.JSON)
                 .value()
