@@ -88,7 +88,7 @@ public final class RandomCases {
             case "time" -> String.format("%02d:%02d", random.nextInt(24), random.nextInt(60));
             case "initials" -> "ab";
             case "criterion" -> "stand-off";
-            case "resident" -> "r" + random.nextInt(100);
+            case "resident", "site" -> "r" + random.nextInt(100);
             default -> "agreed after \"looking\" again, näher: " + random.nextInt(1000) + " # no comment";
         };
     }
