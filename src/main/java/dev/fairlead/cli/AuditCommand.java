@@ -169,7 +169,10 @@ final class AuditCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         List<String> read = new ArrayList<>(paths.stream().map(Path::toString).toList());
-        Stream.of(truth, verdicts, since).filter(Objects::nonNull).map(Path::toString).forEach(read::add);
+        Stream.of(truth, verdicts, since)
+                .filter(Objects::nonNull)
+                .map(Path::toString)
+                .forEach(read::add);
         // one that is resumed was begun by an earlier run of this command
         target.guard(output, read, resume);
         target.guard(problems, read);
@@ -197,7 +200,9 @@ final class AuditCommand implements Callable<Integer> {
                 checking.day(),
                 checking.stage(),
                 checking.forces(),
-                recode ? List.of("cases with new codes") : paths.stream().map(Path::toString).toList(),
+                recode
+                        ? List.of("cases with new codes")
+                        : paths.stream().map(Path::toString).toList(),
                 recode ? List.of() : sources.passedOver());
         Recoder recoder = recode ? counted(checker) : null;
         LastAudit last = last(checker);
@@ -214,11 +219,14 @@ final class AuditCommand implements Callable<Integer> {
                             },
                             bar);
             Summary summary = pass[0].summary(heading);
-            String links = pages == null ? "" : CasePages.write(
+            String links = pages == null
+                    ? ""
+                    : CasePages.write(
                             pages, output, summary, checker, checking.options(), file -> target.guard(file, read));
             if (feedback != null) {
                 int sheets = FeedbackSheets.write(feedback, heading, summary, file -> target.guard(file, read));
-                console.err().println("Wrote " + sheets + (sheets == 1 ? " sheet" : " sheets") + " to " + feedback + ".");
+                console.err()
+                        .println("Wrote " + sheets + (sheets == 1 ? " sheet" : " sheets") + " to " + feedback + ".");
             }
             to.recoded(recode);
             to.summary(checker, checking.options(), heading, summary, pass[0].extras, links);
@@ -259,7 +267,9 @@ final class AuditCommand implements Callable<Integer> {
 
     private LastAudit last(Checker checker) throws IOException {
         try {
-            return since == null ? null : LastAudit.read(since, checker.rulebase().catalogue());
+            return since == null
+                    ? null
+                    : LastAudit.read(since, checker.rulebase().catalogue());
         } catch (TableException e) {
             throw new Main.Stop(ExitCode.USAGE, e.getMessage());
         } catch (java.nio.file.NoSuchFileException e) {
@@ -298,8 +308,7 @@ final class AuditCommand implements Callable<Integer> {
 
         @Override
         public void accept(Audit.Done judged) {
-            Audit.Done done =
-                    recoder == null ? judged : new Audit.Done(recoder.of(judged.row()), judged.item());
+            Audit.Done done = recoder == null ? judged : new Audit.Done(recoder.of(judged.row()), judged.item());
             tally.add(done);
             extras.add(done);
             try {

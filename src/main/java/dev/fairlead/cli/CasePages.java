@@ -21,12 +21,7 @@ final class CasePages {
 
     /** Writes one page a case, named by its pseudonym, and returns the link from the audit's page to the folder. */
     static String write(
-            Path folder,
-            Path page,
-            Summary summary,
-            Checker checker,
-            CheckOptions options,
-            Consumer<Path> guard)
+            Path folder, Path page, Summary summary, Checker checker, CheckOptions options, Consumer<Path> guard)
             throws IOException {
         summary.looks().forEach(l -> guard.accept(file(folder, l)));
         Files.createDirectories(folder);

@@ -162,7 +162,8 @@ final class CompareCommand implements Callable<Integer> {
     private int groups() throws IOException {
         if (!thresholds.isEmpty() || !sweeps.isEmpty()) {
             throw new Main.Stop(
-                    ExitCode.USAGE, "--audits, --sites and --periods are not for --threshold and --sweep: one at a time.");
+                    ExitCode.USAGE,
+                    "--audits, --sites and --periods are not for --threshold and --sweep: one at a time.");
         }
         target.guard(output, arguments);
         GroupComparison.Result r = groups.run(

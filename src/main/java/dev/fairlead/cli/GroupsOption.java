@@ -19,7 +19,8 @@ import picocli.CommandLine.Option;
 final class GroupsOption {
     @Option(
             names = "--audits",
-            description = "Compare two audits: two paths, of which each is one, such as last year's folder and this one's.")
+            description =
+                    "Compare two audits: two paths, of which each is one, such as last year's folder and this one's.")
     private boolean audits;
 
     @Option(
@@ -63,7 +64,8 @@ final class GroupsOption {
                 add(checker, List.of(paths.get(i)), source, settings, console, groups, row -> name);
             }
         } else {
-            Function<CaseRow, String> of = sites.isEmpty() ? periods() : row -> row.details().site();
+            Function<CaseRow, String> of =
+                    sites.isEmpty() ? periods() : row -> row.details().site();
             add(checker, paths, source, settings, console, groups, of);
         }
         try {
@@ -104,9 +106,7 @@ final class GroupsOption {
         Period second = Period.of(periods.get(1));
         return row -> {
             String day = row.day();
-            return day.isEmpty()
-                    ? ""
-                    : first.holds(day) ? periods.get(0) : second.holds(day) ? periods.get(1) : "";
+            return day.isEmpty() ? "" : first.holds(day) ? periods.get(0) : second.holds(day) ? periods.get(1) : "";
         };
     }
 
@@ -114,9 +114,7 @@ final class GroupsOption {
         static Period of(String text) {
             String[] ends = text.split("\\.\\.", -1);
             try {
-                return new Period(
-                        day(ends[0], true),
-                        day(ends[ends.length - 1], false));
+                return new Period(day(ends[0], true), day(ends[ends.length - 1], false));
             } catch (DateTimeException e) {
                 throw new Main.Stop(
                         ExitCode.USAGE,

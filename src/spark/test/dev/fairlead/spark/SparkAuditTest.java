@@ -87,8 +87,7 @@ class SparkAuditTest {
                 .config("spark.sql.warehouse.dir", folder.resolve("warehouse").toString())
                 .getOrCreate()) {
             Path out = folder.resolve("out");
-            SparkAudit.run(
-                    spark, SparkOptions.of(lines.toString(), "-o", out.toString(), "--without-forces"));
+            SparkAudit.run(spark, SparkOptions.of(lines.toString(), "-o", out.toString(), "--without-forces"));
             Dataset<Row> theirs = same(spark, folder.resolve("one.parquet"), out);
             assertThat(theirs.count()).isGreaterThan(30L * CASES);
             assertThat(theirs.schema().apply("value").dataType()).isEqualTo(DataTypes.DoubleType);
@@ -108,9 +107,7 @@ class SparkAuditTest {
             SparkAudit.run(
                     spark,
                     SparkOptions.of(
-                            parquet.toString(),
-                            "-o",
-                            folder.resolve("second").toString()));
+                            parquet.toString(), "-o", folder.resolve("second").toString()));
             same(spark, folder.resolve("few.parquet"), folder.resolve("second"));
         }
     }
@@ -142,8 +139,14 @@ class SparkAuditTest {
     @Test
     void wrongCallsAreRefused() {
         for (String call : List.of(
-                "x", "-o y", "x -o y --what z", "x -o y --stage z", "x -o y --date 2026-13-01", "x -o y --rules nowhere",
-                "x -o y -o z", "x -o")) {
+                "x",
+                "-o y",
+                "x -o y --what z",
+                "x -o y --stage z",
+                "x -o y --date 2026-13-01",
+                "x -o y --rules nowhere",
+                "x -o y -o z",
+                "x -o")) {
             assertThatThrownBy(() -> SparkOptions.of(call.split(" ")))
                     .as(call)
                     .isInstanceOf(IllegalArgumentException.class);
@@ -157,9 +160,7 @@ class SparkAuditTest {
                 "test", RulebaseUsed.of(checker.rulebase()), "", "", options.forces(), List.of(), List.of());
         Tally[] tally = new Tally[1];
         ParquetSink[] sink = new ParquetSink[1];
-        new Audit(
-                        checker,
-                        new Audit.Settings(options, 2, Duration.ofSeconds(60), Optional.empty(), true))
+        new Audit(checker, new Audit.Settings(options, 2, Duration.ofSeconds(60), Optional.empty(), true))
                 .run(
                         new Sources(List.of(lines), Mapping.NONE),
                         () -> {

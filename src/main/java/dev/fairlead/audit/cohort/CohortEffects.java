@@ -76,7 +76,9 @@ public final class CohortEffects {
         }
         if (resident.equals(TIPS_LESS) && made.holding().incisorMandibular().known()) {
             CaseTree tree = CaseTree.of(made);
-            tree.set("/holding/incisorMandibular", made.holding().incisorMandibular().value() - DEGREES_LESS);
+            tree.set(
+                    "/holding/incisorMandibular",
+                    made.holding().incisorMandibular().value() - DEGREES_LESS);
             made = read(tree);
         }
         return new PlantedCase(made, planted);

@@ -20,8 +20,10 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.LongConsumer;
 
-/** Judges the same cases by two rulebases and counts what changes; each case is measured once, or twice where
- * a clinic's own figures differ. */
+/**
+ * Judges the same cases by two rulebases and counts what changes; each case is measured once, or twice where a clinic's
+ * own figures differ.
+ */
 public final class RulesComparison {
     private static final int EXAMPLES = 10;
 
@@ -63,6 +65,7 @@ public final class RulesComparison {
     private final Checker checker;
     /** Measures for the second rulebase where a clinic's own figures differ; else the same. */
     private final Checker other;
+
     private final Judge a;
     private final Judge b;
     private final List<String> idsA;

@@ -48,7 +48,7 @@ public record ClinicFigures(Clinic clinic, Map<Attained.Kind, Drawn> drawn) {
     }
 
     private static Drawn drawn(Clinic.Spread published, Outturn.Parameter own) {
-        Outturn.Parameter found = own == null ? new Outturn.Parameter(0, Double.NaN, Double.NaN) : own;
+        Outturn.Parameter found = own == null ? new Outturn.Parameter(0, Double.NaN, Double.NaN, 0) : own;
         return new Drawn(
                 published,
                 found,
@@ -62,6 +62,7 @@ public record ClinicFigures(Clinic clinic, Map<Attained.Kind, Drawn> drawn) {
                                         Shrunk.Published.USUAL),
                                 found.n(),
                                 found.mean(),
-                                found.sd())));
+                                found.sd(),
+                                found.worth())));
     }
 }

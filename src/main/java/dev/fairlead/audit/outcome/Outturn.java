@@ -53,8 +53,9 @@ public record Outturn(int cases, List<Line> lines, Map<Attained.Kind, Parameter>
      * What a clinic's cases show of one parameter.
      *
      * @param sd between cases, the errors of reading taken out
+     * @param worth how many values read without error would tell the spread as well
      */
-    public record Parameter(int n, double mean, double sd) {}
+    public record Parameter(int n, double mean, double sd, double worth) {}
 
     /** Adds up cases as they come, in room that does not grow with them. */
     public static final class Counter {
@@ -127,8 +128,10 @@ public record Outturn(int cases, List<Line> lines, Map<Attained.Kind, Parameter>
         /** The variance of what was read less that of reading is the cases' own. */
         private static Parameter parameter(OfKind k) {
             Deviations d = k.difference.deviations();
-            double between = d.n() < 2 ? Double.NaN : d.spread() * d.spread() - k.errors / d.n();
-            return new Parameter(d.n(), d.bias(), Math.sqrt(Math.max(0, between)));
+            double between =
+                    d.n() < 2 ? 0 : Math.max(0, d.spread() * d.spread() - k.errors / d.n());
+            double reliable = between > 0 ? between / (between + k.errors / d.n()) : 0;
+            return new Parameter(d.n(), d.bias(), Math.sqrt(between), d.n() * reliable * reliable);
         }
     }
 }

@@ -102,7 +102,9 @@ public final class FeedbackSheet {
             if (own > 0) {
                 long others = g.rate().count() - own;
                 all.add(new Missing(
-                        g.pointer(), new Rate(own, asked), new Rate(others, Math.max(others, g.rate().of() - asked))));
+                        g.pointer(),
+                        new Rate(own, asked),
+                        new Rate(others, Math.max(others, g.rate().of() - asked))));
             }
         }
         all.sort(Comparator.comparingLong((Missing x) -> -x.own().count()).thenComparing(Missing::pointer));
@@ -114,7 +116,8 @@ public final class FeedbackSheet {
         for (Outturn.Line l : s.outturn().lines()) {
             l.residents().stream()
                     .filter(r -> r.name().equals(name))
-                    .forEach(r -> all.add(l.kind().words() + ": measured less predicted " + OutturnText.resident(l, r)));
+                    .forEach(
+                            r -> all.add(l.kind().words() + ": measured less predicted " + OutturnText.resident(l, r)));
         }
         return all;
     }

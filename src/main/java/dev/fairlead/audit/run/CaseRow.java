@@ -144,8 +144,25 @@ public record CaseRow(
     /** The same under another name than the resident's, for comparisons of other groups. */
     public CaseRow under(String group) {
         return new CaseRow(
-                source, kind, reason, id, hash, stage, group, day, endings, waived, missing, notes, errors, doubts,
-                lost, recorded, course, details, superseded);
+                source,
+                kind,
+                reason,
+                id,
+                hash,
+                stage,
+                group,
+                day,
+                endings,
+                waived,
+                missing,
+                notes,
+                errors,
+                doubts,
+                lost,
+                recorded,
+                course,
+                details,
+                superseded);
     }
 
     /** The same as an earlier state of a case of which there is a later one. */

@@ -44,8 +44,8 @@ public final class LastAudit {
                 }
             }
         } catch (JsonProcessingException e) {
-            throw new TableException(
-                    file + ":" + number + ": no row of an audit (" + e.getOriginalMessage().split("\n")[0] + ")");
+            throw new TableException(file + ":" + number + ": no row of an audit ("
+                    + e.getOriginalMessage().split("\n")[0] + ")");
         }
         return last;
     }
@@ -79,7 +79,11 @@ public final class LastAudit {
     public Change of(CaseRow row) {
         BitSet now = new BitSet();
         for (int i = 0; i < row.endings().length; i++) {
-            now.set(i, row.endings()[i] >= 0 && row.ending(i).warns() && !row.waived().contains(ids.get(i)));
+            now.set(
+                    i,
+                    row.endings()[i] >= 0
+                            && row.ending(i).warns()
+                            && !row.waived().contains(ids.get(i)));
         }
         BitSet then = open.get(row.id());
         if (then == null) {

@@ -76,7 +76,8 @@ public final class Recoder {
                 new CaseRow.Details(
                         group("s", d.site(), sites),
                         d.waivers().stream()
-                                .map(w -> new CaseRow.Answered(w.criterion(), w.by(), day(w.date()), day(w.expires()), ""))
+                                .map(w -> new CaseRow.Answered(
+                                        w.criterion(), w.by(), day(w.date()), day(w.expires()), ""))
                                 .toList(),
                         d.attained(),
                         d.values()),

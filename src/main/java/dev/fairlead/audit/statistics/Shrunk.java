@@ -25,11 +25,19 @@ public record Shrunk(double mean, double sd, double k, double df, double share) 
     }
 
     public static Shrunk of(Published was, int n, double mean, double sd) {
+        return of(was, n, mean, sd, n);
+    }
+
+    /**
+     * The same where the spread was read through errors: it counts as {@code worth} values only, so that one which
+     * drowns in errors leaves the published spread as it is.
+     */
+    public static Shrunk of(Published was, int n, double mean, double sd, double worth) {
         double k = was.k() + n;
-        double df = was.df() + n;
+        double df = was.df() + worth;
         double m = (was.k() * was.mean() + n * mean) / k;
         double between = was.k() * n / k * (mean - was.mean()) * (mean - was.mean());
-        double variance = (was.df() * was.sd() * was.sd() + (n - 1) * sd * sd + between) / df;
+        double variance = (was.df() * was.sd() * was.sd() + Math.max(0, worth - 1) * sd * sd + between) / df;
         return new Shrunk(m, Math.sqrt(variance), k, df, n / k);
     }
 

@@ -85,8 +85,8 @@ public record Trend(double level, double slope, double error, double spread, int
     }
 
     /**
-     * The same with p from times shuffled within stages. Shuffles end once so many reached what was seen that p is known
-     * well enough, and far from standing out (Besag & Clifford 1991, Biometrika 78:301, from memory).
+     * The same with p from times shuffled within stages. Shuffles end once so many reached what was seen that p is
+     * known well enough, and far from standing out (Besag & Clifford 1991, Biometrika 78:301, from memory).
      */
     public Trend tested(double[] observed, double[] expected, double[] years, int[] stage, long seed) {
         int n = observed.length;

@@ -24,7 +24,13 @@ public record Look(CaseRow row, Item item, int stops, int cautions, int open, in
             cautions += row.endings()[i] == Ending.CAUTION.ordinal() && !waived ? 1 : 0;
         }
         return new Look(
-                row, done.item(), stops, cautions, row.count(Ending.NOT_ASSESSED) + row.count(Ending.FAILED), fresh, number);
+                row,
+                done.item(),
+                stops,
+                cautions,
+                row.count(Ending.NOT_ASSESSED) + row.count(Ending.FAILED),
+                fresh,
+                number);
     }
 
     /** The one that needs a look sooner comes first. */

@@ -47,8 +47,7 @@ public final class FindingRows {
             text("note"));
 
     /** Names of the columns. */
-    public static final List<String> COLUMNS =
-            TYPED.stream().map(Column::name).toList();
+    public static final List<String> COLUMNS = TYPED.stream().map(Column::name).toList();
 
     /** What the last column says of a state of a case of which the same audit has a later one. */
     public static final String EARLIER = "earlier-state";
@@ -103,8 +102,28 @@ public final class FindingRows {
     /** The one row of a case that was not judged. */
     static String[] notJudged(CaseRow row) {
         return new String[] {
-            row.source(), "", row.hash(), "", "", "", "", "", "", word(row.kind()), "", "", "", "", "", "", "", "", "",
-            "", "", row.reason()
+            row.source(),
+            "",
+            row.hash(),
+            "",
+            "",
+            "",
+            "",
+            "",
+            "",
+            word(row.kind()),
+            "",
+            "",
+            "",
+            "",
+            "",
+            "",
+            "",
+            "",
+            "",
+            "",
+            "",
+            row.reason()
         };
     }
 

@@ -28,17 +28,20 @@ public final class GroupsText {
         out.append(Wrap.hanging("", first(r)));
         notes(r).forEach(n -> out.append(Wrap.hanging("", n)));
         out.append(Wrap.hanging("  cases with an open stop  ", stops(r)));
-        out.append(Wrap.hanging("  warnings                 ", times(r, r.against().burden())));
-        out.append(Wrap.hanging("  stops                    ", times(r, r.against().stops())));
+        out.append(
+                Wrap.hanging("  warnings                 ", times(r, r.against().burden())));
+        out.append(
+                Wrap.hanging("  stops                    ", times(r, r.against().stops())));
         out.append(Wrap.hanging("  facts given              ", given(r)));
         List<Signal> named = r.comparisons().out();
         out.append(named.isEmpty() ? "\nNOTHING STANDS OUT\n" : "\nSTANDS OUT\n");
-        named.forEach(s ->
-                out.append(Wrap.hanging("  " + s.resident() + "  ", SignalWords.what(s) + ": " + SignalWords.figures(s))));
+        named.forEach(s -> out.append(
+                Wrap.hanging("  " + s.resident() + "  ", SignalWords.what(s) + ": " + SignalWords.figures(s))));
         if (r.comparisons().compared() > 1) {
             out.append(Wrap.hanging("", SignalWords.detectable(r.comparisons()).replace("A resident", "A group")));
         }
-        out.append(String.format(Locale.ROOT, "%n%-36s %9s %9s %s%n", "CRITERION", "FIRST", "SECOND", "DIFFERENCE (95 %)"));
+        out.append(String.format(
+                Locale.ROOT, "%n%-36s %9s %9s %s%n", "CRITERION", "FIRST", "SECOND", "DIFFERENCE (95 %)"));
         r.lines().stream()
                 .limit(MOST)
                 .forEach(l -> out.append(String.format(

@@ -69,10 +69,11 @@ record ParquetColumn(byte[] dictionary, int entries, byte[] data) {
     private static byte[] plain(FindingRows.Type type, String text) {
         return switch (type) {
             case DAY -> little((int) LocalDate.parse(text).toEpochDay());
-            case NUMBER -> ByteBuffer.allocate(8)
-                    .order(ByteOrder.LITTLE_ENDIAN)
-                    .putDouble(Double.parseDouble(text))
-                    .array();
+            case NUMBER ->
+                ByteBuffer.allocate(8)
+                        .order(ByteOrder.LITTLE_ENDIAN)
+                        .putDouble(Double.parseDouble(text))
+                        .array();
             default -> {
                 byte[] utf8 = text.getBytes(StandardCharsets.UTF_8);
                 yield ByteBuffer.allocate(4 + utf8.length)

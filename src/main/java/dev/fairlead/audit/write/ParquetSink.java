@@ -30,8 +30,9 @@ import org.apache.parquet.format.SchemaElement;
 import org.apache.parquet.format.Util;
 
 /**
- * One finding a row as Apache Parquet: texts, days and numbers by dictionary, answers as bits, packed by gzip. Page headers and footer are written by the
- * format's own library; its full writer would bring a cluster's file system with it.
+ * One finding a row as Apache Parquet: texts, days and numbers by dictionary, answers as bits, packed by gzip. Page
+ * headers and footer are written by the format's own library; its full writer would bring a cluster's file system with
+ * it.
  */
 public final class ParquetSink implements RowSink {
     private static final byte[] MAGIC = "PAR1".getBytes(StandardCharsets.US_ASCII);

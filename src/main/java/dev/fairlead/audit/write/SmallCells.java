@@ -14,8 +14,18 @@ import java.util.Map;
  */
 public final class SmallCells {
     /** Lists that tell single cases, or quote what they hold. */
-    private static final List<String> SINGLE =
-            List.of("looks", "waivers", "unreadable", "tooLong", "failed", "earlierStates", "errors", "lostCells", "alikeCodes", "agreement", "detection");
+    private static final List<String> SINGLE = List.of(
+            "looks",
+            "waivers",
+            "unreadable",
+            "tooLong",
+            "failed",
+            "earlierStates",
+            "errors",
+            "lostCells",
+            "alikeCodes",
+            "agreement",
+            "detection");
 
     private SmallCells() {}
 
@@ -26,7 +36,8 @@ public final class SmallCells {
         summary.forEach(SmallCells::walk);
         leaveOutCounts(summary);
         summary.set("format", format);
-        summary.put("smallCounts", "counts from 1 to " + (Recoder.FEWEST - 1) + " are left out, and what would tell them");
+        summary.put(
+                "smallCounts", "counts from 1 to " + (Recoder.FEWEST - 1) + " are left out, and what would tell them");
     }
 
     private static void walk(JsonNode node) {
@@ -35,8 +46,7 @@ public final class SmallCells {
         } else if (node instanceof ObjectNode o) {
             // counts in a row, such as those of a histogram
             o.remove(o.properties().stream()
-                    .filter(p -> p.getValue().isArray()
-                            && p.getValue().path(0).isIntegralNumber())
+                    .filter(p -> p.getValue().isArray() && p.getValue().path(0).isIntegralNumber())
                     .map(Map.Entry::getKey)
                     .toList());
             o.forEach(SmallCells::walk);
@@ -57,9 +67,8 @@ public final class SmallCells {
                 .map(Map.Entry::getKey)
                 .sorted(Comparator.comparingLong(n -> o.get(n).asLong()))
                 .toList();
-        long small = counts.stream()
-                .filter(n -> o.get(n).asLong() < Recoder.FEWEST)
-                .count();
+        long small =
+                counts.stream().filter(n -> o.get(n).asLong() < Recoder.FEWEST).count();
         counts.stream().limit(small == 1 ? 2 : small).forEach(o::putNull);
         return small > 0;
     }

@@ -29,14 +29,27 @@ final class SummarySheets {
         to.table(
                 "residents",
                 List.of(
-                        "resident", "cases", "with a stop", "warnings", "expected", "times the others", "low (95 %)",
-                        "high (95 %)", "facts given", "low (95 %)", "high (95 %)", "note"),
+                        "resident",
+                        "cases",
+                        "with a stop",
+                        "warnings",
+                        "expected",
+                        "times the others",
+                        "low (95 %)",
+                        "high (95 %)",
+                        "facts given",
+                        "low (95 %)",
+                        "high (95 %)",
+                        "note"),
                 residents());
         to.table(
                 "signals",
                 List.of("list", "resident", "kind", "item", "seen", "expected", "own", "others", "p"),
                 signals());
-        to.table("missing", List.of("fact", "pointer", "missing", "asked", "share", "low (95 %)", "high (95 %)"), missing());
+        to.table(
+                "missing",
+                List.of("fact", "pointer", "missing", "asked", "share", "low (95 %)", "high (95 %)"),
+                missing());
         to.table(
                 "waivers",
                 List.of("case", "resident", "criterion", "by", "date", "expires", "days old", "days left", "reason"),
@@ -44,8 +57,16 @@ final class SummarySheets {
         to.table(
                 "outcomes",
                 List.of(
-                        "of", "unit", "resident", "cases", "measured less predicted", "low (95 %)", "high (95 %)", "spread",
-                        "low (95 %)", "high (95 %)"),
+                        "of",
+                        "unit",
+                        "resident",
+                        "cases",
+                        "measured less predicted",
+                        "low (95 %)",
+                        "high (95 %)",
+                        "spread",
+                        "low (95 %)",
+                        "high (95 %)"),
                 outcomes());
     }
 

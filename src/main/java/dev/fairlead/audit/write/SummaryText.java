@@ -333,8 +333,8 @@ public final class SummaryText {
 
     /** What changed since an earlier audit. */
     public static String since(Summary.Since x) {
-        return "Since the last audit: " + x.newCases() + (x.newCases() == 1 ? " new case, " : " new cases, ") + x.fresh()
-                + (x.fresh() == 1 ? " warning" : " warnings") + " new, " + x.gone() + " no longer open.";
+        return "Since the last audit: " + x.newCases() + (x.newCases() == 1 ? " new case, " : " new cases, ")
+                + x.fresh() + (x.fresh() == 1 ? " warning" : " warnings") + " new, " + x.gone() + " no longer open.";
     }
 
     private static void looks(Summary s, StringBuilder out) {

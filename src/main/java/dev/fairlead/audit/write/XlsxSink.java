@@ -50,6 +50,7 @@ public final class XlsxSink implements RowSink {
     private final OutputStream out;
     /** The workbook as the library writes it: with the moment of writing in it. */
     private final Path dated;
+
     private final Workbook book;
     private final FindingRows rows;
     private final int most;
@@ -92,7 +93,12 @@ public final class XlsxSink implements RowSink {
             row.day()
         };
         for (int i = 0; i < texts.length; i++) {
-            typed(cases, caseRow, i, CASE_HEAD.get(i).equals("day") ? FindingRows.Type.DAY : FindingRows.Type.TEXT, texts[i]);
+            typed(
+                    cases,
+                    caseRow,
+                    i,
+                    CASE_HEAD.get(i).equals("day") ? FindingRows.Type.DAY : FindingRows.Type.TEXT,
+                    texts[i]);
         }
         if (row.judged()) {
             Ending[] counted = {Ending.STOP, Ending.CAUTION, Ending.NOT_ASSESSED, Ending.PASS, Ending.DOES_NOT_APPLY};
@@ -119,7 +125,8 @@ public final class XlsxSink implements RowSink {
         }
         try {
             for (String cell : cells) {
-                spool.append(cell.replace(BETWEEN, ' ').replaceAll("[\\r\\n]+", " ")).append(BETWEEN);
+                spool.append(cell.replace(BETWEEN, ' ').replaceAll("[\\r\\n]+", " "))
+                        .append(BETWEEN);
             }
             spool.append('\n');
         } catch (IOException e) {

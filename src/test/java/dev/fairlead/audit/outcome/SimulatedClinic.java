@@ -47,24 +47,30 @@ record SimulatedClinic(Clinic.Spread tipping, Clinic.Spread rate, Clinic.Spread 
         double change = w.position().inclination().value() - before;
         tree.set("/headFilm/incisorMandibular", before + angle * r.nextGaussian());
         tree.set("/holding/incisorMandibular", before + tips * change + angle * r.nextGaussian());
-        tree.set(
-                "/space/incisors",
-                c.space().incisors().value() + ErrorKind.SEGMENT.defaultSd() * r.nextGaussian());
+        tree.set("/space/incisors", c.space().incisors().value() + ErrorKind.SEGMENT.defaultSd() * r.nextGaussian());
         for (Side side : Side.values()) {
-            double start = w.space().side(side).required().minus(w.space().side(side).shortage()).value();
+            double start = w.space()
+                    .side(side)
+                    .required()
+                    .minus(w.space().side(side).shortage())
+                    .value();
             double segment = ErrorKind.SEGMENT.defaultSd();
-            double grown = grows * Response.CHORD_PER_ADVANCE * c.plan().advance(side).value();
+            double grown =
+                    grows * Response.CHORD_PER_ADVANCE * c.plan().advance(side).value();
             tree.set(
                     "/holding/space" + (side == Side.LEFT ? "Left" : "Right"),
                     start + grown + segment * r.nextGaussian());
-            tree.set(
-                    "/space/" + side.word(),
-                    c.space().side(side).value() + segment * r.nextGaussian());
+            tree.set("/space/" + side.word(), c.space().side(side).value() + segment * r.nextGaussian());
             double at = start;
             for (int v = 0; v < c.visits().size(); v++) {
                 double share = Math.max(0.02, runs + 0.15 * r.nextGaussian());
-                tree.set("/visits/" + v + "/" + side.word() + "/space", at + segment * r.nextGaussian());
-                at += share * c.visits().get(v).side(side).standOff().value() * Response.CHORD_PER_ADVANCE;
+                String visit = "/visits/" + v + "/" + side.word();
+                double stood = c.visits().get(v).side(side).standOff().value();
+                tree.set(visit + "/space", at + segment * r.nextGaussian());
+                tree.set(
+                        visit + "/standOff",
+                        Math.max(0.1, stood + ErrorKind.MOUTH_RULER.defaultSd() * r.nextGaussian()));
+                at += share * stood * Response.CHORD_PER_ADVANCE;
             }
         }
         return read(tree);

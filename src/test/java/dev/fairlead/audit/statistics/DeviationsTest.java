@@ -13,7 +13,9 @@ class DeviationsTest {
         return s;
     }
 
-    /** Newcomb's 66 times of light (Stigler 1977): Gelman and others, Bayesian Data Analysis, give 26.2 (23.6 to 28.8). */
+    /**
+     * Newcomb's 66 times of light (Stigler 1977): Gelman and others, Bayesian Data Analysis, give 26.2 (23.6 to 28.8).
+     */
     @Test
     void biasHasTheIntervalOfStudent() {
         Deviations d = sums(

@@ -117,9 +117,8 @@ class SinksTest {
 
     @Test
     void findingsCarryTheirNumbers() {
-        List<List<String>> numbers = LONG.stream()
-                .filter(r -> !r.get(column("value")).isEmpty())
-                .toList();
+        List<List<String>> numbers =
+                LONG.stream().filter(r -> !r.get(column("value")).isEmpty()).toList();
         assertThat(numbers).hasSizeGreaterThan(20);
         for (List<String> r : numbers) {
             double value = Double.parseDouble(r.get(column("value")));
@@ -193,15 +192,16 @@ class SinksTest {
         if (!answers) {
             ByteBuffer plain = ByteBuffer.wrap(page(in)).order(ByteOrder.LITTLE_ENDIAN);
             while (plain.hasRemaining()) {
-                dictionary.add(switch (type) {
-                    case DAY -> LocalDate.ofEpochDay(plain.getInt()).toString();
-                    case NUMBER -> FindingRows.number(plain.getDouble());
-                    default -> {
-                        byte[] text = new byte[plain.getInt()];
-                        plain.get(text);
-                        yield new String(text, StandardCharsets.UTF_8);
-                    }
-                });
+                dictionary.add(
+                        switch (type) {
+                            case DAY -> LocalDate.ofEpochDay(plain.getInt()).toString();
+                            case NUMBER -> FindingRows.number(plain.getDouble());
+                            default -> {
+                                byte[] text = new byte[plain.getInt()];
+                                plain.get(text);
+                                yield new String(text, StandardCharsets.UTF_8);
+                            }
+                        });
             }
         }
         byte[] data = page(in);
@@ -210,7 +210,8 @@ class SinksTest {
         Arrays.fill(present, 1);
         int at = 0;
         if (type != FindingRows.Type.TEXT) {
-            int length = ByteBuffer.wrap(data, 0, 4).order(ByteOrder.LITTLE_ENDIAN).getInt();
+            int length =
+                    ByteBuffer.wrap(data, 0, 4).order(ByteOrder.LITTLE_ENDIAN).getInt();
             present = HybridEncoderTest.decode(Arrays.copyOfRange(data, 4, 4 + length), 1, rows);
             at = 4 + length;
         }
