@@ -107,12 +107,4 @@ public record Case(
         ToothRecord found = teeth.get(tooth);
         return found != null ? found : ToothRecord.blank("/teeth/" + tooth);
     }
-
-    /** The same case as it stood when the wire went in: without visits. */
-    public Case beforeVisits() {
-        return new Case(
-                fairlead, id, stage, date, resident, site, child, teeth, contacts, space, arch, landmarks, images,
-                films, headFilm, bite, mouth, consent, plan, hardware, wire, bench, insertion, List.of(), holding,
-                waivers);
-    }
 }

@@ -128,8 +128,7 @@ public record Outturn(int cases, List<Line> lines, Map<Attained.Kind, Parameter>
         /** The variance of what was read less that of reading is the cases' own. */
         private static Parameter parameter(OfKind k) {
             Deviations d = k.difference.deviations();
-            double between =
-                    d.n() < 2 ? 0 : Math.max(0, d.spread() * d.spread() - k.errors / d.n());
+            double between = d.n() < 2 ? 0 : Math.max(0, d.spread() * d.spread() - k.errors / d.n());
             double reliable = between > 0 ? between / (between + k.errors / d.n()) : 0;
             return new Parameter(d.n(), d.bias(), Math.sqrt(between), d.n() * reliable * reliable);
         }

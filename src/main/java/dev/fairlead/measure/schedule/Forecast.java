@@ -7,6 +7,7 @@ import dev.fairlead.model.Choices.Pattern;
 import dev.fairlead.model.Clinic;
 import dev.fairlead.model.Fact;
 import dev.fairlead.model.Side;
+import dev.fairlead.model.shape.Draft;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -55,7 +56,7 @@ public record Forecast(
 
     /** What the plan promised when the wire went in; empty while it names too little. */
     public static Optional<Route> atStart(Case c, SpaceResult space, Clinic clinic) {
-        return new Forecaster(c.beforeVisits(), space, Fact.unknown("/date"), clinic).planned();
+        return new Forecaster(Draft.of(c, "").forget("visits").make(), space, Fact.unknown("/date"), clinic).planned();
     }
 
     public SideForecast side(Side side) {

@@ -47,7 +47,10 @@ class ClinicFiguresTest {
                 .isEmpty();
     }
 
-    /** Few visits read with a ruler cannot tell the spread of the rate: then the published one stays, and is not narrowed. */
+    /**
+     * Few visits read with a ruler cannot tell the spread of the rate: then the published one stays, and is not
+     * narrowed.
+     */
     @Test
     void aSpreadThatDrownsInErrorsIsNotTakenForNone() {
         ClinicFigures f = ClinicFigures.of(SimulatedClinic.outturn(OTHER.cases(60, 9), Clinic.PUBLISHED))

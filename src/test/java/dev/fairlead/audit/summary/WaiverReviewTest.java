@@ -23,9 +23,8 @@ import org.junit.jupiter.api.Test;
 /** Who answers for what, and what each step is given of the facts that it asks for. */
 class WaiverReviewTest {
     private static final Checker CHECKER = new Checker(Rulebase.builtIn());
-    private static final List<String> IDS = CHECKER.rulebase().catalogue().criteria().stream()
-            .map(c -> c.id())
-            .toList();
+    private static final List<String> IDS =
+            CHECKER.rulebase().catalogue().criteria().stream().map(c -> c.id()).toList();
 
     private final Tally tally = new Tally(CHECKER, 0);
 
@@ -76,8 +75,7 @@ class WaiverReviewTest {
         assertThat(review.expiring()).isEqualTo(1);
         assertThat(first.waiver().reason()).isEqualTo("a second model was made");
         assertThat(review.residents()).containsEntry("r1", new Rate(2, 6)).containsEntry("r2", new Rate(0, 3));
-        assertThat(review.roles())
-                .containsExactly(new NamedCount("clinician", 1), new NamedCount("supervisor", 1));
+        assertThat(review.roles()).containsExactly(new NamedCount("clinician", 1), new NamedCount("supervisor", 1));
     }
 
     /** By step or in all, the same facts are missing. */
@@ -94,8 +92,11 @@ class WaiverReviewTest {
                         () -> tally::add,
                         n -> {});
         Summary s = tally.summary();
-        long asked = s.givenByStep().values().stream().mapToLong(ClusteredRate::of).sum();
-        long given = s.givenByStep().values().stream().mapToLong(ClusteredRate::count).sum();
+        long asked =
+                s.givenByStep().values().stream().mapToLong(ClusteredRate::of).sum();
+        long given = s.givenByStep().values().stream()
+                .mapToLong(ClusteredRate::count)
+                .sum();
         assertThat(asked - given)
                 .isPositive()
                 .isEqualTo(s.missing().stream().mapToLong(g -> g.rate().count()).sum())
