@@ -87,7 +87,7 @@
     const r = box[2] / 36;
     const make = (tag, a) => { const e = document.createElementNS(ns, tag); for (const k in a) e.setAttribute(k, a[k]); return e; };
     const here = make('g', { id: 'point-here' });
-    here.append(make('circle', { r: 1.9 * r, class: 'halo' }), make('circle', { r: 0.7 * r, class: 'dot' }));
+    here.append(make('circle', { r: 1.9 * r, class: 'halo' }), make('circle', { r: 0.7 * r, class: 'spot' }));
     svg.replaceChildren(...state.guide.outlines.map(o => make('path', { d: o.d, class: o.tone, 'stroke-width': box[2] / 170 })), here);
   }
 
@@ -135,14 +135,14 @@
     $('#measure-waiting').replaceChildren(...j.waiting.map(w => el('li', { textContent: w.title + ': ' + w.points.map(title).join(', ') })));
     $('#measure-waiting-box').hidden = !j.waiting.length;
     $('#measure-doubts').replaceChildren(...j.doubts.map(d => el('p', { className: 'notice small', textContent: d })));
-    $('#measure-error').textContent = (j.scale ? 'Scale ± ' + j.scaleErrorPercent.toFixed(1) + ' %, the same way in all lengths of this picture. ' : 'Without a scale there are angles only. ')
+    $('#measure-error').textContent = (j.scale === 'millimetres' ? 'Lengths are taken as mm of the scan. ' : j.scale ? 'Scale ± ' + j.scaleErrorPercent.toFixed(1) + ' %, the same way in all lengths of this picture. ' : 'Without a scale there are angles only. ')
       + (j.ownErrorMm === undefined ? 'Errors of placing are assumed until five points are placed a second time.' : 'Your own error of placing (Dahlberg): ' + j.ownErrorMm.toFixed(2) + ' mm for a point.');
     $('#measure-numbers').hidden = false;
     takeText();
   }
   const title = n => { const q = asked().find(p => p.name === n) || state.guide.points.find(p => p.name === n); return q ? q.title : n; };
   const taking = () => [...root.querySelectorAll('#measure-values input:checked')].map(i => i.value);
-  function takeText() { const n = taking().length; $('#measure-take').disabled = !n || state.second; $('#measure-take').textContent = n === 1 ? 'Take 1 reading into the case' : 'Take ' + n + ' readings into the case'; }
+  function takeText() { const n = taking().length; $('#measure-take').disabled = !n || state.second; $('#measure-take').textContent = !n ? 'Take into the case' : n === 1 ? 'Take 1 reading into the case' : 'Take ' + n + ' readings into the case'; }
 
   $('#measure-take').onclick = async () => {
     const body = { ...sent(), version, take: taking(), landmarks: $('#take-landmarks').checked };
@@ -252,6 +252,7 @@
   }
   function stage() {
     const scan = state.kind === 'surface-scan';
+    $('.card.measure-scale').hidden = scan || state.kind === 'panoramic';
     $('#scan-canvas').hidden = !scan;
     $('#measure-canvas').hidden = scan;
     if (scan) $('#measure-loupe').hidden = true;

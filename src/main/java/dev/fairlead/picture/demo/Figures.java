@@ -70,7 +70,7 @@ public final class Figures {
             for (int i = 0; i < shape.length; i++) {
                 turned[i] = turn(shape[i], a, t[1]);
             }
-            outlines.add(new Sketch.Outline("tooth", true, turned));
+            outlines.add(new Sketch.Outline("tooth", true, FilmSketch.smooth(turned, true)));
             at.put("C" + t[0], turn(new double[] {0, 7}, a, t[1]));
             at.put("F" + t[0], turn(new double[] {0, -2}, a, t[1]));
         }

@@ -18,6 +18,7 @@ public final class FilmSketch {
      */
     public static final double SHARE = 0.9;
 
+    private static final int SMOOTH = 8;
     private static final double SNA = 81;
     private static final double SN = 187;
 
@@ -101,15 +102,16 @@ public final class FilmSketch {
         for (int side = -1; side <= 1; side += 2) {
             double[] c1 = off(m, 5, occlusal);
             double[] c2 = off(m, 5, occlusal + 180);
-            all.add(new Sketch.Outline("tooth", true, new double[][] {
+            double[][] molar = {
                 c1,
-                off(c1, 7, occlusal + side * 90),
-                off(m, 16, occlusal + side * 70),
-                off(m, 8, occlusal + side * 90),
-                off(m, 16, occlusal + side * 110),
-                off(c2, 7, occlusal + side * 90),
+                off(c1, 6, occlusal + side * 80),
+                off(m, 18, occlusal + side * 76),
+                off(m, 9, occlusal + side * 90),
+                off(m, 18, occlusal + side * 104),
+                off(c2, 6, occlusal + side * 100),
                 c2
-            }));
+            };
+            all.add(new Sketch.Outline("tooth", true, smooth(molar, true)));
         }
         all.add(line(
                 "soft",
@@ -126,7 +128,33 @@ public final class FilmSketch {
     }
 
     private static Sketch.Outline line(String tone, double[]... at) {
-        return new Sketch.Outline(tone, false, at);
+        return new Sketch.Outline(tone, false, smooth(at, false));
+    }
+
+    /** A curve through all points (Catmull and Rom 1974), so that every one of them stays on the outline. */
+    static double[][] smooth(double[][] at, boolean closed) {
+        int n = at.length;
+        List<double[]> all = new ArrayList<>();
+        for (int i = 0; i + (closed ? 0 : 1) < n; i++) {
+            double[] a = closed ? at[(i + n - 1) % n] : at[Math.max(0, i - 1)];
+            double[] b = at[i];
+            double[] c = at[(i + 1) % n];
+            double[] d = closed ? at[(i + 2) % n] : at[Math.min(n - 1, i + 2)];
+            for (int k = 0; k < SMOOTH; k++) {
+                double t = (double) k / SMOOTH;
+                double[] p = new double[2];
+                for (int j = 0; j < 2; j++) {
+                    double second = 2 * a[j] - 5 * b[j] + 4 * c[j] - d[j];
+                    double third = 3 * b[j] - a[j] - 3 * c[j] + d[j];
+                    p[j] = 0.5 * (2 * b[j] + t * (c[j] - a[j] + t * (second + t * third)));
+                }
+                all.add(p);
+            }
+        }
+        if (!closed) {
+            all.add(at[n - 1]);
+        }
+        return all.toArray(double[][]::new);
     }
 
     private static Sketch.Outline round(String tone, double[] middle, double radius) {
@@ -156,7 +184,7 @@ public final class FilmSketch {
         for (int i = profile.length - 1; i >= 0; i--) {
             o.add(at(edge, u, across, profile[i][0] * l, -profile[i][1]));
         }
-        all.add(new Sketch.Outline("tooth", true, o.toArray(double[][]::new)));
+        all.add(new Sketch.Outline("tooth", true, smooth(o.toArray(double[][]::new), true)));
     }
 
     private static double[] at(double[] from, double[] u, double[] v, double along, double off) {

@@ -18,6 +18,7 @@ import javax.imageio.ImageIO;
 import javax.imageio.ImageReader;
 import javax.imageio.ImageWriteParam;
 import javax.imageio.ImageWriter;
+import javax.imageio.spi.IIORegistry;
 import javax.imageio.stream.ImageInputStream;
 import javax.imageio.stream.ImageOutputStream;
 import javax.imageio.stream.MemoryCacheImageInputStream;
@@ -102,7 +103,10 @@ public final class Pictures {
 
     /** One frame of JPEG as DICOM files carry it, lossless ones among them. */
     static BufferedImage jpeg(byte[] bytes) throws IOException, UnfitFileException {
-        ImageReader reader = new JPEGImageReaderSpi().createReaderInstance();
+        // only the provider that is registered knows the reader for plain JPEG that it builds on
+        ImageReader reader = IIORegistry.getDefaultInstance()
+                .getServiceProviderByClass(JPEGImageReaderSpi.class)
+                .createReaderInstance();
         try (ImageInputStream in = new MemoryCacheImageInputStream(new ByteArrayInputStream(bytes))) {
             reader.setInput(in, true, true);
             bounded(reader.getWidth(0), reader.getHeight(0));

@@ -293,6 +293,85 @@ class PicturesTest {
         assertThat(new String(shown, StandardCharsets.ISO_8859_1)).doesNotContain("Jane");
     }
 
+    /** A frame as DICOM files carry compressed ones: a table of offsets, fragments, an end (PS3.5, A.4). */
+    private static byte[] encapsulated(String syntax, byte[] frame) throws IOException {
+        Writer w = new Writer(true, ByteOrder.LITTLE_ENDIAN);
+        w.number(0x00280002, 1).text(0x00280004, "CS", "MONOCHROME2").number(0x00280010, 60).number(0x00280011, 80);
+        w.number(0x00280100, 8).number(0x00280101, 8).number(0x00280103, 0);
+        w.text(0x00281050, "DS", "127.5").text(0x00281051, "DS", "255");
+        byte[] even = Arrays.copyOf(frame, frame.length + frame.length % 2);
+        ByteBuffer b = ByteBuffer.allocate(even.length + 100).order(ByteOrder.LITTLE_ENDIAN);
+        b.putShort((short) 0x7FE0).putShort((short) 0x0010).put(new byte[] {'O', 'B', 0, 0}).putInt(-1);
+        b.putInt(0xE000FFFE).putInt(0).putInt(0xE000FFFE).putInt(even.length / 2 * 2).put(even);
+        b.putInt(0xE0DDFFFE).putInt(0);
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        out.write(new byte[128]);
+        out.write("DICM".getBytes(StandardCharsets.US_ASCII));
+        out.write(new Writer(true, ByteOrder.LITTLE_ENDIAN).text(0x00020010, "UI", syntax).out.toByteArray());
+        out.write(w.out.toByteArray());
+        out.write(b.array(), 0, b.position());
+        return out.toByteArray();
+    }
+
+    /** Lossless JPEG of eight bits: differences from the pixel to the left, Huffman-coded (ITU-T T.81, annex H). */
+    private static byte[] lossless(int[][] pixels) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        int h = pixels.length;
+        int w = pixels[0].length;
+        byte[] head = {
+            (byte) 0xFF, (byte) 0xD8, (byte) 0xFF, (byte) 0xC3, 0, 11, 8, 0, (byte) h, 0, (byte) w, 1, 1, 0x11, 0,
+            (byte) 0xFF, (byte) 0xC4, 0, 28, 0, 0, 0, 0, 9, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 1, 2, 3, 4, 5, 6, 7, 8,
+            (byte) 0xFF, (byte) 0xDA, 0, 8, 1, 1, 0, 1, 0, 0
+        };
+        out.writeBytes(head);
+        StringBuilder bits = new StringBuilder();
+        for (int y = 0; y < h; y++) {
+            for (int x = 0; x < w; x++) {
+                int before = x > 0 ? pixels[y][x - 1] : y > 0 ? pixels[y - 1][0] : 128;
+                int d = pixels[y][x] - before;
+                int size = 32 - Integer.numberOfLeadingZeros(Math.abs(d));
+                bits.append(binary(size, 4)).append(size == 0 ? "" : binary(d < 0 ? d + (1 << size) - 1 : d, size));
+            }
+        }
+        while (bits.length() % 8 > 0) {
+            bits.append('1');
+        }
+        for (int i = 0; i < bits.length(); i += 8) {
+            int b = Integer.parseInt(bits.substring(i, i + 8), 2);
+            out.write(b);
+            if (b == 0xFF) {
+                out.write(0);
+            }
+        }
+        out.writeBytes(new byte[] {(byte) 0xFF, (byte) 0xD9});
+        return out.toByteArray();
+    }
+
+    private static String binary(int value, int digits) {
+        return String.format("%" + digits + "s", Integer.toBinaryString(value)).replace(' ', '0');
+    }
+
+    @Test
+    void compressedFramesAreDecoded() throws Exception {
+        int[][] pixels = new int[60][80];
+        BufferedImage grey = new BufferedImage(80, 60, BufferedImage.TYPE_BYTE_GRAY);
+        for (int y = 0; y < 60; y++) {
+            for (int x = 0; x < 80; x++) {
+                pixels[y][x] = x * 3 + y % 7;
+                grey.getRaster().setSample(x, y, 0, pixels[y][x]);
+            }
+        }
+        for (String syntax : List.of("1.2.840.10008.1.2.4.57", "1.2.840.10008.1.2.4.70")) {
+            BufferedImage read = Pictures.read(encapsulated(syntax, lossless(pixels))).image();
+            for (int x = 0; x < 80; x++) {
+                assertThat(grey(read, x)).as("without loss").isEqualTo(pixels[30][x]);
+            }
+        }
+        BufferedImage read = Pictures.read(encapsulated("1.2.840.10008.1.2.4.50", file(grey, "jpeg")))
+                .image();
+        assertThat(grey(read, 40)).isBetween(pixels[30][40] - 6, pixels[30][40] + 6);
+    }
+
     @Test
     void whatIsNotDecodedIsAnsweredWithTheWayOut() {
         for (String syntax : List.of("1.2.840.10008.1.2.4.90", "1.2.840.10008.1.2.4.80", "1.2.840.10008.1.2.5")) {
