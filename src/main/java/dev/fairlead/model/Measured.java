@@ -248,6 +248,20 @@ public final class Measured implements CaseValue {
         return new Measured(value, unit, sources, new double[] {sd}, repeats, missing, applies);
     }
 
+    /**
+     * The same value, readings and whole error, of which {@code part} comes from a source that other values share, such
+     * as the scale of a picture. A part that is not smaller than the whole error says nothing new.
+     */
+    public Measured sharing(String source, double part) {
+        double whole = known() ? sd() : 0;
+        if (!(part > 0) || part >= whole) {
+            return this;
+        }
+        double own = Math.sqrt(whole * whole - part * part) / whole;
+        Measured mixed = merge(value, unit, own, this, 1, of(0, unit, source, part));
+        return new Measured(value, unit, mixed.sources, mixed.parts, repeats, missing, applies);
+    }
+
     /** The same measurement read differently: value and readings moved by {@code delta}, with the same error. */
     public Measured shifted(double delta) {
         if (!known()) {

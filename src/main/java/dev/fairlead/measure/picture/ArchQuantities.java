@@ -63,6 +63,16 @@ final class ArchQuantities {
         String left = "L" + canine(p, 3);
         all.add(straight("/arch/canineWidth", "Width between the canines", right, left));
         all.add(depth("/arch/canineDepth", "Depth from the canines", right, left));
+        if (p.has("E43") || p.has("E33")) {
+            all.add(new Quantity(
+                    "",
+                    "Width between the canine cusp tips",
+                    Unit.MM,
+                    List.of("E43", "E33"),
+                    q -> q.distance("E43", "E33"),
+                    ARCH,
+                    "The case keeps the width between the labial points."));
+        }
         bracket(all, 41, List.of("B41", "B31", "I"), q -> fromMidline(q, "B41"));
         bracket(all, 31, List.of("B41", "B31", "I"), q -> fromMidline(q, "B31"));
         bracket(all, 42, List.of("B42", "B41", "B31", "I"), q -> q.across("B42", "B41") + fromMidline(q, "B41"));

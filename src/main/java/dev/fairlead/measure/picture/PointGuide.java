@@ -73,6 +73,12 @@ public final class PointGuide {
             all.add(new PointHelp(
                     "L" + n, n + " labial", "Most labial point of the crown: for the arch form.", COMMON, false));
         }
+        for (int n : new int[] {42, 41, 31, 32}) {
+            all.add(new PointHelp("E" + n, n + " edge", "Middle of the incisal edge.", COMMON, false));
+        }
+        for (int n : new int[] {43, 33}) {
+            all.add(new PointHelp("E" + n, n + " cusp", "Tip of the canine's cusp.", COMMON, false));
+        }
         for (int n : new int[] {83, 73}) {
             contact(all, "D" + n, "primary canine, where 43 or 33 has not erupted", false);
             contact(all, "M" + n, "primary canine, where 43 or 33 has not erupted", false);

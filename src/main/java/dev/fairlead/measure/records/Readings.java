@@ -27,6 +27,7 @@ public final class Readings {
     }
 
     private final Case c;
+    private final SharedScales scales;
     private final ToothRecord[] teeth = BLANK.clone();
     private final Duplicates widths = new Duplicates();
     private final Duplicates segments = new Duplicates();
@@ -36,6 +37,7 @@ public final class Readings {
 
     public Readings(Case c) {
         this.c = c;
+        this.scales = SharedScales.of(c);
         for (Map.Entry<Tooth, ToothRecord> t : c.teeth().entrySet()) {
             teeth[t.getKey().number()] = t.getValue();
             widths.add(t.getValue().width());
@@ -61,7 +63,8 @@ public final class Readings {
 
     /** Mesiodistal width of a tooth, mm. */
     public Measured width(Tooth tooth) {
-        return widths.applyTo(teeth[tooth.number()].width(), ErrorKind.TOOTH_WIDTH);
+        Measured width = widths.applyTo(teeth[tooth.number()].width(), ErrorKind.TOOTH_WIDTH);
+        return c.pictured().isEmpty() ? width : scales.in("/teeth/" + tooth + "/width", width);
     }
 
     /** The record of a tooth, as {@link Case#tooth} gives it. */
@@ -71,17 +74,19 @@ public final class Readings {
 
     /** Buccal segment of one side before treatment, mm. */
     public Measured segment(Side side) {
-        return segments.applyTo(c.space().side(side), ErrorKind.SEGMENT);
+        return scales.in(
+                side == Side.LEFT ? "/space/left" : "/space/right",
+                segments.applyTo(c.space().side(side), ErrorKind.SEGMENT));
     }
 
     /** Segment of the four incisors before treatment, mm. */
     public Measured incisorSegment() {
-        return segments.applyTo(c.space().incisors(), ErrorKind.SEGMENT);
+        return scales.in("/space/incisors", segments.applyTo(c.space().incisors(), ErrorKind.SEGMENT));
     }
 
     /** Whole lower arch, measured on its own, mm. */
     public Measured perimeter() {
-        return segments.applyTo(c.space().perimeter(), ErrorKind.SEGMENT);
+        return scales.in("/space/perimeter", segments.applyTo(c.space().perimeter(), ErrorKind.SEGMENT));
     }
 
     /** Lower incisor to mandibular plane before treatment, degrees. */

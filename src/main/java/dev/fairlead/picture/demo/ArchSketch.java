@@ -75,7 +75,11 @@ public final class ArchSketch {
             double[] d = at.get("D" + n);
             double[] u = unit(d, m);
             double s = n < 40 ? 1 : -1;
+            put("E" + n, (m[0] + d[0]) / 2, (m[1] + d[1]) / 2);
             at.put("L" + n, new double[] {(m[0] + d[0]) / 2 - s * u[1] * 2.8, (m[1] + d[1]) / 2 + s * u[0] * 2.8});
+        }
+        for (int n : new int[] {43, 33}) {
+            at.put("E" + n, middle("M" + n, "D" + n));
         }
         return new Sketch(outlines, at);
     }

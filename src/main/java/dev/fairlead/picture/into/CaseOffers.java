@@ -106,6 +106,7 @@ public final class CaseOffers {
                 case 'L' -> "labial";
                 case 'T' -> "tube";
                 case 'B' -> "bracket";
+                case 'E' -> p.getKey().endsWith("3") ? "cusp" : "incisal";
                 default -> "";
             };
             if (!kind.isEmpty() && p.getKey().length() == 3) {

@@ -7,12 +7,16 @@ import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.time.Duration;
 import java.util.ArrayList;
-import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.Executors;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.ScheduledFuture;
 import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicBoolean;
 import javax.imageio.IIOImage;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageReader;
@@ -37,6 +41,13 @@ public final class Pictures {
     private static final float QUALITY = 0.92f;
     /** Decoding takes up to 200 MB: two at once are not wanted. */
     private static final Semaphore ONE = new Semaphore(1);
+
+    private static final Duration LONGEST = Duration.ofSeconds(15);
+    private static final ScheduledExecutorService WATCH = Executors.newSingleThreadScheduledExecutor(r -> {
+        Thread t = new Thread(r, "decoding time");
+        t.setDaemon(true);
+        return t;
+    });
 
     private Pictures() {}
 
@@ -85,13 +96,12 @@ public final class Pictures {
     }
 
     private static BufferedImage decode(byte[] bytes, String format) throws UnfitFileException {
-        Iterator<ImageReader> readers = ImageIO.getImageReadersByFormatName(format);
-        ImageReader reader = readers.next();
+        ImageReader reader = ImageIO.getImageReadersByFormatName(format).next();
         try (ImageInputStream in = new MemoryCacheImageInputStream(new ByteArrayInputStream(bytes))) {
             // metadata is passed over: a compressed text in it can be a bomb of its own
             reader.setInput(in, true, true);
             bounded(reader.getWidth(0), reader.getHeight(0));
-            return plain(reader.read(0));
+            return plain(inTime(reader, LONGEST));
         } catch (IOException | RuntimeException e) {
             throw new UnfitFileException(
                     "a " + format.toUpperCase(java.util.Locale.ROOT) + " that is damaged or of a kind that is not read",
@@ -110,9 +120,32 @@ public final class Pictures {
         try (ImageInputStream in = new MemoryCacheImageInputStream(new ByteArrayInputStream(bytes))) {
             reader.setInput(in, true, true);
             bounded(reader.getWidth(0), reader.getHeight(0));
-            return reader.read(0);
+            return inTime(reader, LONGEST);
         } finally {
             reader.dispose();
+        }
+    }
+
+    /** The first picture, unless it takes longer than any that is fit to be measured on. */
+    static BufferedImage inTime(ImageReader reader, Duration longest) throws IOException, UnfitFileException {
+        AtomicBoolean late = new AtomicBoolean();
+        ScheduledFuture<?> watch = WATCH.schedule(
+                () -> {
+                    late.set(true);
+                    reader.abort();
+                },
+                longest.toMillis(),
+                TimeUnit.MILLISECONDS);
+        try {
+            BufferedImage image = reader.read(0);
+            if (late.get()) {
+                throw new UnfitFileException(
+                        "a picture that takes longer than " + longest.toSeconds() + " seconds to decode",
+                        "Export it smaller, as JPEG.");
+            }
+            return image;
+        } finally {
+            watch.cancel(false);
         }
     }
 

@@ -21,7 +21,7 @@ public record PointTable(PictureKind kind, List<PlacedPoint> points, List<String
     /** So many points at the most. */
     static final int MOST = 1000;
 
-    private static final Pattern OF_A_TOOTH = Pattern.compile("[MDLTB][1-8][1-8]");
+    private static final Pattern OF_A_TOOTH = Pattern.compile("[MDLTBE][1-8][1-8]");
     private static final Map<String, String> NAMES = names();
 
     public PointTable {

@@ -171,10 +171,10 @@ public final class PointTables {
                         case LABIAL -> "L";
                         case TUBE -> "T";
                         case BRACKET -> "B";
-                        case INCISAL, CUSP -> "";
+                        case INCISAL, CUSP -> "E";
                     })
                     .orElse("L");
-            if (kind.isEmpty() || !l.x().known() || !l.y().known()) {
+            if (!l.x().known() || !l.y().known()) {
                 all.remark(0, "a point of " + l.tooth().get() + " that no number is taken from");
             } else {
                 all.add(kind + l.tooth().get(), 0, l.x().value(), l.y().value(), l.z().known() ? l.z().value() : 0);

@@ -134,6 +134,22 @@ class PicturesTest {
     }
 
     @Test
+    void decodingThatTakesTooLongIsBrokenOff() throws Exception {
+        BufferedImage large = new BufferedImage(6000, 4000, BufferedImage.TYPE_INT_RGB);
+        for (int y = 0; y < 4000; y += 3) {
+            for (int x = 0; x < 6000; x += 5) {
+                large.setRGB(x, y, x * 31 + y * 17);
+            }
+        }
+        var reader = ImageIO.getImageReadersByFormatName("jpeg").next();
+        reader.setInput(ImageIO.createImageInputStream(new java.io.ByteArrayInputStream(file(large, "jpeg"))), true, true);
+        assertThatThrownBy(() -> Pictures.inTime(reader, java.time.Duration.ofMillis(1)))
+                .isInstanceOf(UnfitFileException.class)
+                .hasMessageContaining("takes longer");
+        reader.dispose();
+    }
+
+    @Test
     void damagedFilesAreToldAsSuch() throws Exception {
         for (byte[] file :
                 new byte[][] {file(corners(), "png"), file(corners(), "jpeg"), dicom("1.2.840.10008.1.2.1")}) {
@@ -296,18 +312,31 @@ class PicturesTest {
     /** A frame as DICOM files carry compressed ones: a table of offsets, fragments, an end (PS3.5, A.4). */
     private static byte[] encapsulated(String syntax, byte[] frame) throws IOException {
         Writer w = new Writer(true, ByteOrder.LITTLE_ENDIAN);
-        w.number(0x00280002, 1).text(0x00280004, "CS", "MONOCHROME2").number(0x00280010, 60).number(0x00280011, 80);
+        w.number(0x00280002, 1)
+                .text(0x00280004, "CS", "MONOCHROME2")
+                .number(0x00280010, 60)
+                .number(0x00280011, 80);
         w.number(0x00280100, 8).number(0x00280101, 8).number(0x00280103, 0);
         w.text(0x00281050, "DS", "127.5").text(0x00281051, "DS", "255");
         byte[] even = Arrays.copyOf(frame, frame.length + frame.length % 2);
         ByteBuffer b = ByteBuffer.allocate(even.length + 100).order(ByteOrder.LITTLE_ENDIAN);
-        b.putShort((short) 0x7FE0).putShort((short) 0x0010).put(new byte[] {'O', 'B', 0, 0}).putInt(-1);
-        b.putInt(0xE000FFFE).putInt(0).putInt(0xE000FFFE).putInt(even.length / 2 * 2).put(even);
+        b.putShort((short) 0x7FE0)
+                .putShort((short) 0x0010)
+                .put(new byte[] {'O', 'B', 0, 0})
+                .putInt(-1);
+        b.putInt(0xE000FFFE)
+                .putInt(0)
+                .putInt(0xE000FFFE)
+                .putInt(even.length / 2 * 2)
+                .put(even);
         b.putInt(0xE0DDFFFE).putInt(0);
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         out.write(new byte[128]);
         out.write("DICM".getBytes(StandardCharsets.US_ASCII));
-        out.write(new Writer(true, ByteOrder.LITTLE_ENDIAN).text(0x00020010, "UI", syntax).out.toByteArray());
+        out.write(new Writer(true, ByteOrder.LITTLE_ENDIAN)
+                .text(0x00020010, "UI", syntax)
+                .out
+                .toByteArray());
         out.write(w.out.toByteArray());
         out.write(b.array(), 0, b.position());
         return out.toByteArray();
@@ -319,9 +348,61 @@ class PicturesTest {
         int h = pixels.length;
         int w = pixels[0].length;
         byte[] head = {
-            (byte) 0xFF, (byte) 0xD8, (byte) 0xFF, (byte) 0xC3, 0, 11, 8, 0, (byte) h, 0, (byte) w, 1, 1, 0x11, 0,
-            (byte) 0xFF, (byte) 0xC4, 0, 28, 0, 0, 0, 0, 9, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 1, 2, 3, 4, 5, 6, 7, 8,
-            (byte) 0xFF, (byte) 0xDA, 0, 8, 1, 1, 0, 1, 0, 0
+            (byte) 0xFF,
+            (byte) 0xD8,
+            (byte) 0xFF,
+            (byte) 0xC3,
+            0,
+            11,
+            8,
+            0,
+            (byte) h,
+            0,
+            (byte) w,
+            1,
+            1,
+            0x11,
+            0,
+            (byte) 0xFF,
+            (byte) 0xC4,
+            0,
+            28,
+            0,
+            0,
+            0,
+            0,
+            9,
+            0,
+            0,
+            0,
+            0,
+            0,
+            0,
+            0,
+            0,
+            0,
+            0,
+            0,
+            0,
+            0,
+            1,
+            2,
+            3,
+            4,
+            5,
+            6,
+            7,
+            8,
+            (byte) 0xFF,
+            (byte) 0xDA,
+            0,
+            8,
+            1,
+            1,
+            0,
+            1,
+            0,
+            0
         };
         out.writeBytes(head);
         StringBuilder bits = new StringBuilder();
@@ -362,7 +443,8 @@ class PicturesTest {
             }
         }
         for (String syntax : List.of("1.2.840.10008.1.2.4.57", "1.2.840.10008.1.2.4.70")) {
-            BufferedImage read = Pictures.read(encapsulated(syntax, lossless(pixels))).image();
+            BufferedImage read =
+                    Pictures.read(encapsulated(syntax, lossless(pixels))).image();
             for (int x = 0; x < 80; x++) {
                 assertThat(grey(read, x)).as("without loss").isEqualTo(pixels[30][x]);
             }

@@ -24,7 +24,8 @@ class KeptPictureTest {
         cases.create("a-1.json", "{\"fairlead\":1,\"id\":\"a-1\"}");
         byte[] picture = {(byte) 0xFF, (byte) 0xD8};
         assertThat(cases.keepPicture("a-1.json", "2026-03-01-arch-picture", picture))
-                .isEqualTo(Path.of("a-1.pictures", "2026-03-01-arch-picture-1.jpg").toString());
+                .isEqualTo(
+                        Path.of("a-1.pictures", "2026-03-01-arch-picture-1.jpg").toString());
         assertThat(cases.keepPicture("a-1.json", "2026-03-01-arch-picture", picture))
                 .as("an earlier one stays")
                 .endsWith("-2.jpg");
