@@ -86,10 +86,13 @@ class DemoPictureTest {
         PictureResult r =
                 PictureMeasures.of(table.kind(), table.points(), List.of(), new PictureScaling.Millimetres(), 0.65);
         assertThat(r.doubts()).isEmpty();
-        assertThat(r.values()).filteredOn(v -> !v.pointer().isEmpty()).hasSize(25).allSatisfy(v -> {
-            Measured known = (Measured) Edit.get(c, v.pointer());
-            assertThat(v.value()).isCloseTo(known.value(), within(1e-3));
-        });
+        assertThat(r.values())
+                .filteredOn(v -> !v.pointer().isEmpty())
+                .hasSize(25)
+                .allSatisfy(v -> {
+                    Measured known = (Measured) Edit.get(c, v.pointer());
+                    assertThat(v.value()).isCloseTo(known.value(), within(1e-3));
+                });
     }
 
     @Test

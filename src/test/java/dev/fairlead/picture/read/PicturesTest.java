@@ -142,7 +142,8 @@ class PicturesTest {
             }
         }
         var reader = ImageIO.getImageReadersByFormatName("jpeg").next();
-        reader.setInput(ImageIO.createImageInputStream(new java.io.ByteArrayInputStream(file(large, "jpeg"))), true, true);
+        reader.setInput(
+                ImageIO.createImageInputStream(new java.io.ByteArrayInputStream(file(large, "jpeg"))), true, true);
         assertThatThrownBy(() -> Pictures.inTime(reader, java.time.Duration.ofMillis(1)))
                 .isInstanceOf(UnfitFileException.class)
                 .hasMessageContaining("takes longer");
