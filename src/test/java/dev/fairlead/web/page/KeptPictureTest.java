@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.fairlead.web.store.CaseFolder;
 import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -33,7 +34,9 @@ class KeptPictureTest {
                 .isEqualTo(picture);
         assertThat(cases.names()).containsExactly("a-1.json");
         List<String> exported = new ArrayList<>();
-        try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(FolderZip.of(cases)))) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        FolderZip.write(cases, out);
+        try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(out.toByteArray()))) {
             for (ZipEntry e; (e = zip.getNextEntry()) != null; ) {
                 exported.add(e.getName());
             }
