@@ -17,7 +17,7 @@ public record Doubting(int draws, long seed, boolean corrects) {
      */
     public static final Doubting FIRST_ORDER = new Doubting(0, 0, false);
     /** First-order propagation, corrected by as many draws as a single check has the time for. */
-    public static final Doubting CORRECTED = new Doubting(160, Simulation.USUAL_SEED, true);
+    public static final Doubting CORRECTED = new Doubting(200, Simulation.USUAL_SEED, true);
 
     /** First-order propagation, and the shares of {@code draws} random draws, 1 or more. */
     public static Doubting drawn(int draws, long seed) {

@@ -75,7 +75,7 @@ public final class Doubts {
                         : Optional.of(Simulation.of(
                                 c,
                                 outcomes(c, options.reach(c).day(), reached),
-                                (i, deviations) -> analytic.crossed(ids.get(i), deviations),
+                                measurements -> analytic.over(ids, measurements),
                                 how.draws(),
                                 how.seed())));
     }

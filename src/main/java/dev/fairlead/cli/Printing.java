@@ -3,6 +3,7 @@ package dev.fairlead.cli;
 import dev.fairlead.check.Checked;
 import dev.fairlead.findings.Missing;
 import dev.fairlead.report.html.Change;
+import dev.fairlead.report.html.FamilySheet;
 import dev.fairlead.report.html.ReportHtml;
 import dev.fairlead.report.html.ReportPdf;
 import dev.fairlead.report.sheet.BenchSheet;
@@ -30,6 +31,11 @@ final class Printing implements Prints {
     @Override
     public byte[] sheet(Checked checked, Paper paper) {
         return new BenchSheet(checked.catalogue()).pdf(checked, paper);
+    }
+
+    @Override
+    public byte[] family(Checked checked, Paper paper) {
+        return FamilySheet.pdf(checked.subject().id(), paper);
     }
 
     @Override

@@ -274,6 +274,11 @@ public final class Measured implements CaseValue {
         return new Measured(finite(value + delta), unit, sources, parts, moved, missing, applies);
     }
 
+    /** The same as if it had no error; the single readings are kept. */
+    public Measured withoutError() {
+        return known() ? new Measured(value, unit, NO_SOURCES, NO_PARTS, repeats, missing, applies) : this;
+    }
+
     /**
      * A function of several quantities; the slopes are taken by central differences over one standard deviation.
      * Unknown as soon as one argument is.

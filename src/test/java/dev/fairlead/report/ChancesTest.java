@@ -33,8 +33,8 @@ class ChancesTest {
         for (Doubt.Flip f : drawn.flips()) {
             double told = checked.report().findings().of(f.criterion()).flip().orElse(0);
             double share = f.simulated().orElseThrow();
-            // 0.05, and twice the sampling error of the comparison itself, of the draws told and of those drawn here
-            double slack = 0.05 + 2 * Math.sqrt(share * (1 - share) * (1.0 / DRAWS + 1.0 / 160));
+            // 0.05, and twice the sampling error of the comparison itself
+            double slack = 0.05 + 2 * Math.sqrt(share * (1 - share) / DRAWS);
             assertThat(Math.abs(told - share))
                     .as(
                             "%s of %s: told %.3f, drawn %.3f, first order %.3f",

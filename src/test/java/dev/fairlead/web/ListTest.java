@@ -160,6 +160,10 @@ class ListTest {
                                     .build())
                             .body())
                     .contains("Bench sheet at 1:1, Letter", "or A4");
+            assertThat(pages.get("/cases/sample.json/family.pdf?paper=LETTER").body())
+                    .startsWith("%PDF-family")
+                    .contains("LETTER");
+            assertThat(pages.get("/cases/sample.json/report").body()).contains("family.pdf?paper=A4");
             assertThat(pages.get("/cases/sample.json/sheet.pdf?paper=LETTER").body())
                     .contains("LETTER");
             assertThat(pages.get("/cases/sample.json/report").body())

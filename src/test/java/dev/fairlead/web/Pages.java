@@ -51,6 +51,11 @@ final class Pages implements AutoCloseable {
         }
 
         @Override
+        public byte[] family(dev.fairlead.check.Checked checked, dev.fairlead.report.sheet.Paper paper) {
+            return ("%PDF-family " + paper).getBytes(java.nio.charset.StandardCharsets.UTF_8);
+        }
+
+        @Override
         public java.util.List<dev.fairlead.findings.Missing> noSheet(dev.fairlead.check.Checked checked) {
             return checked.subject().wire().size().known()
                     ? java.util.List.of()

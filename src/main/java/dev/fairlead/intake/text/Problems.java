@@ -104,7 +104,7 @@ public final class Problems {
                     "a case with few slips",
                     left + " more problems that are not listed",
                     Optional.empty(),
-                    "mend those listed and read the file again"));
+                    "correct those listed and read the file again"));
         }
         return out;
     }

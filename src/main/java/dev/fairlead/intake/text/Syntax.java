@@ -42,7 +42,7 @@ public final class Syntax {
                 format == CaseFormat.YAML ? "YAML" : "JSON",
                 first(e.getOriginalMessage()),
                 Optional.ofNullable(slip(lines, line, at, e.getOriginalMessage(), format)),
-                "mend this first: what stands behind it could not be read");
+                "correct this first: what stands behind it could not be read");
     }
 
     private static String slip(String[] lines, int at, String line, String message, CaseFormat format) {

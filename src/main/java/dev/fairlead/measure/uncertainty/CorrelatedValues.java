@@ -5,7 +5,6 @@ import java.util.Iterator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.function.ToDoubleFunction;
 
 /** Values of one criterion that share measurements, and so tend to cross their limits together. */
 final class CorrelatedValues {
@@ -57,8 +56,8 @@ final class CorrelatedValues {
         return sources;
     }
 
-    boolean crossed(ToDoubleFunction<String> deviations) {
-        return spans.stream().anyMatch(s -> s.crossed(deviations));
+    List<ValueMargin> values() {
+        return spans;
     }
 
     /** Probability that all stay on their side. */

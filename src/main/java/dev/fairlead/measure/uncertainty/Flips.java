@@ -1,10 +1,10 @@
 package dev.fairlead.measure.uncertainty;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.ToDoubleFunction;
 
 /**
  * Probability of another outcome by first-order propagation (GUM, JCGM 100:2008, 5.1.2): exact where values are linear
@@ -52,11 +52,32 @@ public final class Flips {
     }
 
     /**
-     * Whether a criterion ends differently to first order when each measurement, by JSON Pointer, is off by so many of
-     * its standard deviations.
+     * What first order says of draws of these measurements, by JSON Pointer: whether a criterion, by its place among
+     * those given, ends differently when each is off by so many of its standard deviations.
      */
-    public boolean crossed(String criterion, ToDoubleFunction<String> deviations) {
-        return byCriterion.getOrDefault(criterion, List.of()).stream().anyMatch(t -> t.crossed(deviations));
+    public Simulation.FirstOrder over(List<String> criteria, List<String> measurements) {
+        Map<String, Integer> places = new HashMap<>();
+        for (String m : measurements) {
+            places.put(m, places.size());
+        }
+        ValueMargin.Line[][] lines = new ValueMargin.Line[criteria.size()][];
+        for (int i = 0; i < lines.length; i++) {
+            List<ValueMargin.Line> of = new ArrayList<>();
+            for (CorrelatedValues t : byCriterion.getOrDefault(criteria.get(i), List.of())) {
+                for (ValueMargin v : t.values()) {
+                    of.add(v.line(places));
+                }
+            }
+            lines[i] = of.toArray(ValueMargin.Line[]::new);
+        }
+        return (criterion, deviations) -> {
+            for (ValueMargin.Line line : lines[criterion]) {
+                if (line.crossed(deviations)) {
+                    return true;
+                }
+            }
+            return false;
+        };
     }
 
     /** Expected number of criteria that would end differently. */

@@ -1,10 +1,9 @@
 package dev.fairlead.measure.uncertainty;
 
 import dev.fairlead.model.Case;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.ToDoubleFunction;
+import java.util.function.Function;
 import java.util.random.RandomGenerator;
 import java.util.random.RandomGenerator.SplittableGenerator;
 import java.util.random.RandomGeneratorFactory;
@@ -33,7 +32,7 @@ public record Simulation(int draws, long seed, double[] flips, double[] firstOrd
      */
     @FunctionalInterface
     public interface FirstOrder {
-        boolean flips(int criterion, ToDoubleFunction<String> deviations);
+        boolean flips(int criterion, double[] deviations);
     }
 
     /** Simulates a case; the same seed gives the same result. */
@@ -41,18 +40,24 @@ public record Simulation(int draws, long seed, double[] flips, double[] firstOrd
         return of(c, outcomes, draws, seed, Map.of());
     }
 
-    /** The same, and what first-order propagation says of the same draws. */
-    public static Simulation of(Case c, Outcomes outcomes, FirstOrder firstOrder, int draws, long seed) {
+    /** The same, and what first-order propagation over those measurements says of the same draws. */
+    public static Simulation of(
+            Case c, Outcomes outcomes, Function<List<String>, FirstOrder> firstOrder, int draws, long seed) {
         return of(c, outcomes, firstOrder, draws, seed, Map.of());
     }
 
     /** The same with the errors of some measurements, by JSON Pointer, multiplied by a factor. */
     public static Simulation of(Case c, Outcomes outcomes, int draws, long seed, Map<String, Double> errorFactors) {
-        return of(c, outcomes, (criterion, deviations) -> false, draws, seed, errorFactors);
+        return of(c, outcomes, measurements -> (criterion, deviations) -> false, draws, seed, errorFactors);
     }
 
     private static Simulation of(
-            Case c, Outcomes outcomes, FirstOrder firstOrder, int draws, long seed, Map<String, Double> errorFactors) {
+            Case c,
+            Outcomes outcomes,
+            Function<List<String>, FirstOrder> firstOrder,
+            int draws,
+            long seed,
+            Map<String, Double> errorFactors) {
         if (draws < 1) {
             throw new IllegalArgumentException("a simulation needs at least one draw");
         }
@@ -64,14 +69,13 @@ public record Simulation(int draws, long seed, double[] flips, double[] firstOrd
         List<SplittableGenerator> streams =
                 IntStream.range(0, blocks).mapToObj(i -> root.split()).toList();
         List<String> pointers = variation.pointers();
-        Map<String, Integer> place = new HashMap<>();
-        pointers.forEach(p -> place.put(p, place.size()));
+        FirstOrder linear = firstOrder.apply(pointers);
         int[] changed = IntStream.range(0, blocks)
                 .parallel()
                 .mapToObj(b -> {
                     int[] counts = new int[2 * usual.length];
                     for (int n = b * BLOCK; n < Math.min(draws, (b + 1) * BLOCK); n++) {
-                        draw(variation, outcomes, usual, firstOrder, place, streams.get(b), counts);
+                        draw(variation, outcomes, usual, linear, pointers.size(), streams.get(b), counts);
                     }
                     return counts;
                 })
@@ -91,10 +95,10 @@ public record Simulation(int draws, long seed, double[] flips, double[] firstOrd
             Outcomes outcomes,
             int[] usual,
             FirstOrder firstOrder,
-            Map<String, Integer> place,
+            int measurements,
             RandomGenerator random,
             int[] counts) {
-        double[] drawn = new double[place.size()];
+        double[] drawn = new double[measurements];
         for (int i = 0; i < drawn.length; i++) {
             drawn[i] = random.nextGaussian();
         }
@@ -102,8 +106,7 @@ public record Simulation(int draws, long seed, double[] flips, double[] firstOrd
         int[] now = outcomes.of(variation.next(() -> drawn[next[0]++]));
         for (int i = 0; i < usual.length; i++) {
             counts[i] += now[i] == usual[i] ? 0 : 1;
-            counts[usual.length + i] +=
-                    firstOrder.flips(i, p -> place.containsKey(p) ? drawn[place.get(p)] : 0) ? 1 : 0;
+            counts[usual.length + i] += firstOrder.flips(i, drawn) ? 1 : 0;
         }
     }
 

@@ -4,7 +4,7 @@ import dev.fairlead.model.Measured;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.function.ToDoubleFunction;
+import java.util.Map;
 
 /**
  * One value of one place with the errors of measurement in it, and how far it may move before its criterion ends
@@ -94,13 +94,25 @@ final class ValueMargin {
         return new ValueMargin(sources, less, below, above);
     }
 
-    /** True when errors of so many standard deviations, by measurement, carry the value past a limit to first order. */
-    boolean crossed(ToDoubleFunction<String> deviations) {
-        double moved = 0;
-        for (int i = 0; i < parts.length; i++) {
-            moved += parts[i] * deviations.applyAsDouble(sources.get(i));
+    /** How the value moves to first order with draws whose numbers stand at these places by measurement. */
+    Line line(Map<String, Integer> places) {
+        int[] at = new int[parts.length];
+        for (int i = 0; i < at.length; i++) {
+            at[i] = places.getOrDefault(sources.get(i), -1);
         }
-        return moved > above || -moved > below;
+        return new Line(at, parts, below, above);
+    }
+
+    /** A value as a straight line over draws; a measurement that is not drawn, at -1, does not move. */
+    record Line(int[] at, double[] parts, double below, double above) {
+        /** True when errors of so many standard deviations carry the value past a limit. */
+        boolean crossed(double[] deviations) {
+            double moved = 0;
+            for (int i = 0; i < at.length; i++) {
+                moved += at[i] < 0 ? 0 : parts[i] * deviations[at[i]];
+            }
+            return moved > above || -moved > below;
+        }
     }
 
     /** Probability that the value stays between its limits. */

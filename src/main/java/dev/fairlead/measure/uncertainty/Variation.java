@@ -16,7 +16,8 @@ import java.util.function.DoubleSupplier;
 
 /**
  * Makes variants of a case in which every measurement that has an error is off by a random amount of its own error. A
- * variant stays within the range that the field allows: nobody would have recorded a value outside it.
+ * variant stays within the range that the field allows: nobody would have recorded a value outside it. Its values are
+ * exact: no outcome depends on an error, and working errors out would take most of the time.
  */
 final class Variation {
     /** A part of the case that holds something to vary; gives a varied copy. */
@@ -90,13 +91,14 @@ final class Variation {
         if (sd == 0 || m.value() == 0 && about.low() == 0 && about.error().inTheMouth()) {
             // a probe that reads zero where nothing lies below it has found nothing: there is no size that could have
             // been misread
-            return null;
+            return m.sd() == 0 ? null : normal -> m.withoutError();
         }
         pointers.add(at);
+        Measured exact = m.withoutError();
         double value = m.value();
         double low = Math.min(about.low(), value);
         double high = Math.max(about.high(), value);
-        return normal -> m.shifted(Math.max(low, Math.min(high, value + sd * normal.getAsDouble())) - value);
+        return normal -> exact.shifted(Math.max(low, Math.min(high, value + sd * normal.getAsDouble())) - value);
     }
 
     private Part list(List<?> list, String at) {

@@ -33,6 +33,6 @@ public final class FamilySheet {
 
     /** The page in the words of a style sheet. */
     public String page() {
-        return "@page { size: " + Svg.num(paper.width()) + "mm " + Svg.num(paper.height()) + "mm; margin: 13mm 16mm; }";
+        return "@page { size: " + Svg.num(paper.width()) + "mm " + Svg.num(paper.height()) + "mm; margin: 11mm 14mm; }";
     }
 }

@@ -36,13 +36,15 @@ public final class PrintController extends Controller {
                     ctx -> send(ctx, "application/pdf", "first-page.pdf", (p, c) -> p.firstPage(c)));
             routes.get(
                     "/cases/{name}/sheet.pdf",
-                    ctx -> send(
-                            ctx,
-                            "application/pdf",
-                            "sheet.pdf",
-                            (p, c) ->
-                                    sheet(p, c, papers.asked(ctx.queryParam("paper"), ctx.header("Accept-Language")))));
+                    ctx -> send(ctx, "application/pdf", "sheet.pdf", (p, c) -> sheet(p, c, paper(ctx))));
+            routes.get(
+                    "/cases/{name}/family.pdf",
+                    ctx -> send(ctx, "application/pdf", "family.pdf", (p, c) -> p.family(c, paper(ctx))));
         }
+    }
+
+    private Paper paper(Context ctx) {
+        return papers.asked(ctx.queryParam("paper"), ctx.header("Accept-Language"));
     }
 
     private void show(Context ctx) {
@@ -95,7 +97,7 @@ public final class PrintController extends Controller {
                 .orElseThrow(() -> new PageError(
                         409,
                         "The case cannot be read as it stands, so there is nothing to print",
-                        "Look at its findings page for what to mend."));
+                        "Look at its findings page for what to correct."));
         Object made = make.apply(site.prints().orElseThrow(), checked);
         // taken away as a file: a report brings styles of its own, which the pages here do not allow
         ctx.header("Content-Disposition", "attachment; filename*=UTF-8''" + Urls.part(opened.title() + "-" + what))

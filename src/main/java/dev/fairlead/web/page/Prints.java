@@ -20,6 +20,9 @@ public interface Prints {
     /** The bench sheet at 1:1 as PDF, on pages of that paper. */
     byte[] sheet(Checked checked, Paper paper);
 
+    /** One page for the family of the child of that case, as PDF on that paper. */
+    byte[] family(Checked checked, Paper paper);
+
     /** What is missing when nothing of the wire can be drawn, so that there is no sheet; empty when there is one. */
     List<Missing> noSheet(Checked checked);
 }

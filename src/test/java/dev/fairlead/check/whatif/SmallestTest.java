@@ -43,6 +43,22 @@ class SmallestTest {
                                 .set("/bite/overjet", 1.5)
                                 .set("/plan/advanceLeft", 2)
                                 .set("/plan/advanceRight", 2)),
+                // the plan goes beyond the need, so that a smaller one is there to be found
+                Arguments.of(
+                        "incisor-inclination-after",
+                        at(Stage.INDICATION)
+                                .set("/headFilm/incisorMandibular", 88)
+                                .set("/headFilm/incisorToAPog", -2)
+                                .set("/bite/overjet", 7)
+                                .set("/plan/advanceLeft", 3.5)
+                                .set("/plan/advanceRight", 3)),
+                Arguments.of(
+                        "tube-takes-wire",
+                        at(Stage.READINESS)
+                                .set("/hardware/left/height", 0.559)
+                                .set("/hardware/right/height", 0.559)
+                                .set("/wire/size", 0.559)
+                                .set("/wire/plannedSize", 0.559)),
                 Arguments.of(
                         "plan-meets-need",
                         at(Stage.INDICATION).set("/plan/advanceLeft", 4).set("/plan/advanceRight", 4)),
