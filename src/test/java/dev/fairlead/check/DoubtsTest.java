@@ -56,7 +56,8 @@ class DoubtsTest {
                 .set("/plan/advanceRight", 0.4)
                 .without("/headFilm/tippingRadius")
                 .build();
-        // by the steepest published figure 93 + 3.6 x 0.4 = 94.44: 0.56 degrees under the limit, 0.224 of the error of 2.5
+        // by the steepest published figure 93 + 3.6 x 0.4 = 94.44: 0.56 degrees under the limit, 0.224 of the error of
+        // 2.5
         // degrees; 100 lies behind it
         Doubt d = DOUBTS.of(c, CheckOptions.USUAL.with(Doubting.FIRST_ORDER));
         assertThat(flip(d, "incisor-inclination-after").analytic()).isEqualTo(0.411379, within(1e-4));
