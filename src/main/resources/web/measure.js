@@ -215,7 +215,8 @@
     const r = await fetch(base + '/measure/picture', { method: 'POST', headers: { 'Content-Type': 'application/octet-stream' }, body: file });
     if (!r.ok) { const j = await r.json().catch(() => ({ error: 'The picture could not be read.' })); said(j.error + ' ' + (j.mend || ''), true); return; }
     const about = JSON.parse(r.headers.get('X-Picture'));
-    const bitmap = await createImageBitmap(await r.blob());
+    let bitmap;
+    try { bitmap = await createImageBitmap(about.own ? file : await r.blob()); } catch (e) { said('The picture is damaged. Open it in a viewer of pictures and export it as PNG.', true); return; }
     Object.assign(state, { file, covers: [], points: new Map(), again: new Map(), second: false, now: null, undone: [] });
     chosen.clear();
     view.covers = state.covers;
@@ -227,7 +228,7 @@
     $('#measure-desk').hidden = false;
     stage();
     view.show(bitmap);
-    said(about.warnings.join(' '));
+    said((about.warnings || []).join(' '));
     scaleForm();
     $('#measure-canvas').focus();
   });

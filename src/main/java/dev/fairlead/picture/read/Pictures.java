@@ -10,6 +10,7 @@ import java.io.IOException;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
@@ -103,12 +104,39 @@ public final class Pictures {
             bounded(reader.getWidth(0), reader.getHeight(0));
             return plain(inTime(reader, LONGEST));
         } catch (IOException | RuntimeException e) {
-            throw new UnfitFileException(
-                    "a " + format.toUpperCase(java.util.Locale.ROOT) + " that is damaged or of a kind that is not read",
-                    "Open it in a viewer of pictures and export it as PNG.");
+            throw damaged(format.toUpperCase(Locale.ROOT));
         } finally {
             reader.dispose();
         }
+    }
+
+    /**
+     * Width and height of a PNG or JPEG by its head alone, within bounds: a browser decodes these by itself, and turns
+     * them as EXIF says. Empty for other files.
+     */
+    public static Optional<int[]> head(byte[] bytes) throws UnfitFileException {
+        FileKind kind = FileKind.of(bytes);
+        if (kind != FileKind.PNG && kind != FileKind.JPEG) {
+            return Optional.empty();
+        }
+        ImageReader reader =
+                ImageIO.getImageReadersByFormatName(kind.name().toLowerCase(Locale.ROOT)).next();
+        try (ImageInputStream in = new MemoryCacheImageInputStream(new ByteArrayInputStream(bytes))) {
+            reader.setInput(in, true, true);
+            int[] size = {reader.getWidth(0), reader.getHeight(0)};
+            bounded(size[0], size[1]);
+            return Optional.of(size);
+        } catch (IOException | RuntimeException e) {
+            throw damaged(kind.name());
+        } finally {
+            reader.dispose();
+        }
+    }
+
+    private static UnfitFileException damaged(String format) {
+        return new UnfitFileException(
+                "a " + format + " that is damaged or of a kind that is not read",
+                "Open it in a viewer of pictures and export it as PNG.");
     }
 
     /** One frame of JPEG as DICOM files carry it, lossless ones among them. */

@@ -106,8 +106,14 @@ final class MeasureController extends Controller {
     // ---- the picture ----
 
     private Object picture(Context ctx) throws UnfitFileException {
-        ReadPicture read = Pictures.read(body(ctx));
+        byte[] file = body(ctx);
         ObjectNode about = JsonNodeFactory.instance.objectNode();
+        if (Pictures.head(file).isPresent()) {
+            // the browser shows its own file, and sooner than one that was decoded and encoded here first
+            ctx.header("X-Picture", about.put("own", true).toString());
+            return new byte[0];
+        }
+        ReadPicture read = Pictures.read(file);
         about.put("width", read.image().getWidth());
         about.put("height", read.image().getHeight());
         read.spacing().ifPresent(s -> {
