@@ -119,8 +119,8 @@ public final class Pictures {
         if (kind != FileKind.PNG && kind != FileKind.JPEG) {
             return Optional.empty();
         }
-        ImageReader reader =
-                ImageIO.getImageReadersByFormatName(kind.name().toLowerCase(Locale.ROOT)).next();
+        ImageReader reader = ImageIO.getImageReadersByFormatName(kind.name().toLowerCase(Locale.ROOT))
+                .next();
         try (ImageInputStream in = new MemoryCacheImageInputStream(new ByteArrayInputStream(bytes))) {
             reader.setInput(in, true, true);
             int[] size = {reader.getWidth(0), reader.getHeight(0)};

@@ -136,7 +136,8 @@ class PicturesTest {
     @Test
     void theHeadAloneTellsWhetherABrowserMayDecode() throws Exception {
         assertThat(Pictures.head(file(corners(), "png")).orElseThrow()).containsExactly(80, 60);
-        assertThat(Pictures.head(exif(file(corners(), "jpeg"), 6)).orElseThrow()).containsExactly(80, 60);
+        assertThat(Pictures.head(exif(file(corners(), "jpeg"), 6)).orElseThrow())
+                .containsExactly(80, 60);
         assertThat(Pictures.head(dicom("1.2.840.10008.1.2.1"))).isEmpty();
         assertThatThrownBy(() -> Pictures.head(pngHeader(40_000, 40_000))).hasMessageContaining("64 million");
         assertThatThrownBy(() -> Pictures.head(Arrays.copyOf(file(corners(), "jpeg"), 5)))
