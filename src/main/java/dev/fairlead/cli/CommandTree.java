@@ -83,8 +83,12 @@ final class CommandTree {
 
     /** The command line with the command that is called; with all where none is named, or one that is not known. */
     static CommandLine commandLine(Console console, String called) {
+        // or the parser looks for Groovy, through every library that there is
+        System.setProperty("picocli.disable.closures", "true");
         CommandLine line = new CommandLine(new CommandTree());
-        for (String name : COMMANDS.contains(called) ? List.of(called) : COMMANDS) {
+        List<String> made =
+                called.equals("--version") ? List.of() : COMMANDS.contains(called) ? List.of(called) : COMMANDS;
+        for (String name : made) {
             line.addSubcommand(name, command(name, console));
         }
         for (CommandLine sub : line.getSubcommands().values()) {

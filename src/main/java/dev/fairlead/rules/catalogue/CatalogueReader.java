@@ -14,34 +14,63 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 
 /** Makes the catalogue of the texts of a rulebase; collects every problem before it gives up. */
 public final class CatalogueReader {
-    private final RuleFiles files;
     private final List<String> problems = new ArrayList<>();
 
-    private CatalogueReader(RuleFiles files) {
-        this.files = files;
-    }
+    private CatalogueReader() {}
 
     /** The catalogue of {@code files}; throws with all problems when there are any. */
     public static Catalogue read(RuleFiles files) {
-        CatalogueReader reader = new CatalogueReader(files);
-        Catalogue catalogue = reader.catalogue();
-        if (!reader.problems.isEmpty()) {
-            throw new RulebaseException(reader.problems.stream().distinct().toList());
-        }
-        return catalogue;
+        CatalogueReader reader = new CatalogueReader();
+        return reader.whole(reader.catalogue(reader.parse(files)));
     }
 
-    private Catalogue catalogue() {
-        Map<String, Source> sources = sources();
-        Head head = file(RuleFiles.RULEBASE, new TypeReference<Head>() {});
+    /** The catalogue of texts that were read before. */
+    public static Catalogue read(CatalogueFile file) {
+        CatalogueReader reader = new CatalogueReader();
+        return reader.whole(reader.catalogue(file));
+    }
+
+    /** The texts of {@code files} in one, without a look at what they mean. */
+    public static CatalogueFile texts(RuleFiles files) {
+        CatalogueReader reader = new CatalogueReader();
+        return reader.whole(reader.parse(files));
+    }
+
+    private <T> T whole(T read) {
+        if (!problems.isEmpty()) {
+            throw new RulebaseException(problems.stream().distinct().toList());
+        }
+        return read;
+    }
+
+    private CatalogueFile parse(RuleFiles files) {
+        Map<String, SourceFile> sources =
+                file(files, RuleFiles.SOURCES, new TypeReference<LinkedHashMap<String, SourceFile>>() {});
+        Head head = file(files, RuleFiles.RULEBASE, new TypeReference<Head>() {});
+        Map<String, CriterionFile> criteria = new LinkedHashMap<>();
+        for (String folder : files.folders()) {
+            if (files.text(folder + "/" + RuleFiles.DRL) == null) {
+                problems.add(folder + ": there is no " + RuleFiles.DRL + ", so there is no such criterion");
+            } else {
+                criteria.put(
+                        folder, file(files, folder + "/" + RuleFiles.TEXTS, new TypeReference<CriterionFile>() {}));
+            }
+        }
+        return new CatalogueFile(head, sources == null ? Map.of() : sources, criteria);
+    }
+
+    private Catalogue catalogue(CatalogueFile file) {
+        Map<String, Source> sources = sources(file.sources());
+        Head head = file.head();
         List<Criterion> criteria = new ArrayList<>();
-        for (String folder : inOrder(head)) {
-            Criterion c = criterion(folder, sources);
-            if (c != null) {
-                criteria.add(c);
+        for (String folder : inOrder(head, file.criteria().keySet())) {
+            CriterionFile f = file.criteria().get(folder);
+            if (f != null) {
+                criteria.add(criterion(folder, f, sources));
             }
         }
         if (criteria.isEmpty() && problems.isEmpty()) {
@@ -73,8 +102,7 @@ public final class CatalogueReader {
      * Folders by stage, in the order of the head; folders that the head leaves out come after the others of their
      * stage, by name.
      */
-    private List<String> inOrder(Head head) {
-        List<String> folders = files.folders();
+    private List<String> inOrder(Head head, Set<String> folders) {
         List<String> ordered = new ArrayList<>();
         for (Stage stage : Stage.values()) {
             List<String> first = head == null ? List.of() : head.order().getOrDefault(stage.word(), List.of());
@@ -97,32 +125,20 @@ public final class CatalogueReader {
         return ordered;
     }
 
-    private Map<String, Source> sources() {
-        Map<String, SourceFile> read =
-                file(RuleFiles.SOURCES, new TypeReference<LinkedHashMap<String, SourceFile>>() {});
+    private Map<String, Source> sources(Map<String, SourceFile> read) {
         Map<String, Source> sources = new LinkedHashMap<>();
-        if (read != null) {
-            read.forEach((key, s) -> {
-                Source.Kind kind = word(Source.Kind.values(), s.kind());
-                if (kind == null) {
-                    problems.add(RuleFiles.SOURCES + ": " + key + ": " + s.kind() + " is no kind of source");
-                }
-                sources.put(key, new Source(key, s.citation(), kind, s.named()));
-            });
-        }
+        read.forEach((key, s) -> {
+            Source.Kind kind = word(Source.Kind.values(), s.kind());
+            if (kind == null) {
+                problems.add(RuleFiles.SOURCES + ": " + key + ": " + s.kind() + " is no kind of source");
+            }
+            sources.put(key, new Source(key, s.citation(), kind, s.named()));
+        });
         return sources;
     }
 
-    private Criterion criterion(String folder, Map<String, Source> sources) {
+    private Criterion criterion(String folder, CriterionFile f, Map<String, Source> sources) {
         String path = folder + "/" + RuleFiles.TEXTS;
-        if (files.text(folder + "/" + RuleFiles.DRL) == null) {
-            problems.add(folder + ": there is no " + RuleFiles.DRL + ", so there is no such criterion");
-            return null;
-        }
-        CriterionFile f = file(path, new TypeReference<CriterionFile>() {});
-        if (f == null) {
-            return null;
-        }
         String id = folder.substring(folder.indexOf('/') + 1);
         Stage stage = word(Stage.values(), folder.substring(0, folder.indexOf('/')));
         Class<? extends CaseFact> about = factType(f.about());
@@ -206,7 +222,7 @@ public final class CatalogueReader {
                 .forEach(k -> problems.add(path + ": sources: " + k + " does not stand in " + RuleFiles.SOURCES));
     }
 
-    private <T> T file(String path, TypeReference<T> type) {
+    private <T> T file(RuleFiles files, String path, TypeReference<T> type) {
         String text = files.text(path);
         if (text == null) {
             problems.add(path + ": there is no such file");

@@ -1,6 +1,7 @@
 package dev.fairlead.rules.engine;
 
 import com.fasterxml.jackson.core.type.TypeReference;
+import dev.fairlead.rules.catalogue.CatalogueFile;
 import dev.fairlead.rules.catalogue.RuleFiles;
 import dev.fairlead.rules.catalogue.RulebaseException;
 import dev.fairlead.rules.catalogue.StrictJson;
@@ -19,19 +20,25 @@ import java.util.Map;
  * The rulebase that was compiled in the build and lies on the class path beside its classes.
  *
  * @param hash of the texts, as {@link RuleFiles#hash()} gives it
- * @param texts every file of the rulebase by path
+ * @param texts all that is not DRL
  * @param models path of each DRL file to the class that holds its rules
  * @param rules number of rules in each DRL file
  */
-public record BuiltIn(String hash, Map<String, String> texts, Map<String, String> models, Map<String, Integer> rules) {
+public record BuiltIn(String hash, CatalogueFile texts, Map<String, String> models, Map<String, Integer> rules) {
     static final String FOLDER = "dev/fairlead/rulebase/";
     static final String INDEX = "index.json";
+    /** Every file as it was, by path: for those who lay their own over them. */
+    static final String FILES = "files.json";
 
     /** Null when the build left none. */
     public static BuiltIn onClassPath() {
-        String index = resource(INDEX);
+        return read(INDEX, new TypeReference<BuiltIn>() {});
+    }
+
+    private static <T> T read(String name, TypeReference<T> type) {
+        String text = resource(name);
         List<String> problems = new ArrayList<>();
-        BuiltIn read = index == null ? null : StrictJson.read(INDEX, index, new TypeReference<BuiltIn>() {}, problems);
+        T read = text == null ? null : StrictJson.read(name, text, type, problems);
         if (!problems.isEmpty()) {
             throw new RulebaseException(problems);
         }
@@ -48,7 +55,7 @@ public record BuiltIn(String hash, Map<String, String> texts, Map<String, String
     }
 
     public RuleFiles files() {
-        return RuleFiles.of(texts);
+        return RuleFiles.of(read(FILES, new TypeReference<Map<String, String>>() {}));
     }
 
     /**

@@ -1,6 +1,7 @@
 package dev.fairlead.rules.engine;
 
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import dev.fairlead.rules.catalogue.CatalogueReader;
 import dev.fairlead.rules.catalogue.RuleFiles;
 import dev.fairlead.rules.catalogue.RulebaseException;
 import dev.fairlead.rules.language.ExampleFacts;
@@ -48,8 +49,12 @@ public final class CompileRulebase {
         }
         Map<String, String> texts = new TreeMap<>();
         files.all().keySet().forEach(path -> texts.put(path, files.text(path)));
-        byte[] index = JsonMapper.builder().build().writeValueAsBytes(new BuiltIn(files.hash(), texts, models, rules));
-        write(classes.resolve(BuiltIn.FOLDER + BuiltIn.INDEX), index);
+        JsonMapper json = new JsonMapper();
+        Path folder = classes.resolve(BuiltIn.FOLDER);
+        write(
+                folder.resolve(BuiltIn.INDEX),
+                json.writeValueAsBytes(new BuiltIn(files.hash(), CatalogueReader.texts(files), models, rules)));
+        write(folder.resolve(BuiltIn.FILES), json.writeValueAsBytes(texts));
     }
 
     /** Takes away everything of the build before, so that the jar holds nothing else. */

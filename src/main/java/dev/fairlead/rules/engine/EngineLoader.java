@@ -23,18 +23,19 @@ public final class EngineLoader {
         this.builtIn = builtIn;
     }
 
+    /** The engine for these rules; for what the program was built with where {@code files} is null. */
     public Engine load(Catalogue catalogue, RuleFiles files) {
+        RuleFiles built = files == null || builtIn == null ? null : builtIn.files();
         Map<String, String> classOf = new HashMap<>();
         Map<String, String> toCompile = new LinkedHashMap<>();
         int expected = 0;
         for (Criterion c : catalogue.criteria()) {
             String path = c.drl();
-            String drl = files.text(path);
-            if (builtIn != null && drl.equals(builtIn.texts().get(path))) {
+            if (files == null || built != null && files.text(path).equals(built.text(path))) {
                 classOf.put(path, builtIn.models().get(path));
                 expected += builtIn.rules().get(path);
             } else {
-                toCompile.put(path, drl);
+                toCompile.put(path, files.text(path));
             }
         }
         Map<String, byte[]> classes = new HashMap<>();

@@ -36,9 +36,11 @@ final class RulebaseLoader {
             throw new RulebaseException(
                     List.of("this program holds no compiled rulebase, and there is no rules folder beside it"));
         }
-        return edited == null || builtIn != null && edited.hash().equals(builtIn.hash())
-                ? load(builtIn.files(), builtIn.hash(), Map.of())
-                : load(edited, edited.hash(), Map.of());
+        if (edited == null || builtIn != null && edited.hash().equals(builtIn.hash())) {
+            Catalogue catalogue = CatalogueReader.read(builtIn.texts());
+            return new Rulebase(catalogue, engines.load(catalogue, null), builtIn.hash(), Map.of());
+        }
+        return load(edited, Map.of());
     }
 
     Rulebase fromFolder(Path folder) {
@@ -47,7 +49,7 @@ final class RulebaseLoader {
         }
         RuleFiles files = RuleFiles.of(folder);
         RuleFiles whole = files.text(RuleFiles.RULEBASE) != null ? files : Overlay.lay(files, base());
-        return load(whole, whole.hash(), thresholds(files));
+        return load(whole, thresholds(files));
     }
 
     private RuleFiles base() {
@@ -58,7 +60,8 @@ final class RulebaseLoader {
         return source == null ? builtIn.files() : RuleFiles.of(source);
     }
 
-    private Rulebase load(RuleFiles files, String hash, Map<String, Double> thresholds) {
+    private Rulebase load(RuleFiles files, Map<String, Double> thresholds) {
+        String hash = files.hash();
         // the build has checked what it compiled
         boolean checked = builtIn != null && hash.equals(builtIn.hash());
         Catalogue catalogue = checked ? CatalogueReader.read(files) : RulebaseCheck.check(files);
