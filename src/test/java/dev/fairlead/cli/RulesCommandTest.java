@@ -67,7 +67,7 @@ class RulesCommandTest {
 
         String before = check();
         assertThat(before).contains("overjet-after");
-        assertThat(before).contains("org.drools.core", "dev.fairlead.rulebase.indication.overjet_after.Rules");
+        assertThat(before).contains("org.drools.core", "dev.fairlead.rulebase.indication.Rules");
         assertThat(findings(before)).noneMatch(line -> line.matches("(CAUTION|STOP) .*overjet-after.*"));
 
         Path drl = folder.resolve("rules").resolve(OVERJET);

@@ -21,8 +21,8 @@ import java.util.Map;
  *
  * @param hash of the texts, as {@link RuleFiles#hash()} gives it
  * @param texts all that is not DRL
- * @param models path of each DRL file to the class that holds its rules
- * @param rules number of rules in each DRL file
+ * @param models classes that hold the rules of one package each, by the key of what they were compiled from
+ * @param rules number of rules in each, by the same key
  */
 public record BuiltIn(String hash, CatalogueFile texts, Map<String, String> models, Map<String, Integer> rules) {
     static final String FOLDER = "dev/fairlead/rulebase/";

@@ -13,6 +13,8 @@ import java.lang.reflect.Method;
 import java.lang.reflect.RecordComponent;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import org.drools.model.codegen.ExecutableModelProject;
 
 /** Hash of everything that the classes of a DRL file depend on: its text, what rules can call, the engine. */
@@ -21,8 +23,9 @@ final class CacheKey {
 
     private CacheKey() {}
 
-    static String of(String path, String drl) {
-        return Hash.of(PROGRAM + "\n" + path + "\n" + drl);
+    /** Of the files of one package, path to text. */
+    static String of(Map<String, String> drl) {
+        return Hash.of(PROGRAM + "\n" + new TreeMap<>(drl));
     }
 
     /**

@@ -41,8 +41,8 @@ public final class CompileRulebase {
         Map<String, String> models = new TreeMap<>();
         Map<String, Integer> rules = new TreeMap<>();
         for (CompiledRules c : new RuleCache(classes.resolveSibling("rule-cache")).compile(drl)) {
-            models.put(c.path(), c.modelClass());
-            rules.put(c.path(), c.rules());
+            models.put(c.key(), c.modelClass());
+            rules.put(c.key(), c.rules());
             for (Map.Entry<String, byte[]> file : c.classes().entrySet()) {
                 write(classes.resolve(file.getKey()), file.getValue());
             }

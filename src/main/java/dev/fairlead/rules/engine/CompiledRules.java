@@ -5,14 +5,13 @@ import java.util.TreeMap;
 import java.util.regex.Pattern;
 
 /**
- * The classes made of one DRL file.
+ * The classes made of the DRL files of one package.
  *
- * @param path of the DRL file below the rulebase
  * @param key hash of all that the classes depend on
- * @param rules number of rules in the file
+ * @param rules number of rules in the files
  * @param classes class files by path in a class folder
  */
-record CompiledRules(String path, String key, int rules, Map<String, byte[]> classes) {
+record CompiledRules(String key, int rules, Map<String, byte[]> classes) {
     private static final Pattern MODEL = Pattern.compile(".*/Rules[0-9A-F]{32}\\.class");
 
     public CompiledRules {
@@ -26,6 +25,6 @@ record CompiledRules(String path, String key, int rules, Map<String, byte[]> cla
                 .findFirst()
                 .map(name ->
                         name.substring(0, name.length() - ".class".length()).replace('/', '.'))
-                .orElseThrow(() -> new IllegalStateException("nothing was compiled from " + path));
+                .orElseThrow(() -> new IllegalStateException("the engine made no model"));
     }
 }

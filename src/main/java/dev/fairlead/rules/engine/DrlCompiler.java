@@ -2,9 +2,9 @@ package dev.fairlead.rules.engine;
 
 import dev.fairlead.rules.catalogue.RulebaseException;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.drools.compiler.kie.builder.impl.InternalKieModule;
@@ -14,86 +14,87 @@ import org.kie.api.builder.KieBuilder;
 import org.kie.api.builder.KieFileSystem;
 import org.kie.api.builder.Message;
 
-/** Compiles DRL files, one package each, into classes of an executable model. */
+/** Compiles DRL files into classes of an executable model: one for each package, which is a stage of care. */
 public final class DrlCompiler {
     private static final Pattern PACKAGE = Pattern.compile("(?m)^\\s*package\\s+([\\w.]+)\\s*;?");
     private static final Pattern RULE = Pattern.compile("(?m)^\\s*rule\\s+\"");
+    private static final String SOURCES = "src/main/resources/";
 
     private DrlCompiler() {}
 
-    /** Compiles all files (path to text) in one pass; throws with every fault, by file and line. */
-    public static List<CompiledRules> compile(Map<String, String> drl) {
-        KieServices services = KieServices.get();
-        KieFileSystem files = services.newKieFileSystem();
-        Map<String, String> pathOfFolder = new LinkedHashMap<>();
+    /** Texts by path, by the package that they name; throws where one names none. */
+    static Map<String, Map<String, String>> byPackage(Map<String, String> drl) {
+        Map<String, Map<String, String>> packages = new TreeMap<>();
         List<String> problems = new ArrayList<>();
         drl.forEach((path, text) -> {
-            String folder = packageOf(path, text, problems).replace('.', '/') + "/";
-            String other = pathOfFolder.put(folder, path);
-            if (other != null) {
-                problems.add(path + ": has the package of " + other);
+            Matcher m = PACKAGE.matcher(text);
+            if (m.find()) {
+                packages.computeIfAbsent(m.group(1), p -> new TreeMap<>()).put(path, text);
+            } else {
+                problems.add(path + ":1: a package is missing");
             }
-            files.write("src/main/resources/" + folder + "criterion.drl", text);
         });
         if (!problems.isEmpty()) {
             throw new RulebaseException(problems);
         }
-        KieBuilder builder = services.newKieBuilder(files);
-        builder.buildAll(ExecutableModelProject.class);
-        for (Message m : builder.getResults().getMessages(Message.Level.ERROR)) {
-            problems.add(fault(m, pathOfFolder));
-        }
-        if (!problems.isEmpty()) {
-            throw new RulebaseException(problems);
-        }
-        return byFile((InternalKieModule) builder.getKieModule(), pathOfFolder, drl);
+        return packages;
     }
 
-    private static List<CompiledRules> byFile(
-            InternalKieModule module, Map<String, String> pathOfFolder, Map<String, String> drl) {
-        Map<String, Map<String, byte[]>> classes = new LinkedHashMap<>();
-        drl.keySet().forEach(path -> classes.put(path, new LinkedHashMap<>()));
-        for (String name : module.getFileNames()) {
-            if (name.endsWith(".class")) {
-                pathOfFolder.forEach((folder, path) -> {
-                    if (name.startsWith(folder)) {
-                        classes.get(path).put(name, module.getBytes(name));
-                    }
-                });
-            }
+    /** Compiles all files (path to text) in one pass; throws with every fault, by file and line. */
+    public static List<CompiledRules> compile(Map<String, String> drl) {
+        Map<String, Map<String, String>> packages = byPackage(drl);
+        KieServices services = KieServices.get();
+        KieFileSystem files = services.newKieFileSystem();
+        packages.forEach((name, texts) ->
+                texts.forEach((path, text) -> files.write(SOURCES + name.replace('.', '/') + "/" + path, text)));
+        KieBuilder builder = services.newKieBuilder(files);
+        builder.buildAll(ExecutableModelProject.class);
+        List<Message> faults = builder.getResults().getMessages(Message.Level.ERROR);
+        if (!faults.isEmpty()) {
+            throw new RulebaseException(problems(faults, drl));
         }
+        InternalKieModule module = (InternalKieModule) builder.getKieModule();
         List<CompiledRules> compiled = new ArrayList<>();
-        classes.forEach((path, found) -> compiled.add(
-                new CompiledRules(path, CacheKey.of(path, drl.get(path)), ruleCount(drl.get(path)), found)));
+        packages.forEach((name, texts) -> {
+            Map<String, byte[]> classes = new TreeMap<>();
+            for (String file : module.getFileNames()) {
+                if (file.endsWith(".class") && file.startsWith(name.replace('.', '/') + "/")) {
+                    classes.put(file, module.getBytes(file));
+                }
+            }
+            compiled.add(new CompiledRules(CacheKey.of(texts), ruleCount(texts), classes));
+        });
         return compiled;
     }
 
-    private static String packageOf(String path, String text, List<String> problems) {
-        Matcher m = PACKAGE.matcher(text);
-        if (m.find()) {
-            return m.group(1);
-        }
-        problems.add(path + ":1: a package is missing");
-        return "";
-    }
-
-    /** How many rules the text holds. */
-    public static int ruleCount(String text) {
-        return (int) RULE.matcher(text).results().count();
+    /** How many rules the texts hold. */
+    static int ruleCount(Map<String, String> drl) {
+        return drl.values().stream()
+                .mapToInt(text -> (int) RULE.matcher(text).results().count())
+                .sum();
     }
 
     /**
-     * The engine names the file by its package folder, or names a class that it made of it; people know it by its path
-     * in the rulebase.
+     * The engine tells some faults of a class that it made of a whole package: which of several files is meant shows
+     * when each is compiled alone.
      */
-    private static String fault(Message m, Map<String, String> pathOfFolder) {
-        String at = m.getPath() == null ? "" : m.getPath().replaceFirst("src/main/(resources|java)/", "");
-        String path = pathOfFolder.entrySet().stream()
-                .filter(e -> at.startsWith(e.getKey()))
-                .map(Map.Entry::getValue)
-                .findFirst()
-                .orElse(at);
-        String line = at.endsWith(".drl") && m.getLine() > 0 ? ":" + m.getLine() : "";
-        return path + line + ": " + m.getText().strip().lines().findFirst().orElse("it does not compile");
+    private static List<String> problems(List<Message> faults, Map<String, String> drl) {
+        List<String> problems = new ArrayList<>();
+        for (Map.Entry<String, String> file : drl.entrySet()) {
+            if (drl.size() > 1) {
+                try {
+                    compile(Map.ofEntries(file));
+                } catch (RulebaseException e) {
+                    problems.addAll(e.problems());
+                }
+            } else {
+                for (Message m : faults) {
+                    boolean told = m.getPath() != null && m.getPath().endsWith(".drl") && m.getLine() > 0;
+                    problems.add(file.getKey() + (told ? ":" + m.getLine() : "") + ": "
+                            + m.getText().strip().lines().findFirst().orElse("it does not compile"));
+                }
+            }
+        }
+        return problems.isEmpty() ? faults.stream().map(Message::getText).toList() : problems;
     }
 }

@@ -10,14 +10,17 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.drools.model.Model;
+import org.drools.model.Rule;
+import org.drools.model.impl.ModelImpl;
 import org.drools.modelcompiler.KieBaseBuilder;
 import org.kie.api.KieBase;
 import org.kie.api.runtime.KieSession;
 
 /** The rules of all criteria in Drools, which alone decides on verdicts; safe to share between threads. */
 public final class Engine {
-    private final Map<String, Model> models;
+    private final List<Model> models;
     private final KieBase all;
 
     /**
@@ -28,16 +31,15 @@ public final class Engine {
      */
     public record Heard(Map<String, List<Verdict>> verdicts, Map<String, String> failed) {}
 
-    /** By criterion id. */
-    Engine(Map<String, Model> models) {
-        this.models = new LinkedHashMap<>(models);
+    Engine(List<Model> models) {
+        this.models = models;
         // Drools finds its own parts by the class loader of whoever asks first: that is better not left to a pool's
         // thread
         Thread thread = Thread.currentThread();
         ClassLoader before = thread.getContextClassLoader();
         thread.setContextClassLoader(Engine.class.getClassLoader());
         try {
-            this.all = KieBaseBuilder.createKieBaseFromModel(models.values());
+            this.all = KieBaseBuilder.createKieBaseFromModel(models);
             this.all.newKieSession().dispose();
         } finally {
             thread.setContextClassLoader(before);
@@ -66,13 +68,19 @@ public final class Engine {
 
     private List<Verdict> fireEach(Collection<? extends CaseFact> facts, Limits limits, Map<String, String> failed) {
         List<Verdict> verdicts = new ArrayList<>();
-        models.forEach((id, model) -> {
-            try {
-                verdicts.addAll(fire(KieBaseBuilder.createKieBaseFromModel(model), facts, limits));
-            } catch (RuntimeException e) {
-                failed.put(id, rootCause(e));
-            }
-        });
+        for (Model model : models) {
+            Map<String, List<Rule>> byCriterion = model.getRules().stream()
+                    .collect(Collectors.groupingBy(
+                            r -> r.getName().substring(0, r.getName().indexOf(": "))));
+            byCriterion.forEach((id, rules) -> {
+                Model alone = new ModelImpl().withRules(rules).withGlobals(model.getGlobals());
+                try {
+                    verdicts.addAll(fire(KieBaseBuilder.createKieBaseFromModel(alone), facts, limits));
+                } catch (RuntimeException e) {
+                    failed.put(id, rootCause(e));
+                }
+            });
+        }
         return verdicts;
     }
 

@@ -1,9 +1,9 @@
 package dev.fairlead.rules.engine;
 
 import dev.fairlead.rules.catalogue.Catalogue;
-import dev.fairlead.rules.catalogue.Criterion;
 import dev.fairlead.rules.catalogue.RuleFiles;
 import dev.fairlead.rules.catalogue.RulebaseException;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -25,42 +25,48 @@ public final class EngineLoader {
 
     /** The engine for these rules; for what the program was built with where {@code files} is null. */
     public Engine load(Catalogue catalogue, RuleFiles files) {
-        RuleFiles built = files == null || builtIn == null ? null : builtIn.files();
-        Map<String, String> classOf = new HashMap<>();
+        List<String> names = new ArrayList<>();
         Map<String, String> toCompile = new LinkedHashMap<>();
         int expected = 0;
-        for (Criterion c : catalogue.criteria()) {
-            String path = c.drl();
-            if (files == null || built != null && files.text(path).equals(built.text(path))) {
-                classOf.put(path, builtIn.models().get(path));
-                expected += builtIn.rules().get(path);
-            } else {
-                toCompile.put(path, files.text(path));
+        if (files == null) {
+            names.addAll(builtIn.models().values());
+            expected = builtIn.rules().values().stream().mapToInt(n -> n).sum();
+        } else {
+            Map<String, String> drl = new LinkedHashMap<>();
+            catalogue.criteria().forEach(c -> drl.put(c.drl(), files.text(c.drl())));
+            for (Map<String, String> texts : DrlCompiler.byPackage(drl).values()) {
+                String key = CacheKey.of(texts);
+                if (builtIn != null && builtIn.models().containsKey(key)) {
+                    names.add(builtIn.models().get(key));
+                    expected += builtIn.rules().get(key);
+                } else {
+                    toCompile.putAll(texts);
+                }
             }
         }
         Map<String, byte[]> classes = new HashMap<>();
         for (CompiledRules compiled : toCompile.isEmpty() ? List.<CompiledRules>of() : cache.compile(toCompile)) {
-            classOf.put(compiled.path(), compiled.modelClass());
+            names.add(compiled.modelClass());
             classes.putAll(compiled.classes());
             expected += compiled.rules();
         }
         ClassLoader loader = new RuleClasses(classes, EngineLoader.class.getClassLoader());
-        Map<String, Model> models = new LinkedHashMap<>();
-        catalogue.criteria().forEach(c -> models.put(c.id(), model(c, classOf.get(c.drl()), loader)));
-        Engine engine = new Engine(models);
-        if (engine.rules() != expected || expected < 2 * models.size()) {
+        Engine engine =
+                new Engine(names.stream().map(name -> model(name, loader)).toList());
+        int criteria = catalogue.criteria().size();
+        if (engine.rules() != expected || expected < 2 * criteria) {
             throw new RulebaseException(List.of("the engine holds " + engine.rules() + " rules where the files of "
-                    + models.size() + " criteria hold " + expected
+                    + criteria + " criteria hold " + expected
                     + ": the rulebase is not whole, and nothing is judged by it"));
         }
         return engine;
     }
 
-    private static Model model(Criterion c, String name, ClassLoader loader) {
+    private static Model model(String name, ClassLoader loader) {
         try {
             return (Model) loader.loadClass(name).getConstructor().newInstance();
         } catch (ReflectiveOperationException e) {
-            throw new RulebaseException(List.of(c.folder() + ": its compiled rules cannot be loaded (" + e + ")"));
+            throw new RulebaseException(List.of("compiled rules cannot be loaded (" + e + ")"));
         }
     }
 }

@@ -47,21 +47,21 @@ public final class RuleCache {
     }
 
     /**
-     * The classes of all files (path to DRL text): those that are kept, and the others compiled in one pass and kept
-     * from now on.
+     * The classes of all files (path to DRL text) by package: those that are kept, and the others compiled in one pass
+     * and kept from now on.
      */
     public List<CompiledRules> compile(Map<String, String> drl) {
         List<CompiledRules> found = new ArrayList<>();
         Map<String, String> unknown = new LinkedHashMap<>();
         boolean usable = usable();
-        drl.forEach((path, text) -> {
-            CompiledRules kept = usable ? read(path, text) : null;
+        for (Map<String, String> texts : DrlCompiler.byPackage(drl).values()) {
+            CompiledRules kept = usable ? read(texts) : null;
             if (kept == null) {
-                unknown.put(path, text);
+                unknown.putAll(texts);
             } else {
                 found.add(kept);
             }
-        });
+        }
         if (!unknown.isEmpty()) {
             List<CompiledRules> compiled = DrlCompiler.compile(unknown);
             if (usable) {
@@ -93,8 +93,8 @@ public final class RuleCache {
         }
     }
 
-    private CompiledRules read(String path, String text) {
-        String key = CacheKey.of(path, text);
+    private CompiledRules read(Map<String, String> texts) {
+        String key = CacheKey.of(texts);
         Path file = folder.resolve(key + ".zip");
         if (Files.notExists(file)) {
             return null;
@@ -107,7 +107,7 @@ public final class RuleCache {
         } catch (IOException e) {
             throw new UncheckedIOException("cannot read the kept rules " + file + "; delete it and try again", e);
         }
-        return new CompiledRules(path, key, DrlCompiler.ruleCount(text), classes);
+        return new CompiledRules(key, DrlCompiler.ruleCount(texts), classes);
     }
 
     private void write(CompiledRules rules) {

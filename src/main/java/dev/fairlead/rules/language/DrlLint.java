@@ -92,8 +92,8 @@ final class DrlLint {
             String name = m.group(2);
             switch (m.group(1)) {
                 case "package" -> {
-                    String expected = "dev.fairlead.rulebase."
-                            + criterion.folder().replace('/', '.').replace('-', '_');
+                    String expected =
+                            "dev.fairlead.rulebase." + criterion.stage().word();
                     if (!name.equals(expected)) {
                         add(offset + m.start(), "the package is " + expected);
                     }

@@ -13,7 +13,7 @@ import java.util.Map;
 /** Writes the three files of a new criterion, with a question wherever its writer has to decide. */
 public final class Scaffold {
     private static final String DRL = """
-            package dev.fairlead.rulebase.@PACKAGE@;
+            package dev.fairlead.rulebase.@STAGE@;
 
             // Which fact does the criterion look at? One type of dev.fairlead.facts, here and in "about" of criterion.json.
             import dev.fairlead.facts.Bite;
@@ -97,7 +97,7 @@ public final class Scaffold {
         List<Path> written = new ArrayList<>();
         for (Map.Entry<String, String> file : files.entrySet()) {
             String text = file.getValue()
-                    .replace("@PACKAGE@", folder.replace('/', '.').replace('-', '_'))
+                    .replace("@STAGE@", folder.substring(0, folder.indexOf('/')))
                     .replace("@ID@", folder.substring(folder.indexOf('/') + 1));
             written.add(Files.writeString(home.resolve(file.getKey()), text));
         }

@@ -25,7 +25,7 @@ class DrlLintTest {
     private List<String> problems(String when, String then) {
         Catalogue catalogue = TestFolder.whole(folder).load().catalogue();
         String drl = """
-                package dev.fairlead.rulebase.indication.overjet_after;
+                package dev.fairlead.rulebase.indication;
                 import dev.fairlead.facts.Bite;
                 global dev.fairlead.rules.catalogue.Limits limits;
                 global dev.fairlead.rules.language.Verdicts verdicts;
@@ -98,7 +98,7 @@ class DrlLintTest {
             rule "overjet-after: pass"      | rule "overjet-after: pass" salience 10                    | a rule has no attributes
             rule "overjet-after: pass"      | rule "pass"                                               | the name of a rule begins
             rule "overjet-after: pass"      | query "q" end rule "overjet-after: pass"                  | only package, imports, globals and rules
-            indication.overjet_after;       | bench.overjet_after;                                      | the package is dev.fairlead.rulebase.indication.overjet_after
+            rulebase.indication;            | rulebase.bench;                                           | the package is dev.fairlead.rulebase.indication
             .Limits limits                  | .Limits other                                             | the globals are limits and verdicts
             """)
     void nothingElseStandsInTheFile(String old, String by, String problem) {
