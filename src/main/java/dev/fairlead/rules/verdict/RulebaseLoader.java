@@ -38,7 +38,7 @@ final class RulebaseLoader {
         }
         if (edited == null || builtIn != null && edited.hash().equals(builtIn.hash())) {
             Catalogue catalogue = CatalogueReader.read(builtIn.texts());
-            return new Rulebase(catalogue, engines.load(catalogue, null), builtIn.hash(), Map.of());
+            return new Rulebase(catalogue, engines.load(catalogue, null), builtIn.hash(), Map.of(), Clinic.PUBLISHED);
         }
         return load(edited, Map.of());
     }
