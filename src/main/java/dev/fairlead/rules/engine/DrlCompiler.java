@@ -45,8 +45,9 @@ public final class DrlCompiler {
         Map<String, Map<String, String>> packages = byPackage(drl);
         KieServices services = KieServices.get();
         KieFileSystem files = services.newKieFileSystem();
-        packages.forEach((name, texts) ->
-                texts.forEach((path, text) -> files.write(SOURCES + name.replace('.', '/') + "/" + path, text)));
+        // the engine wants a file in the folder of its package
+        packages.forEach((name, texts) -> texts.forEach((path, text) ->
+                files.write(SOURCES + name.replace('.', '/') + "/" + path.replace('/', '.'), text)));
         KieBuilder builder = services.newKieBuilder(files);
         builder.buildAll(ExecutableModelProject.class);
         List<Message> faults = builder.getResults().getMessages(Message.Level.ERROR);
