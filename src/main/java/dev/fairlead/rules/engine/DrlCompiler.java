@@ -46,8 +46,8 @@ public final class DrlCompiler {
         KieServices services = KieServices.get();
         KieFileSystem files = services.newKieFileSystem();
         // the engine wants a file in the folder of its package
-        packages.forEach((name, texts) -> texts.forEach((path, text) ->
-                files.write(SOURCES + name.replace('.', '/') + "/" + path.replace('/', '.'), text)));
+        packages.forEach((name, texts) -> texts.forEach(
+                (path, text) -> files.write(SOURCES + name.replace('.', '/') + "/" + path.replace('/', '.'), text)));
         KieBuilder builder = services.newKieBuilder(files);
         builder.buildAll(ExecutableModelProject.class);
         List<Message> faults = builder.getResults().getMessages(Message.Level.ERROR);
