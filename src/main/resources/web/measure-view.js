@@ -19,7 +19,17 @@ class MeasureView {
     matchMedia('(prefers-color-scheme: dark)').addEventListener('change', () => this.draw());
   }
 
-  show(bitmap) { this.bitmap = bitmap; this.cursor = null; this.resize(); this.fit(); }
+  show(bitmap) {
+    this.bitmap = bitmap; this.cursor = null; this.small = null;
+    // a photograph of twelve million pixels drawn anew at every move is slow without a graphics card
+    const k = 1600 / Math.max(bitmap.width, bitmap.height);
+    if (k < 0.7) {
+      this.small = Object.assign(document.createElement('canvas'), { width: Math.round(bitmap.width * k), height: Math.round(bitmap.height * k) });
+      this.small.getContext('2d').drawImage(bitmap, 0, 0, this.small.width, this.small.height);
+      this.enough = k / (window.devicePixelRatio || 1);
+    }
+    this.resize(); this.fit();
+  }
 
   resize() {
     const r = this.canvas.getBoundingClientRect(), d = window.devicePixelRatio || 1;
@@ -157,7 +167,7 @@ class MeasureView {
     c.clearRect(0, 0, this.canvas.width, this.canvas.height);
     if (!this.bitmap) { this.loupe.hidden = true; return; }
     c.imageSmoothingEnabled = this.scale < 4;
-    c.drawImage(this.bitmap, this.x, this.y, this.bitmap.width * this.scale, this.bitmap.height * this.scale);
+    c.drawImage(this.small && this.scale <= this.enough ? this.small : this.bitmap, this.x, this.y, this.bitmap.width * this.scale, this.bitmap.height * this.scale);
     c.fillStyle = '#000';
     for (const r of this.draft ? [...this.covers, this.draft] : this.covers) c.fillRect(this.x + r[0] * this.scale, this.y + r[1] * this.scale, r[2] * this.scale, r[3] * this.scale);
     for (const p of this.points) if (!p.hidden) this.mark(c, this.x + p.x * this.scale, this.y + p.y * this.scale, p);
@@ -191,7 +201,7 @@ class MeasureView {
     const c = l.getContext('2d'), n = l.width, k = Math.max(3 * this.scale, 1) * (this.ratio || 1), half = n / 2 / k;
     c.fillStyle = '#000'; c.fillRect(0, 0, n, n);
     c.imageSmoothingEnabled = k < 4;
-    c.drawImage(this.bitmap, n / 2 - p.x * k, n / 2 - p.y * k, this.bitmap.width * k, this.bitmap.height * k);
+    c.drawImage(this.bitmap, p.x - half, p.y - half, 2 * half, 2 * half, 0, 0, n, n);
     for (const q of this.points) if (!q.hidden && Math.abs(q.x - p.x) < half && Math.abs(q.y - p.y) < half) this.mark(c, n / 2 + (q.x - p.x) * k, n / 2 + (q.y - p.y) * k, q);
     this.cross(c, n / 2, n / 2, n / 3);
     const at = this.atCursor(), w = this.canvas.width / (this.ratio || 1);

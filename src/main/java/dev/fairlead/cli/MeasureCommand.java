@@ -219,16 +219,22 @@ final class MeasureCommand implements Callable<Integer> {
             List<Offer> offers = CaseOffers.of(
                     tree.read("").value().orElseThrow(), tree, r.result().values());
             List<Offer> takes = new ArrayList<>();
+            List<String> there = new ArrayList<>();
             for (Offer o : offers) {
                 if (!o.possible()) {
                     console.err().println(o.value().title() + " was not taken: " + o.refusal() + ".");
                 } else if (o.beside() && !beside) {
-                    console.err()
-                            .println(o.value().title() + " was not taken: the case has " + o.there()
-                                    + "; --beside puts this reading beside it.");
+                    there.add(o.value().title() + " (" + o.there() + ")");
                 } else {
                     takes.add(o);
                 }
+            }
+            if (!there.isEmpty()) {
+                console.err()
+                        .print(Wrap.hanging(
+                                "",
+                                "Not taken, since the case has readings there: " + String.join(", ", there)
+                                        + ". --beside puts the new ones beside them."));
             }
             taken += takes.size();
             CaseOffers.put(
