@@ -24,9 +24,10 @@ class MeasureView {
     // a photograph of twelve million pixels drawn anew at every move is slow without a graphics card
     const k = 1600 / Math.max(bitmap.width, bitmap.height);
     if (k < 0.7) {
-      this.small = Object.assign(document.createElement('canvas'), { width: Math.round(bitmap.width * k), height: Math.round(bitmap.height * k) });
-      this.small.getContext('2d').drawImage(bitmap, 0, 0, this.small.width, this.small.height);
       this.enough = k / (window.devicePixelRatio || 1);
+      const size = { resizeWidth: Math.round(bitmap.width * k), resizeHeight: Math.round(bitmap.height * k) };
+      // made once the picture can be seen; it is used from then on
+      setTimeout(() => createImageBitmap(bitmap, size).then(small => { if (this.bitmap === bitmap) this.small = small; }), 500);
     }
     this.resize(); this.fit();
   }
