@@ -78,13 +78,13 @@ class PlanPageTest {
                     "version",
                     pages.version(BASE + "/form/mouth"),
                     "/bite/overjet",
-                    "1.5",
+                    "4.2",
                     "/stage",
                     "indication",
                     "/plan/advanceLeft",
-                    "2",
+                    "4",
                     "/plan/advanceRight",
-                    "2"));
+                    "4"));
             pages.post(BASE + "/form/mouth", form);
             String before = pages.file("sample.json");
             assertThat(pages.get(BASE + "/findings").body())
@@ -99,8 +99,8 @@ class PlanPageTest {
                 sent.put(m.group(1), m.group(2));
             }
             assertThat(sent)
-                    .containsEntry("/plan/advanceLeft", "0.5")
-                    .containsEntry("/plan/advanceRight", "0.5")
+                    .containsEntry("/plan/advanceLeft", "3")
+                    .containsEntry("/plan/advanceRight", "3")
                     .containsKey("version");
             HttpResponse<String> taken = pages.post(BASE + "/whatif", sent);
             assertThat(taken.statusCode()).isEqualTo(303);
@@ -115,7 +115,7 @@ class PlanPageTest {
                             .plan()
                             .advanceLeft()
                             .value())
-                    .isEqualTo(0.5);
+                    .isEqualTo(3);
             assertThat(pages.get(BASE + "/findings").body())
                     .containsPattern("class=\"finding pass\" id=\"overjet-after\"");
             pages.post(BASE + "/undo?to=plan", Map.of("version", pages.version(BASE + "/form/plan")));

@@ -14,15 +14,21 @@ import dev.fairlead.model.Side;
 import dev.fairlead.model.Stage;
 import dev.fairlead.rules.catalogue.Criterion;
 import dev.fairlead.rules.catalogue.Need;
+import dev.fairlead.rules.catalogue.Outcome;
+import dev.fairlead.rules.language.Verdict;
+import dev.fairlead.rules.verdict.CriterionResult;
 import dev.fairlead.rules.verdict.Ending;
 import dev.fairlead.rules.verdict.Judge;
+import dev.fairlead.rules.verdict.PlaceResult;
 import dev.fairlead.rules.verdict.Rulebase;
 import dev.fairlead.rules.verdict.Status;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** Measures and judges other plans of one case beside the case as it stands. Not shared between threads. */
 final class Trials {
@@ -100,7 +106,7 @@ final class Trials {
         return t.moves() && (t.endings()[criterion] == Ending.PASS || t.endings()[criterion] == Ending.DOES_NOT_APPLY);
     }
 
-    /** Criteria that end worse than they do now. */
+    /** Criteria that end worse than they do now, or warn as heavily and at one more place or for one more reason. */
     List<String> worsened(Tried t) {
         List<String> worse = new ArrayList<>();
         for (int i = 0; i < t.endings().length; i++) {
@@ -108,11 +114,34 @@ final class Trials {
             Ending after = t.endings()[i];
             // heavier endings come first
             boolean lost = before != null && before != after && (after == Ending.FAILED || after.compareTo(before) < 0);
-            if (lost) {
+            if (lost || before == after && after != null && after.warns() && spreads(t, i)) {
                 worse.add(judge.criteria().get(i));
             }
         }
         return worse;
+    }
+
+    /** True when a criterion that warns would warn at a place or for a reason for which it does not warn now. */
+    private boolean spreads(Tried t, int criterion) {
+        return differs(criteria.get(criterion), t) && !warned(now, criterion).containsAll(warned(t, criterion));
+    }
+
+    /** Places at which a criterion warns, each with its reason. */
+    private Set<String> warned(Tried t, int criterion) {
+        Criterion of = criteria.get(criterion);
+        Set<String> warned = new HashSet<>();
+        for (CriterionResult r : rulebase.judge().judge(about(t, of), LAST).results()) {
+            if (r.criterion() == of) {
+                for (PlaceResult p : r.places()) {
+                    for (Verdict v : p.verdicts()) {
+                        if (v.outcome() == Outcome.CAUTION || v.outcome() == Outcome.STOP) {
+                            warned.add(p.place().pointer() + ' ' + p.place().words() + ' ' + v.reason());
+                        }
+                    }
+                }
+            }
+        }
+        return warned;
     }
 
     /** Criteria that warn now and would warn no more. */

@@ -118,20 +118,30 @@ class SearchTest {
                 .toList();
     }
 
-    /** 1.5 mm of overjet, 1 mm asked for: 0.5 mm of advance is what remains, by subtraction. */
+    /** 4.2 mm of overjet, 1 mm asked for: 3 mm of advance leave it, in steps of half a millimetre. */
     @Test
     void overjetIsKeptByLessAdvance() {
+        CaseBuilder b = at(Stage.INDICATION)
+                .set("/bite/overjet", 4.2)
+                .set("/plan/advanceLeft", 4)
+                .set("/plan/advanceRight", 4);
+        Suggestion s = outlook(search(b), "overjet-after").single().orElseThrow();
+        assertThat(s.changes()).extracting(Change::pointer).containsExactly("/plan/advanceLeft", "/plan/advanceRight");
+        assertThat(s.changes()).extracting(Change::value).containsExactly(3.0, 3.0);
+        assertThat(s.steps()).isEqualTo(2);
+        holds(b.build(), "overjet-after", s);
+        // what each side then gets beyond its need is told
+        assertThat(s.spare()).allMatch(m -> m.known() && m.value() > 0);
+    }
+
+    /** A plan that only moves the fault elsewhere is none: with 0.5 mm of advance both sides would fall short. */
+    @Test
+    void noPlanIsOfferedThatTreatsTooLittle() {
         CaseBuilder b = at(Stage.INDICATION)
                 .set("/bite/overjet", 1.5)
                 .set("/plan/advanceLeft", 2)
                 .set("/plan/advanceRight", 2);
-        Suggestion s = outlook(search(b), "overjet-after").single().orElseThrow();
-        assertThat(s.changes()).extracting(Change::pointer).containsExactly("/plan/advanceLeft", "/plan/advanceRight");
-        assertThat(s.changes()).extracting(Change::value).containsExactly(0.5, 0.5);
-        assertThat(s.steps()).isEqualTo(3);
-        holds(b.build(), "overjet-after", s);
-        // less than the sides need, and it says by how much
-        assertThat(s.spare()).allMatch(m -> m.known() && m.value() < 0);
+        assertThat(outlook(search(b), "overjet-after").best()).isEmpty();
     }
 
     /** What comes of bending is no lever: nobody sets an angle that was measured. */
@@ -164,9 +174,9 @@ class SearchTest {
     void whatAPlanCostsStandsBesideIt() {
         Suggestion s = outlook(
                         search(at(Stage.INDICATION)
-                                .set("/bite/overjet", 1.5)
-                                .set("/plan/advanceLeft", 2)
-                                .set("/plan/advanceRight", 2)),
+                                .set("/bite/overjet", 4.2)
+                                .set("/plan/advanceLeft", 4)
+                                .set("/plan/advanceRight", 4)),
                         "overjet-after")
                 .single()
                 .orElseThrow();

@@ -41,7 +41,7 @@ class PlansTest {
     @Test
     void theAnswerIsThatOfTheSearchWithNumbersBeforeAndAfter() {
         Opened opened =
-                at(Stage.INDICATION, "/bite/overjet", "1.5", "/plan/advanceLeft", "2", "/plan/advanceRight", "2");
+                at(Stage.INDICATION, "/bite/overjet", "4.2", "/plan/advanceLeft", "4", "/plan/advanceRight", "4");
         PlanSearch answer = new Plans(CHECKS::checker, () -> TODAY).of(opened, LONG);
         assertThat(answer.state()).isEqualTo(PlanSearch.State.DONE);
         WhatIf same = new Search(RULES, Calculations.full())
@@ -55,10 +55,10 @@ class PlansTest {
                 .usingRecursiveComparison()
                 .isEqualTo(same.outlooks());
         Offer offer = answer.about("overjet-after").warnings().get(0).offers().get(0);
-        // 1.5 mm of overjet, 1 mm asked for: 0.5 mm of advance is what remains, by subtraction
+        // 4.2 mm of overjet, 1 mm asked for: 3 mm of advance leave it, in steps of half a millimetre
         assertThat(offer.typed())
-                .containsEntry("/plan/advanceLeft", "0.5")
-                .containsEntry("/plan/advanceRight", "0.5")
+                .containsEntry("/plan/advanceLeft", "3")
+                .containsEntry("/plan/advanceRight", "3")
                 .hasSize(2);
         assertThat(offer.difference().findings()).anySatisfy(f -> {
             assertThat(f.after().id()).isEqualTo("overjet-after");
