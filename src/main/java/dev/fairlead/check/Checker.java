@@ -99,7 +99,7 @@ public final class Checker {
                 ? Background.start("doubts", () -> doubts().of(c, worked.facts(), options))
                 : null;
         Judgement judgement = with.judge().judge(worked.facts(), reach.judged());
-        Findings findings = Findings.of(judgement, with.rulebase().catalogue(), c.waivers(), reach.day());
+        Findings findings = Findings.of(judgement, with.rulebase().catalogue(), c, reach.day());
         Report report = Report.of(
                 Version.ofProgram(),
                 with.used(),

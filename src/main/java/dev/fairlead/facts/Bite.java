@@ -8,7 +8,9 @@ import dev.fairlead.model.Measured;
  *
  * @param overjet overjet before, mm; negative when reversed
  * @param overjetAfter overjet left after the planned advancement, mm
- * @param overbiteAfter overbite left after the planned advancement, mm
+ * @param overjetSoFar the same; the most that can be left while the amount of a side is missing, mm
+ * @param overbiteAfter overbite left after the planned advancement, mm; the most that can be left while a number that
+ *     it rests on is missing
  * @param overbiteLeast the same by the steepest figures for what was not measured, mm
  * @param biteOnBrackets the upper incisors bite on the lower brackets or wire
  * @param overbiteWithoutWord overbite before, mm, where nothing is recorded of that; does not apply where something is
@@ -27,6 +29,7 @@ public record Bite(
         Place place,
         Measured overjet,
         Measured overjetAfter,
+        Measured overjetSoFar,
         Measured overbiteAfter,
         Measured overbiteLeast,
         Answer biteOnBrackets,

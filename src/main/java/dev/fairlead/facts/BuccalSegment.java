@@ -10,6 +10,7 @@ import dev.fairlead.model.Side;
  * @param side the side
  * @param secondPrimaryStands the second primary molar stands: there is leeway to use
  * @param premolarIn the second premolar is in the mouth
+ * @param premolarTold whether it is in the mouth is recorded, or follows from the primary molar
  * @param available distal of the lateral incisor to mesial of the first molar, mm
  * @param required predicted or measured widths of canine and both premolars, mm
  * @param shortage what this side lacks, with half of what the incisors lack, mm; negative when there is room to spare
@@ -25,6 +26,7 @@ public record BuccalSegment(
         Side side,
         Answer secondPrimaryStands,
         Answer premolarIn,
+        Answer premolarTold,
         Measured available,
         Measured required,
         Measured shortage,

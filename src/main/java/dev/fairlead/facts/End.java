@@ -18,6 +18,7 @@ import dev.fairlead.model.Measured;
  * @param passive it lies passive
  * @param tissueClearance gap between arch and tissue, mm
  * @param monthsHeld months that the arch is in while second molars are not all in; does not apply before it is cemented
+ * @param secondMolarsTold the state of a second molar that is not in is recorded
  * @param secondMolarRecall months between looks at the second molars
  * @param recall months between recalls
  * @param removalPoint the removal point is recorded
@@ -37,6 +38,7 @@ public record End(
         Answer passive,
         Measured tissueClearance,
         Measured monthsHeld,
+        Answer secondMolarsTold,
         Measured secondMolarRecall,
         Measured recall,
         Answer removalPoint)

@@ -11,6 +11,7 @@ import dev.fairlead.model.Side;
  * @param erupted it is in the mouth
  * @param cemented its band is cemented
  * @param loose its band is loose
+ * @param seated the margins of its band are seated
  * @param hook its tube carries a hook
  * @param wireIn the steel wire is in the mouth
  * @param tubeClearance inner size of the tube less wire size, mm
@@ -23,6 +24,7 @@ public record FirstMolar(
         Answer erupted,
         Answer cemented,
         Answer loose,
+        Answer seated,
         Answer hook,
         Answer wireIn,
         Measured tubeClearance,

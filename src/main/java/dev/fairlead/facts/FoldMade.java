@@ -15,6 +15,7 @@ import dev.fairlead.model.Side;
  * @param legsOutOfParallel deviation of the legs from parallel, degrees
  * @param clearGingiva gap to the gingiva, mm
  * @param clearCheek room to the cheek with the swing at activation taken off, mm
+ * @param clearCheekSoFar the same; without the swing where that is not known, mm
  */
 @StandsAt("/bench")
 public record FoldMade(
@@ -27,5 +28,6 @@ public record FoldMade(
         Measured outOfSquare,
         Measured legsOutOfParallel,
         Measured clearGingiva,
-        Measured clearCheek)
+        Measured clearCheek,
+        Measured clearCheekSoFar)
         implements CaseFact {}

@@ -15,7 +15,7 @@ import dev.fairlead.model.Tooth;
  * @param periodontalOpinion a periodontal opinion is recorded
  * @param opinionAllows the opinion says that the incisors may be advanced; no without one
  * @param opinionForbids the opinion says that they must not be advanced; no without one
- * @param plannedAdvance the larger planned forward movement of the two sides, mm
+ * @param advancePlanned an advance is planned on either side
  * @param bonded its bracket is bonded
  * @param loose its bracket is loose
  * @param wireIn the steel wire is in the mouth
@@ -32,7 +32,7 @@ public record LowerIncisor(
         Answer periodontalOpinion,
         Answer opinionAllows,
         Answer opinionForbids,
-        Measured plannedAdvance,
+        Answer advancePlanned,
         Answer bonded,
         Answer loose,
         Answer wireIn,

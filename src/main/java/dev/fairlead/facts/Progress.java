@@ -10,9 +10,11 @@ import dev.fairlead.model.Measured;
  * @param sidedPlan the plan names a side that advances more
  * @param otherSideLeads cumulative activation of the side that is to advance less, less that of the side that is to
  *     advance more, mm
- * @param sinceRecheck advance since a check of the inclination was last recorded, mm
+ * @param sinceRecheck most advance since a check of the inclination was last recorded, mm
+ * @param recheckTold every visit since says that there was no check, and the advance at the last one was measured
  * @param monthsWithoutRootDecision months of treatment in which nobody recorded whether a film of the roots is needed;
  *     does not apply once somebody has
+ * @param rootDecisionTold every visit says whether that was decided
  */
 @StandsAt("/visits")
 public record Progress(
@@ -21,5 +23,7 @@ public record Progress(
         Answer sidedPlan,
         Measured otherSideLeads,
         Measured sinceRecheck,
-        Measured monthsWithoutRootDecision)
+        Answer recheckTold,
+        Measured monthsWithoutRootDecision,
+        Answer rootDecisionTold)
         implements CaseFact {}

@@ -8,7 +8,8 @@ import dev.fairlead.model.Tooth;
  *
  * @param tooth the tooth
  * @param width mesiodistal width, mm
+ * @param mean published mean width of that tooth, mm
  * @param deviation distance from the mean width of that tooth in standard deviations, never negative
  */
 @StandsAt("/teeth")
-public record ToothWidth(Place place, Tooth tooth, Measured width, Measured deviation) implements CaseFact {}
+public record ToothWidth(Place place, Tooth tooth, Measured width, Measured mean, Measured deviation) implements CaseFact {}

@@ -24,6 +24,8 @@ import java.util.OptionalDouble;
  * @param missing what is missing; also set beside a warning when another place could not be assessed
  * @param waiver who answers for it, when a waiver holds
  * @param traces where it comes from
+ * @param under the criterion whose warning has the same cause and weighs more, under which this one is told; empty when
+ *     it is told on its own
  * @param failed it could not be judged because of an error of our own
  */
 public record Finding(
@@ -44,6 +46,7 @@ public record Finding(
         List<Missing> missing,
         Optional<AppliedWaiver> waiver,
         Traces traces,
+        String under,
         boolean failed) {
     private static final double HALF = 0.5;
 
@@ -96,6 +99,7 @@ public record Finding(
                 missing,
                 Optional.of(by),
                 traces,
+                under,
                 failed);
     }
 
@@ -103,7 +107,7 @@ public record Finding(
      * The same warning as a lighter one of a cause whose heaviest is {@code head}, which tells why and what is
      * disputed.
      */
-    Finding under(Finding head, String cause) {
+    Finding toldUnder(Finding head, String cause) {
         return new Finding(
                 id,
                 stage,
@@ -123,6 +127,7 @@ public record Finding(
                 missing,
                 waiver,
                 traces,
+                head.id(),
                 failed);
     }
 
@@ -149,6 +154,7 @@ public record Finding(
                 missing,
                 waiver,
                 traces,
+                under,
                 failed);
     }
 }

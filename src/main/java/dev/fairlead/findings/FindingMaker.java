@@ -18,6 +18,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.Function;
 
 /** Puts the result of one criterion into words and numbers. */
 final class FindingMaker {
@@ -32,8 +33,12 @@ final class FindingMaker {
 
     private final Catalogue catalogue;
 
-    FindingMaker(Catalogue catalogue) {
+    private final Function<String, Missing> missing;
+
+    /** {@code missing} tells why a fact at a JSON Pointer is not there. */
+    FindingMaker(Catalogue catalogue, Function<String, Missing> missing) {
         this.catalogue = catalogue;
+        this.missing = missing;
     }
 
     Finding finding(CriterionResult r) {
@@ -64,6 +69,7 @@ final class FindingMaker {
                 missing(r.missing()),
                 Optional.empty(),
                 new Traces(r),
+                "",
                 r.failed());
     }
 
@@ -130,10 +136,8 @@ final class FindingMaker {
         return stop ? Weight.STOP : status == Status.WARN ? Weight.CAUTION : Weight.NONE;
     }
 
-    private static List<Missing> missing(List<String> pointers) {
-        return pointers.isEmpty()
-                ? List.of()
-                : pointers.stream().map(Missing::of).toList();
+    private List<Missing> missing(List<String> pointers) {
+        return pointers.isEmpty() ? List.of() : pointers.stream().map(missing).toList();
     }
 
     private static String text(Criterion c, Verdict v) {

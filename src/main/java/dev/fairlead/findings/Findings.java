@@ -1,5 +1,6 @@
 package dev.fairlead.findings;
 
+import dev.fairlead.model.Case;
 import dev.fairlead.model.Waiver;
 import dev.fairlead.rules.catalogue.Catalogue;
 import dev.fairlead.rules.verdict.CriterionResult;
@@ -13,6 +14,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * The findings of one case, and the waivers that do not hold.
@@ -36,7 +38,21 @@ public record Findings(List<Finding> all, List<WaiverNote> waiverNotes) {
      * {@code day}.
      */
     public static Findings of(Judgement judgement, Catalogue catalogue, List<Waiver> waivers, Optional<LocalDate> day) {
-        FindingMaker maker = new FindingMaker(catalogue);
+        return of(judgement, catalogue, waivers, day, Missing::of);
+    }
+
+    /** The same of a case that is at hand, with its waivers. */
+    public static Findings of(Judgement judgement, Catalogue catalogue, Case c, Optional<LocalDate> day) {
+        return of(judgement, catalogue, c.waivers(), day, Missing.in(c));
+    }
+
+    private static Findings of(
+            Judgement judgement,
+            Catalogue catalogue,
+            List<Waiver> waivers,
+            Optional<LocalDate> day,
+            Function<String, Missing> missing) {
+        FindingMaker maker = new FindingMaker(catalogue, missing);
         Map<String, Ending> endings = new HashMap<>();
         for (CriterionResult r : judgement.results()) {
             endings.put(r.criterion().id(), Ending.of(r));
@@ -57,11 +73,28 @@ public record Findings(List<Finding> all, List<WaiverNote> waiverNotes) {
         return order != 0 ? order : a.weight().compareTo(b.weight());
     }
 
-    /** The findings in the order in which people read them. */
+    /** The findings in the order in which people read them; those that are told under another stand right behind it. */
     public List<Finding> forReading() {
         List<Finding> sorted = new ArrayList<>(all);
         sorted.sort(FOR_READING);
-        return List.copyOf(sorted);
+        return grouped(sorted);
+    }
+
+    /** In the given order, but for those that are told under another: they stand right behind it. */
+    public static List<Finding> grouped(List<Finding> sorted) {
+        List<Finding> grouped = new ArrayList<>(sorted.size());
+        for (Finding head : sorted) {
+            if (head.under().isEmpty()) {
+                grouped.add(head);
+                sorted.stream().filter(f -> f.under().equals(head.id())).forEach(grouped::add);
+            }
+        }
+        return List.copyOf(grouped);
+    }
+
+    /** The finding under which this one is told; itself where it is told on its own. */
+    public Finding lead(Finding f) {
+        return f.under().isEmpty() ? f : of(f.under());
     }
 
     /** The finding of a criterion; throws when there is none. */

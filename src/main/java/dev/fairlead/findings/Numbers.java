@@ -12,6 +12,7 @@ public final class Numbers {
     private static final double WIRE_STEP_MM = 0.01;
 
     private static final int MOST_DECIMALS = 6;
+    private static final int INCH_DECIMALS = 4;
 
     private Numbers() {}
 
@@ -58,17 +59,31 @@ public final class Numbers {
      * the limit.
      */
     static String beside(Measured m, Threshold t) {
-        int decimals = decimals(t);
-        double limit = t.value();
-        double apart = Math.abs(m.value() - limit);
+        return text(m, decimals(t, m.value(), t.value())) + inches(m.value(), t);
+    }
+
+    /** The same of a value that is told with the opposite sign, as "short" of a negative "over". */
+    static String oppositeBeside(Measured m, Threshold t) {
+        Measured opposite = m.times(-1);
+        return text(opposite, decimals(t, m.value(), t.value())) + inches(opposite.value(), t);
+    }
+
+    private static int decimals(Threshold t, double value, double limit) {
+        return apart(value, limit, decimals(t));
+    }
+
+    /** So many decimals or more that two numbers which differ do not look equal. */
+    private static int apart(double a, double b, int decimals) {
+        double apart = Math.abs(a - b);
+        int enough = decimals;
         if (apart > Measured.ROUNDING) {
-            while (decimals < MOST_DECIMALS
-                    && Decimal.mayLookEqual(apart, decimals)
-                    && plain(m.value(), decimals).equals(plain(limit, decimals))) {
-                decimals++;
+            while (enough < MOST_DECIMALS
+                    && Decimal.mayLookEqual(apart, enough)
+                    && plain(a, enough).equals(plain(b, enough))) {
+                enough++;
             }
         }
-        return text(m, decimals) + inches(m.value(), t);
+        return enough;
     }
 
     /** A distance to a threshold; more decimals where rounding would make nothing of it. */
@@ -102,8 +117,11 @@ public final class Numbers {
         if (t.unit() != Unit.MM || t.step() >= WIRE_STEP_MM) {
             return "";
         }
-        String four = plain(Unit.MM.to(Unit.INCH, mm), 4);
-        return " (" + (four.endsWith("0") ? four.substring(0, four.length() - 1) : four) + " in)";
+        double inches = Unit.MM.to(Unit.INCH, mm);
+        int decimals = apart(inches, Unit.MM.to(Unit.INCH, t.value()), INCH_DECIMALS);
+        String text = plain(inches, decimals);
+        boolean whole = decimals == INCH_DECIMALS && text.endsWith("0");
+        return " (" + (whole ? text.substring(0, text.length() - 1) : text) + " in)";
     }
 
     /** Counts and ratios have no unit that would tell them apart; a broken count shows that it is one. */

@@ -16,7 +16,7 @@ final class SharedCauses {
             for (int i = 0; i < told.size(); i++) {
                 Finding f = told.get(i);
                 if (f.warns() && f != heaviest && ids.contains(f.id())) {
-                    told.set(i, f.under(heaviest, cause));
+                    told.set(i, f.toldUnder(heaviest, cause));
                 }
             }
         });

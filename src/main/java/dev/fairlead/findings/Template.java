@@ -73,7 +73,7 @@ final class Template {
             Threshold t = catalogue.thresholds().get(seen.limit());
             return switch (name) {
                 case "value" -> Numbers.beside(seen.value(), t);
-                case "-value" -> Numbers.beside(seen.value().times(-1), t);
+                case "-value" -> Numbers.oppositeBeside(seen.value(), t);
                 default -> Numbers.text(t);
             };
         }

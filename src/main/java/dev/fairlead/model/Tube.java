@@ -21,6 +21,7 @@ public record Tube(
 
         @Field("Is the band cemented?") Answer cemented,
         @Field("Is the band loose?") Answer loose,
+        @Field("Are the margins of the band seated?") Answer marginsSeated,
         @Field("Does the tube carry a hook?") Answer hook,
 
         @Field(

@@ -9,6 +9,8 @@ import dev.fairlead.intake.CaseReader;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Stage;
 import dev.fairlead.model.shape.Edit;
+import dev.fairlead.report.json.ReportJson;
+import dev.fairlead.report.text.ReportText;
 import dev.fairlead.rules.verdict.Rulebase;
 import dev.fairlead.rules.verdict.Status;
 import java.io.IOException;
@@ -241,5 +243,71 @@ class NoFalseCalmTest {
         assertThat(finding(with(HERON, "/holding/passive", false), "holding-arch-passive")
                         .weight())
                 .isEqualTo(Weight.STOP);
+    }
+
+    @Test
+    void aMissingSegmentIsNotReplacedByAPerimeterThatPasses() {
+        Case c = with(HERON, "/space/left", null, "/space/perimeter", 90.0);
+        assertThat(finding(c, "shortage-within-reach").outcome()).isEqualTo(Status.NOT_ASSESSED);
+        assertThat(finding(with(c, "/space/perimeter", 50.0), "shortage-within-reach")
+                        .warns())
+                .isTrue();
+    }
+
+    @Test
+    void whatNobodyRecordedIsToldAsNotRecordedAndNotAsNotDone() {
+        Case late = with(HERON, "/visits/2/incisorAdvance", 4.5);
+        for (int i = 0; i < HERON.visits().size(); i++) {
+            late = with(late, "/visits/" + i + "/inclinationRechecked", false, "/visits/" + i + "/rootFilmDecided", false);
+        }
+        late = with(late, "/insertion/date", "2025-01-05");
+        assertThat(finding(late, "inclination-rechecked").title()).isEqualTo("Inclination not checked for too long");
+        assertThat(finding(late, "root-check-decided").title())
+                .isEqualTo("Film of the roots neither taken nor ruled out");
+        Case untold = with(late, "/visits/1/inclinationRechecked", null, "/visits/0/rootFilmDecided", null);
+        assertThat(finding(untold, "inclination-rechecked").title()).isEqualTo("Check of the inclination not recorded");
+        assertThat(finding(untold, "root-check-decided").title())
+                .isEqualTo("Film of the roots: no decision recorded");
+        Case held = with(HERON, "/date", "2028-12-01", "/teeth/37/state", null, "/teeth/47/state", null);
+        assertThat(finding(held, "holding-arch-not-too-long").title())
+                .isEqualTo("Holding arch in for long, second molars not recorded");
+    }
+
+    @Test
+    void missingIsSaidOnlyOfWhatWasNotEntered() {
+        Finding contradicted = finding(
+                with(HERON, "/insertion/left/underHook", dev.fairlead.model.Answer.NOT_APPLICABLE), "stop-seated");
+        assertThat(contradicted.seen()).contains("contradicts other facts").doesNotContain("missing");
+        Finding unread = finding(
+                with(HERON, "/films/panoramicRead", false, "/films/shortRoots", null), "bone-and-roots");
+        assertThat(unread.seen()).contains("panoramic film not read").doesNotContain("missing");
+        Finding once = finding(with(HERON, "/teeth/41/width", 5.4), "measurements-repeated");
+        assertThat(once.seen()).contains("second reading of").doesNotContain("missing");
+        assertThat(finding(with(HERON, "/films/shortRoots", null), "bone-and-roots")
+                        .seen())
+                .contains("missing: short roots");
+    }
+
+    @Test
+    void warningsOfOneCauseStandUnderTheHeaviest() {
+        Case steep = with(HERON, "/headFilm/incisorMandibular", 97.0);
+        Report report = report(steep);
+        Finding head = report.findings().all().stream()
+                .filter(f -> f.warns() && f.stage() == Stage.INDICATION && f.weight() == Weight.STOP)
+                .findFirst()
+                .orElseThrow();
+        List<String> under = report.findings().all().stream()
+                .filter(f -> f.under().equals(head.id()))
+                .map(Finding::id)
+                .toList();
+        assertThat(under).contains("incisor-inclination-before").doesNotContain(head.id());
+        List<String> read =
+                report.findings().forReading().stream().map(Finding::id).toList();
+        int at = read.indexOf(head.id());
+        assertThat(read.subList(at + 1, at + 1 + under.size())).containsExactlyInAnyOrderElementsOf(under);
+        assertThat(read).doesNotHaveDuplicates().hasSameSizeAs(report.findings().all());
+        String text = ReportText.of(report, ReportText.Detail.USUAL);
+        assertThat(text).contains("with it");
+        assertThat(ReportJson.text(report, false)).contains("\"under\" : \"" + head.id() + "\"");
     }
 }

@@ -74,6 +74,16 @@ class NumbersTest {
         assertThat(Numbers.text(threshold(Unit.PERCENT, 77.2, 0.1))).isEqualTo("77.2 %");
     }
 
+    @Test
+    void aPlayThatIsAHairShortOfItsLimitShowsItInInchesAndInItsMarginToo() {
+        Threshold play = threshold(Unit.MM, 0.0254, 0.001);
+        assertThat(Numbers.beside(Measured.exact(0.02535, Unit.MM), play)).isEqualTo("0.02535 mm (0.000998 in)");
+        assertThat(Numbers.beside(Measured.exact(0.0254, Unit.MM), play)).isEqualTo("0.025 mm (0.001 in)");
+        // told with the opposite sign it still may not look like the limit
+        assertThat(Numbers.oppositeBeside(Measured.exact(-0.54, Unit.MM), threshold(Unit.MM, -0.5, 0.1)))
+                .isEqualTo("0.54 mm");
+    }
+
     /** 1 in = 25.4 mm exactly (international yard and pound agreement of 1959). */
     @Test
     void sizesOfWireAreWrittenInInchesToo() {

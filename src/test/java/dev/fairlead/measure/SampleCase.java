@@ -142,6 +142,7 @@ public final class SampleCase {
                     .set(h + "/length", 3)
                     .set(h + "/cemented", true)
                     .set(h + "/loose", false)
+                    .set(h + "/marginsSeated", true)
                     .set(h + "/hook", true)
                     .set(h + "/aboveBrackets", 1.5);
             String f = "/bench/" + side;

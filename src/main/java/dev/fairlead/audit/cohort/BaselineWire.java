@@ -71,6 +71,7 @@ final class BaselineWire {
                 .set("length", 3)
                 .set("cemented", true)
                 .set("loose", false)
+                .set("marginsSeated", true)
                 .set("hook", true)
                 .set("aboveBrackets", d.tenth(0, 0.5))
                 .make();

@@ -35,7 +35,6 @@ final class Gaps {
                     .also(INDICATION, "plan-meets-need", "midline-side-plan")
                     .also(
                             INDICATION,
-                            "gingiva-thickness",
                             "incisor-to-a-pog-after",
                             "inclination-relative-to-divergence",
                             "overbite-after",
@@ -89,7 +88,8 @@ final class Gaps {
             Gap.of(INDICATION, "lower-brackets-clear", "/bite/biteOnBrackets"),
             Gap.of(INDICATION, "medical-history-read", "/child/historyTaken"),
             Gap.of(INDICATION, "habits-seen", "/mouth/habit"),
-            Gap.of(INDICATION, "advancement-needed", "/space/left")
+            Gap.of(INDICATION, "advancement-needed", "/space/left", "/space/right")
+                    .also(INDICATION, "shortage-within-reach")
                     .also(INDICATION, "plan-meets-need")
                     .also(ACTIVATION, "readings-agree")
                     .in(SPACE)

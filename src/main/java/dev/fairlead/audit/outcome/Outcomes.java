@@ -6,7 +6,7 @@ import dev.fairlead.measure.records.Readings;
 import dev.fairlead.measure.schedule.ExpectedRange;
 import dev.fairlead.measure.schedule.Forecast;
 import dev.fairlead.measure.schedule.OwnResponse;
-import dev.fairlead.measure.schedule.Response;
+import dev.fairlead.measure.schedule.SideGain;
 import dev.fairlead.measure.schedule.Route;
 import dev.fairlead.measure.space.SideSpace;
 import dev.fairlead.measure.space.SpaceAnalysis;
@@ -71,7 +71,7 @@ public final class Outcomes {
         for (Side side : Side.values()) {
             SideSpace s = space.side(side);
             Measured before = s.required().minus(s.shortage());
-            Measured growth = c.plan().advance(side).times(Response.CHORD_PER_ADVANCE);
+            Measured growth = c.plan().advance(side).times(SideGain.PER_ADVANCE);
             Measured at = c.holding().space(side);
             Measured promised = before.plus(growth.times(clinic.gain().mean()));
             if (promised.known() && at.known()) {

@@ -5,6 +5,7 @@ import dev.fairlead.model.Case;
 import dev.fairlead.model.Choices.Sides;
 import dev.fairlead.model.Choices.ToothState;
 import dev.fairlead.model.Fact;
+import dev.fairlead.model.Measured;
 import dev.fairlead.model.Plan;
 
 /** Yes-or-no answers that follow from facts of other kinds. */
@@ -14,6 +15,11 @@ final class Answers {
     /** What stands for an answer that rests on a fact that is not known. */
     static Answer absent(Fact<?> fact) {
         return fact.applies() ? Answer.unknown(fact.missing()) : Answer.NOT_APPLICABLE;
+    }
+
+    /** What stands for an answer that rests on a number that is not known. */
+    static Answer absent(Measured number) {
+        return number.applies() ? Answer.unknown(number.missing()) : Answer.NOT_APPLICABLE;
     }
 
     /** Whether the fact has that value. */
@@ -37,11 +43,15 @@ final class Answers {
         return more.known() ? Answer.of(more.is(Sides.LEFT) || more.is(Sides.RIGHT)) : absent(more);
     }
 
-    /** The steel wire went in: something of the day of insertion or a visit is recorded. */
-    static Answer wireIn(Case c) {
-        return Answer.of(!c.visits().isEmpty()
+    /**
+     * The steel wire went in: something of the day of insertion or a visit is recorded. It is asked together with
+     * {@code beside}, and while that is missing nothing is told of it.
+     */
+    static Answer wireIn(Case c, Answer beside) {
+        boolean in = !c.visits().isEmpty()
                 || c.insertion().date().known()
-                || c.insertion().bracketsTied().known());
+                || c.insertion().bracketsTied().known();
+        return beside.missing().isEmpty() ? Answer.of(in) : beside;
     }
 
     /** Whether what {@code asked} names was dealt with; where it names nothing there is nothing to deal with. */

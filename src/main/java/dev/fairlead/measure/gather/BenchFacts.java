@@ -28,6 +28,7 @@ final class BenchFacts {
         WireLine line = WireLine.of(c, PatientArch.of(c));
         for (Side side : Side.values()) {
             Fold f = b.fold(side);
+            Measured cheek = f.clearCheek().minus(WireMeasures.swing(c, side, s.book()));
             out.add(FoldMadeBuilder.builder()
                     .place(FOLDS[side.ordinal()])
                     .side(side)
@@ -39,7 +40,8 @@ final class BenchFacts {
                     .outOfSquare(f.outOfSquare())
                     .legsOutOfParallel(f.legsOutOfParallel())
                     .clearGingiva(f.clearGingiva())
-                    .clearCheek(f.clearCheek().minus(WireMeasures.swing(c, side, s.book())))
+                    .clearCheek(cheek)
+                    .clearCheekSoFar(Bounds.or(cheek, f.clearCheek()))
                     .build());
         }
         Fold l = b.left();

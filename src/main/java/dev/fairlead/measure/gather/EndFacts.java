@@ -9,6 +9,7 @@ import dev.fairlead.measure.space.Irregularity;
 import dev.fairlead.measure.working.Say;
 import dev.fairlead.measure.working.Working;
 import dev.fairlead.model.Answer;
+import dev.fairlead.model.Case;
 import dev.fairlead.model.Choices.ToothState;
 import dev.fairlead.model.Holding;
 import dev.fairlead.model.Measured;
@@ -16,7 +17,6 @@ import dev.fairlead.model.Side;
 import dev.fairlead.model.Tooth;
 import dev.fairlead.model.Unit;
 import java.util.List;
-import java.util.stream.Stream;
 
 /** Room, holding arch, order of steps and recall at the end. */
 final class EndFacts {
@@ -26,6 +26,7 @@ final class EndFacts {
      */
     private static final Measured COMMON_SUM = Measured.of(8 + 8 + 7, Unit.MM, "customary sum of 23 mm", 0.9);
 
+    private static final List<Tooth> SECOND_MOLARS = List.of(Tooth.of(37), Tooth.of(47));
     private static final Place[] SIDES = FactPlaces.within("/holding");
     private static final Place HOLDING = new Place("/holding", "");
 
@@ -62,6 +63,7 @@ final class EndFacts {
                 .passive(h.passive())
                 .tissueClearance(h.tissueClearance())
                 .monthsHeld(monthsHeld(s))
+                .secondMolarsTold(secondMolarsTold(s.c()))
                 .secondMolarRecall(h.secondMolarRecall())
                 .recall(h.recall())
                 .removalPoint(h.removalPoint())
@@ -111,9 +113,12 @@ final class EndFacts {
      */
     private static Measured monthsHeld(Gathered s) {
         Holding h = s.c().holding();
-        boolean in =
-                Stream.of(37, 47).allMatch(n -> s.c().tooth(Tooth.of(n)).state().is(ToothState.ERUPTED));
+        boolean in = SECOND_MOLARS.stream().allMatch(t -> s.c().tooth(t).state().is(ToothState.ERUPTED));
         return in ? Measured.notApplicable() : Dates.months(h.cemented(), Dates.earlier(h.removed(), s.day()));
+    }
+
+    private static Answer secondMolarsTold(Case c) {
+        return Answer.of(SECOND_MOLARS.stream().anyMatch(t -> c.tooth(t).state().isOther(ToothState.ERUPTED)));
     }
 
     /** An impression or a holding arch: one of them is a yes, both ruled out a no. */

@@ -38,8 +38,9 @@ final class HardwareFacts {
                             s.readings().tooth(FIRST_MOLARS[side.ordinal()]).state()))
                     .cemented(t.cemented())
                     .loose(t.loose())
+                    .seated(t.marginsSeated())
                     .hook(t.hook())
-                    .wireIn(Answers.wireIn(c))
+                    .wireIn(Answers.wireIn(c, t.cemented()))
                     .tubeClearance(t.height().minus(c.wire().size()))
                     .secondMolarAngle(secondMolarAngle(s, side))
                     .build());

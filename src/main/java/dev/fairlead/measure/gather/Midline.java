@@ -1,6 +1,6 @@
 package dev.fairlead.measure.gather;
 
-import dev.fairlead.measure.schedule.Response;
+import dev.fairlead.measure.schedule.SideGain;
 import dev.fairlead.model.Answer;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Choices.Sides;
@@ -9,7 +9,7 @@ import dev.fairlead.model.Measured;
 
 /**
  * What the planned amounts do to the lower midline. The front turns away from the side that gains more, by half the
- * difference of what the two sides gain; a side gains {@link Response#CHORD_PER_ADVANCE} mm for each mm of advance.
+ * difference of what the two sides gain; a side gains {@link SideGain} for each mm of advance.
  *
  * @param after lower midline against the face after the planned amounts, mm; to the patient's left is positive
  * @param amountsDiffer left and right advance by different amounts
@@ -20,31 +20,27 @@ record Midline(Measured after, Answer amountsDiffer, Answer carriesOff, Answer w
     static Midline of(Case c) {
         Measured now = c.bite().lowerMidline();
         Measured more = c.plan().advanceLeft().minus(c.plan().advanceRight());
-        Measured after = now.minus(more.times(Response.CHORD_PER_ADVANCE / 2));
+        Measured after = now.minus(SideGain.room(more).times(0.5));
         return new Midline(
                 after, differ(more), carries(now, after), agrees(c.plan().moreOn(), more));
     }
 
     private static Answer differ(Measured more) {
-        return more.known() ? Answer.of(Math.abs(more.value()) > Measured.ROUNDING) : absent(more);
+        return more.known() ? Answer.of(Math.abs(more.value()) > Measured.ROUNDING) : Answers.absent(more);
     }
 
     private static Answer carries(Measured now, Measured after) {
         return after.known()
                 ? Answer.of(Math.abs(after.value()) > Math.abs(now.value()) + Measured.ROUNDING)
-                : absent(after);
+                : Answers.absent(after);
     }
 
     private static Answer agrees(Fact<Sides> named, Measured more) {
         if (!named.known() || !more.known()) {
-            return named.known() ? absent(more) : Answers.absent(named);
+            return named.known() ? Answers.absent(more) : Answers.absent(named);
         }
         Sides by =
                 Math.abs(more.value()) <= Measured.ROUNDING ? Sides.BOTH : more.value() > 0 ? Sides.LEFT : Sides.RIGHT;
         return Answer.of(named.is(by) || by == Sides.BOTH && named.is(Sides.NONE));
-    }
-
-    private static Answer absent(Measured m) {
-        return m.applies() ? Answer.unknown(m.missing()) : Answer.NOT_APPLICABLE;
     }
 }

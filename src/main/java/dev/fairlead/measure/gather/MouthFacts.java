@@ -26,7 +26,10 @@ final class MouthFacts {
                 .place(BITE)
                 .overjet(c.bite().overjet())
                 .overjetAfter(s.position().overjet())
-                .overbiteAfter(s.position().overbite())
+                .overjetSoFar(
+                        Bounds.or(s.position().overjet(), s.position().mildest().overjet()))
+                .overbiteAfter(Bounds.or(
+                        s.position().overbite(), s.position().mildest().overbite()))
                 .overbiteLeast(s.position().overbiteLeast())
                 .biteOnBrackets(c.bite().biteOnBrackets())
                 .overbiteWithoutWord(

@@ -2,6 +2,7 @@ package dev.fairlead.measure.gather;
 
 import dev.fairlead.measure.arch.PatientArch;
 import dev.fairlead.measure.arch.PositionAnalysis;
+import dev.fairlead.measure.schedule.SideGain;
 import dev.fairlead.model.Answer;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Plan;
@@ -24,10 +25,10 @@ record PlanNeeds(Plan plan, Measured[] byArch, Measured[] byRule) {
         Measured[] byRule = new Measured[2];
         for (Side side : Side.values()) {
             Measured shortage = s.space().side(side).shortage();
-            byRule[side.ordinal()] = shortage.max(NONE);
-            byArch[side.ordinal()] = PositionAnalysis.needed(
-                            s.readings(), s.space().side(side), arch)
-                    .max(NONE);
+            byRule[side.ordinal()] = SideGain.spreadOf(shortage.max(NONE));
+            byArch[side.ordinal()] = SideGain.spreadOf(
+                    PositionAnalysis.needed(s.readings(), s.space().side(side), arch)
+                            .max(NONE));
         }
         return new PlanNeeds(s.c().plan(), byArch, byRule);
     }
@@ -47,14 +48,21 @@ record PlanNeeds(Plan plan, Measured[] byArch, Measured[] byRule) {
         return need.known() ? need : byRule[side.ordinal()];
     }
 
-    /** Both amounts are known, and are nought. */
+    /** Both amounts are known, and are nought; "no" where only one is known, and unknown where none is. */
     Answer noPlan() {
         Measured most = plan.advanceLeft().max(plan.advanceRight());
-        return Answer.of(most.known() && most.value() <= Measured.ROUNDING);
+        return none() ? Answers.absent(most) : Answer.of(most.known() && most.value() <= Measured.ROUNDING);
     }
 
-    /** Exchanged, both sides would come nearer to what they need; "no" where that cannot be told. */
+    private boolean none() {
+        return !plan.advanceLeft().known() && !plan.advanceRight().known();
+    }
+
+    /** Exchanged, both sides would come nearer to what they need; "no" where that cannot be told of one amount. */
     Answer swapped() {
+        if (none()) {
+            return noPlan();
+        }
         Measured left = spareSoFar(Side.LEFT);
         Measured right = spareSoFar(Side.RIGHT);
         Measured leftByRight = plan.advanceRight().minus(best(Side.LEFT));

@@ -79,7 +79,9 @@ final class ProgressFacts {
                 .sidedPlan(Answers.sided(c.plan()))
                 .otherSideLeads(otherSideLeads(c.plan().moreOn(), left, right))
                 .sinceRecheck(s.activations().sinceRecheck())
+                .recheckTold(s.activations().recheckTold())
                 .monthsWithoutRootDecision(s.activations().monthsWithoutRootDecision(s.day()))
+                .rootDecisionTold(s.activations().rootDecisionTold())
                 .build());
     }
 

@@ -32,16 +32,16 @@ final class SpaceFacts {
         for (Side side : Side.values()) {
             SideSpace x = s.space().side(side);
             Answer stands = primaryStands(s.readings(), side.ordinal());
+            Answer premolar = stands.yes()
+                    ? Answer.NO
+                    : Answers.erupted(
+                            s.readings().tooth(SECOND_PREMOLARS[side.ordinal()]).state());
             out.add(BuccalSegmentBuilder.builder()
                     .place(SIDES[side.ordinal()])
                     .side(side)
                     .secondPrimaryStands(stands)
-                    .premolarIn(
-                            stands.yes()
-                                    ? Answer.NO
-                                    : Answers.erupted(s.readings()
-                                            .tooth(SECOND_PREMOLARS[side.ordinal()])
-                                            .state()))
+                    .premolarIn(premolar)
+                    .premolarTold(stands.known() ? Answer.of(premolar.known()) : stands)
                     .available(x.available())
                     .required(x.required())
                     .shortage(x.shortage())
@@ -52,20 +52,30 @@ final class SpaceFacts {
                     .sidesSwapped(needs.swapped())
                     .build());
         }
+        // the perimeter may contradict the segments: while one of them is missing it can warn and never pass
+        Measured segments = s.readings()
+                .segment(Side.RIGHT)
+                .plus(s.readings().incisorSegment())
+                .plus(s.readings().segment(Side.LEFT));
         out.add(SpaceBuilder.builder()
                 .place(SPACE)
                 .largestShortage(s.space().largestShortage())
-                .totalShortage(s.space().totalShortage())
+                .largestKnownShortage(Bounds.largestKnown(
+                        s.space().side(Side.LEFT).shortage(),
+                        s.space().side(Side.RIGHT).shortage()))
+                .totalShortage(s.space().required().minus(segments))
+                .totalShortageSoFar(s.space().totalShortage())
                 .build());
         PredictedIncisors p = s.position();
         out.add(IncisorPositionBuilder.builder()
                 .place(HEAD_FILM)
                 .inclination(s.readings().incisorMandibular())
-                .inclinationAfter(p.inclination())
-                .compensatedAfter(p.compensated())
+                .inclinationAfter(Bounds.or(p.inclination(), p.mildest().inclination()))
+                .compensatedAfter(Bounds.or(p.compensated(), p.mildest().compensated()))
                 .inclinationMost(p.inclinationMost())
                 .compensatedMost(p.compensatedMost())
                 .toAPogAfter(p.toAPog())
+                .toAPogSoFar(Bounds.or(p.toAPog(), p.mildest().toAPog()))
                 .build());
     }
 

@@ -16,13 +16,14 @@ import dev.fairlead.model.Measured;
 import dev.fairlead.model.Side;
 import dev.fairlead.model.Tooth;
 import dev.fairlead.model.ToothRecord;
+import dev.fairlead.model.Unit;
 import java.util.ArrayList;
 import java.util.List;
 
 /**
  * Widths, antimeres and lower incisors. Widths and antimeres of the four incisors always stand, for the plan rests on
- * them; those of other teeth stand where they were measured. A pair of which one tooth was measured waits for the other
- * while that stands.
+ * them; those of other teeth stand where they were measured. A pair of which one tooth was measured waits for the
+ * other, unless that is known not to stand in the mouth.
  */
 final class ToothFacts {
     private static final List<Tooth> OTHERS = others();
@@ -47,7 +48,9 @@ final class ToothFacts {
             width(s, t, out);
         }
         for (Tooth t : OTHERS) {
-            if (r.tooth(t).width().known() && CrownWidths.has(t)) {
+            if (CrownWidths.has(t)
+                    && (r.tooth(t).width().known()
+                            || r.tooth(t.antimere()).width().known() && mayStand(r, t))) {
                 width(s, t, out);
             }
         }
@@ -60,11 +63,11 @@ final class ToothFacts {
             }
             boolean left = r.tooth(t).width().known();
             boolean right = r.tooth(t.antimere()).width().known();
-            if (left && (right || stands(r, t.antimere())) || right && stands(r, t)) {
+            if (left && (right || mayStand(r, t.antimere())) || right && mayStand(r, t)) {
                 pair(s, t, out);
             }
         }
-        Measured most = c.plan().advanceLeft().max(c.plan().advanceRight());
+        Answer advance = any(c.plan().advanceLeft()).or(any(c.plan().advanceRight()));
         for (Tooth t : Tooth.LOWER_INCISORS) {
             ToothRecord x = r.tooth(t);
             Bracket b = c.hardware().bracket(t);
@@ -78,10 +81,10 @@ final class ToothFacts {
                     .periodontalOpinion(c.mouth().periodontalOpinion())
                     .opinionAllows(says(c, PeriodontalAdvice.MAY_ADVANCE))
                     .opinionForbids(says(c, PeriodontalAdvice.DO_NOT_ADVANCE))
-                    .plannedAdvance(most)
+                    .advancePlanned(advance)
                     .bonded(b.bonded())
                     .loose(b.loose())
-                    .wireIn(Answers.wireIn(c))
+                    .wireIn(Answers.wireIn(c, b.bonded()))
                     .slotClearance(b.slot().minus(c.wire().size()))
                     .build());
         }
@@ -93,6 +96,7 @@ final class ToothFacts {
                 .place(FactPlaces.tooth(t))
                 .tooth(t)
                 .width(width)
+                .mean(Measured.exact(CrownWidths.of(t).mean(), Unit.MM))
                 .deviation(CrownWidths.deviation(t, width))
                 .build());
     }
@@ -109,12 +113,21 @@ final class ToothFacts {
     }
 
     /**
-     * Recorded as standing in the mouth, a primary tooth by what its successor's place is said to hold: its width could
-     * be measured.
+     * Recorded as standing in the mouth, a primary tooth also by what its successor's place is said to hold, or not
+     * recorded at all: its width could be measured, and may have been forgotten.
      */
-    private static boolean stands(Readings r, Tooth t) {
-        return r.tooth(t).state().is(ToothState.ERUPTED)
-                || t.primary() && r.tooth(Tooth.of(t.number() - 40)).state().is(ToothState.PRIMARY_PRESENT);
+    private static boolean mayStand(Readings r, Tooth t) {
+        Fact<ToothState> state = r.tooth(t).state();
+        Fact<ToothState> place =
+                t.primary() ? r.tooth(Tooth.of(t.number() - 40)).state() : Fact.notApplicable();
+        return state.is(ToothState.ERUPTED)
+                || t.primary() && state.is(ToothState.PRIMARY_PRESENT)
+                || place.is(ToothState.PRIMARY_PRESENT)
+                || !state.known() && !place.known();
+    }
+
+    private static Answer any(Measured advance) {
+        return advance.known() ? Answer.of(advance.value() > Measured.ROUNDING) : Answers.absent(advance);
     }
 
     /** Zero says that no recession was seen: there is no size that could have been misread. */

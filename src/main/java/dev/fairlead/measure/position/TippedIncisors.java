@@ -6,8 +6,10 @@ import dev.fairlead.measure.working.Workbook;
 import dev.fairlead.measure.working.Working;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Clinic;
+import dev.fairlead.model.HeadFilm;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Unit;
+import dev.fairlead.model.shape.RecordShape;
 
 /**
  * Incisors that tip forward about one centre. Where the cephalogram gives the distance from the centre to the edge, by
@@ -29,6 +31,8 @@ public final class TippedIncisors implements IncisorPrediction {
     private static final double PLANES_PER_FMA = 0.7;
     private static final double STEEPEST = 3;
     private static final String PLANES_SPREAD = "occlusal to mandibular plane, spread between children";
+
+    private static final Measured NO_ADVANCE = Measured.exact(0, Unit.MM);
 
     private static final double UPRIGHT = 90;
     private static final String GROUP = "Incisor position";
@@ -54,8 +58,8 @@ public final class TippedIncisors implements IncisorPrediction {
         Measured most = left.max(right);
         Measured before = readings.incisorMandibular();
         Measured radius = c.headFilm().tippingRadius();
-        Measured planes = planes(readings, 0);
-        Measured steep = planes(readings, STEEPEST);
+        Measured planes = planes(readings.occlusalMandibular(), readings.mandibularPlane(), 0);
+        Measured steep = planes(readings.occlusalMandibular(), readings.mandibularPlane(), STEEPEST);
         double ratio = clinic.tipping().mean();
         Measured inclination = after(before, mean, radius, planes, Tipping.DEGREES_PER_MM, ratio);
         // own cases that tip less never make the steepest figures milder
@@ -69,20 +73,53 @@ public final class TippedIncisors implements IncisorPrediction {
                 readings.incisorToAPog().plus(mean),
                 c.bite().overjet().minus(most),
                 overbite(c, before, mean, planes, radius.known() ? radius : lever(Tipping.DEGREES_PER_MM)),
-                overbite(c, before, mean, steep, radius.known() ? radius : lever(Tipping.MOST_DEGREES_PER_MM)));
+                overbite(c, before, mean, steep, radius.known() ? radius : lever(Tipping.MOST_DEGREES_PER_MM)),
+                mildest(readings));
         if (book.wanted()) {
             write(book, c, mean, most, readings, planes, position);
         }
         return position;
     }
 
+    private static PredictedIncisors.Mildest mildest(Readings readings) {
+        Case c = readings.ofCase();
+        Measured left = orLeast(c.plan().advanceLeft(), NO_ADVANCE);
+        Measured right = orLeast(c.plan().advanceRight(), NO_ADVANCE);
+        Measured mean = left.plus(right).times(0.5);
+        Measured radius = c.headFilm().tippingRadius();
+        Measured before = readings.incisorMandibular();
+        Measured fma = readings.mandibularPlane();
+        Measured planes = planes(readings.occlusalMandibular(), fma, 0);
+        Measured inclination =
+                after(before, mean, radius, planes, Tipping.DEGREES_PER_MM, clinic.tipping().mean());
+        return new PredictedIncisors.Mildest(
+                inclination,
+                inclination.plus(fma.plus(-Cephalometry.FMA_NORM)),
+                readings.incisorToAPog().plus(mean),
+                c.bite().overjet().minus(left.max(right)),
+                overbite(
+                        c,
+                        orLeast(before, lowest("incisorMandibular")),
+                        mean,
+                        planes(readings.occlusalMandibular(), orLeast(fma, lowest("mandibularPlane")), 0),
+                        radius.known() ? radius : lever(Tipping.DEGREES_PER_MM)));
+    }
+
+    private static Measured orLeast(Measured read, Measured least) {
+        return read.known() || !read.applies() ? read : least;
+    }
+
+    /** The smallest angle of the head film that can be true. */
+    private static Measured lowest(String field) {
+        return Measured.exact(
+                RecordShape.of(HeadFilm.class).field(field).about().low(), Unit.DEGREE);
+    }
+
     /** Occlusal to mandibular plane, degrees: as measured, else its mean and so many standard deviations. */
-    private static Measured planes(Readings readings, double deviations) {
-        Measured measured = readings.occlusalMandibular();
+    private static Measured planes(Measured measured, Measured fma, double deviations) {
         if (measured.known()) {
             return measured;
         }
-        Measured fma = readings.mandibularPlane();
         Measured mean = fma.plus(-Cephalometry.FMA_NORM).times(PLANES_PER_FMA).plus(PLANES + deviations * PLANES_SD);
         return fma.known() ? mean.withError(PLANES_SPREAD, PLANES_SD) : measured.plus(fma);
     }

@@ -123,7 +123,7 @@ public final class Activations {
 
     /**
      * Months of treatment, from insertion to {@code day} or the day on which the brackets came off, in which nobody
-     * recorded whether a film of the roots is needed; does not apply once somebody has.
+     * recorded that a film of the roots is needed or not; does not apply once somebody has.
      */
     public Measured monthsWithoutRootDecision(Fact<LocalDate> day) {
         if (none()) {
@@ -137,21 +137,48 @@ public final class Activations {
         return Dates.months(c.insertion().date(), Dates.earlier(c.holding().debonded(), day));
     }
 
+    /** Every visit says whether a film of the roots was decided on: without a yes, nobody has. */
+    public Answer rootDecisionTold() {
+        boolean told = true;
+        for (Visit v : c.visits()) {
+            told &= v.rootFilmDecided().known();
+        }
+        return none() ? Answer.unknown(NO_VISITS.missing()) : Answer.of(told);
+    }
+
     /**
-     * Measured advance since a check of the inclination was last recorded, mm; a check that nobody recorded is none.
+     * The most that the incisors can have advanced since a check of the inclination was last recorded, mm: all of the
+     * advance where none was, or where nobody measured how far they had come at that check.
      */
     public Measured sinceRecheck() {
         if (none()) {
             return NO_VISITS;
         }
         Measured now = c.visits().get(c.visits().size() - 1).incisorAdvance();
-        for (int i = c.visits().size() - 1; i >= 0; i--) {
-            Visit v = c.visits().get(i);
-            if (v.inclinationRechecked().yes()) {
-                return now.minus(v.incisorAdvance());
-            }
+        int last = lastRecheck();
+        Measured then = last < 0 ? ZERO : c.visits().get(last).incisorAdvance();
+        return then.known() ? now.minus(then) : now;
+    }
+
+    /** Every visit since the last check says that there was none, and the advance at that check was measured. */
+    public Answer recheckTold() {
+        if (none()) {
+            return Answer.unknown(NO_VISITS.missing());
         }
-        return now;
+        int last = lastRecheck();
+        boolean told = last < 0 || c.visits().get(last).incisorAdvance().known();
+        for (int i = last + 1; i < c.visits().size(); i++) {
+            told &= c.visits().get(i).inclinationRechecked().known();
+        }
+        return Answer.of(told);
+    }
+
+    private int lastRecheck() {
+        int last = c.visits().size() - 1;
+        while (last >= 0 && !c.visits().get(last).inclinationRechecked().yes()) {
+            last--;
+        }
+        return last;
     }
 
     Case ofCase() {

@@ -31,6 +31,8 @@ public record Contradictions(
         Measured closedSide,
         Measured advance,
         Measured advanceSoFar) {
+    private static final Measured WITHIN = Measured.exact(0, Unit.RATIO);
+
     /** Two stand-offs and one opening, mm. */
     private static final double STAND_OFF_ERROR = Math.hypot(
             Math.hypot(ErrorKind.MOUTH_RULER.defaultSd(), ErrorKind.MOUTH_RULER.defaultSd()),
@@ -38,13 +40,9 @@ public record Contradictions(
     /** Two stand-offs, mm. */
     private static final double RISE_ERROR =
             Math.hypot(ErrorKind.MOUTH_RULER.defaultSd(), ErrorKind.MOUTH_RULER.defaultSd());
-    /** Room gained on each side by a millimetre of advance, mm: half of 1.2 to 2.1 mm of arch. */
-    private static final double LEAST_GAIN = 0.6;
-
-    private static final double MOST_GAIN = 1.05;
     /** The mean of two sides, each the difference of two readings, and the advance, mm. */
-    private static final double ADVANCE_ERROR =
-            Math.hypot(ErrorKind.SEGMENT.defaultSd(), ErrorKind.MOUTH_RULER.defaultSd() * (LEAST_GAIN + MOST_GAIN) / 2);
+    private static final double ADVANCE_ERROR = Math.hypot(
+            ErrorKind.SEGMENT.defaultSd(), ErrorKind.MOUTH_RULER.defaultSd() * (SideGain.LEAST + SideGain.MOST) / 2);
 
     /** Those of the visits logged so far; nothing applies while there is none. */
     public static Contradictions of(Activations activations) {
@@ -112,15 +110,15 @@ public record Contradictions(
 
     /** The farthest that a reading lies beyond what others allow. */
     private static final class Found {
-        private double most;
-        private boolean any;
+        private Measured most = WITHIN;
         private List<String> missing = List.of();
 
         /** Two distances that are above 0 on either side of what can be true. */
         void add(Measured above, Measured below, double error) {
             if (above.known() && below.known()) {
-                any = true;
-                most = Math.max(most, Math.max(above.value(), below.value()) / error);
+                Measured beyond = above.max(below);
+                beyond = beyond.chain(beyond.value() / error, 1 / error, Unit.RATIO);
+                most = beyond.value() > most.value() ? beyond : most;
             } else {
                 missing(Pointers.union(above.missing(), below.missing()));
             }
@@ -129,9 +127,9 @@ public record Contradictions(
         /** Space gained on a side, and the advance that it has to go with. */
         void add(Measured gained, Measured advanced) {
             if (gained.known() && advanced.known()) {
-                double a = advanced.value() * LEAST_GAIN;
-                double b = advanced.value() * MOST_GAIN;
-                add(gained.plus(-Math.max(a, b)), gained.times(-1).plus(Math.min(a, b)), ADVANCE_ERROR);
+                Measured a = advanced.times(SideGain.LEAST);
+                Measured b = advanced.times(SideGain.MOST);
+                add(gained.minus(a.max(b)), a.min(b).minus(gained), ADVANCE_ERROR);
             } else {
                 missing(Pointers.union(gained.missing(), advanced.missing()));
             }
@@ -147,7 +145,7 @@ public record Contradictions(
 
         /** What is there contradicts itself by so much; nothing to compare is no contradiction. */
         Measured soFar() {
-            return Measured.exact(any ? Math.max(0, most) : 0, Unit.RATIO);
+            return most;
         }
     }
 }

@@ -34,7 +34,7 @@ final class Forecaster {
 
     Forecaster(Case c, SpaceResult space, Fact<LocalDate> day, Clinic clinic) {
         this.clinic = clinic;
-        this.chord = Response.CHORD_PER_ADVANCE * clinic.gain().mean();
+        this.chord = SideGain.PER_ADVANCE * clinic.gain().mean();
         this.c = c;
         this.space = space;
         this.day = day;
@@ -162,11 +162,11 @@ final class Forecaster {
         Measured now = s.required().minus(s.shortage());
         if (started()) {
             Measured read = c.visits().get(c.visits().size() - 1).side(side).space();
-            now = read.known() ? read : now.plus(done(side).times(chord));
+            now = read.known() ? read : now.plus(room(done(side)));
         }
         Measured lacking = s.required().minus(now);
-        Measured needed = lacking.times(1 / chord).max(Measured.exact(0, Unit.MM));
-        Measured after = lacking.minus(toDo[i].max(Measured.exact(0, Unit.MM)).times(chord));
+        Measured needed = advance(lacking).max(Measured.exact(0, Unit.MM));
+        Measured after = lacking.minus(room(toDo[i].max(Measured.exact(0, Unit.MM))));
         Optional<ExpectedRange<Integer>> reached = courses.isEmpty()
                 ? Optional.empty()
                 : Optional.of(new ExpectedRange<>(
@@ -210,7 +210,7 @@ final class Forecaster {
             double fast = now.value() + gained(courses.get(0), side, v);
             double expected = now.value() + gained(courses.get(1), side, v);
             double slow = now.value() + gained(courses.get(2), side, v);
-            // the spread of the gain is told where the clinic's own cases tell it
+            // by the clinic's own cases where they tell it, else by what is published
             double unsure = clinic.own()
                     ? Math.hypot(
                             reading,
@@ -218,7 +218,8 @@ final class Forecaster {
                                     * clinic.gain().sd()
                                     / clinic.gain().mean()
                                     * (expected - now.value()))
-                    : reading;
+                    : Math.hypot(
+                            reading, ExpectedRange.REACH * SideGain.SD * (expected - now.value()) / SideGain.PER_ADVANCE);
             int ahead = v;
             points.add(new Point(
                     v,
@@ -229,6 +230,14 @@ final class Forecaster {
                     v == 0 && started()));
         }
         return points;
+    }
+
+    private Measured room(Measured advance) {
+        return clinic.own() ? advance.times(chord) : SideGain.room(advance);
+    }
+
+    private Measured advance(Measured room) {
+        return clinic.own() ? room.times(1 / chord) : SideGain.advance(room);
     }
 
     /** Growth of a side's space until a visit, mm. */

@@ -14,8 +14,7 @@ public final class Progressed {
 
     /**
      * Advance from the first visit to visit {@code to} (from 0), mm: growth of the side's space over 0.866 (see
-     * {@link Response#CHORD_PER_ADVANCE}); where the space was not read at both, the measured movement of the incisors
-     * as a whole.
+     * {@link SideGain}); where the space was not read at both, the measured movement of the incisors as a whole.
      */
     static Measured until(Case c, Side side, int to) {
         if (to == 0) {
@@ -53,11 +52,7 @@ public final class Progressed {
             return ZERO;
         }
         Visit first = c.visits().get(0);
-        return c.visits()
-                .get(to)
-                .side(side)
-                .space()
-                .minus(first.side(side).space())
-                .times(1 / Response.CHORD_PER_ADVANCE);
+        return SideGain.advance(
+                c.visits().get(to).side(side).space().minus(first.side(side).space()));
     }
 }

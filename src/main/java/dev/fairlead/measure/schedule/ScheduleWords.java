@@ -85,7 +85,7 @@ final class ScheduleWords {
                 s.toDo(),
                 "planned advance - advance so far",
                 Say.num(s.planned()) + " - " + Say.signed(s.done()),
-                "So far: growth of the space since the first visit over 0.866, or the incisors' own movement where the space was not read.",
+                "So far: growth of the space since the first visit over 0.866 (0.6 to 1.05 were seen; the error spans them), or the incisors' own movement where the space was not read.",
                 "geometry"));
         book.add(() -> Working.of(
                 "schedule.needed." + side,

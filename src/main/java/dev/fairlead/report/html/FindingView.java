@@ -57,7 +57,12 @@ public record FindingView(Finding finding, String anchor, Report report, Cited c
         List<Row> rows = new ArrayList<>();
         for (PlaceFinding p : finding.places()) {
             for (SeenValue v : p.values()) {
-                rows.add(new Row(p.words(), v.text(), v.limitText(), Numbers.text(v.margin(), v.unit()), v.close()));
+                rows.add(new Row(
+                        p.words(),
+                        v.text(),
+                        v.limitText(),
+                        (v.margin() < 0 ? "-" : "") + v.marginText(),
+                        v.close()));
             }
         }
         return rows;
@@ -115,7 +120,9 @@ public record FindingView(Finding finding, String anchor, Report report, Cited c
         long passed = finding.places().stream()
                 .filter(p -> p.outcome() == finding.outcome())
                 .count();
-        return finding.seen().length() <= LONG || passed < 3 ? finding.seen() : passed + " places, each as asked for.";
+        return finding.warns() || finding.seen().length() <= LONG || passed < 3
+                ? finding.seen()
+                : passed + " places, each as asked for.";
     }
 
     /** The line above does not tell all that is seen. */

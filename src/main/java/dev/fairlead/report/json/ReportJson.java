@@ -135,9 +135,11 @@ public final class ReportJson {
                 .put("stage", f.stage().word())
                 .put("outcome", f.outcome().word())
                 .put("weight", f.weight().word())
-                .put("title", f.title())
-                .put("asks", f.asks())
-                .put("seen", f.seen());
+                .put("title", f.title());
+        if (!f.under().isEmpty()) {
+            out.put("under", f.under());
+        }
+        out.put("asks", f.asks()).put("seen", f.seen());
         ArrayNode places = out.putArray("places");
         f.places().forEach(p -> places.add(place(p)));
         out.put("why", f.why()).put("todo", f.todo());
@@ -184,7 +186,12 @@ public final class ReportJson {
 
     private static ArrayNode missing(List<Missing> missing) {
         ArrayNode out = NEW.arrayNode();
-        missing.forEach(m -> out.addObject().put("pointer", m.pointer()).put("words", m.words()));
+        missing.forEach(m -> {
+            ObjectNode one = out.addObject().put("pointer", m.pointer()).put("words", m.words());
+            if (m.kind() != Missing.Kind.NOT_ENTERED) {
+                one.put("kind", m.kind().word());
+            }
+        });
         return out;
     }
 

@@ -1,6 +1,7 @@
 package dev.fairlead.report.summary;
 
 import dev.fairlead.findings.Finding;
+import dev.fairlead.findings.Findings;
 import dev.fairlead.findings.RepeatAdvice;
 import dev.fairlead.findings.Report;
 import dev.fairlead.rules.verdict.Status;
@@ -41,11 +42,11 @@ public record Decides(
 
     /** What is to be settled: stops, cautions, what is on the limit; those that are waived last; by stage. */
     public static List<Finding> settle(Report report) {
-        return report.findings().forReading().stream()
+        return Findings.grouped(report.findings().forReading().stream()
                 .filter(f -> f.warns() || f.onTheLimit())
                 .sorted(Comparator.comparing((Finding f) -> f.waiver().isPresent())
                         .thenComparing(Finding::weight))
-                .toList();
+                .toList());
     }
 
     public static Decides of(Report report) {

@@ -1,8 +1,13 @@
 package dev.fairlead.report.text;
 
 import dev.fairlead.drawing.Wrap;
+import dev.fairlead.facts.ToothWidth;
 import dev.fairlead.findings.Numbers;
+import dev.fairlead.measure.records.CrownWidths;
+import dev.fairlead.model.Side;
 import dev.fairlead.model.Stage;
+import dev.fairlead.model.Tooth;
+import dev.fairlead.model.Unit;
 import dev.fairlead.rules.catalogue.Catalogue;
 import dev.fairlead.rules.catalogue.Criterion;
 import dev.fairlead.rules.catalogue.Reason;
@@ -50,6 +55,19 @@ public final class CriterionText {
                             + "; a value exactly at it "
                             + (t.inclusive() ? "passes" : "does not pass")));
         }
+        for (String name : c.limits()) {
+            Threshold t = catalogue.thresholds().get(name);
+            if (!c.thresholds().containsValue(t)) {
+                out.append(Wrap.hanging(
+                        "borrowed    ",
+                        name + " = " + Numbers.text(t) + ": " + t.says() + "; set with " + name.replaceAll("\\..*", "")));
+            }
+        }
+        if (c.about() == ToothWidth.class) {
+            for (Threshold t : c.thresholds().values()) {
+                widths(out, t.value());
+            }
+        }
         for (String key : c.sources()) {
             Source s = catalogue.sources().get(key);
             out.append(Wrap.hanging(
@@ -58,5 +76,22 @@ public final class CriterionText {
                             + s.kind().name().toLowerCase(Locale.ROOT).replace('_', ' ') + "]"));
         }
         return out.toString();
+    }
+
+    /** Which widths are plausible, tooth by tooth. */
+    private static void widths(StringBuilder out, double deviations) {
+        for (int number = 11; number <= 85; number++) {
+            Tooth tooth = Tooth.exists(number) ? Tooth.of(number) : null;
+            if (tooth != null && tooth.side() == Side.LEFT && CrownWidths.has(tooth)) {
+                CrownWidths.Row row = CrownWidths.of(tooth);
+                double reach = deviations * row.sd();
+                out.append(Wrap.hanging(
+                        "plausible   ",
+                        "teeth " + tooth + " and " + tooth.antimere() + ": "
+                                + Numbers.text(row.mean() - reach, Unit.MM) + " to "
+                                + Numbers.text(row.mean() + reach, Unit.MM) + " (mean "
+                                + Numbers.text(row.mean(), Unit.MM) + ")"));
+            }
+        }
     }
 }

@@ -30,10 +30,20 @@ final class FindingText {
 
     /** The fault, its stage, what is seen and the first thing to do. */
     static String shortly(Finding f) {
+        if (!f.under().isEmpty()) {
+            return with(f);
+        }
         String head = mark(f);
         String first = Wrap.hanging(head, title(f) + " (" + f.stage().word() + ")");
         String indent = " ".repeat(head.length());
         return first + Wrap.hanging(indent, shortSeen(f)) + Wrap.hanging(indent, "To do: " + firstSentence(todo(f)));
+    }
+
+    /** A warning of the same cause as the one above it: fault and numbers alone, the rest was told there. */
+    private static String with(Finding f) {
+        return Wrap.hanging(
+                "  with it  ",
+                title(f) + " (" + f.weight().word() + ": " + f.id() + ")" + waived(f) + ". " + f.seen() + remark(f));
     }
 
     private static String todo(Finding f) {
@@ -47,6 +57,9 @@ final class FindingText {
 
     /** The fault with its numbers, why, what to do and the sources in short. */
     static String inFull(Finding f) {
+        if (!f.under().isEmpty()) {
+            return with(f);
+        }
         StringBuilder out = new StringBuilder();
         out.append(Wrap.hanging(mark(f), title(f) + " (" + f.stage().word() + ": " + f.id() + ")" + waived(f)));
         out.append(Wrap.hanging("  seen     ", f.seen() + remark(f)));
@@ -58,7 +71,12 @@ final class FindingText {
         out.append(Wrap.hanging("  to do    ", todo(f)));
         out.append(f.dispute().isEmpty() ? "" : Wrap.hanging("  disputed ", f.dispute()));
         out.append(f.sources().isEmpty() ? "" : Wrap.hanging("  source   ", sources(f)));
-        out.append(f.missing().isEmpty() ? "" : Wrap.hanging("  missing  ", missing(f.missing())));
+        out.append(
+                f.missing().isEmpty()
+                        ? ""
+                        : Wrap.hanging(
+                                Missing.heading(f.missing()).equals("Missing") ? "  missing  " : "  waits    ",
+                                missing(f.missing())));
         if (f.waiver().isPresent()) {
             AppliedWaiver w = f.waiver().get();
             out.append(Wrap.hanging(

@@ -6,7 +6,10 @@ import java.lang.reflect.RecordComponent;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
-/** A component of a fact without which a criterion cannot be judged. */
+/**
+ * A component of a fact without which a criterion cannot be judged. With a question mark behind its name it is one that
+ * a pass may lack, because another component bounds it: it is asked for where the bounds decide nothing.
+ */
 public final class Need {
     /** Each component has one object, whoever asks for it. */
     private static final ClassValue<Map<String, Need>> KNOWN = new ClassValue<>() {
@@ -16,17 +19,24 @@ public final class Need {
         }
     };
 
+    private static final String MAY_LACK = "?";
+
     private final String component;
     private final Class<?> type;
     private final int at;
+    private final boolean mayLack;
 
-    private Need(RecordComponent component, int at) {
+    private Need(RecordComponent component, int at, boolean mayLack) {
         this.component = component.getName();
         this.type = component.getType();
         this.at = at;
+        this.mayLack = mayLack;
     }
 
-    /** The component of {@code type} with that name; null when there is none that can be known or unknown. */
+    /**
+     * The component of {@code type} with that name, a question mark behind it or none; null when there is none that can
+     * be known or unknown.
+     */
     public static Need of(Class<? extends CaseFact> type, String component) {
         return KNOWN.get(type).get(component);
     }
@@ -35,7 +45,9 @@ public final class Need {
         Map<String, Need> needs = new LinkedHashMap<>();
         for (RecordComponent c : type.getRecordComponents()) {
             if (CaseValue.class.isAssignableFrom(c.getType())) {
-                needs.put(c.getName(), new Need(c, needs.size()));
+                int at = needs.size() / 2;
+                needs.put(c.getName(), new Need(c, at, false));
+                needs.put(c.getName() + MAY_LACK, new Need(c, at, true));
             }
         }
         return needs;
@@ -48,6 +60,11 @@ public final class Need {
     /** {@code Measured}, {@code Answer} or {@code Fact}. */
     public Class<?> type() {
         return type;
+    }
+
+    /** True where a pass can stand without it. */
+    public boolean mayLack() {
+        return mayLack;
     }
 
     /** Its number among those that can be known or unknown. */

@@ -172,7 +172,7 @@ final class DrlLint {
             add(start, m.group(2) + " is no condition that rules may use");
             return;
         }
-        if (need != null && !criterion.needs().contains(need)) {
+        if (need != null && !needed(need)) {
             add(start, m.group(1) + NOT_NEEDED);
         }
         if (need == null) {
@@ -182,6 +182,10 @@ final class DrlLint {
         } else if (quantity != (m.group(3) != null)) {
             add(start, m.group(2) + (quantity ? " takes a threshold by name" : " takes nothing"));
         }
+    }
+
+    private boolean needed(Need need) {
+        return need != null && criterion.needs().stream().anyMatch(n -> n.at() == need.at());
     }
 
     /** The one verdict of a rule; null when it is not one. */
@@ -223,7 +227,7 @@ final class DrlLint {
         Matcher seen = SEEN.matcher(call.group(4));
         while (seen.find()) {
             knownLimit(seen.group(1), offset + call.start(4) + seen.start());
-            if (!criterion.needs().contains(Need.of(criterion.about(), seen.group(2)))) {
+            if (!needed(Need.of(criterion.about(), seen.group(2)))) {
                 add(offset + call.start(4) + seen.start(2), seen.group(2) + NOT_NEEDED);
             }
         }

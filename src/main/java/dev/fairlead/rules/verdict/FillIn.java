@@ -10,7 +10,9 @@ import dev.fairlead.rules.catalogue.Need;
 import dev.fairlead.rules.language.Verdict;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * Completes what the rules of a criterion said of one fact, so that silence of a rule can never look like a pass; and
@@ -63,7 +65,8 @@ final class FillIn {
         return new PlaceResult(fact.place(), fact, status, List.of(), missing);
     }
 
-    private PlaceResult judged(List<Verdict> here) {
+    private PlaceResult judged(List<Verdict> said) {
+        List<Verdict> here = once(said);
         if (here.size() > 1) {
             List<String> order = new ArrayList<>(criterion.reasons().keySet());
             here.sort(Comparator.comparing(Verdict::outcome).reversed().thenComparing(v -> order.indexOf(v.reason())));
@@ -77,12 +80,22 @@ final class FillIn {
         }
         if (status == Status.PASS) {
             for (Need need : criterion.needs()) {
-                if (!parts[need.at()].known() && parts[need.at()].applies()) {
+                if (!parts[need.at()].known() && parts[need.at()].applies() && !need.mayLack()) {
                     error("a rule passes it although " + need + " is not known");
                 }
             }
         }
         return new PlaceResult(fact.place(), fact, status, here, List.of());
+    }
+
+    /** Two rules that say the same of a fact are one verdict: what the first saw is shown. */
+    private static List<Verdict> once(List<Verdict> all) {
+        if (all.size() == 1) {
+            return all;
+        }
+        Map<String, Verdict> once = new LinkedHashMap<>();
+        all.forEach(v -> once.putIfAbsent(v.outcome() + " " + v.reason(), v));
+        return new ArrayList<>(once.values());
     }
 
     /** A number held against a limit in another unit would be a verdict on nothing. */

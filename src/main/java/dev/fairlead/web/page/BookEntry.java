@@ -29,6 +29,15 @@ public record BookEntry(Criterion criterion, Catalogue catalogue, Criterion stan
                 .toList();
     }
 
+    /** Limits of other criteria that it holds values against as well, in words. */
+    public List<String> borrowed() {
+        return criterion.limits().stream()
+                .map(catalogue.thresholds()::get)
+                .filter(t -> !criterion.thresholds().containsValue(t))
+                .map(t -> t.says() + ": " + Numbers.text(t) + " (" + t.name().replaceAll("\\..*", "") + ")")
+                .toList();
+    }
+
     private Line line(String key, Threshold t) {
         Threshold usual = standard == null ? null : standard.thresholds().get(key);
         boolean differs = usual == null || usual.value() != t.value();

@@ -104,8 +104,9 @@ public record Panel(
     }
 
     private void add(List<Group> groups, String mark, String word, Predicate<Finding> which, boolean open) {
-        List<Finding> found = report.map(
-                        r -> r.findings().forReading().stream().filter(which).toList())
+        List<Finding> found = report.map(r -> r.findings().forReading().stream()
+                        .filter(f -> which.test(r.findings().lead(f)))
+                        .toList())
                 .orElse(List.of());
         if (!found.isEmpty()) {
             groups.add(new Group(mark, word, found, open));

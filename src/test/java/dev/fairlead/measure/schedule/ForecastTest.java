@@ -84,7 +84,9 @@ class ForecastTest {
         double own = last.own().value();
         double error = Math.sqrt(Math.pow(0.25 * Math.sqrt(2) / 0.8660254 / 3, 2)
                 + Math.pow(own * 0.2 * Math.sqrt(2) / 3, 2)
-                + Math.pow(0.15 / Math.sqrt(2), 2));
+                + Math.pow(0.15 / Math.sqrt(2), 2)
+                // 1.2 to 2.1 mm of arch per mm of advance as two standard deviations: 0.45 / 4 a side over 0.866
+                + Math.pow(own * 0.1125 / 0.8660254, 2));
         assertThat(last.own().sd()).isEqualTo(error, within(1e-6));
         double weight = 0.04 / (0.04 + error * error);
         assertThat(last.weight()).isEqualTo(weight, within(1e-6));
