@@ -11,5 +11,10 @@ import dev.fairlead.model.Measured;
  * @param totalShortageSoFar the same; less the stated perimeter where a segment is missing, mm
  */
 @StandsAt("/space")
-public record Space(Place place, Measured largestShortage, Measured largestKnownShortage, Measured totalShortage, Measured totalShortageSoFar)
+public record Space(
+        Place place,
+        Measured largestShortage,
+        Measured largestKnownShortage,
+        Measured totalShortage,
+        Measured totalShortageSoFar)
         implements CaseFact {}

@@ -12,4 +12,5 @@ import dev.fairlead.model.Tooth;
  * @param deviation distance from the mean width of that tooth in standard deviations, never negative
  */
 @StandsAt("/teeth")
-public record ToothWidth(Place place, Tooth tooth, Measured width, Measured mean, Measured deviation) implements CaseFact {}
+public record ToothWidth(Place place, Tooth tooth, Measured width, Measured mean, Measured deviation)
+        implements CaseFact {}

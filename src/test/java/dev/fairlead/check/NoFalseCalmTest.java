@@ -258,7 +258,8 @@ class NoFalseCalmTest {
     void whatNobodyRecordedIsToldAsNotRecordedAndNotAsNotDone() {
         Case late = with(HERON, "/visits/2/incisorAdvance", 4.5);
         for (int i = 0; i < HERON.visits().size(); i++) {
-            late = with(late, "/visits/" + i + "/inclinationRechecked", false, "/visits/" + i + "/rootFilmDecided", false);
+            late = with(
+                    late, "/visits/" + i + "/inclinationRechecked", false, "/visits/" + i + "/rootFilmDecided", false);
         }
         late = with(late, "/insertion/date", "2025-01-05");
         assertThat(finding(late, "inclination-rechecked").title()).isEqualTo("Inclination not checked for too long");
@@ -266,8 +267,7 @@ class NoFalseCalmTest {
                 .isEqualTo("Film of the roots neither taken nor ruled out");
         Case untold = with(late, "/visits/1/inclinationRechecked", null, "/visits/0/rootFilmDecided", null);
         assertThat(finding(untold, "inclination-rechecked").title()).isEqualTo("Check of the inclination not recorded");
-        assertThat(finding(untold, "root-check-decided").title())
-                .isEqualTo("Film of the roots: no decision recorded");
+        assertThat(finding(untold, "root-check-decided").title()).isEqualTo("Film of the roots: no decision recorded");
         Case held = with(HERON, "/date", "2028-12-01", "/teeth/37/state", null, "/teeth/47/state", null);
         assertThat(finding(held, "holding-arch-not-too-long").title())
                 .isEqualTo("Holding arch in for long, second molars not recorded");
@@ -278,8 +278,8 @@ class NoFalseCalmTest {
         Finding contradicted = finding(
                 with(HERON, "/insertion/left/underHook", dev.fairlead.model.Answer.NOT_APPLICABLE), "stop-seated");
         assertThat(contradicted.seen()).contains("contradicts other facts").doesNotContain("missing");
-        Finding unread = finding(
-                with(HERON, "/films/panoramicRead", false, "/films/shortRoots", null), "bone-and-roots");
+        Finding unread =
+                finding(with(HERON, "/films/panoramicRead", false, "/films/shortRoots", null), "bone-and-roots");
         assertThat(unread.seen()).contains("panoramic film not read").doesNotContain("missing");
         Finding once = finding(with(HERON, "/teeth/41/width", 5.4), "measurements-repeated");
         assertThat(once.seen()).contains("second reading of").doesNotContain("missing");

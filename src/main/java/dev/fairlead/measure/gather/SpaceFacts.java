@@ -11,6 +11,7 @@ import dev.fairlead.measure.space.SideSpace;
 import dev.fairlead.model.Answer;
 import dev.fairlead.model.Choices.ToothState;
 import dev.fairlead.model.Fact;
+import dev.fairlead.model.Measured;
 import dev.fairlead.model.Side;
 import dev.fairlead.model.Tooth;
 import java.util.List;

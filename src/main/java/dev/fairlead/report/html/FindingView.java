@@ -2,7 +2,6 @@ package dev.fairlead.report.html;
 
 import dev.fairlead.findings.Finding;
 import dev.fairlead.findings.Missing;
-import dev.fairlead.findings.Numbers;
 import dev.fairlead.findings.PlaceFinding;
 import dev.fairlead.findings.Report;
 import dev.fairlead.findings.SeenValue;
@@ -58,11 +57,7 @@ public record FindingView(Finding finding, String anchor, Report report, Cited c
         for (PlaceFinding p : finding.places()) {
             for (SeenValue v : p.values()) {
                 rows.add(new Row(
-                        p.words(),
-                        v.text(),
-                        v.limitText(),
-                        (v.margin() < 0 ? "-" : "") + v.marginText(),
-                        v.close()));
+                        p.words(), v.text(), v.limitText(), (v.margin() < 0 ? "-" : "") + v.marginText(), v.close()));
             }
         }
         return rows;

@@ -60,7 +60,8 @@ public final class CriterionText {
             if (!c.thresholds().containsValue(t)) {
                 out.append(Wrap.hanging(
                         "borrowed    ",
-                        name + " = " + Numbers.text(t) + ": " + t.says() + "; set with " + name.replaceAll("\\..*", "")));
+                        name + " = " + Numbers.text(t) + ": " + t.says() + "; set with "
+                                + name.replaceAll("\\..*", "")));
             }
         }
         if (c.about() == ToothWidth.class) {
