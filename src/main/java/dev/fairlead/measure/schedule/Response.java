@@ -18,8 +18,6 @@ import java.util.List;
  * <p>What an advance gains is told by {@link SideGain}. Only openings before the last reading can have acted.
  */
 public final class Response {
-    /** Growth of one side's chord per mm of advancement of the incisors as a block. */
-    public static final double CHORD_PER_ADVANCE = Math.sqrt(3) / 2;
     /** Openings that go by without moving a tooth leave nothing to compare with, mm. */
     private static final double LEAST_EXPECTED = 1e-6;
 

@@ -133,6 +133,7 @@ class JudgeTest {
                                 new Place(p, ""),
                                 Tooth.of(41),
                                 Measured.exact(5, Unit.MM),
+                                Measured.exact(5, Unit.MM),
                                 Measured.exact(0, Unit.RATIO)))
                         .sorted(PlaceOrder.FACTS)
                         .map(f -> f.place().pointer()))
