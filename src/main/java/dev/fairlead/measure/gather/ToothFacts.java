@@ -78,7 +78,7 @@ final class ToothFacts {
                     .gingivaThickness(x.gingivaThickness())
                     .keratinised(x.keratinised())
                     .recession(seen(x.recession()))
-                    .periodontalOpinion(c.mouth().periodontalOpinion())
+                    .periodontalOpinion(opinion(c))
                     .opinionAllows(says(c, PeriodontalAdvice.MAY_ADVANCE))
                     .opinionForbids(says(c, PeriodontalAdvice.DO_NOT_ADVANCE))
                     .advancePlanned(advance)
@@ -96,7 +96,7 @@ final class ToothFacts {
                 .place(FactPlaces.tooth(t))
                 .tooth(t)
                 .width(width)
-                .mean(Measured.exact(CrownWidths.of(t).mean(), Unit.MM))
+                .mean(width.known() ? Measured.exact(CrownWidths.of(t).mean(), Unit.MM) : width)
                 .deviation(CrownWidths.deviation(t, width))
                 .build());
     }
@@ -133,6 +133,12 @@ final class ToothFacts {
     /** Zero says that no recession was seen: there is no size that could have been misread. */
     private static Measured seen(Measured recession) {
         return recession.known() && recession.value() == 0 ? Measured.exact(0, recession.unit()) : recession;
+    }
+
+    /** An opinion whose content is recorded is there, whether anybody said so or not. */
+    private static Answer opinion(Case c) {
+        Answer given = c.mouth().periodontalOpinion();
+        return !given.known() && given.applies() && c.mouth().opinionSays().known() ? Answer.YES : given;
     }
 
     /** Whether the opinion says this; without an opinion nobody did, and with one it has to say something. */

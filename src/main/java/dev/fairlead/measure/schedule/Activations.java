@@ -156,6 +156,9 @@ public final class Activations {
         }
         Measured now = c.visits().get(c.visits().size() - 1).incisorAdvance();
         int last = lastRecheck();
+        if (last == c.visits().size() - 1) {
+            return ZERO;
+        }
         Measured then = last < 0 ? ZERO : c.visits().get(last).incisorAdvance();
         return then.known() ? now.minus(then) : now;
     }
@@ -166,7 +169,9 @@ public final class Activations {
             return Answer.unknown(NO_VISITS.missing());
         }
         int last = lastRecheck();
-        boolean told = last < 0 || c.visits().get(last).incisorAdvance().known();
+        boolean told = last < 0
+                || last == c.visits().size() - 1
+                || c.visits().get(last).incisorAdvance().known();
         for (int i = last + 1; i < c.visits().size(); i++) {
             told &= c.visits().get(i).inclinationRechecked().known();
         }

@@ -6,7 +6,6 @@ import dev.fairlead.measure.working.Working;
 import dev.fairlead.model.Choices.Material;
 import dev.fairlead.model.Choices.Section;
 import dev.fairlead.model.Measured;
-import dev.fairlead.model.Pointers;
 import dev.fairlead.model.Unit;
 import dev.fairlead.model.WirePlan;
 
@@ -23,18 +22,15 @@ public final class Stiffness {
 
     private Stiffness() {}
 
-    /** The ratio; does not apply to a section that is not round. */
+    /**
+     * The ratio; does not apply to a section that is not round. While the section is not known it is that of a round
+     * wire: another section is a fault whatever its stiffness.
+     */
     public static Measured ratio(WirePlan w, Workbook book) {
         if (w.section().isOther(Section.ROUND) || !w.section().applies()) {
             return Measured.notApplicable();
         }
         Measured size = w.size().ratioTo(w.plannedSize(), 1, Unit.RATIO);
-        if (!w.section().known()) {
-            size = size.applies()
-                    ? Measured.unknown(
-                            Pointers.union(size.missing(), w.section().missing()))
-                    : size;
-        }
         Measured section =
                 size.known() ? size.chain(Math.pow(size.value(), 4), 4 * Math.pow(size.value(), 3), Unit.RATIO) : size;
         Measured ratio = times(section, modulus(w));

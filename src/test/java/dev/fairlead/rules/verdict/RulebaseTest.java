@@ -28,6 +28,7 @@ class RulebaseTest {
                 .orElseThrow();
         return BiteBuilder.builder(base)
                 .overjetAfter(Measured.exact(mm, Unit.MM))
+                .overjetSoFar(Measured.exact(mm, Unit.MM))
                 .build();
     }
 
@@ -93,8 +94,8 @@ class RulebaseTest {
         Rulebase after = new TestFolder(folder)
                 .replace(
                         TestFolder.OVERJET + "/criterion.drl",
-                        "overjetAfter.atLeast(limits.of(\"overjet-after.min\")) )",
-                        "overjetAfter.atLeast(limits.of(\"overjet-after.min\")), overjetAfter.doesNotApply() )")
+                        "overjetSoFar.atLeast(limits.of(\"overjet-after.min\")) )",
+                        "overjetSoFar.atLeast(limits.of(\"overjet-after.min\")), overjetSoFar.doesNotApply() )")
                 .load();
         assertThat(overjet(before, 1.5)).isEqualTo(Status.PASS);
         assertThat(after.judge().judge(List.of(overjetAfter(1.5))).errors())
