@@ -307,7 +307,7 @@ class NoFalseCalmTest {
         assertThat(read.subList(at + 1, at + 1 + under.size())).containsExactlyInAnyOrderElementsOf(under);
         assertThat(read).doesNotHaveDuplicates().hasSameSizeAs(report.findings().all());
         String text = ReportText.of(report, ReportText.Detail.USUAL);
-        assertThat(text).contains("with it");
+        assertThat(text).contains("with the above");
         assertThat(ReportJson.text(report, false)).contains("\"under\" : \"" + head.id() + "\"");
     }
 }

@@ -38,6 +38,7 @@ class FindingsTest {
         facts.replaceAll(f -> f instanceof Bite b
                 ? BiteBuilder.builder(b)
                         .overjetAfter(Measured.of(mm, Unit.MM, "/bite/overjet", sd))
+                        .overjetSoFar(Measured.of(mm, Unit.MM, "/bite/overjet", sd))
                         .build()
                 : f);
         return facts;

@@ -67,7 +67,7 @@ final class Gaps {
                     .also(ACTIVATION, "not-past-plan")
                     .when(c -> c.visits().size() > 1),
             Gap.of(ACTIVATION, "no-permanent-set", "/wire/proofStrength"),
-            Gap.of(ACTIVATION, "inclination-rechecked", "{last}/incisorAdvance")
+            Gap.of(ACTIVATION, "inclination-rechecked", "{last}/incisorAdvance", "{last}/inclinationRechecked")
                     .also(RECORDS, "readings-agree")
                     .also(ACTIVATION, "not-past-plan")
                     .when(c -> c.visits().size() > 1),

@@ -90,9 +90,8 @@ final class SpaceFacts {
             return Answer.YES;
         }
         // an unerupted premolar says nothing of the primary molar above it: it may stand, or be lost
-        boolean gone = successor.is(ToothState.ERUPTED)
-                || primary.is(ToothState.MISSING)
-                || primary.is(ToothState.UNERUPTED);
+        boolean gone =
+                successor.is(ToothState.ERUPTED) || primary.is(ToothState.MISSING) || primary.is(ToothState.UNERUPTED);
         return gone ? Answer.NO : Answer.unknown(PRIMARY_POINTERS[side]);
     }
 }

@@ -30,20 +30,19 @@ final class FindingText {
 
     /** The fault, its stage, what is seen and the first thing to do. */
     static String shortly(Finding f) {
-        if (!f.under().isEmpty()) {
-            return with(f);
-        }
         String head = mark(f);
         String first = Wrap.hanging(head, title(f) + " (" + f.stage().word() + ")");
         String indent = " ".repeat(head.length());
         return first + Wrap.hanging(indent, shortSeen(f)) + Wrap.hanging(indent, "To do: " + firstSentence(todo(f)));
     }
 
-    /** A warning of the same cause as the one above it: fault and numbers alone, the rest was told there. */
+    /** A warning of the same cause as the one above it: fault, numbers and advice; the rest was told there. */
     private static String with(Finding f) {
         return Wrap.hanging(
-                "  with it  ",
-                title(f) + " (" + f.weight().word() + ": " + f.id() + ")" + waived(f) + ". " + f.seen() + remark(f));
+                        mark(f),
+                        title(f) + " (" + f.stage().word() + ": " + f.id() + "), with the above" + waived(f))
+                + Wrap.hanging("  seen     ", f.seen() + remark(f))
+                + Wrap.hanging("  to do    ", todo(f));
     }
 
     private static String todo(Finding f) {

@@ -65,7 +65,10 @@ class ReportTextTest {
             if (f.warns()) {
                 assertThat(text.split(java.util.regex.Pattern.quote(f.stage().word() + ": " + f.id() + ")"), -1))
                         .hasSize(2);
-                assertThat(text).contains(f.todo()).contains(f.why());
+                assertThat(text).contains(f.todo());
+                if (f.under().isEmpty()) {
+                    assertThat(text).contains(f.why());
+                }
             }
         }
     }

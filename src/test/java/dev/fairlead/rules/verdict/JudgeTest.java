@@ -72,7 +72,7 @@ class JudgeTest {
     void aValueInAnotherUnitThanItsLimitIsAnError() {
         Rulebase rulebase = TestFolder.whole(folder).load();
         Judgement judgement = rulebase.judge()
-                .judge(base.with(Map.of("Bite.overjetAfter", "2 in")).all());
+                .judge(base.with(Map.of("Bite.overjetSoFar", "2 in")).all());
         assertThat(judgement.errors())
                 .singleElement()
                 .satisfies(e -> assertThat(e.message()).contains("INCH", "MM"));
