@@ -118,7 +118,11 @@ final class EndFacts {
     }
 
     private static Answer secondMolarsTold(Case c) {
-        return Answer.of(SECOND_MOLARS.stream().anyMatch(t -> c.tooth(t).state().isOther(ToothState.ERUPTED)));
+        Answer cemented = Answers.happened(c.holding().cemented());
+        return cemented.known()
+                ? Answer.of(SECOND_MOLARS.stream()
+                        .anyMatch(t -> c.tooth(t).state().isOther(ToothState.ERUPTED)))
+                : cemented;
     }
 
     /** An impression or a holding arch: one of them is a yes, both ruled out a no. */

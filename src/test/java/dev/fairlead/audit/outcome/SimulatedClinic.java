@@ -7,7 +7,7 @@ import dev.fairlead.intake.tree.CaseTree;
 import dev.fairlead.measure.Measures;
 import dev.fairlead.measure.Worked;
 import dev.fairlead.measure.gather.Calculations;
-import dev.fairlead.measure.schedule.Response;
+import dev.fairlead.measure.schedule.SideGain;
 import dev.fairlead.measure.working.Workbook;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Clinic;
@@ -56,7 +56,7 @@ record SimulatedClinic(Clinic.Spread tipping, Clinic.Spread rate, Clinic.Spread 
                     .value();
             double segment = ErrorKind.SEGMENT.defaultSd();
             double grown =
-                    grows * Response.CHORD_PER_ADVANCE * c.plan().advance(side).value();
+                    grows * SideGain.PER_ADVANCE * c.plan().advance(side).value();
             tree.set(
                     "/holding/space" + (side == Side.LEFT ? "Left" : "Right"),
                     start + grown + segment * r.nextGaussian());
@@ -70,7 +70,7 @@ record SimulatedClinic(Clinic.Spread tipping, Clinic.Spread rate, Clinic.Spread 
                 tree.set(
                         visit + "/standOff",
                         Math.max(0.1, stood + ErrorKind.MOUTH_RULER.defaultSd() * r.nextGaussian()));
-                at += share * stood * Response.CHORD_PER_ADVANCE;
+                at += share * stood * SideGain.PER_ADVANCE;
             }
         }
         return read(tree);
