@@ -120,8 +120,8 @@ final class EndFacts {
     private static Answer secondMolarsTold(Case c) {
         Answer cemented = Answers.happened(c.holding().cemented());
         return cemented.known()
-                ? Answer.of(SECOND_MOLARS.stream()
-                        .anyMatch(t -> c.tooth(t).state().isOther(ToothState.ERUPTED)))
+                ? Answer.of(
+                        SECOND_MOLARS.stream().anyMatch(t -> c.tooth(t).state().isOther(ToothState.ERUPTED)))
                 : cemented;
     }
 

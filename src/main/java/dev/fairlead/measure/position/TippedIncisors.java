@@ -81,7 +81,7 @@ public final class TippedIncisors implements IncisorPrediction {
         return position;
     }
 
-    private static PredictedIncisors.Mildest mildest(Readings readings) {
+    private PredictedIncisors.Mildest mildest(Readings readings) {
         Case c = readings.ofCase();
         Measured left = orLeast(c.plan().advanceLeft(), NO_ADVANCE);
         Measured right = orLeast(c.plan().advanceRight(), NO_ADVANCE);
@@ -90,8 +90,13 @@ public final class TippedIncisors implements IncisorPrediction {
         Measured before = readings.incisorMandibular();
         Measured fma = readings.mandibularPlane();
         Measured planes = planes(readings.occlusalMandibular(), fma, 0);
-        Measured inclination =
-                after(before, mean, radius, planes, Tipping.DEGREES_PER_MM, clinic.tipping().mean());
+        Measured inclination = after(
+                before,
+                mean,
+                radius,
+                planes,
+                Tipping.DEGREES_PER_MM,
+                clinic.tipping().mean());
         return new PredictedIncisors.Mildest(
                 inclination,
                 inclination.plus(fma.plus(-Cephalometry.FMA_NORM)),

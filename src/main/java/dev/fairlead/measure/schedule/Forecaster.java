@@ -219,7 +219,8 @@ final class Forecaster {
                                     / clinic.gain().mean()
                                     * (expected - now.value()))
                     : Math.hypot(
-                            reading, ExpectedRange.REACH * SideGain.SD * (expected - now.value()) / SideGain.PER_ADVANCE);
+                            reading,
+                            ExpectedRange.REACH * SideGain.SD * (expected - now.value()) / SideGain.PER_ADVANCE);
             int ahead = v;
             points.add(new Point(
                     v,

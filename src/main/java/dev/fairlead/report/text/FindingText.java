@@ -39,8 +39,7 @@ final class FindingText {
     /** A warning of the same cause as the one above it: fault, numbers and advice; the rest was told there. */
     private static String with(Finding f) {
         return Wrap.hanging(
-                        mark(f),
-                        title(f) + " (" + f.stage().word() + ": " + f.id() + "), with the above" + waived(f))
+                        mark(f), title(f) + " (" + f.stage().word() + ": " + f.id() + "), with the above" + waived(f))
                 + Wrap.hanging("  seen     ", f.seen() + remark(f))
                 + Wrap.hanging("  to do    ", todo(f));
     }

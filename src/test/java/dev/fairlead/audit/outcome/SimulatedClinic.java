@@ -55,8 +55,7 @@ record SimulatedClinic(Clinic.Spread tipping, Clinic.Spread rate, Clinic.Spread 
                     .minus(w.space().side(side).shortage())
                     .value();
             double segment = ErrorKind.SEGMENT.defaultSd();
-            double grown =
-                    grows * SideGain.PER_ADVANCE * c.plan().advance(side).value();
+            double grown = grows * SideGain.PER_ADVANCE * c.plan().advance(side).value();
             tree.set(
                     "/holding/space" + (side == Side.LEFT ? "Left" : "Right"),
                     start + grown + segment * r.nextGaussian());
