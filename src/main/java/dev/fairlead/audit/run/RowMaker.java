@@ -13,6 +13,7 @@ import dev.fairlead.intake.CaseReading;
 import dev.fairlead.intake.text.Problem;
 import dev.fairlead.measure.Worked;
 import dev.fairlead.model.Case;
+import dev.fairlead.model.Stage;
 import dev.fairlead.model.shape.Recorded;
 import dev.fairlead.rules.catalogue.Criterion;
 import dev.fairlead.rules.catalogue.Hash;
@@ -114,8 +115,8 @@ public final class RowMaker {
                 each(judged.errors(), Object::toString),
                 reading.problems().size(),
                 lost,
-                Timeline.recorded(own),
-                Timeline.course(c, own),
+                own.day().map(Object::toString).orElse(""),
+                course(c, own),
                 details(c, item, own, waived, full == null ? List.of() : values.of(full)),
                 false);
     }
@@ -165,6 +166,17 @@ public final class RowMaker {
             }
         }
         return Waived.of(byId, checker.rulebase().catalogue(), c.waivers(), day);
+    }
+
+    /** How far treatment is. */
+    private static CaseRow.Course course(Case c, Reach own) {
+        if (c.holding().debonded().value().isPresent()) {
+            return CaseRow.Course.CLOSED;
+        }
+        if (c.holding().cemented().value().isPresent()) {
+            return CaseRow.Course.HOLDING;
+        }
+        return own.judged().hasReached(Stage.INSERTION) ? CaseRow.Course.WIRE_IN : CaseRow.Course.BEFORE_WIRE;
     }
 
     private static String problems(Item item, CaseReading reading) {
