@@ -54,7 +54,9 @@ class AuditMoreTest {
         assertThat(made.out().lines().mapToInt(String::length).max().orElse(0)).isLessThanOrEqualTo(80);
         JsonNode clinic = JSON.readTree(overlay.resolve("clinic.json").toFile());
         assertThat(clinic.path("cases").asInt()).isGreaterThanOrEqualTo(15);
-        assertThat(run("work", "cases/heron-07-clean.yaml", "--rules", overlay).out().replaceAll("\\s+", " "))
+        assertThat(run("work", "cases/heron-07-clean.yaml", "--rules", overlay)
+                        .out()
+                        .replaceAll("\\s+", " "))
                 .contains("cases of this clinic have shown");
         assertThat(run("work", "cases/heron-07-clean.yaml").out()).doesNotContain("of this clinic");
         assertThat(run("calibrate", cases, "-o", overlay).code())
