@@ -278,6 +278,27 @@ class FormTest {
                 .isEqualTo(409);
     }
 
+    /** What a page sends when it is left may arrive late, after the page that followed it was refused a value. */
+    @Test
+    void whatWasRefusedStaysWhenALeftPageIsHeardLate() throws Exception {
+        String first = pages.version(ARCH);
+        pages.post(
+                ARCH + "?changed=/space/left",
+                Map.of("version", first, "window", "b".repeat(18), "/space/left", "21"));
+        pages.post(
+                ARCH + "?changed=/space/left",
+                Map.of("version", pages.version(ARCH), "window", "b".repeat(18), "/space/left", "210"));
+        pages.post(
+                ARCH + "?changed=/space/left",
+                Map.of("version", first, "window", "a".repeat(18), "/space/left", "21"));
+        assertThat(pages.get(ARCH).body()).contains("value=\"210\"", "Not in the case");
+        // whoever was refused takes it back
+        pages.post(
+                ARCH + "?changed=/space/left",
+                Map.of("version", pages.version(ARCH), "window", "b".repeat(18), "/space/left", "21"));
+        assertThat(pages.get(ARCH).body()).contains("value=\"21\"").doesNotContain("Not in the case");
+    }
+
     @Test
     void undoTakesBackAndRedoBringsAgain() throws Exception {
         String before = pages.file("sample.json");

@@ -26,6 +26,8 @@ import java.util.stream.Collectors;
  * choose.
  */
 public final class CaseEditor {
+    private static final String REFUSED = "refused ";
+
     private static final int TRIES = 5;
 
     private final CaseFolder folder;
@@ -99,7 +101,11 @@ public final class CaseEditor {
                     // again
                     memory.meansToo(name, pointer, window);
                 }
-                memory.refused(name).remove(pointer);
+                // what a page sent when it was left may arrive after its successor was refused a value: that stays
+                if (memory.own(name, REFUSED + pointer, window)
+                        || base.isPresent() && base.get().file().version().equals(present.file().version())) {
+                    memory.refused(name).remove(pointer);
+                }
                 continue;
             }
             boolean untouched = base.isPresent() && base.get().typed(pointer).equals(there);
@@ -113,6 +119,7 @@ public final class CaseEditor {
             Optional<Problem> fresh = freshError(reading, read);
             if (fresh.isPresent()) {
                 refused.put(pointer, new Refused(here, fresh.get()));
+                memory.wrote(name, REFUSED + pointer, window);
             } else {
                 tree = tried;
                 reading = read;
