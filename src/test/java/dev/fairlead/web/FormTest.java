@@ -283,14 +283,12 @@ class FormTest {
     void whatWasRefusedStaysWhenALeftPageIsHeardLate() throws Exception {
         String first = pages.version(ARCH);
         pages.post(
-                ARCH + "?changed=/space/left",
-                Map.of("version", first, "window", "b".repeat(18), "/space/left", "21"));
+                ARCH + "?changed=/space/left", Map.of("version", first, "window", "b".repeat(18), "/space/left", "21"));
         pages.post(
                 ARCH + "?changed=/space/left",
                 Map.of("version", pages.version(ARCH), "window", "b".repeat(18), "/space/left", "210"));
         pages.post(
-                ARCH + "?changed=/space/left",
-                Map.of("version", first, "window", "a".repeat(18), "/space/left", "21"));
+                ARCH + "?changed=/space/left", Map.of("version", first, "window", "a".repeat(18), "/space/left", "21"));
         assertThat(pages.get(ARCH).body()).contains("value=\"210\"", "Not in the case");
         // whoever was refused takes it back
         pages.post(

@@ -103,7 +103,11 @@ public final class CaseEditor {
                 }
                 // what a page sent when it was left may arrive after its successor was refused a value: that stays
                 if (memory.own(name, REFUSED + pointer, window)
-                        || base.isPresent() && base.get().file().version().equals(present.file().version())) {
+                        || base.isPresent()
+                                && base.get()
+                                        .file()
+                                        .version()
+                                        .equals(present.file().version())) {
                     memory.refused(name).remove(pointer);
                 }
                 continue;
