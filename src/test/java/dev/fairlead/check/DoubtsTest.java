@@ -37,7 +37,6 @@ class DoubtsTest {
             "tooth-widths-plausible",
             "alignment-before-steel",
             "readings-agree",
-            "plan-meets-need",
             "target-before-holding-arch");
 
     private static final Doubts DOUBTS = new Doubts(RULES, Calculations.plain());
@@ -74,9 +73,9 @@ class DoubtsTest {
     void simulationAgreesWithPropagation() {
         Doubt d = DOUBTS.of(SampleCase.full().build(), CheckOptions.USUAL.with(Doubting.drawn(2000, 1)));
         for (Doubt.Flip f : d.flips()) {
-            // the wire left in a fold counts the larger of travel so far and plan, and to first order the smaller adds
-            // no error (0.0004 against 0.057)
-            if (f.criterion().equals("fold-wire-left")) {
+            // both take the larger of two numbers, of which the smaller adds no error to first order: what a side needs
+            // and none (0 against 0.14), the plan and the travel so far (0.0004 against 0.057); draws alone tell
+            if (List.of("plan-meets-need", "fold-wire-left").contains(f.criterion())) {
                 continue;
             }
             double p = f.simulated().orElseThrow();
