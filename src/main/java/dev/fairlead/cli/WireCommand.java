@@ -5,16 +5,20 @@ import dev.fairlead.intake.spelling.Quantities;
 import dev.fairlead.measure.wire.WireForces;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Unit;
+import dev.fairlead.report.picture.CustomaryForce;
 import dev.fairlead.report.picture.FoldPicture;
 import dev.fairlead.report.picture.LoadPicture;
+import dev.fairlead.report.picture.StandOffPicture;
 import dev.fairlead.report.picture.WirePicture;
 import dev.fairlead.report.wire.WireJson;
 import dev.fairlead.report.wire.WireReport;
 import dev.fairlead.report.wire.WireText;
+import dev.fairlead.rules.catalogue.Catalogue;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -66,7 +70,8 @@ final class WireCommand implements Callable<Integer> {
     @Option(
             names = "--pictures",
             paramLabel = "FOLDER",
-            description = "Also write wire, folds and the fall of the force as SVG into this folder.")
+            description =
+                    "Also write wire, folds, the fall of the force, and force against stand-off as SVG into this folder.")
     private Path pictures;
 
     @Mixin
@@ -87,11 +92,13 @@ final class WireCommand implements Callable<Integer> {
                         .map(WireCommand::size)
                         .toList();
         Case c = subject.readCase(console);
-        WireReport report = WireReport.of(c, rules.load().catalogue(), index(c), others);
+        Catalogue catalogue = rules.load().catalogue();
+        WireReport report = WireReport.of(c, catalogue, index(c), others);
         console.out().print(form == PlainForm.json ? WireJson.of(report).toPrettyString() + "\n" : WireText.of(report));
         if (pictures != null) {
             WireForces forces = visit == null ? WireForces.planned(c) : WireForces.atVisit(c, visit - 1);
-            List.of(WirePicture.of(c), FoldPicture.of(c), LoadPicture.of(forces))
+            Optional<Picture> standOff = CustomaryForce.of(catalogue).flatMap(k -> StandOffPicture.of(c, k, others));
+            List.of(WirePicture.of(c), FoldPicture.of(c), LoadPicture.of(forces), standOff)
                     .forEach(p -> p.ifPresent(this::write));
         }
         return ExitCode.CLEAN;

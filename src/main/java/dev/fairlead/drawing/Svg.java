@@ -49,7 +49,7 @@ public final class Svg {
                     "aria-labelledby",
                     id + "-title " + id + "-desc",
                     "class",
-                    "picture",
+                    "picture picture-" + id,
                     "font-family",
                     "DejaVu Sans, sans-serif");
             if (!unit.isEmpty()) {

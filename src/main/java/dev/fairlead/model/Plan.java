@@ -30,7 +30,8 @@ public record Plan(
         Fact<Sides> moreOn,
 
         @Field(
-                value = "How far the passive front is to stand before the brackets at each activation.",
+                value = "How far the passive front is to stand before the brackets at each activation, the same on both"
+                        + " sides; left out where the plan is sided.",
                 unit = Unit.MM,
                 low = 0,
                 high = 6,
@@ -39,6 +40,30 @@ public record Plan(
                 step = 0.5,
                 label = "stand-off")
         Measured standOff,
+
+        @Field(
+                value = "The same on the left of a sided plan; left out where both sides are alike.",
+                unit = Unit.MM,
+                low = 0,
+                high = 6,
+                error = ErrorKind.NONE,
+                planned = true,
+                step = 0.5,
+                label = "stand-off left, sided plan",
+                mayNotApply = true)
+        Measured standOffLeft,
+
+        @Field(
+                value = "The same on the right of a sided plan; left out where both sides are alike.",
+                unit = Unit.MM,
+                low = 0,
+                high = 6,
+                error = ErrorKind.NONE,
+                planned = true,
+                step = 0.5,
+                label = "stand-off right, sided plan",
+                mayNotApply = true)
+        Measured standOffRight,
 
         @Field(
                 value = "Weeks between activations.",
@@ -69,5 +94,23 @@ public record Plan(
     /** Planned forward movement on one side, mm. */
     public Measured advance(Side side) {
         return side == Side.LEFT ? advanceLeft : advanceRight;
+    }
+
+    /**
+     * Planned stand-off on one side, mm. Where one side is planned for itself, so is the other: what is said of both
+     * never stands in for a side that was forgotten.
+     */
+    public Measured standOff(Side side) {
+        return sidedStandOff() ? side == Side.LEFT ? standOffLeft : standOffRight : standOff;
+    }
+
+    /** Where {@link #standOff(Side)} stands in a case. */
+    public String standOffPointer(Side side) {
+        return "/plan/standOff" + (sidedStandOff() ? side == Side.LEFT ? "Left" : "Right" : "");
+    }
+
+    /** True when at least one side has a stand-off of its own. */
+    public boolean sidedStandOff() {
+        return standOffLeft.known() || standOffRight.known();
     }
 }

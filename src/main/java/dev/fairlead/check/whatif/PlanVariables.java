@@ -82,6 +82,8 @@ final class PlanVariables {
         stepped(HALF, "/plan/advanceRight");
         stepped(HALF, "/plan/advanceLeft", "/plan/advanceRight");
         stepped(HALF, "/plan/standOff");
+        stepped(HALF, "/plan/standOffLeft");
+        stepped(HALF, "/plan/standOffRight");
         stepped(1, "/plan/intervalWeeks");
         if (c.plan().pattern().known()) {
             other(

@@ -24,6 +24,7 @@ public final class CrossChecks {
         SideSwaps.check(c, to);
         VisitSlips.check(c, to);
         OddValues.check(c, to);
+        PlanSlips.check(c, to);
         FarDates.check(c, to);
     }
 

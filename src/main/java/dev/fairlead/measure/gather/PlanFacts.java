@@ -9,7 +9,9 @@ import dev.fairlead.measure.wire.Forces;
 import dev.fairlead.measure.working.Workbook;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Measured;
+import dev.fairlead.model.Side;
 import java.util.List;
+import java.util.function.BinaryOperator;
 
 /** The activation that is planned, before the wire goes in. */
 final class PlanFacts {
@@ -24,13 +26,32 @@ final class PlanFacts {
         Measured overProof = c.visits().isEmpty() ? f.peakStress().minus(Elastic.proof(c.wire())) : f.peakStress();
         out.add(PlannedActivationBuilder.builder()
                 .place(PLAN)
-                .standOff(c.plan().standOff())
+                .standOff(c.plan().standOff(Side.RIGHT).max(c.plan().standOff(Side.LEFT)))
+                .standOffMost(known(c, Measured::max))
+                .standOffLeast(known(c, Measured::min))
                 .interval(c.plan().intervalWeeks())
                 .forceLow(f.low())
                 .forceHigh(f.high())
                 .peakStress(f.peakStress())
                 .overProof(overProof)
                 .build());
+    }
+
+    /** What is known of both sides, put together; a stand-off of 0 on a side that is not to advance is none. */
+    private static Measured known(Case c, BinaryOperator<Measured> both) {
+        Measured right = c.plan().standOff(Side.RIGHT);
+        Measured left = c.plan().standOff(Side.LEFT);
+        boolean noRight = !right.known() || still(c, Side.RIGHT);
+        boolean noLeft = !left.known() || still(c, Side.LEFT);
+        return noRight == noLeft ? both.apply(right, left) : noRight ? left : right;
+    }
+
+    private static boolean still(Case c, Side side) {
+        return c.plan().sidedStandOff()
+                && c.plan().standOff(side).known()
+                && c.plan().standOff(side).value() == 0
+                && c.plan().advance(side).known()
+                && c.plan().advance(side).value() == 0;
     }
 
     private static Forces planned(Gathered s) {

@@ -21,10 +21,10 @@ record Course(List<double[]> left, int openings, int[] reached) {
      *
      * @param share share of the stand-off that is run down in one interval, 0 to 1
      * @param most farthest that a tooth moves in one interval, mm
-     * @param standOff stand-off to which an activation sets a fold, mm
+     * @param standOff stand-off to which an activation sets the fold of each side, mm
      * @param openFirst false when the folds stand as given and are opened from the next visit on
      */
-    record Drive(double[] share, double most, double standOff, Pattern pattern, boolean openFirst) {}
+    record Drive(double[] share, double most, double[] standOff, Pattern pattern, boolean openFirst) {}
 
     /**
      * Runs until both sides have come as far as {@code toDo}; {@code standing} is the stand-off that acts at the start,
@@ -62,7 +62,7 @@ record Course(List<double[]> left, int openings, int[] reached) {
         for (int i = 0; i < 2; i++) {
             boolean now = drive.pattern() == Pattern.BOTH_SIDES || i == turn || left[turn] < DONE;
             if (left[i] >= DONE && now) {
-                standOff[i] = Math.max(standOff[i], drive.standOff());
+                standOff[i] = Math.max(standOff[i], drive.standOff()[i]);
             }
         }
         return 1 - turn;

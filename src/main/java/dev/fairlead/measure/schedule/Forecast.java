@@ -59,6 +59,11 @@ public record Forecast(
         return new Forecaster(Draft.of(c, "").forget("visits").make(), space, Fact.unknown("/date"), clinic).planned();
     }
 
+    /** The way that the plan names, from where the case stands; empty while it names too little. */
+    public static Optional<Route> now(Case c, SpaceResult space, Clinic clinic) {
+        return new Forecaster(c, space, Fact.unknown("/date"), clinic).planned();
+    }
+
     public SideForecast side(Side side) {
         return sides.get(side.ordinal());
     }

@@ -56,7 +56,10 @@ final class Forecaster {
         List<String> missing = Pointers.union(
                 Pointers.union(toDo[0].missing(), toDo[1].missing()),
                 Pointers.union(
-                        c.plan().standOff().missing(), c.plan().intervalWeeks().missing()));
+                        Pointers.union(
+                                c.plan().standOff(Side.LEFT).missing(),
+                                c.plan().standOff(Side.RIGHT).missing()),
+                        c.plan().intervalWeeks().missing()));
         boolean known = known();
         List<Route> routes = new ArrayList<>();
         List<Course> planned = List.of();
@@ -83,7 +86,8 @@ final class Forecaster {
     private boolean known() {
         return toDo[0].known()
                 && toDo[1].known()
-                && c.plan().standOff().known()
+                && c.plan().standOff(Side.LEFT).known()
+                && c.plan().standOff(Side.RIGHT).known()
                 && c.plan().intervalWeeks().known();
     }
 
@@ -111,7 +115,14 @@ final class Forecaster {
                 new double[] {toDo[0].value(), toDo[1].value()},
                 new double[] {standing(Side.LEFT), standing(Side.RIGHT)},
                 new Course.Drive(
-                        new double[] {left, right}, most, c.plan().standOff().value(), p, !started()));
+                        new double[] {left, right},
+                        most,
+                        new double[] {
+                            c.plan().standOff(Side.LEFT).value(),
+                            c.plan().standOff(Side.RIGHT).value()
+                        },
+                        p,
+                        !started()));
     }
 
     /**
@@ -126,7 +137,7 @@ final class Forecaster {
         Measured read = last.side(side).standOff();
         return read.known()
                 ? read.value()
-                : Activations.on(last, side).yes() ? c.plan().standOff().value() : 0;
+                : Activations.on(last, side).yes() ? c.plan().standOff(side).value() : 0;
     }
 
     private Fact<LocalDate> start() {
@@ -190,9 +201,11 @@ final class Forecaster {
 
     private List<Point> points(Side side, List<Course> courses, Measured now) {
         List<Point> points = new ArrayList<>();
-        for (int v = 0; v + 1 < c.visits().size(); v++) {
+        boolean lastRead = false;
+        for (int v = 0; v < c.visits().size(); v++) {
             Measured read = c.visits().get(v).side(side).space();
-            if (read.known()) {
+            lastRead = read.known();
+            if (lastRead) {
                 points.add(new Point(
                         v + 1 - c.visits().size(),
                         c.visits().get(v).date().value(),
@@ -205,8 +218,9 @@ final class Forecaster {
         if (courses.isEmpty() || !now.known()) {
             return points;
         }
+        // the band goes on from the error of the last reading, and widens
         double reading = ExpectedRange.REACH * now.sd();
-        for (int v = 0; v <= courses.get(2).end(); v++) {
+        for (int v = lastRead ? 1 : 0; v <= courses.get(2).end(); v++) {
             double fast = now.value() + gained(courses.get(0), side, v);
             double expected = now.value() + gained(courses.get(1), side, v);
             double slow = now.value() + gained(courses.get(2), side, v);
@@ -228,7 +242,7 @@ final class Forecaster {
                     expected,
                     expected - Math.hypot(expected - slow, unsure),
                     expected + Math.hypot(fast - expected, unsure),
-                    v == 0 && started()));
+                    false));
         }
         return points;
     }

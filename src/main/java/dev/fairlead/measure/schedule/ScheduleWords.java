@@ -122,7 +122,10 @@ final class ScheduleWords {
                 "visit by visit: gain = share x stand-off, until both sides have come as far as planned",
                 "to do " + Say.num(f.side(Side.LEFT).toDo()) + " left, "
                         + Say.num(f.side(Side.RIGHT).toDo()) + " right; stand-off "
-                        + Say.num(c.plan().standOff()),
+                        + (c.plan().sidedStandOff()
+                                ? Say.num(c.plan().standOff(Side.LEFT)) + " left, "
+                                        + Say.num(c.plan().standOff(Side.RIGHT)) + " right"
+                                : Say.num(c.plan().standOff())),
                 route.map(r -> range(r) + " " + MODEL).orElse(MODEL),
                 "common-practice",
                 "rate-of-movement"));

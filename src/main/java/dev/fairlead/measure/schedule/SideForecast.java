@@ -45,6 +45,14 @@ public record SideForecast(
      */
     public record Point(int visit, Optional<LocalDate> date, double space, double low, double high, boolean measured) {}
 
+    /**
+     * Room that the side lacks now, mm: what canine and premolars need less the space that they find once the incisors
+     * stand in line; negative when there is room to spare. The same that the analysis of space calls shortage.
+     */
+    public Measured lacking() {
+        return target.minus(space);
+    }
+
     public SideForecast {
         points = List.copyOf(points);
     }

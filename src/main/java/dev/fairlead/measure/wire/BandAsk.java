@@ -3,11 +3,13 @@ package dev.fairlead.measure.wire;
 import dev.fairlead.measure.mechanics.answer.BandInput;
 import dev.fairlead.measure.mechanics.answer.BandResult;
 import dev.fairlead.measure.mechanics.answer.ForceBands;
+import dev.fairlead.measure.mechanics.answer.ForceEnds;
 import dev.fairlead.measure.mechanics.answer.Mesh;
 import dev.fairlead.measure.mechanics.answer.Setup.Seat;
 import dev.fairlead.measure.mechanics.answer.WireSpec;
 import dev.fairlead.measure.mechanics.geometry.FoldRange;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -18,7 +20,16 @@ import java.util.OptionalDouble;
  */
 record BandAsk(BeamCase nominal, Elastic modulus, FoldRange right, FoldRange left, List<Double> limits) {
     BandResult answer() {
-        return ForceBands.of(new BandInput(
+        return ForceBands.of(input());
+    }
+
+    /** The ends of the band alone. */
+    Optional<ForceEnds> ends() {
+        return ForceBands.ends(input());
+    }
+
+    private BandInput input() {
+        return new BandInput(
                 new WireSpec(nominal.d(), modulus.usual(), BeamCase.NU),
                 modulus.low(),
                 modulus.high(),
@@ -30,6 +41,6 @@ record BandAsk(BeamCase nominal, Elastic modulus, FoldRange right, FoldRange lef
                 BandInput.USUAL_TIES,
                 Seat.LEVEL,
                 limits,
-                Mesh.STANDARD));
+                Mesh.STANDARD);
     }
 }

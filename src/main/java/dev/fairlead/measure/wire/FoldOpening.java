@@ -60,11 +60,12 @@ public record FoldOpening(
     }
 
     private static FoldOpening of(Case c, Side side, Measured r, Measured leg, Measured tip) {
-        Measured wanted = c.plan().standOff();
+        Measured wanted = c.plan().standOff(side);
         Measured reach = FoldShape.reach(leg, r);
         // a stand-off beyond the reach of the fold has no opening; another stand-off would
         boolean possible = !wanted.known() || !reach.known() || wanted.value() <= reach.value();
-        Measured standOff = possible ? wanted : Measured.unknown(List.of("/plan/standOff"));
+        Measured standOff =
+                possible ? wanted : Measured.unknown(List.of(c.plan().standOffPointer(side)));
         Measured angle = Measured.function(Unit.DEGREE, x -> Math.toDegrees(opening(x)), standOff, leg, r);
         Measured gap = Measured.function(Unit.MM, x -> FoldKinematics.legGap(fold(x), opening(x)), standOff, leg, r);
         Measured gain = Measured.function(Unit.RATIO, FoldOpening::gain, standOff, leg, r);

@@ -6,6 +6,13 @@ import dev.fairlead.model.Measured;
 import dev.fairlead.model.Side;
 import dev.fairlead.model.Unit;
 import dev.fairlead.model.Visit;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 
 /**
  * How force and stress of one visit follow what was measured, near the values that the beam model was solved for:
@@ -41,6 +48,9 @@ final class ForceLaw {
     private static final double DOWN_BY_HEIGHT = 0.048;
 
     private static final double DOWN_BY_STAND_OFF = 0.0235;
+
+    /** No draw makes a length less than this share of itself. */
+    private static final double LEAST_SHARE = 0.05;
 
     private final Measured[] shape;
     private final Measured[] standOffs;
@@ -159,6 +169,49 @@ final class ForceLaw {
                 shifted(f, other));
     }
 
+    /**
+     * Low and high end, gf, and stress, MPa, with all that was measured drawn anew; each source of error once a draw.
+     */
+    DrawnForces drawn(double low, double high, double stress) {
+        List<Measured> all = Stream.of(shape, standOffs).flatMap(Arrays::stream).toList();
+        List<String> sources = all.stream()
+                .flatMap(m -> m.sources().stream())
+                .distinct()
+                .sorted()
+                .toList();
+        Forces f = new Forces(
+                Measured.exact(low, Unit.GF),
+                Measured.exact(high, Unit.GF),
+                Measured.exact(stress, Unit.MPA),
+                Measured.notApplicable());
+        double[][] found = new double[3][DrawnForces.DRAWS];
+        Random random = new Random(DrawnForces.SEED);
+        for (int i = 0; i < DrawnForces.DRAWS; i++) {
+            Map<String, Double> errors = new HashMap<>();
+            sources.forEach(s -> errors.put(s, random.nextGaussian()));
+            Forces one = near(f, moved(errors));
+            found[0][i] = one.low().value();
+            found[1][i] = one.high().value();
+            found[2][i] = one.peakStress().value();
+        }
+        return new DrawnForces(
+                DrawnForces.Spread.of(found[0]), DrawnForces.Spread.of(found[1]), DrawnForces.Spread.of(found[2]));
+    }
+
+    private ForceLaw moved(Map<String, Double> errors) {
+        UnaryOperator<Measured> one = m -> m.known()
+                ? m.shifted(Math.max(
+                        LEAST_SHARE * m.value() - m.value(),
+                        m.sources().stream()
+                                .mapToDouble(s -> m.part(s) * errors.get(s))
+                                .sum()))
+                : m;
+        return new ForceLaw(
+                Arrays.stream(shape).map(one).toArray(Measured[]::new),
+                Arrays.stream(standOffs).map(one).toArray(Measured[]::new),
+                heights);
+    }
+
     private Measured shifted(Forces f, ForceLaw other) {
         Measured down = f.intrusivePerIncisor();
         if (!down.known() || sum(standOffs) == 0 || !f.high().known()) {
@@ -173,7 +226,7 @@ final class ForceLaw {
     private double sizes(double[] exponents) {
         double product = 1;
         for (int i = 0; i < shape.length; i++) {
-            product *= Math.pow(shape[i].value(), exponents[i]);
+            product *= shape[i].known() ? Math.pow(shape[i].value(), exponents[i]) : 1;
         }
         return product;
     }

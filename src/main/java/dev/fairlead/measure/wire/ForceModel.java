@@ -2,6 +2,7 @@ package dev.fairlead.measure.wire;
 
 import dev.fairlead.measure.working.Workbook;
 import dev.fairlead.model.Case;
+import dev.fairlead.model.Side;
 import dev.fairlead.model.Visit;
 import dev.fairlead.model.VisitSide;
 import dev.fairlead.model.shape.Draft;
@@ -29,12 +30,12 @@ public interface ForceModel {
                 .set(
                         "left",
                         Draft.of(VisitSide.class, left)
-                                .set("standOff", c.plan().standOff())
+                                .set("standOff", c.plan().standOff(Side.LEFT))
                                 .make())
                 .set(
                         "right",
                         Draft.of(VisitSide.class, right)
-                                .set("standOff", c.plan().standOff())
+                                .set("standOff", c.plan().standOff(Side.RIGHT))
                                 .make())
                 .make();
         return Edit.set(c, "/visits", List.of(planned));

@@ -6,6 +6,7 @@ import dev.fairlead.measure.mechanics.answer.BandResult.NoBand;
 import dev.fairlead.measure.mechanics.answer.ForceBand;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Measured;
+import dev.fairlead.model.Side;
 import dev.fairlead.model.Unit;
 import java.util.Arrays;
 import java.util.List;
@@ -66,7 +67,7 @@ public record WireForces(
      * proof strength.
      */
     public static WireForces planned(Case c, double... limits) {
-        return of(c, c.plan().standOff(), c.plan().standOff(), limits);
+        return of(c, c.plan().standOff(Side.RIGHT), c.plan().standOff(Side.LEFT), limits);
     }
 
     /** With the stand-offs measured at a visit. */
@@ -121,6 +122,19 @@ public record WireForces(
         Forces with = ForceLaw.of(c, standOffLeft, standOffRight, PatientArch.of(c))
                 .withErrors(new Forces(low, most, Measured.notApplicable(), Measured.notApplicable()));
         return high ? with.high() : with.low();
+    }
+
+    /** Held tail, highest modulus: the stress that is judged, MPa; only where there is a band. */
+    public double judgedStress() {
+        return band.orElseThrow().held().peak().inner()
+                * modulus.orElseThrow().high()
+                / modulus.get().usual();
+    }
+
+    /** The band and the stress by draws of what was measured; empty where there is no band. */
+    public Optional<DrawnForces> drawn(Case c) {
+        return band.map(b -> ForceLaw.of(c, standOffLeft, standOffRight, PatientArch.of(c))
+                .drawn(Unit.NEWTON.to(Unit.GF, b.low()), Unit.NEWTON.to(Unit.GF, b.high()), judgedStress()));
     }
 
     /** Variants of tube and ties mostly fail for one cause, which stands behind the name of the variant. */

@@ -49,7 +49,7 @@ public final class WireMeasures {
 
     /** How far the fold swings towards the cheek at the planned activation, mm. */
     public static Measured swing(Case c, Side side, Workbook book) {
-        Measured standOff = c.plan().standOff();
+        Measured standOff = c.plan().standOff(side);
         Measured swing = standOff.times(SWING)
                 .withError("swing of a fold per mm of stand-off", standOff.known() ? SWING_SD * standOff.value() : 0);
         book.add(() -> Working.of(

@@ -50,7 +50,8 @@ public final class KeyNumbers {
                 "Each side lacks",
                 s.right().shortage(),
                 s.left().shortage(),
-                "canine and premolars, with half of what the incisors lack");
+                "canine and premolars, with half of what the incisors lack"
+                        + (checked.subject().visits().isEmpty() ? "" : "; before treatment"));
     }
 
     private void plan() {

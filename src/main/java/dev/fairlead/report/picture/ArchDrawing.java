@@ -161,7 +161,11 @@ public final class ArchDrawing {
         double x = x0 + path.x(end(side));
         double y = y0 + path.y(end(side));
         tick(svg, side, x, y, "tube, mesial end", m.tube(), Ink.SOFT);
-        if (m.firstBend().known() && m.tube().known()) {
+        if (!m.firstBend().known() || !m.tube().known()) {
+            return;
+        }
+        // the left side is marked on the model, with the right one seated in its tube
+        if (side == Side.RIGHT) {
             tick(svg, side, x, y - m.firstBend().value() + m.tube().value(), "first bend", m.firstBend(), Ink.ACCENT);
             tick(
                     svg,
@@ -181,17 +185,17 @@ public final class ArchDrawing {
                     "cut",
                     m.cut(),
                     Ink.STOP);
-            tick(
-                    svg,
-                    side,
-                    x,
-                    y - m.end().value() + m.tube().value() - 0.5,
-                    m.end().value() - m.tube().value(),
-                    y,
-                    "end of the blank",
-                    m.end(),
-                    Ink.SOFT);
         }
+        tick(
+                svg,
+                side,
+                x,
+                y - m.end().value() + m.tube().value() - 0.5,
+                m.end().value() - m.tube().value(),
+                y,
+                "end of the blank",
+                m.end(),
+                Ink.SOFT);
     }
 
     private static void tick(Svg svg, Side side, double x, double y, String words, Measured value, Ink ink) {

@@ -144,8 +144,8 @@ public final class FoldDrawing {
         double cx = back;
         double cy = y0 + 3 * r * scale;
         svg.dot(Ink.WASH, Ink.SOFT, cx, cy, beak * scale * 0.96);
-        svg.text(Ink.INK, LETTER - 0.1, Anchor.middle, cx, cy - 0.2, "beak");
-        svg.text(Ink.INK, LETTER - 0.1, Anchor.middle, cx, cy + 2.6, Numbers.plain(beak, 2));
+        svg.text(Ink.INK, LETTER, Anchor.middle, cx, cy - 0.2, "beak");
+        svg.text(Ink.INK, LETTER, Anchor.middle, cx, cy + 2.6, Numbers.plain(beak, 2));
         svg.text(
                 Ink.SOFT,
                 LETTER,

@@ -25,9 +25,9 @@ public final class FoldPicture {
         String description =
                 "Both folds seen from the cheek: closed as bent (full line) and opened for the wanted stand-off (broken line), the tail in the"
                         + " molar tube, with fold length, height, beak and the gap to open, in mm.";
-        Svg svg = new Svg("folds", title, description, 2 * FoldDrawing.WIDTH, FoldDrawing.HEIGHT);
+        Svg svg = new Svg("folds", title, description, FoldDrawing.WIDTH, 2 * FoldDrawing.HEIGHT);
         FoldDrawing.of(c, g.plannedRight()).draw(svg, 0, 0);
-        FoldDrawing.of(c, g.plannedLeft()).draw(svg, FoldDrawing.WIDTH, 0);
+        FoldDrawing.of(c, g.plannedLeft()).draw(svg, 0, FoldDrawing.HEIGHT);
         return Optional.of(new Picture(
                 "folds",
                 title,

@@ -80,7 +80,7 @@ public final class ForecastPicture {
 
     private Picture picture() {
         String words =
-                "Dots are readings, the line is what is expected, the shaded band holds it in about nine cases of ten, the broken line is the need. "
+                "Full dots on a solid line are readings, each with its error; rings on a broken line are what is expected, and the shaded band holds it in about nine cases of ten. The dotted line is the need. "
                         + words(Side.RIGHT) + " " + words(Side.LEFT);
         Svg svg = new Svg("forecast", TITLE, words, WIDTH, 2 * PANEL + 4);
         panel(svg, forecast.side(Side.RIGHT), 0);
@@ -128,20 +128,13 @@ public final class ForecastPicture {
             svg.line(
                     Ink.PASS,
                     2,
-                    6,
+                    2,
                     List.of(
                             new Svg.At(LEFT, y(s.target().value(), top)),
                             new Svg.At(RIGHT, y(s.target().value(), top))));
         }
-        if (s.points().size() > 1) {
-            svg.line(
-                    Ink.ACCENT,
-                    2,
-                    0,
-                    s.points().stream()
-                            .map(p -> new Svg.At(x(p.visit()), y(p.space(), top)))
-                            .toList());
-        }
+        line(svg, s.points().stream().filter(Point::measured).toList(), Ink.INK, 0, top);
+        line(svg, ahead, Ink.ACCENT, 6, top);
         for (Point p : s.points()) {
             if (p.measured()) {
                 svg.line(Ink.INK, 1.2, x(p.visit()), y(p.low(), top), x(p.visit()), y(p.high(), top));
@@ -151,6 +144,18 @@ public final class ForecastPicture {
             }
         }
         across(svg, s, top);
+    }
+
+    private void line(Svg svg, List<Point> points, Ink ink, double dash, double top) {
+        if (points.size() > 1) {
+            svg.line(
+                    ink,
+                    2,
+                    dash,
+                    points.stream()
+                            .map(p -> new Svg.At(x(p.visit()), y(p.space(), top)))
+                            .toList());
+        }
     }
 
     private void across(Svg svg, SideForecast s, double top) {

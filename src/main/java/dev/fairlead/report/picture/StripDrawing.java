@@ -7,11 +7,15 @@ import dev.fairlead.findings.Numbers;
 import dev.fairlead.measure.wire.SideMarks;
 import dev.fairlead.measure.wire.WireGeometry;
 import dev.fairlead.model.Measured;
+import dev.fairlead.model.Side;
 import java.util.List;
 
-/** The straight blank with its marks, in units of mm, to lay the wire on: the patient's right on the left. */
+/**
+ * The straight blank with its marks, in units of mm, to lay the wire on: the patient's right on the left. The left side
+ * has none of its bends marked, for it is marked on the model with the right one seated.
+ */
 public final class StripDrawing {
-    private static final double ABOVE = 33;
+    private static final double ABOVE = 29;
     private static final double BELOW = 8;
     private static final double MARGIN = 6;
     private static final double LETTER = 2.5;
@@ -58,9 +62,14 @@ public final class StripDrawing {
     }
 
     private static void side(Svg svg, SideMarks m, int sign, double x0, double y) {
-        List<Measured> at = List.of(m.tube(), m.firstBend(), m.secondBend(), m.cut(), m.end());
-        List<String> words = List.of("tube, mesial", "first bend", "second bend", "cut", "end");
-        List<Ink> inks = List.of(Ink.SOFT, Ink.ACCENT, Ink.ACCENT, Ink.STOP, Ink.SOFT);
+        boolean bends = m.side() == Side.RIGHT;
+        List<Measured> at =
+                bends ? List.of(m.tube(), m.firstBend(), m.secondBend(), m.cut(), m.end()) : List.of(m.tube(), m.end());
+        List<String> words = bends
+                ? List.of("tube, mesial", "first bend", "second bend", "cut", "end")
+                : List.of("tube, mesial", "end");
+        List<Ink> inks =
+                bends ? List.of(Ink.SOFT, Ink.ACCENT, Ink.ACCENT, Ink.STOP, Ink.SOFT) : List.of(Ink.SOFT, Ink.SOFT);
         double label = Double.NEGATIVE_INFINITY;
         for (int i = 0; i < at.size(); i++) {
             label = Math.max(at.get(i).value(), label + APART);

@@ -28,7 +28,7 @@ public final class WirePicture {
         String title = "Wire along the arch";
         String description =
                 "The unbent wire laid along the arch, seen from above facing the child: the patient's right on the left, the front below."
-                        + " Midline, brackets, molar tubes and the marks for both bends, the cut and the end of the blank, in mm along the wire from the midline.";
+                        + " Midline, brackets, molar tubes and the ends of the blank; on the right the marks for both bends and the cut, in mm along the wire from the midline. The left is marked with the right one seated.";
         Svg svg = new Svg("wire", title, description, arch.width(), arch.height());
         arch.draw(svg, 0, 0);
         return Optional.of(new Picture(

@@ -1,7 +1,6 @@
 package dev.fairlead.report.sheet;
 
 import dev.fairlead.findings.Numbers;
-import dev.fairlead.measure.wire.FoldShape;
 import dev.fairlead.measure.wire.SideMarks;
 import dev.fairlead.measure.wire.WireGeometry;
 import dev.fairlead.model.Case;
@@ -12,74 +11,135 @@ import java.util.function.Function;
 
 /**
  * The order of bending one case's wire, step by step with its numbers; common practice, no source. Tolerances are those
- * that the criteria of the bench allow.
+ * that the criteria allow.
  */
 final class BendingOrder {
     private final Case c;
     private final WireGeometry g;
-    private final Tolerances tolerances;
+    private final Tolerances allowed;
 
-    /** What the criteria of the bench allow around a number, in words. */
-    record Tolerances(String firstBend, String foldLength, String angle, String passive, String flush) {}
+    /** One step: what it is called, and what to do with this case's numbers. */
+    record Step(String title, String text) {}
 
-    BendingOrder(Case c, WireGeometry g, Tolerances tolerances) {
+    BendingOrder(Case c, WireGeometry g, Tolerances allowed) {
         this.c = c;
         this.g = g;
-        this.tolerances = tolerances;
+        this.allowed = allowed;
     }
 
     /** The steps, first to last. */
-    List<String> steps() {
-        Measured r = FoldShape.plannedRadius(c);
-        Measured d = c.wire().size();
-        String length = each(s -> g.planned(s).leg());
+    List<Step> steps() {
         String beak = c.wire().beakRadius().known()
                 ? Numbers.plain(c.wire().beakRadius().value(), 2) + " mm radius"
                 : "as planned";
+        String gap = leg(Side.RIGHT).known()
+                ? " " + tolerance(allowed.gap(leg(Side.RIGHT).value()))
+                : "";
+        String angle = tolerance(allowed.parallel());
         return List.of(
-                "Mark the midline of the blank with a marker, never with a file.",
-                "Seat the blank on the working model: midline mark between 41 and 31, wire in all four slots and along the tubes.",
-                "First bend, right side first. Mark it " + each(s -> g.marks(s).firstBend())
-                        + " from the midline mark along the wire; that is "
-                        + each(s -> g.marks(s).offset()) + " distal to the distal end of the tube "
-                        + tolerances.firstBend() + ". The mark is the middle of the bend.",
-                "Grip at the mark with the round beak (" + beak
-                        + ") on the occlusal side of the wire. Turn the distal end up and forwards, 180°, until the legs are parallel "
-                        + tolerances.angle() + ". The gap between the legs is "
-                        + mm(r.times(2).minus(d))
-                        + " inside; over both it is " + mm(r.times(2).plus(d)) + ".",
-                "Second bend: mark it " + each(s -> g.marks(s).secondBend())
-                        + " from the midline mark along the wire, so that the straight leg between the bends is "
-                        + length + " "
-                        + tolerances.foldLength()
-                        + ", as long as the tube. Round beak on the occlusal side again; turn the end up and backwards, 180°, until it is parallel to the legs "
-                        + tolerances.angle() + ".",
-                "Measure the fold: " + mm(r.times(4).plus(d)) + " over the highest and lowest run outside, "
-                        + mm(r.times(4).minus(d))
-                        + " inside; to the wire's middle, as it is entered in the case, no more than "
-                        + down(r.times(4)) + ". Higher: make the fold anew nearer to the tip of the beak.",
-                "Tip the fold towards the cheek, " + Numbers.plain(SideMarks.TIP, 0)
-                        + "° from upright, seen from behind, until it stands 1 mm off the gingiva.",
-                "Try it in: the second bend stops at the mesial end of the tube and the wire lies in every slot by itself, no gap over "
-                        + tolerances.passive() + ".",
-                "Now the left side, with the right one seated against its tube: mark, bend, tip and try in as in 3 to 8.",
-                "Cut both ends flush with the distal end of the tube " + tolerances.flush()
-                        + ". Hold the piece that is cut off, eyes covered; count both pieces.");
+                new Step(
+                        "Midline",
+                        "Blank of at least " + number(g.blank())
+                                + " mm. Mark its middle with a marker, never with a file."),
+                new Step(
+                        "Seat",
+                        "On the working model: midline mark between 41 and 31, wire in all four slots and along the tubes."),
+                new Step(
+                        "Mark the first bend, right",
+                        number(g.right().firstBend()) + " " + tolerance(allowed.firstBend())
+                                + " mm from the midline along the wire: "
+                                + number(g.right().offset()) + " " + tolerance(allowed.firstBend())
+                                + " mm distal to the distal end of the tube. The mark is the middle of the bend."),
+                new Step(
+                        "First bend",
+                        "Round beak (" + beak + ") on the occlusal side. Turn the distal end up and forwards, 180 "
+                                + angle + "°: legs parallel. Gap "
+                                + number(readings(Side.RIGHT).gapInside()) + gap
+                                + " mm inside, " + number(readings(Side.RIGHT).gapOutside()) + gap + " mm outside."),
+                new Step(
+                        "Mark the second bend",
+                        "One tube length on: straight leg of " + each(this::leg) + " " + tolerance(allowed.length())
+                                + " mm. The mark is " + each(this::secondFromFirst) + " "
+                                + tolerance(allowed.length()) + " mm along the wire from the first."),
+                new Step(
+                        "Second bend",
+                        "Round beak on the occlusal side again. Turn the end up and backwards, 180 " + angle
+                                + "°, until it is parallel to the legs. Gap as in 4."),
+                new Step(
+                        "Measure the fold",
+                        number(readings(Side.RIGHT).heightOutside()) + " mm over all three runs, "
+                                + number(readings(Side.RIGHT).heightInside())
+                                + " mm inside, and no more than "
+                                + Tolerances.number(allowed.higher())
+                                + " mm higher; to the wire's middle "
+                                + number(g.planned(Side.RIGHT).height())
+                                + " mm. Higher: anew, nearer to the tip of the beak."),
+                new Step(
+                        "Tip to the cheek",
+                        Numbers.plain(SideMarks.TIP, 0) + " " + tolerance(allowed.square())
+                                + "° from upright, until it stands at least " + Tolerances.number(allowed.gingiva())
+                                + " mm off the gingiva."),
+                new Step(
+                        "Try in",
+                        "The second bend stops at the mesial end of the tube; the wire lies in every slot by itself, no gap over "
+                                + Tolerances.number(allowed.passive()) + " mm."),
+                new Step(
+                        "Second side, left",
+                        "Only with the right fold seated against its tube: mark the left first bend "
+                                + number(g.left().offset())
+                                + " " + tolerance(allowed.firstBend())
+                                + " mm distal to the distal end of its tube. Then as 4 to 9. "
+                                + "Sides within " + Tolerances.number(allowed.sides()) + " mm."),
+                new Step(
+                        "Cut flush",
+                        "With the distal end of each tube, no more than " + Tolerances.number(allowed.proud())
+                                + " mm proud. Hold the piece that is cut off, eyes covered; count both pieces."),
+                new Step(
+                        "At the chair: open and level",
+                        "For a stand-off of " + each(s -> g.planned(s).standOff()) + " mm open each bend by "
+                                + each(s -> g.planned(s).angle(), 0) + "°: gap "
+                                + each(s -> g.planned(s).gap()) + " " + tolerance(Tolerances.GAP)
+                                + " mm wider at its free end than at its bend (inside there "
+                                + each(s -> readings(s).openInside())
+                                + ", outside " + each(s -> readings(s).openOutside()) + "). The front sinks "
+                                + each(s -> g.planned(s).drop())
+                                + " mm: bend the run in front of the fold up by as much, to within "
+                                + Tolerances.number(allowed.level()) + " mm of the slots."));
+    }
+
+    FoldReadings readings(Side side) {
+        return FoldReadings.of(g.planned(side), c.wire().size());
+    }
+
+    private Measured leg(Side side) {
+        return g.planned(side).leg();
+    }
+
+    private Measured secondFromFirst(Side side) {
+        SideMarks m = g.marks(side);
+        return m.secondBend().minus(m.firstBend());
+    }
+
+    private static String tolerance(double t) {
+        return Tolerances.plusMinus(t);
+    }
+
+    private String each(Function<Side, Measured> what) {
+        return each(what, 1);
     }
 
     /** One number where both sides round to the same, else both with their side. */
-    private String each(Function<Side, Measured> what) {
-        String right = mm(what.apply(Side.RIGHT));
-        String left = mm(what.apply(Side.LEFT));
-        return right.equals(left) ? right : right + " right, " + left + " left";
+    private static String each(Function<Side, Measured> what, int decimals) {
+        String right = number(what.apply(Side.RIGHT), decimals);
+        String left = number(what.apply(Side.LEFT), decimals);
+        return right.equals(left) ? right : "R " + right + ", L " + left;
     }
 
-    /** To a tenth below, for a number that must not be passed. */
-    private static String down(Measured m) {
-        return m.known() ? Numbers.plain(Math.floor(m.value() * 10 + 1e-9) / 10, 1) + " mm" : "____ mm";
+    private static String number(Measured m) {
+        return number(m, 1);
     }
 
-    private static String mm(Measured m) {
-        return m.known() ? Numbers.plain(m.value(), 1) + " mm" : "____ mm";
+    private static String number(Measured m, int decimals) {
+        return m.known() ? Numbers.plain(m.value(), decimals) : "____";
     }
 }

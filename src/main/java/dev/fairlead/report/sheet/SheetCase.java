@@ -11,6 +11,7 @@ import dev.fairlead.model.Pointers;
 import dev.fairlead.model.Side;
 import dev.fairlead.report.picture.ArchDrawing;
 import dev.fairlead.report.picture.FoldDrawing;
+import dev.fairlead.report.picture.StepDrawing;
 import dev.fairlead.report.picture.StripDrawing;
 import java.util.Arrays;
 import java.util.List;
@@ -51,6 +52,15 @@ final class SheetCase {
 
     FoldDrawing fold(Side side) {
         return FoldDrawing.of(subject, geometry.planned(side));
+    }
+
+    StepDrawing step() {
+        return new StepDrawing(
+                geometry.planned(Side.RIGHT),
+                geometry.right(),
+                subject.hardware().right().length().value(),
+                subject.wire().size().value(),
+                subject.wire().beakRadius().value());
     }
 
     /** What the drawings and tables of the sheet lack. */

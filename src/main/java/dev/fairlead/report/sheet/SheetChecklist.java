@@ -17,9 +17,12 @@ final class SheetChecklist {
     private final Catalogue catalogue;
     private final Markup out;
 
-    SheetChecklist(Catalogue catalogue, Markup out) {
+    private final ChecklistNumbers numbers;
+
+    SheetChecklist(Catalogue catalogue, Markup out, ChecklistNumbers numbers) {
         this.catalogue = catalogue;
         this.out = out;
+        this.numbers = numbers;
     }
 
     void write(Stage stage, String title, String when, boolean newPage) {
@@ -42,10 +45,9 @@ final class SheetChecklist {
                     .open("td", "class", "tick")
                     .element("span", " ", "class", "box")
                     .close();
-            out.open("td")
-                    .element("b", c.title() + ". ")
-                    .text(Asks.of(c, catalogue))
-                    .close();
+            out.open("td").element("b", c.title() + ". ").text(Asks.of(c, catalogue));
+            numbers.of(c.id()).ifPresent(here -> out.text(" ").element("b", "Here: " + here + "."));
+            out.close();
             if (SIDED.contains(c.about())) {
                 line().line();
             } else {

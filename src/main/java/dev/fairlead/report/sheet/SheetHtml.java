@@ -10,6 +10,7 @@ import dev.fairlead.model.Side;
 import dev.fairlead.model.Stage;
 import dev.fairlead.report.pdf.PdfWriter;
 import dev.fairlead.report.picture.FoldDrawing;
+import dev.fairlead.report.picture.StepDrawing;
 import dev.fairlead.rules.catalogue.Catalogue;
 import dev.fairlead.rules.verdict.Status;
 import java.io.IOException;
@@ -21,7 +22,7 @@ import java.util.stream.Collectors;
 
 /** The pages of a sheet as XHTML. */
 final class SheetHtml {
-    static final String DESCRIPTION =
+    private static final String DESCRIPTION =
             "Wire of a lower advancing utility arch true to size, with marks, folds, and the checklist for bench and chair.";
     /** Left and right margin of the page together, mm, as in the style sheet. */
     private static final double SIDES = 28;
@@ -39,7 +40,7 @@ final class SheetHtml {
         this.c = c;
         this.catalogue = catalogue;
         this.paper = paper;
-        this.tables = new SheetTables(c, out);
+        this.tables = new SheetTables(c, Tolerances.of(catalogue), out);
     }
 
     String html() {
@@ -55,11 +56,11 @@ final class SheetHtml {
         head();
         open();
         rule();
-        arch();
         strip();
-        tables.marks();
-        missing();
         order();
+        missing();
+        arch();
+        tables.marks();
         folds();
         tables.force();
         cautions();
@@ -132,36 +133,34 @@ final class SheetHtml {
                 .close();
     }
 
-    /** The order of bending with this case's numbers. */
+    /** The order of bending with this case's numbers, each step with its drawing. */
     private void order() {
-        out.open("div", "class", "list keep")
+        Tolerances allowed = Tolerances.of(catalogue);
+        out.open("div", "class", "keep")
                 .element("h2", "Order of bending")
                 .element(
                         "p",
-                        "Common practice; tolerances are those of the checklist below. R and L are the child's right and left.",
+                        "Common practice; what stands behind ± or “no more than” is what the checklist allows. All mm. Right first: the drawings"
+                                + " show the right fold; R and L are the child's right and left.",
                         "class",
-                        "hint")
-                .open("ol");
-        new BendingOrder(
-                        c.subject,
-                        c.geometry,
-                        new BendingOrder.Tolerances(
-                                allowed("first-bend-offset.high"),
-                                allowed("fold-length-is-tube-length.off"),
-                                allowed("legs-parallel.off"),
-                                limit("passive-on-model.gap"),
-                                "(no more than " + limit("distal-ends-flush.proud") + " proud)"))
-                .steps()
-                .forEach(step -> out.element("li", step));
-        out.close().close();
-    }
-
-    private String allowed(String threshold) {
-        return "(± " + limit(threshold) + ")";
-    }
-
-    private String limit(String threshold) {
-        return Numbers.text(catalogue.thresholds().get(threshold));
+                        "hint");
+        List<BendingOrder.Step> steps = new BendingOrder(c.subject, c.geometry, allowed).steps();
+        for (int i = 0; i < steps.size(); i++) {
+            int step = i;
+            out.open("div", "class", i % 4 == 0 ? "step row" : "step")
+                    .element("h3", (i + 1) + " " + steps.get(i).title());
+            if (c.foldsKnown()) {
+                drawing(
+                        "step" + (i + 1),
+                        "Step " + (i + 1) + ": " + steps.get(i).title(),
+                        StepDrawing.words(i),
+                        StepDrawing.WIDTH,
+                        StepDrawing.HEIGHT,
+                        svg -> c.step().draw(svg, step, 0, 0));
+            }
+            out.element("p", steps.get(i).text()).close();
+        }
+        out.empty("div", "class", "clear").close();
     }
 
     private void rule() {
@@ -232,7 +231,7 @@ final class SheetHtml {
         out.element(
                         "p",
                         "Lay the wire on the line and carry the marks of the right side over; a mark is the middle of its bend. The left side is marked"
-                                + " with the right one seated against its tube; its line here is a check.",
+                                + " in step 10, not here.",
                         "class",
                         "hint")
                 .close();
@@ -302,7 +301,7 @@ final class SheetHtml {
     }
 
     private void checklist(Stage stage, String title, String when, boolean newPage) {
-        new SheetChecklist(catalogue, out).write(stage, title, when, newPage);
+        new SheetChecklist(catalogue, out, new ChecklistNumbers(c)).write(stage, title, when, newPage);
     }
 
     private void visits() {

@@ -7,6 +7,8 @@ import dev.fairlead.model.Side;
 import dev.fairlead.report.picture.ArchDrawing;
 import dev.fairlead.report.picture.FoldDrawing;
 import dev.fairlead.report.picture.StripDrawing;
+import java.util.ArrayList;
+import java.util.List;
 
 /** The drawings of a sheet on one page, true to size. */
 final class SheetSvg {
@@ -21,14 +23,24 @@ final class SheetSvg {
         this.paper = paper;
     }
 
+    /** What the page shows, and nothing else. */
+    private String words() {
+        List<String> shown = new ArrayList<>(List.of("a rule of 100 mm"));
+        if (c.archKnown()) {
+            shown.add("the arch of the unbent wire from above");
+        }
+        if (c.marksKnown()) {
+            shown.add("the straight blank with the marks of the right side");
+        }
+        if (c.foldsKnown()) {
+            shown.add("both folds from the cheek, enlarged");
+        }
+        return "True to size unless a scale is given: " + String.join(", ", shown) + ".";
+    }
+
     String svg() {
         Svg svg = new Svg(
-                "bench-sheet",
-                "Bench sheet of case " + c.subject.id(),
-                SheetHtml.DESCRIPTION,
-                paper.width(),
-                paper.height(),
-                "mm");
+                "bench-sheet", "Bench sheet of case " + c.subject.id(), words(), paper.width(), paper.height(), "mm");
         svg.rectangle(Ink.PAPER, Ink.PAPER, 0, 0, 0, paper.width(), paper.height());
         double y = MARGIN + 4;
         svg.bold(Ink.INK, 5, Anchor.start, MARGIN, y, "Bench sheet, case " + c.subject.id());
@@ -60,7 +72,7 @@ final class SheetSvg {
         }
         svg.text(
                 Ink.SOFT,
-                2.4,
+                2.5,
                 Anchor.start,
                 MARGIN,
                 paper.height() - MARGIN,

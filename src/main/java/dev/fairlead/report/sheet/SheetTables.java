@@ -3,6 +3,7 @@ package dev.fairlead.report.sheet;
 import dev.fairlead.findings.Missing;
 import dev.fairlead.findings.Numbers;
 import dev.fairlead.measure.mechanics.answer.ForceBand;
+import dev.fairlead.measure.wire.DrawnForces;
 import dev.fairlead.measure.wire.FoldOpening;
 import dev.fairlead.measure.wire.SideMarks;
 import dev.fairlead.measure.wire.WireForces;
@@ -20,40 +21,56 @@ import java.util.stream.Collectors;
 /** The tables of a sheet; what is not known is a line to write on. */
 final class SheetTables {
     private final SheetCase c;
+    private final Tolerances allowed;
     private final Markup out;
 
-    SheetTables(SheetCase c, Markup out) {
+    SheetTables(SheetCase c, Tolerances allowed, Markup out) {
         this.c = c;
+        this.allowed = allowed;
         this.out = out;
     }
 
-    /** Marks with room for what was measured on the wire. */
+    /** Marks with their tolerances and room for what was measured on the wire. */
     void marks() {
-        out.open("div", "class", "keep")
-                .element("h2", "Marks, mm along the wire from the midline")
-                .open("table", "class", "numbers")
-                .open("thead")
-                .open("tr")
-                .element("th", "mark", "scope", "col");
-        for (String head : new String[] {"right", "as made", "left", "as made"}) {
-            out.element("th", head, "scope", "col");
-        }
-        out.close().close().open("tbody");
-        mark("tube, mesial end", SideMarks::tube, false);
-        mark("first bend, its middle", SideMarks::firstBend, true);
-        mark("… distal to the tube by", SideMarks::offset, true);
-        mark("second bend, its middle; becomes the stop", SideMarks::secondBend, true);
-        mark("cut, flush with the distal end of the tube", SideMarks::cut, true);
-        mark("end of the blank, with 2 mm to hold", SideMarks::end, false);
+        out.open("div", "class", "keep").element("h2", "Marks, mm along the wire");
+        open("mark");
+        row("tube, mesial end, from the midline", "", s -> c.geometry.marks(s).tube(), false);
+        String first = Tolerances.plusMinus(allowed.firstBend());
+        row(
+                "first bend, its middle, from the midline",
+                first,
+                s -> s == Side.RIGHT ? c.geometry.right().firstBend() : Measured.notApplicable(),
+                true);
+        row("first bend, distal to the tube by", first, s -> c.geometry.marks(s).offset(), true);
+        row(
+                "second bend, its middle, on from the first",
+                Tolerances.plusMinus(allowed.length()),
+                s -> c.geometry.marks(s).secondBend().minus(c.geometry.marks(s).firstBend()),
+                true);
+        row(
+                "end of the blank, with 2 mm to hold",
+                "or more",
+                s -> c.geometry.marks(s).end(),
+                false);
         out.close().close().close();
     }
 
-    private void mark(String words, Function<SideMarks, Measured> what, boolean made) {
-        out.open("tr").element("th", words, "scope", "row");
+    private void open(String what) {
+        out.open("table", "class", "numbers").open("thead").open("tr");
+        for (String head : new String[] {what, "allowed", "right", "as made", "left", "as made"}) {
+            out.element("th", head, "scope", "col");
+        }
+        out.close().close().open("tbody");
+    }
+
+    private void row(String words, String allowed, Function<Side, Measured> what, boolean made) {
+        out.open("tr").element("th", words, "scope", "row").element("td", allowed, "class", "allowed");
         for (Side side : new Side[] {Side.RIGHT, Side.LEFT}) {
-            cell(what.apply(c.geometry.marks(side)));
+            Measured m = what.apply(side);
+            cell(m);
+            boolean fill = made && m.applies();
             out.open("td", "class", "fill")
-                    .element("span", " ", made ? new String[] {"class", "rule"} : new String[] {"class", "no"})
+                    .element("span", " ", fill ? new String[] {"class", "rule"} : new String[] {"class", "no"})
                     .close();
         }
         out.close();
@@ -62,7 +79,9 @@ final class SheetTables {
     private void cell(Measured m) {
         out.open("td", "class", "number");
         if (m.known()) {
-            out.text(Numbers.text(m));
+            out.text(Numbers.text(m.value(), m.unit()));
+        } else if (!m.applies()) {
+            out.text("step 10");
         } else {
             out.element("span", " ", "class", "rule");
         }
@@ -93,7 +112,14 @@ final class SheetTables {
         fact("plier beak radius", w.beakRadius().known() ? Numbers.text(w.beakRadius(), 2) : "");
         fact("blank to cut", value(c.geometry.blank()));
         fact("blank in hand", value(w.blankLength()));
-        fact("stand-off", value(c.subject.plan().standOff()));
+        FoldOpening right = c.geometry.plannedRight();
+        FoldOpening left = c.geometry.plannedLeft();
+        if (c.subject.plan().sidedStandOff()) {
+            fact("stand-off, right", value(right.standOff()));
+            fact("stand-off, left", value(left.standOff()));
+        } else {
+            fact("stand-off", value(right.standOff()));
+        }
         out.close().close().close();
     }
 
@@ -121,41 +147,39 @@ final class SheetTables {
 
     /** Sizes of the folds and how they are opened. */
     void folds() {
-        out.open("table", "class", "numbers")
-                .open("thead")
-                .open("tr")
-                .element("th", "fold", "scope", "col")
-                .element("th", "right", "scope", "col")
-                .element("th", "as made", "scope", "col")
-                .element("th", "left", "scope", "col")
-                .element("th", "as made", "scope", "col")
-                .close()
-                .close()
-                .open("tbody");
-        fold("length, as long as the tube", FoldOpening::leg, true);
-        fold("height when closed, to the wire's middle", FoldOpening::height, true);
-        fold("wire in the fold", f -> c.geometry.marks(f.side()).foldWire(), false);
-        fold("gap to open with the plier", FoldOpening::gap, true);
-        fold("… forward travel per mm of gap", FoldOpening::gain, false);
-        fold("… front sinks, unless levelled, by", FoldOpening::drop, false);
-        fold("left for later visits, after the whole plan", FoldOpening::spare, false);
+        String higher = "+ " + Tolerances.number(allowed.higher());
+        String gap = Tolerances.plusMinus(Tolerances.GAP);
+        open("fold");
+        fold("length, as long as the tube", Tolerances.plusMinus(allowed.length()), FoldOpening::leg, true);
+        fold("height when closed, outside", higher, f -> readings(f).heightOutside(), true);
+        fold("… inside", higher, f -> readings(f).heightInside(), true);
+        fold("… to the wire's middle, as the case has it", higher, FoldOpening::height, true);
+        fold("stand-off", "", FoldOpening::standOff, true);
+        fold("each bend opens by", "", FoldOpening::angle, false);
+        fold("gap wider at its free end than at its bend by", gap, FoldOpening::gap, true);
+        fold("… there inside", gap, f -> readings(f).openInside(), true);
+        fold("… there outside", gap, f -> readings(f).openOutside(), true);
+        fold("front sinks, unless levelled, by", "", FoldOpening::drop, false);
+        fold("left for later visits, after the whole plan", "", FoldOpening::spare, false);
         fold(
-                "tip that keeps 1 mm to the gingiva",
-                f -> WireGeometry.tipNeeded(c.subject, f.side(), WireGeometry.CLEARANCE),
+                "tip towards the cheek",
+                Tolerances.plusMinus(allowed.square()) + "°",
+                f -> Measured.exact(SideMarks.TIP, Unit.DEGREE),
+                true);
+        row(
+                "tip that keeps 1 mm to the gingiva, fold as made",
+                "",
+                s -> WireGeometry.tipNeeded(c.subject, s, WireGeometry.CLEARANCE),
                 false);
-        fold("tip towards the cheek", f -> c.subject.bench().fold(f.side()).buccalTip(), true);
         out.close().close();
     }
 
-    private void fold(String words, Function<FoldOpening, Measured> what, boolean made) {
-        out.open("tr").element("th", words, "scope", "row");
-        for (Side side : new Side[] {Side.RIGHT, Side.LEFT}) {
-            cell(what.apply(c.geometry.planned(side)));
-            out.open("td", "class", "fill")
-                    .element("span", " ", made ? new String[] {"class", "rule"} : new String[] {"class", "no"})
-                    .close();
-        }
-        out.close();
+    private FoldReadings readings(FoldOpening f) {
+        return FoldReadings.of(f, c.subject.wire().size());
+    }
+
+    private void fold(String words, String allowed, Function<FoldOpening, Measured> what, boolean made) {
+        row(words, allowed, side -> what.apply(c.geometry.planned(side)), made);
     }
 
     /** The band of force, with room for a gauge reading. */
@@ -173,19 +197,22 @@ final class SheetTables {
                     .element(
                             "b",
                             withError(f.end(c.subject, false)) + " to " + withError(f.end(c.subject, true)) + " gf")
-                    .text(" (" + newtons(b.low(), b.high()) + "), a quarter of it, as a mean, "
+                    .text(" (" + newtons(b.low(), b.high()) + "); 5 to 95 % by draws of what was measured "
+                            + plain(f.drawn(c.subject).orElseThrow().low().p5()) + " to "
+                            + plain(f.drawn(c.subject).orElseThrow().high().p95())
+                            + " gf. A quarter of it, as a mean, is "
                             + range(b.low(), b.high(), 4) + " gf. With the usual modulus "
                             + range(b.hinged().forward(), b.held().forward(), 1)
                             + " gf, depending on whether the tail hinges in the tube or is held by it.")
                     .close();
-            double peak = b.held().peak().inner()
-                    * f.modulus().orElseThrow().high()
-                    / f.modulus().get().usual();
+            double peak = f.judgedStress();
+            DrawnForces.Spread stress = f.drawn(c.subject).orElseThrow().stress();
             out.element(
                     "p",
-                    "Peak bending stress " + Numbers.text(peak, Unit.MPA)
+                    "Peak bending stress " + Numbers.text(peak, Unit.MPA) + ", 5 to 95 % by draws "
+                            + plain(stress.p5()) + " to " + Numbers.text(stress.p95(), Unit.MPA)
                             + (f.proof().known()
-                                    ? ", " + Numbers.text(Math.abs(f.proof().value() - peak), Unit.MPA)
+                                    ? "; " + Numbers.text(Math.abs(f.proof().value() - peak), Unit.MPA)
                                             + (peak <= f.proof().value() ? " below" : " over") + " the proof strength."
                                     : "; the proof strength is not known."));
         } else if (!f.missing().isEmpty()) {
@@ -208,6 +235,10 @@ final class SheetTables {
         out.element("p", WireForces.LIMITS.get(0) + " " + WireForces.LIMITS.get(1), "class", "hint")
                 .empty("div", "class", "clear")
                 .close();
+    }
+
+    private static String plain(double v) {
+        return Numbers.plain(v, 0);
     }
 
     private static String withError(Measured end) {

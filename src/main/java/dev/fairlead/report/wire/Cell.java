@@ -3,7 +3,7 @@ package dev.fairlead.report.wire;
 import dev.fairlead.findings.Numbers;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Unit;
-import java.util.OptionalDouble;
+import java.util.Optional;
 
 /**
  * One entry of a table.
@@ -12,15 +12,15 @@ import java.util.OptionalDouble;
  * @param value the number behind it; unknown, with what is missing, or not applicable for mere words
  * @param to the upper end where it is a range
  */
-public record Cell(String text, Measured value, OptionalDouble to) {
+public record Cell(String text, Measured value, Optional<Measured> to) {
     /** A quantity with its unit and error, or that it is unknown. */
     static Cell of(Measured m) {
-        return new Cell(m.applies() ? Numbers.text(m) : "-", m, OptionalDouble.empty());
+        return new Cell(m.applies() ? Numbers.text(m) : "-", m, Optional.empty());
     }
 
     /** The same with so many decimals. */
     static Cell of(Measured m, int decimals) {
-        return m.known() ? new Cell(Numbers.text(m, decimals), m, OptionalDouble.empty()) : of(m);
+        return m.known() ? new Cell(Numbers.text(m, decimals), m, Optional.empty()) : of(m);
     }
 
     static Cell of(double value, Unit unit) {
@@ -37,10 +37,23 @@ public record Cell(String text, Measured value, OptionalDouble to) {
                 ? first
                 : first.substring(0, first.length() - unit.symbol().length()).strip();
         return new Cell(
-                first.equals(last) ? last : number + " to " + last, Measured.exact(low, unit), OptionalDouble.of(high));
+                first.equals(last) ? last : number + " to " + last,
+                Measured.exact(low, unit),
+                Optional.of(Measured.exact(high, unit)));
+    }
+
+    /** From one quantity to another of the same unit, each with its error. */
+    static Cell between(Measured low, Measured high) {
+        String first = Numbers.text(low);
+        String unit = " " + low.unit().symbol();
+        return new Cell(
+                (low.unit().symbol().isEmpty() ? first : first.substring(0, first.length() - unit.length())) + " to "
+                        + Numbers.text(high),
+                low,
+                Optional.of(high));
     }
 
     static Cell words(String text) {
-        return new Cell(text, Measured.notApplicable(), OptionalDouble.empty());
+        return new Cell(text, Measured.notApplicable(), Optional.empty());
     }
 }

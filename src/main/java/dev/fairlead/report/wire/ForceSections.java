@@ -3,12 +3,15 @@ package dev.fairlead.report.wire;
 import dev.fairlead.findings.Numbers;
 import dev.fairlead.measure.mechanics.answer.ForceBand;
 import dev.fairlead.measure.mechanics.answer.Solution;
+import dev.fairlead.measure.wire.DrawnForces;
+import dev.fairlead.measure.wire.MolarMoment;
 import dev.fairlead.measure.wire.WireForces;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Unit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.function.ToDoubleFunction;
@@ -44,7 +47,7 @@ final class ForceSections {
         t.line(
                 "total",
                 "total labial force",
-                List.of(new Cell("not assessed", Measured.unknown(f.missing()), OptionalDouble.empty())),
+                List.of(new Cell("not assessed", Measured.unknown(f.missing()), Optional.empty())),
                 MODEL);
         if (f.missing().isEmpty()) {
             Section.Draft none = new Section.Draft("force", "Force: not assessed", FORCE);
@@ -80,7 +83,8 @@ final class ForceSections {
     private Section force(ForceBand b) {
         double low = f.modulus().orElseThrow().low() / f.modulus().get().usual();
         Section.Draft t = new Section.Draft("force", "Total labial force as tied in", FORCE)
-                .line("band", "least to most: modulus, ties, folds", newtons(b.low(), b.high()), WITH_MODULUS)
+                .line("band", "least to most: modulus, ties, folds", ends(b), WITH_MODULUS)
+                .line("drawn", "  5 to 95 % by draws of what was measured", drawn(), MODEL)
                 .line(
                         "hingedToHeld",
                         "tail hinging in the tube, to held by it",
@@ -88,8 +92,8 @@ final class ForceSections {
                         MODEL)
                 .line("quarter", "a quarter of least to most, mean", newtons(b.low() / 4, b.high() / 4), MODEL);
         gauge(t);
-        after(t, b, 0.5);
-        after(t, b, 1);
+        after(t, b, b.heldCurve().points().get(1).movement());
+        after(t, b, b.heldCurve().points().get(2).movement());
         b.rightOnly().ifPresent(o -> oneSide(t, "right", o));
         b.leftOnly().ifPresent(o -> oneSide(t, "left", o));
         t.note((f.foldsMeasured()
@@ -108,13 +112,28 @@ final class ForceSections {
                         + " GPa, none being declared.";
     }
 
+    /** Both ends with the errors of what was measured, to first order, as a check has them. */
+    private List<Cell> ends(ForceBand b) {
+        Measured low = f.end(c, false);
+        Measured high = f.end(c, true);
+        double newton = Unit.GF.to(Unit.NEWTON, 1);
+        return List.of(
+                Cell.between(low, high),
+                Cell.between(low.chain(b.low(), newton, Unit.NEWTON), high.chain(b.high(), newton, Unit.NEWTON)));
+    }
+
+    private List<Cell> drawn() {
+        DrawnForces d = f.drawn(c).orElseThrow();
+        return both(d.low().p5(), d.high().p95());
+    }
+
     private static void after(Section.Draft t, ForceBand b, double movement) {
         OptionalDouble hinged = b.hingedCurve().forwardAfter(movement);
         OptionalDouble held = b.heldCurve().forwardAfter(movement);
-        if (hinged.isPresent() && held.isPresent()) {
+        if (movement < b.heldCurve().standOff() && hinged.isPresent() && held.isPresent()) {
             t.line(
-                    "after" + Numbers.plain(movement * 10, 0),
-                    "after " + Numbers.plain(movement, 1) + " mm of movement, hinging to held",
+                    "after" + Numbers.plain(movement * 100, 0),
+                    "after " + Numbers.plain(movement, 2) + " mm of movement, hinging to held",
                     newtons(hinged.getAsDouble(), held.getAsDouble()),
                     MODEL);
         }
@@ -152,11 +171,8 @@ final class ForceSections {
                         ends(b, Unit.NEWTON, s -> -s.force().y()),
                         MODEL)
                 .line("buccal", "force on the molar, towards the cheek", buccal(b), MODEL)
-                .line(
-                        "moment",
-                        "couple at the tube, N mm",
-                        ends(b, Unit.RATIO, s -> Math.abs(s.moment().x())),
-                        MODEL)
+                .line("moment", "couple at the tube, N mm", ends(b, Unit.RATIO, MolarMoment::couple), MODEL)
+                .line("tipping", "moment that tips it distally, N mm", tipping(b), MODEL, "from-memory")
                 .line(
                         "foldSwing",
                         "fold swings towards the cheek by",
@@ -164,7 +180,9 @@ final class ForceSections {
                         MODEL)
                 .line("runSwing", "run in front of it swings by", ends(b, Unit.MM, Solution.Side::runSwing), MODEL)
                 .note(
-                        "The couple is that of the wire in the tube; what tips the molar is this and the force times its height over the molar's centre of resistance.")
+                        "The couple is that of the wire in the tube. What tips the molar is this and the distal force times its height over the centre of resistance, taken "
+                                + Numbers.text(MolarMoment.depth())
+                                + " below the tube (from memory). The vertical force is left out.")
                 .note("Together the molars get as much distally as the incisors get labially, always.")
                 .done();
     }
@@ -181,6 +199,16 @@ final class ForceSections {
                         unit));
     }
 
+    private static List<Cell> tipping(ForceBand b) {
+        return List.of(
+                Cell.between(
+                        MolarMoment.tipping(b.hinged().right()),
+                        MolarMoment.tipping(b.held().right())),
+                Cell.between(
+                        MolarMoment.tipping(b.hinged().left()),
+                        MolarMoment.tipping(b.held().left())));
+    }
+
     private static List<Cell> buccal(ForceBand b) {
         return List.of(
                 Cell.range(
@@ -192,8 +220,8 @@ final class ForceSections {
     }
 
     private Section stress(ForceBand b) {
-        double stiffest = f.modulus().orElseThrow().high() / f.modulus().get().usual();
-        double most = b.held().peak().inner() * stiffest;
+        double most = f.judgedStress();
+        DrawnForces.Spread drawn = f.drawn(c).orElseThrow().stress();
         Section.Draft t = new Section.Draft("stress", "Stress", List.of("tail hinging", "tail held"))
                 .line(
                         "peak",
@@ -203,6 +231,11 @@ final class ForceSections {
                                 Cell.of(b.held().peak().inner(), Unit.MPA)),
                         MODEL)
                 .line("peakMost", "  held, highest modulus: judged by this", List.of(Cell.of(most, Unit.MPA)), MODEL)
+                .line(
+                        "peakDrawn",
+                        "    5 to 95 % by draws of what was measured",
+                        List.of(Cell.range(drawn.p5(), drawn.p95(), Unit.MPA)),
+                        MODEL)
                 .line(
                         "proof",
                         "0.2 % proof strength",

@@ -1,76 +1,117 @@
 package dev.fairlead.report.wire;
 
 import dev.fairlead.findings.Numbers;
-import dev.fairlead.measure.mechanics.answer.ForceBand;
+import dev.fairlead.measure.records.Readings;
+import dev.fairlead.measure.schedule.Forecast;
+import dev.fairlead.measure.schedule.Route;
+import dev.fairlead.measure.space.SpaceAnalysis;
+import dev.fairlead.measure.wire.StandOffCurve;
 import dev.fairlead.measure.wire.WireForces;
 import dev.fairlead.measure.wire.WireGeometry;
 import dev.fairlead.model.Case;
+import dev.fairlead.model.Clinic;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Unit;
 import dev.fairlead.model.shape.Edit;
+import dev.fairlead.report.picture.CustomaryForce;
 import java.util.List;
-import java.util.function.Function;
+import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** The same plan with wires of other sizes, in one table. */
 final class SizeSection {
-    private SizeSection() {}
+    private static final String[] BY = {"mechanics-model", "geometry"};
+    private static final Cell NONE = Cell.words("-");
 
-    /** One line for each diameter, mm; {@code forces} works one case out. */
-    static Section of(Case c, List<Double> sizes, Function<Case, WireForces> forces) {
+    private final Case c;
+    private final Measured right;
+    private final Measured left;
+    private final CustomaryForce customary;
+
+    /** At these stand-offs. */
+    SizeSection(Case c, Measured right, Measured left, CustomaryForce customary) {
+        this.c = c;
+        this.right = right;
+        this.left = left;
+        this.customary = customary;
+    }
+
+    /** One line for each diameter, mm. */
+    Section of(List<Double> sizes) {
         Section.Draft t = new Section.Draft(
                 "sizes",
                 "The same plan with other sizes of wire",
-                List.of("total, gf", "1 mm on, gf", "peak, MPa", "blank, mm"));
-        for (double d : sizes) {
-            Case other = Edit.set(c, "/wire/size", d);
-            WireForces f = forces.apply(other);
-            Measured blank = WireGeometry.of(other).blank();
-            Cell length = blank.known()
-                    ? new Cell(Numbers.plain(blank.value(), 1), blank, java.util.OptionalDouble.empty())
-                    : Cell.of(blank);
-            String id = "d" + Numbers.plain(d, 3);
-            if (f.band().isEmpty()) {
-                Cell none = f.missing().isEmpty() ? Cell.words("not assessed") : Cell.of(Measured.unknown(f.missing()));
-                t.line(
-                        id,
-                        size(d),
-                        List.of(none, Cell.words("-"), Cell.words("-"), length),
-                        "mechanics-model",
-                        "geometry");
-                f.failures().stream().findFirst().ifPresent(why -> t.note(size(d) + " is not assessed: " + why + "."));
-                continue;
-            }
-            ForceBand b = f.band().get();
-            double most = b.held().peak().inner()
-                    * f.modulus().orElseThrow().high()
-                    / f.modulus().get().usual();
-            t.line(
-                    id,
-                    size(d),
-                    List.of(
-                            bare(b.low(), b.high()),
-                            b.hingedCurve().forwardAfter(1).isPresent()
-                                            && b.heldCurve().forwardAfter(1).isPresent()
-                                    ? bare(
-                                            b.hingedCurve().forwardAfter(1).getAsDouble(),
-                                            b.heldCurve().forwardAfter(1).getAsDouble())
-                                    : Cell.words("-"),
-                            new Cell(
-                                    Numbers.plain(most, 0),
-                                    Measured.exact(most, Unit.MPA),
-                                    java.util.OptionalDouble.empty()),
-                            length),
-                    "mechanics-model",
-                    "geometry");
-        }
+                List.of("total, gf", "peak, MPa", "fits at, mm", "visits", "blank, mm"));
+        sizes.forEach(d -> line(t, d, Edit.set(c, "/wire/size", d)));
         return t.note(
-                        "Total: least to most. 1 mm on, after so much movement: tail hinging to held. Peak: tail held, highest modulus. Beak, legs, stand-off, modulus and proof strength"
-                                + " as in the case; force goes with the fourth power of the diameter, and a thinner wire makes a tighter bend on the same beak.")
+                        "Total: least to most at the stand-off named above. Peak: tail held, highest modulus. Fits at: stand-off"
+                                + " at which the middle of the band is " + customary.words()
+                                + ", both sides in that proportion. Visits: expected activations for the plan at the larger of"
+                                + " these stand-offs, the planned one at most.")
+                .note(
+                        "Beak, legs, modulus and proof strength as in the case; force goes with about the fourth power of the"
+                                + " diameter, and a thinner wire makes a tighter bend on the same beak.")
                 .done();
     }
 
+    private void line(Section.Draft t, double d, Case other) {
+        Measured blank = WireGeometry.of(other).blank();
+        Cell length =
+                blank.known() ? new Cell(Numbers.plain(blank.value(), 1), blank, Optional.empty()) : Cell.of(blank);
+        String id = "d" + Numbers.plain(d, 3);
+        Optional<StandOffCurve> curve = StandOffCurve.of(other, right, left);
+        if (curve.isEmpty()) {
+            List<String> missing = WireForces.of(other, right, left).missing();
+            Cell none = missing.isEmpty() ? Cell.words("not assessed") : Cell.of(Measured.unknown(missing));
+            t.line(id, size(d), List.of(none, NONE, NONE, NONE, length), BY);
+            return;
+        }
+        StandOffCurve.Point at = curve.get().asked();
+        t.line(
+                id,
+                size(d),
+                List.of(
+                        bare(at.low(), at.high()),
+                        new Cell(
+                                Numbers.plain(at.stress(), 0), Measured.exact(at.stress(), Unit.MPA), Optional.empty()),
+                        fits(
+                                curve.get(),
+                                curve.get().standOffFor(customary.least()),
+                                curve.get().standOffFor(customary.most())),
+                        visits(other, curve.get().standOffFor(customary.most())),
+                        length),
+                BY);
+    }
+
+    private static Cell fits(StandOffCurve curve, OptionalDouble least, OptionalDouble most) {
+        if (least.isEmpty()) {
+            return Cell.words("over " + Numbers.plain(curve.searchedTo(), 1));
+        }
+        Measured from = Measured.exact(least.getAsDouble(), Unit.MM);
+        return most.isEmpty()
+                ? new Cell("from " + Numbers.plain(from.value(), 1), from, Optional.empty())
+                : new Cell(
+                        Numbers.plain(from.value(), 1) + " to " + Numbers.plain(most.getAsDouble(), 1),
+                        from,
+                        Optional.of(Measured.exact(most.getAsDouble(), Unit.MM)));
+    }
+
+    /** Activations that the plan still takes where no side is opened farther than the customary band allows. */
+    private Cell visits(Case other, OptionalDouble most) {
+        double share = Math.min(1, most.orElse(Double.MAX_VALUE) / Math.max(right.value(), left.value()));
+        Case at = Edit.set(
+                Edit.set(other, "/plan/standOffRight", share * right.value()),
+                "/plan/standOffLeft",
+                share * left.value());
+        return Forecast.now(at, SpaceAnalysis.of(new Readings(at), false), Clinic.PUBLISHED)
+                .map(Route::activations)
+                .map(v -> new Cell(
+                        String.valueOf(v.expected()), Measured.exact(v.expected(), Unit.COUNT), Optional.empty()))
+                .orElse(NONE);
+    }
+
     private static Cell bare(double a, double b) {
-        Cell gf = Cell.range(Unit.NEWTON.to(Unit.GF, a), Unit.NEWTON.to(Unit.GF, b), Unit.GF);
+        Cell gf = Cell.range(a, b, Unit.GF);
         return new Cell(gf.text().replace(" gf", ""), gf.value(), gf.to());
     }
 

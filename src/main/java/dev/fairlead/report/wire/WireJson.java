@@ -55,8 +55,9 @@ public final class WireJson {
         ObjectNode out = JsonNodeFactory.instance.objectNode();
         if (c.value().known()) {
             out.set("value", ReportJson.number(c.value().value()));
-            c.to().ifPresent(to -> out.set("to", ReportJson.number(to)));
+            c.to().ifPresent(to -> out.set("to", ReportJson.number(to.value())));
             out.set("error", ReportJson.number(c.value().sd()));
+            c.to().ifPresent(to -> out.set("toError", ReportJson.number(to.sd())));
             out.put("unit", c.value().unit().symbol());
         }
         return out.put("text", c.text());

@@ -5,6 +5,7 @@ import dev.fairlead.findings.Report;
 import dev.fairlead.measure.wire.WireForces;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Visit;
+import dev.fairlead.report.picture.CustomaryForce;
 import dev.fairlead.rules.catalogue.Catalogue;
 import dev.fairlead.rules.catalogue.Source;
 import java.util.ArrayList;
@@ -13,7 +14,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.OptionalInt;
-import java.util.function.Function;
 
 /**
  * All numbers of one case's wire.
@@ -44,14 +44,14 @@ public record WireReport(
         double[] limits = catalogue.thresholds().containsKey(STRESS)
                 ? new double[] {catalogue.thresholds().get(STRESS).value()}
                 : new double[0];
-        Function<Case, WireForces> work = each -> visit.isPresent()
-                ? WireForces.atVisit(each, visit.getAsInt(), limits)
-                : WireForces.planned(each, limits);
-        WireForces forces = work.apply(c);
+        WireForces forces =
+                visit.isPresent() ? WireForces.atVisit(c, visit.getAsInt(), limits) : WireForces.planned(c, limits);
         List<Section> sections = new ArrayList<>(new GeometrySections(c).all());
         sections.addAll(new ForceSections(forces, c, visit).all());
         if (!sizes.isEmpty()) {
-            sections.add(SizeSection.of(c, sizes, work));
+            CustomaryForce.of(catalogue)
+                    .ifPresent(k -> sections.add(
+                            new SizeSection(c, forces.standOffRight(), forces.standOffLeft(), k).of(sizes)));
         }
         return new WireReport(
                 c.id(),

@@ -31,6 +31,7 @@ public record CaseHead(Opened opened, String here, int undo, int redo, String wi
             new Tab("numbers", "numbers", "Numbers"),
             new Tab("pictures", "pictures", "Pictures"),
             new Tab("measure", "measure", "Measure"),
+            new Tab("wire", "wire", "Wire"),
             new Tab("visits-page", "visits", "Visits"),
             new Tab("chair", "chair", "Chair"),
             new Tab("report", "report", "Report"),

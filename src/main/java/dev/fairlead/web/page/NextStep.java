@@ -2,6 +2,7 @@ package dev.fairlead.web.page;
 
 import dev.fairlead.check.Checked;
 import dev.fairlead.findings.Finding;
+import dev.fairlead.findings.Numbers;
 import dev.fairlead.findings.Report;
 import dev.fairlead.findings.Weight;
 import dev.fairlead.model.Case;
@@ -58,7 +59,7 @@ public record NextStep(String mark, String step, String reason) {
                                             : "; " + open + " criteria are not assessed because facts are missing."));
         }
         List<SpaceCourse> lacking =
-                sides.stream().filter(s -> s.known() && s.lacking() > 0).toList();
+                sides.stream().filter(s -> s.known() && s.lacking().value() > 0).toList();
         if (sides.stream().allMatch(SpaceCourse::known) && lacking.isEmpty()) {
             return c.holding().cemented().known()
                     ? new NextStep(
@@ -86,7 +87,7 @@ public record NextStep(String mark, String step, String reason) {
         String reason = String.join(
                 ", ",
                 lacking.stream()
-                        .map(s -> SpaceCourse.mm(s.lacking()) + " mm are lacking on the "
+                        .map(s -> Numbers.text(s.lacking()) + " is lacking on the "
                                 + s.side().word())
                         .toList());
         LocalDate last = c.visits().stream()

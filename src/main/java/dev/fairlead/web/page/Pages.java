@@ -18,6 +18,7 @@ public final class Pages {
         new ConsultController(site).install(routes);
         new FormController(site).install(routes);
         new ReadingController(site).install(routes);
+        new WireController(site).install(routes);
         new PlanController(site).install(routes);
         new MeasureController(site).install(routes);
         new WaiveController(site).install(routes);

@@ -2,7 +2,7 @@ package dev.fairlead.web.page;
 
 import dev.fairlead.check.Checked;
 import dev.fairlead.measure.schedule.SideForecast;
-import dev.fairlead.measure.working.Working;
+import dev.fairlead.measure.space.SideSpace;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Side;
@@ -22,8 +22,15 @@ public record SpaceCourse(Side side, Measured target, List<Point> points, List<A
     /** Space to be expected on a day, with the band that holds it in about nine cases of ten, mm. */
     public record Ahead(LocalDate day, double mm, double low, double high) {}
 
-    /** What was measured on a day; the day is null for the records before treatment when their day is unknown. */
-    public record Point(LocalDate day, double mm) {}
+    /**
+     * Space on a day, mm, as read; before treatment what is left of it once the incisors stand in line. The day is null
+     * for the records before treatment when their day is unknown.
+     */
+    public record Point(LocalDate day, Measured space) {
+        public double mm() {
+            return space.value();
+        }
+    }
 
     /** Right then left, as they are seen. */
     static List<SpaceCourse> of(Checked checked) {
@@ -32,20 +39,16 @@ public record SpaceCourse(Side side, Measured target, List<Point> points, List<A
 
     private static SpaceCourse of(Checked checked, Side side) {
         Case c = checked.subject();
-        Measured target = checked.report().workings().stream()
-                .filter(w -> w.id().equals("space.required." + side.word()))
-                .map(Working::value)
-                .findFirst()
-                .orElse(Measured.unknown("/teeth"));
+        SideSpace space = checked.worked().space().side(side);
+        Measured target = space.required();
         List<Point> points = new ArrayList<>();
-        if (c.space().side(side).known()) {
-            points.add(new Point(
-                    c.films().models().value().orElse(null),
-                    c.space().side(side).value()));
+        Measured before = target.minus(space.shortage());
+        if (before.known()) {
+            points.add(new Point(c.films().models().value().orElse(null), before));
         }
         for (Visit v : c.visits()) {
             if (v.side(side).space().known() && v.date().known()) {
-                points.add(new Point(v.date().get(), v.side(side).space().value()));
+                points.add(new Point(v.date().get(), v.side(side).space()));
             }
         }
         if (c.holding().space(side).known()) {
@@ -54,7 +57,7 @@ public record SpaceCourse(Side side, Measured target, List<Point> points, List<A
                             .debonded()
                             .value()
                             .orElse(c.holding().impression().value().orElse(null)),
-                    c.holding().space(side).value()));
+                    c.holding().space(side)));
         }
         // once the brackets are off nothing lies ahead but what is held
         boolean over = c.holding().debonded().known() || c.holding().cemented().known();
@@ -67,7 +70,7 @@ public record SpaceCourse(Side side, Measured target, List<Point> points, List<A
     /** What the forecast draws from the present on; one point alone is no course. */
     private static List<Ahead> ahead(SideForecast f) {
         List<Ahead> all = f.points().stream()
-                .filter(p -> p.date().isPresent())
+                .filter(p -> p.visit() >= 0 && p.date().isPresent())
                 .map(p -> new Ahead(p.date().get(), p.space(), p.low(), p.high()))
                 .toList();
         return all.size() < 2 ? List.of() : all;
@@ -87,9 +90,12 @@ public record SpaceCourse(Side side, Measured target, List<Point> points, List<A
         return now() - points.get(0).mm();
     }
 
-    /** What is still lacking, mm; negative when there is more than is needed. */
-    public double lacking() {
-        return target.value() - now();
+    /**
+     * What is still lacking with its error, mm; negative when there is more than is needed. As in a report: need less
+     * the space that canine and premolars find once the incisors stand in line.
+     */
+    public Measured lacking() {
+        return target.minus(points.get(points.size() - 1).space());
     }
 
     /** How far from the first measurement to the target, in whole per cent from 0 to 100. */

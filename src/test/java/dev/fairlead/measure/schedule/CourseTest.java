@@ -14,7 +14,7 @@ class CourseTest {
         return Course.run(
                 new double[] {left, right},
                 NOTHING,
-                new Course.Drive(new double[] {share, share}, most, standOff, p, true));
+                new Course.Drive(new double[] {share, share}, most, new double[] {standOff, standOff}, p, true));
     }
 
     @Test
@@ -65,7 +65,7 @@ class CourseTest {
         Course c = Course.run(
                 new double[] {1, 1},
                 new double[] {1, 1},
-                new Course.Drive(new double[] {0.5, 0.5}, 9, 1, Pattern.BOTH_SIDES, false));
+                new Course.Drive(new double[] {0.5, 0.5}, 9, new double[] {1, 1}, Pattern.BOTH_SIDES, false));
         assertThat(c.openings()).isEqualTo(1);
         assertThat(c.end()).isEqualTo(2);
     }

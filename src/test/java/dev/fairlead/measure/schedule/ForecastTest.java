@@ -160,4 +160,43 @@ class ForecastTest {
         Forecast f = forecast(before().set("/plan/start", "2026-01-20"));
         assertThat(f.side(Side.LEFT).points().get(0).date()).contains(LocalDate.of(2026, 3, 1));
     }
+
+    @Test
+    void readingsAndForecastsAreToldApartAndTheBandGoesOnFromTheLastReading() {
+        SideForecast left = forecast(SampleCase.full()).side(Side.LEFT);
+        List<SideForecast.Point> read =
+                left.points().stream().filter(SideForecast.Point::measured).toList();
+        List<SideForecast.Point> ahead =
+                left.points().stream().filter(p -> !p.measured()).toList();
+        assertThat(read).hasSize(3).allMatch(p -> p.visit() <= 0);
+        SideForecast.Point last = read.get(2);
+        assertThat(last.visit()).isZero();
+        assertThat(last.space()).isEqualTo(left.space().value());
+        // nine of ten: 1.645 standard errors of the reading to either side
+        assertThat(last.high() - last.space()).isEqualTo(1.6448536 * left.space().sd(), within(1e-6));
+        for (SideForecast.Point p : ahead) {
+            assertThat(p.visit()).isPositive();
+            assertThat(p.high() - p.low()).isGreaterThanOrEqualTo(last.high() - last.low() - 1e-9);
+        }
+    }
+
+    @Test
+    void aLastVisitWhoseSpaceNobodyReadIsNoReading() {
+        SideForecast left = forecast(SampleCase.full().without("/visits/2/left/space")).side(Side.LEFT);
+        assertThat(left.points().stream().filter(p -> p.visit() == 0 && p.measured()))
+                .isEmpty();
+    }
+
+    @Test
+    void sidesOfASidedPlanRunByTheirOwnStandOff() {
+        // 0.65 of 1.5 mm is 0.975 mm a visit, of 0.75 mm 0.4875: 2 mm take 3 visits on the left and 5 on the right
+        Forecast f = forecast(before().set("/plan/advanceLeft", 2)
+                .set("/plan/advanceRight", 2)
+                .without("/plan/standOff")
+                .set("/plan/standOffLeft", 1.5)
+                .set("/plan/standOffRight", 0.75)
+                .set("/plan/intervalWeeks", 5));
+        assertThat(f.side(Side.LEFT).reached().orElseThrow().expected()).isEqualTo(3);
+        assertThat(f.side(Side.RIGHT).reached().orElseThrow().expected()).isEqualTo(4);
+    }
 }

@@ -23,6 +23,8 @@ import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -96,7 +98,7 @@ class BenchSheetTest {
         byte[] pdf = pdf("heron-07-clean", paper);
         WireGeometry g = WireGeometry.of(checked.subject());
         ArchPath path = new ArchPath(g.line().curve());
-        Strokes.Path arch = Strokes.of(pdf, 1).stream()
+        Strokes.Path arch = Strokes.of(pdf, 2).stream()
                 .filter(p -> p.points().size() > 100 && p.width() > 30)
                 .findFirst()
                 .orElseThrow();
@@ -144,7 +146,7 @@ class BenchSheetTest {
                 assertThat(document.getPage(0).getMediaBox().getHeight() / 72 * 25.4)
                         .isCloseTo(paper.height(), within(0.1));
             }
-            assertThat(pages).isBetween(4, 6);
+            assertThat(pages).isBetween(4, 7);
             for (int page = 1; page <= pages; page++) {
                 for (Strokes.Path p : Strokes.of(pdf, page)) {
                     assertThat(p.left()).isGreaterThan(10);
@@ -173,16 +175,23 @@ class BenchSheetTest {
         byte[] pdf = pdf("heron-07-clean", Paper.A4);
         WireGeometry g = WireGeometry.of(checked("heron-07-clean").subject());
         assertThat(Pdfs.text(pdf, 1))
+                .as("the first page is enough to bend from")
                 .contains(
                         "Measure this rule first",
-                        "first bend, its middle",
-                        Numbers.text(g.right().firstBend()),
-                        "0.508 mm (0.020 in)");
+                        "Order of bending",
+                        "12 At the chair: open and level",
+                        Numbers.plain(g.right().firstBend().value(), 1) + " ± 0.5 mm",
+                        Numbers.plain(g.left().offset().value(), 1) + " ± 0.5",
+                        "inside",
+                        "outside");
         assertThat(everyPage(pdf))
                 .contains(
-                        "gap to open with the plier",
+                        "gap wider at its free end than at its bend",
+                        "0.508 mm (0.020 in)",
+                        "first bend, its middle",
+                        "Here: ",
                         "MPa below the proof",
-                        "(20.0 ± 1.5)°",
+                        "20 ± 5.0°",
                         "Order of bending",
                         Numbers.plain(g.right().firstBend().value(), 1) + " mm")
                 .containsPattern("\\d+ ± \\d+ to \\d+ ± \\d+ gf")
@@ -214,6 +223,71 @@ class BenchSheetTest {
         assertThat(sheet.refusal(checked("heron-07-clean"))).isEmpty();
     }
 
+    /** 7 pt are 7 x 25.4 / 72 = 2.47 mm. */
+    private static final double SEVEN_POINTS = 7 * 25.4 / 72;
+
+    private static double length(String svg, String name) {
+        Matcher m = Pattern.compile("\\b" + name + "=\"([\\d.]+)(mm|)\"").matcher(svg);
+        assertThat(m.find()).isTrue();
+        return Double.parseDouble(m.group(1)) * (m.group(2).isEmpty() ? 25.4 / 96 : 1);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "heron-07-clean",
+                "oystercatcher-04-sided-plan",
+                "brambling-27-sided-plan-wide-arch",
+                "snipe-14-ends-left-long",
+                "turnstone-11-over-advanced"
+            })
+    void drawingsHaveLettersOfSevenPointsAndNameTheirDirections(String name) throws IOException {
+        String html = sheet.html(checked(name), Paper.LETTER);
+        Matcher drawings = Pattern.compile("<svg .*?</svg>", Pattern.DOTALL).matcher(html);
+        int steps = 0;
+        while (drawings.find()) {
+            String svg = drawings.group();
+            Matcher box = Pattern.compile("viewBox=\"0 0 ([\\d.]+)").matcher(svg);
+            assertThat(box.find()).isTrue();
+            double scale = length(svg, "width") / Double.parseDouble(box.group(1));
+            Matcher letters = Pattern.compile("font-size=\"([\\d.]+)\"").matcher(svg);
+            while (letters.find()) {
+                assertThat(Double.parseDouble(letters.group(1)) * scale)
+                        .as(svg.substring(0, 120))
+                        .isGreaterThanOrEqualTo(SEVEN_POINTS - 0.005);
+            }
+            if (svg.contains("id=\"step")) {
+                steps++;
+                boolean side = svg.contains(">occlusal<") && svg.contains(">gingival<");
+                boolean above = svg.contains(">right<") && svg.contains(">left<");
+                assertThat(side || above).as("directions of " + svg.substring(0, 60)).isTrue();
+                assertThat(!side || svg.contains(">mesial<") && svg.contains(">distal<"))
+                        .as("mesial and distal of " + svg.substring(0, 60))
+                        .isTrue();
+            }
+        }
+        assertThat(steps).isEqualTo(12);
+        assertThat(html).doesNotContainPattern("font-size: ?[0-6](\\.\\d+)?pt");
+    }
+
+    @Test
+    void aSidedPlanPrintsTwoOpenings() throws IOException {
+        Case c = Edit.set(
+                Edit.set(Edit.forget(checked("heron-07-clean").subject(), "/plan/standOff"), "/plan/standOffRight", 2.0),
+                "/plan/standOffLeft",
+                1.0);
+        String html = sheet.html(check(c), Paper.A4);
+        assertThat(html).contains("stand-off, right", "stand-off, left", "R 2.0, L 1.0 mm").containsPattern("R 3\\d, L 2\\d°");
+    }
+
+    @Test
+    void whatIsOpenStandsInABoxAtTheTop() throws IOException {
+        byte[] pdf = pdf("turnstone-11-over-advanced", Paper.A4);
+        String first = Pdfs.text(pdf, 1);
+        assertThat(first).contains("Open before this wire is made or goes in");
+        assertThat(first.indexOf("Open before")).isLessThan(first.indexOf("Order of bending"));
+    }
+
     @Test
     void sameCaseIsSameBytes() throws IOException {
         assertThat(pdf("heron-07-clean", Paper.A4)).isEqualTo(sheet.pdf(checked("heron-07-clean"), Paper.A4));
@@ -227,7 +301,10 @@ class BenchSheetTest {
                 .contains(
                         "width=\"" + trim(paper.width()) + "mm\"",
                         "height=\"" + trim(paper.height()) + "mm\"",
-                        "viewBox=\"0 0 " + trim(paper.width()) + " " + trim(paper.height()) + "\"");
+                        "viewBox=\"0 0 " + trim(paper.width()) + " " + trim(paper.height()) + "\"")
+                .as("the drawings alone: no checklist is in it")
+                .doesNotContain("checklist")
+                .contains("a rule of 100 mm", "both folds from the cheek");
     }
 
     private static String trim(double v) {

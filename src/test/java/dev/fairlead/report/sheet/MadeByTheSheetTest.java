@@ -8,7 +8,6 @@ import dev.fairlead.findings.Findings;
 import dev.fairlead.measure.CaseBuilder;
 import dev.fairlead.measure.SampleCase;
 import dev.fairlead.measure.gather.Calculations;
-import dev.fairlead.measure.wire.FoldShape;
 import dev.fairlead.measure.wire.WireGeometry;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Side;
@@ -17,6 +16,8 @@ import dev.fairlead.rules.verdict.Rulebase;
 import dev.fairlead.rules.verdict.Status;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -36,6 +37,13 @@ class MadeByTheSheetTest {
 
     private static double tenth(double value) {
         return Math.round(value * 10) / 10.0;
+    }
+
+    /** What a step says, as somebody reads it from the paper. */
+    private static double number(String step, String pattern) {
+        Matcher m = Pattern.compile(pattern).matcher(step);
+        assertThat(m.find()).as(pattern + " in: " + step).isTrue();
+        return Double.parseDouble(m.group(1));
     }
 
     @ParameterizedTest
@@ -66,18 +74,24 @@ class MadeByTheSheetTest {
         }
         Case planned = b.build();
         WireGeometry sheet = WireGeometry.of(planned);
-        b.set("/wire/blankLength", Math.ceil(sheet.blank().value()));
+        List<String> steps = BendingOrderTest.steps(planned);
+        b.set("/wire/blankLength", Math.ceil(number(steps.get(0), "at least ([\\d.]+) mm")));
+        double leg = number(steps.get(4), "straight leg of ([\\d.]+)");
+        double radius = (number(steps.get(3), "Gap ([\\d.]+)") + tenth(size)) / 2 - size / 2;
+        double height = number(steps.get(6), "to the wire's middle ([\\d.]+) mm");
         for (Side side : Side.values()) {
+            double offset = side == Side.RIGHT
+                    ? number(steps.get(2), "along the wire: ([\\d.]+)")
+                    : number(steps.get(9), "first bend ([\\d.]+)");
+            double first = side == Side.RIGHT
+                    ? number(steps.get(2), "^([\\d.]+)")
+                    : tenth(sheet.left().tube().value() + tube + offset);
             String at = "/bench/" + side.word();
-            b.set(at + "/firstMark", tenth(sheet.marks(side).firstBend().value()))
-                    .set(
-                            at + "/firstBendOffset",
-                            tenth(sheet.marks(side).offset().value()))
-                    .set(at + "/length", tenth(sheet.planned(side).leg().value()))
-                    .set(
-                            at + "/height",
-                            Math.floor(FoldShape.plannedRadius(planned).value() * 40) / 10)
-                    .set(at + "/bendRadius", beak)
+            b.set(at + "/firstMark", first)
+                    .set(at + "/firstBendOffset", offset)
+                    .set(at + "/length", leg)
+                    .set(at + "/height", height)
+                    .set(at + "/bendRadius", radius)
                     .set(at + "/legsOutOfParallel", 0)
                     .set(at + "/outOfSquare", 0);
         }

@@ -15,8 +15,11 @@ import java.util.stream.DoubleStream;
 
 /** Works out a {@link ForceBand}. */
 public final class ForceBands {
-    /** Movement between two points of a load-deflection curve, mm. */
+    /** Movement between two points of a load-deflection curve, mm; the finer one for small stand-offs. */
     private static final double CURVE_STEP = 0.5;
+
+    private static final double FINE_STEP = 0.25;
+    private static final double FINE_UP_TO = 1.25;
 
     private final BandInput in;
     private final List<String> failed = new ArrayList<>();
@@ -36,6 +39,51 @@ public final class ForceBands {
         List<Result> heldPath = path(nominal(), TailSupport.TWO_POINT, usual);
         Result hinged = last(hingedPath);
         Result held = last(heldPath);
+        List<Double> totals = totals(usual, hinged, held);
+        Optional<ForceBand.OneSide> rightOnly = oneSide(true, usual, hinged, held);
+        Optional<ForceBand.OneSide> leftOnly = in.mirrored() ? rightOnly : oneSide(false, usual, hinged, held);
+        if (!failed.isEmpty() || !(hinged instanceof Solution h) || !(held instanceof Solution k)) {
+            return new NoBand(failed);
+        }
+        return new ForceBand(
+                low(totals),
+                high(totals),
+                h,
+                k,
+                curve(TailSupport.HINGE_SPIN, hingedPath),
+                curve(TailSupport.TWO_POINT, heldPath),
+                stress(usual),
+                rightOnly,
+                leftOnly,
+                totals.size());
+    }
+
+    /** The ends of the band and the two usual solutions alone, without curves, stress limits and single sides. */
+    public static Optional<ForceEnds> ends(BandInput input) {
+        ForceBands b = new ForceBands(input);
+        Ties usual = input.ties().get(0);
+        Result hinged = b.solve(b.nominal(), TailSupport.HINGE_SPIN, usual);
+        Result held = b.solve(b.nominal(), TailSupport.TWO_POINT, usual);
+        List<Double> totals = b.totals(usual, hinged, held);
+        return b.failed.isEmpty() && hinged instanceof Solution h && held instanceof Solution k
+                ? Optional.of(new ForceEnds(b.low(totals), b.high(totals), h, k))
+                : Optional.empty();
+    }
+
+    private double low(List<Double> totals) {
+        return totals.stream().mapToDouble(d -> d).min().orElseThrow()
+                * in.eLow()
+                / in.wire().e();
+    }
+
+    private double high(List<Double> totals) {
+        return totals.stream().mapToDouble(d -> d).max().orElseThrow()
+                * in.eHigh()
+                / in.wire().e();
+    }
+
+    /** Total labial force of every variant that was solved, with the modulus of the nominal wire, N. */
+    private List<Double> totals(Ties usual, Result hinged, Result held) {
         List<Double> totals = new ArrayList<>();
         for (TailSupport tube : new TailSupport[] {TailSupport.HINGE_SPIN, TailSupport.TWO_POINT}) {
             for (Ties ties : in.ties()) {
@@ -53,28 +101,7 @@ public final class ForceBands {
                 }
             }
         }
-        Optional<ForceBand.OneSide> rightOnly = oneSide(true, usual, hinged, held);
-        Optional<ForceBand.OneSide> leftOnly = in.mirrored() ? rightOnly : oneSide(false, usual, hinged, held);
-        if (!failed.isEmpty() || !(hinged instanceof Solution h) || !(held instanceof Solution k)) {
-            return new NoBand(failed);
-        }
-        double low = totals.stream().mapToDouble(d -> d).min().orElseThrow()
-                * in.eLow()
-                / in.wire().e();
-        double high = totals.stream().mapToDouble(d -> d).max().orElseThrow()
-                * in.eHigh()
-                / in.wire().e();
-        return new ForceBand(
-                low,
-                high,
-                h,
-                k,
-                curve(TailSupport.HINGE_SPIN, hingedPath),
-                curve(TailSupport.TWO_POINT, heldPath),
-                stress(usual),
-                rightOnly,
-                leftOnly,
-                totals.size());
+        return totals;
     }
 
     /** The total of a solution; empty, and the reason kept, when there is none. */
@@ -149,11 +176,15 @@ public final class ForceBands {
         return follow(folds, tube, ties, fractions());
     }
 
+    private double step() {
+        return in.standOff() <= FINE_UP_TO ? FINE_STEP : CURVE_STEP;
+    }
+
     private double[] fractions() {
-        int steps = (int) Math.ceil(in.standOff() / CURVE_STEP - 1e-9);
+        int steps = (int) Math.ceil(in.standOff() / step() - 1e-9);
         double[] f = new double[steps];
         for (int i = 0; i < steps; i++) {
-            f[steps - 1 - i] = 1 - i * CURVE_STEP / in.standOff();
+            f[steps - 1 - i] = 1 - i * step() / in.standOff();
         }
         return f;
     }
@@ -163,7 +194,7 @@ public final class ForceBands {
         for (int i = path.size() - 1; i >= 0; i--) {
             Solution s = (Solution) path.get(i);
             points.add(new LoadDeflection.Point(
-                    (path.size() - 1 - i) * CURVE_STEP,
+                    (path.size() - 1 - i) * step(),
                     s.forward(),
                     s.vertical(),
                     s.peak().bending()));
