@@ -92,7 +92,7 @@ class WireCommandTest {
                 .isZero();
         try (Stream<Path> made = Files.list(folder)) {
             assertThat(made.map(p -> p.getFileName().toString()).sorted().toList())
-                    .containsExactly("folds.svg", "load.svg", "wire.svg");
+                    .containsExactly("folds.svg", "load.svg", "stand-off.svg", "wire.svg");
         }
         assertThat(CasesTest.run(
                                 "wire",

@@ -68,7 +68,7 @@ public final class StepDrawing {
                         "The right end from the cheek: the second mark one tube length along the leg.",
                         "The right end from the cheek: beak on the occlusal side, the end turned up and backwards.",
                         "The finished fold from the cheek with its heights outside and inside.",
-                        "The tip towards the cheek from above and from the front.",
+                        "The tip towards the cheek, in plan from above and from the front.",
                         "The fold from the cheek with its second bend at the mesial end of the tube.",
                         "The wire from above: right fold seated against its tube, left first bend marked distal to the left tube.",
                         "The right tube from the cheek: wire cut at its distal end.",
@@ -150,7 +150,7 @@ public final class StepDrawing {
         svg.line(Ink.INK, 0.6, 0, whole);
         svg.line(Ink.ACCENT, 0.5, x0, front - 1.8, x0, front + 1.8);
         if (!seated) {
-            svg.text(Ink.ACCENT, LETTER, Anchor.middle, x0, front - 3, "midline mark");
+            svg.text(Ink.ACCENT, LETTER, Anchor.middle, x0, front - 7, "midline");
             return;
         }
         svg.line(
@@ -281,9 +281,9 @@ public final class StepDrawing {
                 arrow(
                         svg,
                         List.of(
-                                new At(x0 + r + 2.2, y0 + 0.4 * r),
-                                new At(x0 + r + 0.6, y0 - 0.9 * r),
-                                new At(x0 - r, y0 - 1.1 * r)));
+                                new At(x0 + r + 2.4, y0 + 0.3 * r),
+                                new At(x0 + r + 1.2, y0 - 0.35 * r),
+                                new At(x0 - 0.4 * r, y0 - 0.55 * r)));
             }
             case SIZES -> sizes(svg, left, x0, y0, low);
             default ->
@@ -326,7 +326,7 @@ public final class StepDrawing {
         double lean = Math.sin(Math.toRadians(SideMarks.TIP));
         double out = Math.max(2.2, 4 * spec.r() * lean * scale);
         svg.turned(Ink.SOFT, LETTER, Anchor.middle, left + 3, top + HEIGHT / 2, -90, "cheek");
-        svg.text(Ink.SOFT, LETTER, Anchor.middle, left + 13, top + 3, "distal")
+        svg.text(Ink.SOFT, LETTER, Anchor.middle, left + 15.5, top + 3, "distal")
                 .text(Ink.SOFT, LETTER, Anchor.middle, left + 13, top + HEIGHT - 1.2, "mesial");
         double x = left + 16;
         double y0 = top + 5;
@@ -339,10 +339,12 @@ public final class StepDrawing {
                 List.of(
                         new At(x, y0),
                         new At(x, y1 + 1.6),
-                        new At(x - out / 2, y0 + 1.2),
-                        new At(x - out, y1 + 1.6),
+                        new At(x - out / 2, y1 + 1.6),
+                        new At(x - out / 2, y0 + 1),
+                        new At(x - out, y0 + 1),
+                        
                         new At(x - out, top + HEIGHT - 4.4)));
-        svg.text(Ink.SOFT, LETTER, Anchor.start, left + 4.4, top + 7.6, "above");
+        svg.bold(Ink.SOFT, LETTER, Anchor.start, left + 1.4, top + 3, "above");
         svg.line(Ink.RULE, 0.2, left + 21, top + 2, left + 21, top + HEIGHT - 2);
         double tall = Math.min(4 * spec.r() * scale, TALL - 3);
         double fx = left + 34;
@@ -359,7 +361,8 @@ public final class StepDrawing {
                         new At(left + WIDTH - 1, fy + tall + 2),
                         new At(left + WIDTH - 1, top + 9)));
         svg.text(Ink.ACCENT, LETTER, Anchor.end, bx + 1, fy + tall * 0.55, Numbers.plain(SideMarks.TIP, 0) + "°");
-        svg.text(Ink.SOFT, LETTER, Anchor.middle, left + 32, top + 3.4, "occlusal")
+        svg.bold(Ink.SOFT, LETTER, Anchor.start, left + 22, top + 3, "front");
+        svg.text(Ink.SOFT, LETTER, Anchor.middle, left + 37, top + 3, "occlusal")
                 .text(Ink.SOFT, LETTER, Anchor.middle, left + 32, top + HEIGHT - 1.2, "gingival");
         svg.turned(Ink.SOFT, LETTER, Anchor.middle, left + 23.8, top + HEIGHT / 2, -90, "cheek");
     }

@@ -35,7 +35,7 @@ final class BendingOrder {
         String gap = leg(Side.RIGHT).known()
                 ? " " + tolerance(allowed.gap(leg(Side.RIGHT).value()))
                 : "";
-        String angle = tolerance(allowed.parallel());
+        String angle = Tolerances.degrees(allowed.parallel());
         return List.of(
                 new Step(
                         "Midline",
@@ -53,7 +53,7 @@ final class BendingOrder {
                 new Step(
                         "First bend",
                         "Round beak (" + beak + ") on the occlusal side. Turn the distal end up and forwards, 180 "
-                                + angle + "°: legs parallel. Gap "
+                                + angle + ": legs parallel. Gap "
                                 + number(readings(Side.RIGHT).gapInside()) + gap
                                 + " mm inside, " + number(readings(Side.RIGHT).gapOutside()) + gap + " mm outside."),
                 new Step(
@@ -64,7 +64,7 @@ final class BendingOrder {
                 new Step(
                         "Second bend",
                         "Round beak on the occlusal side again. Turn the end up and backwards, 180 " + angle
-                                + "°, until it is parallel to the legs. Gap as in 4."),
+                                + ", until it is parallel to the legs. Gap as in 4."),
                 new Step(
                         "Measure the fold",
                         number(readings(Side.RIGHT).heightOutside()) + " mm over all three runs, "
@@ -76,8 +76,8 @@ final class BendingOrder {
                                 + " mm. Higher: anew, nearer to the tip of the beak."),
                 new Step(
                         "Tip to the cheek",
-                        Numbers.plain(SideMarks.TIP, 0) + " " + tolerance(allowed.square())
-                                + "° from upright, until it stands at least " + Tolerances.number(allowed.gingiva())
+                        Numbers.plain(SideMarks.TIP, 0) + " " + Tolerances.degrees(allowed.square())
+                                + " from upright, until it stands at least " + Tolerances.number(allowed.gingiva())
                                 + " mm off the gingiva."),
                 new Step(
                         "Try in",
@@ -95,15 +95,15 @@ final class BendingOrder {
                         "With the distal end of each tube, no more than " + Tolerances.number(allowed.proud())
                                 + " mm proud. Hold the piece that is cut off, eyes covered; count both pieces."),
                 new Step(
-                        "At the chair: open and level",
-                        "For a stand-off of " + each(s -> g.planned(s).standOff()) + " mm open each bend by "
+                        "At the chair: open, level",
+                        "Stand-off " + each(s -> g.planned(s).standOff()) + " mm: open each bend by "
                                 + each(s -> g.planned(s).angle(), 0) + "°: gap "
                                 + each(s -> g.planned(s).gap()) + " " + tolerance(Tolerances.GAP)
-                                + " mm wider at its free end than at its bend (inside there "
-                                + each(s -> readings(s).openInside())
-                                + ", outside " + each(s -> readings(s).openOutside()) + "). The front sinks "
+                                + " mm wider at its free end than at its bend (there "
+                                + each(s -> readings(s).openInside()) + " inside, "
+                                + each(s -> readings(s).openOutside()) + " outside). The front sinks "
                                 + each(s -> g.planned(s).drop())
-                                + " mm: bend the run in front of the fold up by as much, to within "
+                                + " mm: bend the run before the fold up as much, to within "
                                 + Tolerances.number(allowed.level()) + " mm of the slots."));
     }
 

@@ -55,12 +55,12 @@ final class SheetHtml {
                 .open("body");
         head();
         open();
-        rule();
-        strip();
         order();
         missing();
-        arch();
         tables.marks();
+        rule();
+        arch();
+        strip();
         folds();
         tables.force();
         cautions();
@@ -140,8 +140,7 @@ final class SheetHtml {
                 .element("h2", "Order of bending")
                 .element(
                         "p",
-                        "Common practice; what stands behind ± or “no more than” is what the checklist allows. All mm. Right first: the drawings"
-                                + " show the right fold; R and L are the child's right and left.",
+                        "Common practice; behind ± stands what the checklist allows. Lengths in mm. The drawings show the right fold.",
                         "class",
                         "hint");
         List<BendingOrder.Step> steps = new BendingOrder(c.subject, c.geometry, allowed).steps();
@@ -164,7 +163,7 @@ final class SheetHtml {
     }
 
     private void rule() {
-        out.open("div", "class", "first");
+        out.open("div", "class", "first newpage");
         drawing(
                 "rule",
                 "Check rule",
@@ -230,8 +229,7 @@ final class SheetHtml {
         out.close();
         out.element(
                         "p",
-                        "Lay the wire on the line and carry the marks of the right side over; a mark is the middle of its bend. The left side is marked"
-                                + " in step 10, not here.",
+                        "Lay the wire on the line and carry the marks of the right side over; a mark is the middle of its bend. The left: step 10.",
                         "class",
                         "hint")
                 .close();

@@ -163,7 +163,7 @@ final class SheetTables {
         fold("left for later visits, after the whole plan", "", FoldOpening::spare, false);
         fold(
                 "tip towards the cheek",
-                Tolerances.plusMinus(allowed.square()) + "°",
+                Tolerances.degrees(allowed.square()),
                 f -> Measured.exact(SideMarks.TIP, Unit.DEGREE),
                 true);
         row(

@@ -2,6 +2,7 @@ package dev.fairlead.report.sheet;
 
 import dev.fairlead.findings.Numbers;
 import dev.fairlead.model.ErrorKind;
+import dev.fairlead.model.Unit;
 import dev.fairlead.rules.catalogue.Catalogue;
 import dev.fairlead.rules.catalogue.Threshold;
 
@@ -63,6 +64,10 @@ record Tolerances(
 
     static String plusMinus(double tolerance) {
         return "± " + number(tolerance);
+    }
+
+    static String degrees(double tolerance) {
+        return "± " + Numbers.text(tolerance, Unit.DEGREE).replace(".0", "");
     }
 
     static String number(double v) {

@@ -171,8 +171,8 @@ final class ForceSections {
                         ends(b, Unit.NEWTON, s -> -s.force().y()),
                         MODEL)
                 .line("buccal", "force on the molar, towards the cheek", buccal(b), MODEL)
-                .line("moment", "couple at the tube, N mm", ends(b, Unit.RATIO, MolarMoment::couple), MODEL)
-                .line("tipping", "moment that tips it distally, N mm", tipping(b), MODEL, "from-memory")
+                .line("moment", "couple at the tube, N mm; + tips distally", ends(b, Unit.RATIO, MolarMoment::couple), MODEL)
+                .line("tipping", "moment about its resistance, N mm", tipping(b), MODEL, "from-memory")
                 .line(
                         "foldSwing",
                         "fold swings towards the cheek by",
@@ -180,7 +180,7 @@ final class ForceSections {
                         MODEL)
                 .line("runSwing", "run in front of it swings by", ends(b, Unit.MM, Solution.Side::runSwing), MODEL)
                 .note(
-                        "The couple is that of the wire in the tube. What tips the molar is this and the distal force times its height over the centre of resistance, taken "
+                        "The couple is that of the wire in the tube; minus tips the crown mesially. What tips the molar is this and the distal force times its height over the centre of resistance, taken "
                                 + Numbers.text(MolarMoment.depth())
                                 + " below the tube (from memory). The vertical force is left out.")
                 .note("Together the molars get as much distally as the incisors get labially, always.")
@@ -233,7 +233,7 @@ final class ForceSections {
                 .line("peakMost", "  held, highest modulus: judged by this", List.of(Cell.of(most, Unit.MPA)), MODEL)
                 .line(
                         "peakDrawn",
-                        "    5 to 95 % by draws of what was measured",
+                        "    5 to 95 % by draws",
                         List.of(Cell.range(drawn.p5(), drawn.p95(), Unit.MPA)),
                         MODEL)
                 .line(

@@ -63,13 +63,13 @@ final class SizeSection {
         if (curve.isEmpty()) {
             List<String> missing = WireForces.of(other, right, left).missing();
             Cell none = missing.isEmpty() ? Cell.words("not assessed") : Cell.of(Measured.unknown(missing));
-            t.line(id, size(d), List.of(none, NONE, NONE, NONE, length), BY);
+            t.line(id, name(d), List.of(none, NONE, NONE, NONE, length), BY);
             return;
         }
         StandOffCurve.Point at = curve.get().asked();
         t.line(
                 id,
-                size(d),
+                name(d),
                 List.of(
                         bare(at.low(), at.high()),
                         new Cell(
@@ -113,6 +113,14 @@ final class SizeSection {
     private static Cell bare(double a, double b) {
         Cell gf = Cell.range(a, b, Unit.GF);
         return new Cell(gf.text().replace(" gf", ""), gf.value(), gf.to());
+    }
+
+    /** A diameter in inches where it is one that wires come in, else in mm. */
+    private static String name(double mm) {
+        double inch = Math.rint(Unit.MM.to(Unit.INCH, mm) * 1000) / 1000;
+        return Math.abs(Unit.INCH.to(Unit.MM, inch) - mm) < 0.001
+                ? Numbers.plain(inch, 3) + " in"
+                : Numbers.plain(mm, 3) + " mm";
     }
 
     /** A diameter as people know it: 0.508 mm (0.020 in). */

@@ -34,7 +34,7 @@ public final class WireText {
     private static void section(Section s, List<String> keys, StringBuilder out) {
         int columns = s.lines().stream().mapToInt(l -> l.cells().size()).max().orElse(1);
         columns = Math.max(columns, s.head().size());
-        int wide = columns <= 2 ? WIDE : columns == 3 ? WIDE - 1 : NARROW;
+        int wide = columns <= 2 ? WIDE : columns == 3 ? WIDE - 1 : columns == 4 ? NARROW : NARROW - 1;
         int label = Wrap.WIDTH - 2 - columns * wide;
         String title = s.title().toUpperCase(Locale.ROOT);
         boolean roomy = Wrap.columns(title) <= label + 1;

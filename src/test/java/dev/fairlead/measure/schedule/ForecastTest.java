@@ -173,7 +173,8 @@ class ForecastTest {
         assertThat(last.visit()).isZero();
         assertThat(last.space()).isEqualTo(left.space().value());
         // nine of ten: 1.645 standard errors of the reading to either side
-        assertThat(last.high() - last.space()).isEqualTo(1.6448536 * left.space().sd(), within(1e-6));
+        assertThat(last.high() - last.space())
+                .isEqualTo(1.6448536 * left.space().sd(), within(1e-6));
         for (SideForecast.Point p : ahead) {
             assertThat(p.visit()).isPositive();
             assertThat(p.high() - p.low()).isGreaterThanOrEqualTo(last.high() - last.low() - 1e-9);
@@ -182,7 +183,8 @@ class ForecastTest {
 
     @Test
     void aLastVisitWhoseSpaceNobodyReadIsNoReading() {
-        SideForecast left = forecast(SampleCase.full().without("/visits/2/left/space")).side(Side.LEFT);
+        SideForecast left =
+                forecast(SampleCase.full().without("/visits/2/left/space")).side(Side.LEFT);
         assertThat(left.points().stream().filter(p -> p.visit() == 0 && p.measured()))
                 .isEmpty();
     }

@@ -24,7 +24,8 @@ class HonestBandTest {
 
     /** A case of which nothing is measured that forces follow, so that the stand-offs alone have an error. */
     private static ForceLaw law(Measured left, Measured right) {
-        CaseBuilder b = base().without("/arch/molarWidth").without("/arch/molarDepth").without("/wire/beakRadius");
+        CaseBuilder b =
+                base().without("/arch/molarWidth").without("/arch/molarDepth").without("/wire/beakRadius");
         for (String side : new String[] {"left", "right"}) {
             b.without("/bench/" + side + "/bendRadius").without("/bench/" + side + "/length");
         }
@@ -39,7 +40,8 @@ class HonestBandTest {
 
     @Test
     void drawsOfAForceAreThePowersOfANormal() {
-        // low goes with the sum of both stand-offs to the power 0.60, high to 0.66; the sum is normal with sd 0.2 sqrt 2
+        // low goes with the sum of both stand-offs to the power 0.60, high to 0.66; the sum is normal with sd 0.2 sqrt
+        // 2
         DrawnForces d = law(read("left", 1.5, 0.2), read("right", 1.5, 0.2)).drawn(200, 300, 600);
         double share = Z95 * 0.2 * Math.sqrt(2) / 3;
         assertThat(d.low().p5()).isCloseTo(200 * Math.pow(1 - share, 0.60), within(1.0));
@@ -56,7 +58,8 @@ class HonestBandTest {
 
     @Test
     void nothingUncertainIsNoBand() {
-        DrawnForces d = law(Measured.exact(1.5, Unit.MM), Measured.exact(1.5, Unit.MM)).drawn(200, 300, 600);
+        DrawnForces d =
+                law(Measured.exact(1.5, Unit.MM), Measured.exact(1.5, Unit.MM)).drawn(200, 300, 600);
         assertThat(d.low().p5()).isEqualTo(200);
         assertThat(d.stress().p95()).isEqualTo(600);
     }
@@ -74,7 +77,8 @@ class HonestBandTest {
                         Measured.exact(300, Unit.GF),
                         Measured.exact(600, Unit.MPA),
                         Measured.notApplicable()));
-        assertThat(d.stress().p95()).isGreaterThan(600 + Z95 * first.peakStress().sd() + 5);
+        assertThat(d.stress().p95())
+                .isGreaterThan(600 + Z95 * first.peakStress().sd() + 5);
     }
 
     @Test
@@ -90,7 +94,9 @@ class HonestBandTest {
         assertThat(d.low().p95() - d.low().p5())
                 .isCloseTo(2 * Z95 * f.end(c, false).sd(), Percentage.withPercentage(12));
         assertThat(d.stress().p5()).isLessThan(f.judgedStress());
-        assertThat(WireForces.planned(c).drawn(c)).as("the same draws every time").contains(d);
+        assertThat(WireForces.planned(c).drawn(c))
+                .as("the same draws every time")
+                .contains(d);
     }
 
     @Test
@@ -105,7 +111,8 @@ class HonestBandTest {
 
     private static double high(double standOff) {
         Case c = base().set("/plan/standOff", standOff).build();
-        return Unit.NEWTON.to(Unit.GF, WireForces.planned(c).band().orElseThrow().high());
+        return Unit.NEWTON.to(
+                Unit.GF, WireForces.planned(c).band().orElseThrow().high());
     }
 
     @Test
@@ -134,8 +141,10 @@ class HonestBandTest {
             WireForces f = WireForces.planned(base().set("/plan/standOff", s).build());
             StandOffCurve.Point p = curve.at(s);
             Percentage half = Percentage.withPercentage(0.7);
-            assertThat(p.low()).isCloseTo(Unit.NEWTON.to(Unit.GF, f.band().orElseThrow().low()), half);
-            assertThat(p.high()).isCloseTo(Unit.NEWTON.to(Unit.GF, f.band().get().high()), half);
+            assertThat(p.low())
+                    .isCloseTo(Unit.NEWTON.to(Unit.GF, f.band().orElseThrow().low()), half);
+            assertThat(p.high())
+                    .isCloseTo(Unit.NEWTON.to(Unit.GF, f.band().get().high()), half);
             assertThat(p.stress()).isCloseTo(f.judgedStress(), half);
         }
         assertThat(curve.asked().high()).isCloseTo(curve.at(1.5).high(), within(1e-6));

@@ -55,9 +55,10 @@ class WirePicturesTest {
             assertThat(gf(row.get(3), 1)).isGreaterThanOrEqualTo(gf(row.get(2), 0) - 1);
         }
         // reference model at 1.0 mm, from its curve: two thirds of what it has at 1.5 mm (245 to 385 gf), by a force
-        // that goes with the stand-off to the power 0.6 to 0.9
-        assertThat(gf(first.get(1), 0)).isBetween(245 * Math.pow(2 / 3.0, 0.9) * 0.93, 245 * Math.pow(2 / 3.0, 0.6));
-        assertThat(gf(first.get(2), 0)).isBetween(385 * Math.pow(2 / 3.0, 0.9) * 0.93, 385 * Math.pow(2 / 3.0, 0.6) * 1.05);
+        // that goes with the stand-off to the power 0.6 to 0.9; its folds differ by 0.1 mm from the reference's
+        assertThat(gf(first.get(1), 0)).isBetween(245 * Math.pow(2 / 3.0, 0.9) * 0.93, 245 * Math.pow(2 / 3.0, 0.6) * 1.05);
+        assertThat(gf(first.get(2), 0))
+                .isBetween(385 * Math.pow(2 / 3.0, 0.9) * 0.93, 385 * Math.pow(2 / 3.0, 0.6) * 1.05);
         // half of the stand-off leaves about half of the force, 0.25 mm steps for 1.0 mm of stand-off
         assertThat(load.rows()).extracting(r -> r.get(0)).hasSize(5);
         assertThat(gf(load.rows().get(2).get(2), 0) / gf(first.get(2), 0)).isBetween(0.45, 0.60);
@@ -90,7 +91,8 @@ class WirePicturesTest {
             double wide = Double.parseDouble(box.group(1));
             for (String css : List.of(page, report)) {
                 String which = p.id().equals("wire") ? "picture-wire" : "picture";
-                Matcher least = Pattern.compile("svg\\." + which + " \\{[^}]*min-width: ([\\d.]+)rem").matcher(css);
+                Matcher least = Pattern.compile("svg\\." + which + " \\{[^}]*min-width: ([\\d.]+)rem")
+                        .matcher(css);
                 assertThat(least.find()).isTrue();
                 double pixels = Double.parseDouble(least.group(1)) * 16;
                 Matcher letters = Pattern.compile("font-size=\"([\\d.]+)\"").matcher(p.svg());

@@ -31,7 +31,8 @@ class BendingOrderTest {
                 .set("/wire/beakRadius", 0.75)
                 .set("/wire/size", 0.5)
                 .set("/hardware/right/length", 3));
-        assertThat(steps.get(3)).contains("1.5 ± 0.26 mm inside", "2.5 ± 0.26 mm outside", "0.75 mm radius", "180 ± 5.0°");
+        assertThat(steps.get(3))
+                .contains("1.5 ± 0.26 mm inside", "2.5 ± 0.26 mm outside", "0.75 mm radius", "180 ± 5°");
         assertThat(steps.get(6)).contains("4.5 mm over all three runs", "3.5 mm inside", "no more than 0.5 mm higher");
         // along the wire from mark to mark: half a circle and the leg
         assertThat(steps.get(4)).contains("6.1 ± 0.5 mm along the wire");
@@ -39,13 +40,13 @@ class BendingOrderTest {
 
     @Test
     void theOpenedGapIsWiderAtItsEndThanAtItsBend() {
-        // legs at a right angle: the bend of 1 mm spans a quarter circle of 2 mm, so its end lies 2 mm off the other leg
+        // legs at a right angle: the bend of 1 mm spans a quarter circle of 2 mm, so its end lies 2 mm off the other
+        // leg
         // and the leg's end 3 mm further
         assertThat(FoldReadings.apart(1, 3, Math.PI / 2)).isCloseTo(5, within(1e-9));
         assertThat(FoldReadings.apart(1, 3, 0)).isCloseTo(2, within(1e-9));
         // 30 degrees: r' = pi / (5 pi / 6) = 1.2; 1.2 (1 + cos 30) + 3 sin 30
-        assertThat(FoldReadings.apart(1, 3, Math.PI / 6))
-                .isCloseTo(1.2 * (1 + Math.sqrt(3) / 2) + 1.5, within(1e-9));
+        assertThat(FoldReadings.apart(1, 3, Math.PI / 6)).isCloseTo(1.2 * (1 + Math.sqrt(3) / 2) + 1.5, within(1e-9));
     }
 
     @Test

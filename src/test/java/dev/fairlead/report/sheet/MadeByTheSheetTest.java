@@ -77,7 +77,7 @@ class MadeByTheSheetTest {
         List<String> steps = BendingOrderTest.steps(planned);
         b.set("/wire/blankLength", Math.ceil(number(steps.get(0), "at least ([\\d.]+) mm")));
         double leg = number(steps.get(4), "straight leg of ([\\d.]+)");
-        double radius = (number(steps.get(3), "Gap ([\\d.]+)") + tenth(size)) / 2 - size / 2;
+        double radius = number(steps.get(3), "\\(([\\d.]+) mm radius");
         double height = number(steps.get(6), "to the wire's middle ([\\d.]+) mm");
         for (Side side : Side.values()) {
             double offset = side == Side.RIGHT

@@ -53,10 +53,18 @@ class SpaceCourseTest {
             assertThat(s.lacking().value())
                     .isEqualTo(
                             s.target().value()
-                                    - c.subject().visits().get(last).side(s.side()).space().value(),
+                                    - c.subject()
+                                            .visits()
+                                            .get(last)
+                                            .side(s.side())
+                                            .space()
+                                            .value(),
                             within(1e-9));
-            assertThat(s.ahead()).as("from the last reading on").allSatisfy(a -> assertThat(a.day())
-                    .isAfterOrEqualTo(c.subject().visits().get(last).date().get()));
+            assertThat(s.ahead())
+                    .as("from the last reading on")
+                    .allSatisfy(a -> assertThat(a.day())
+                            .isAfterOrEqualTo(
+                                    c.subject().visits().get(last).date().get()));
         }
     }
 }
