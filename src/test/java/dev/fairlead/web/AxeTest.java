@@ -43,6 +43,7 @@ class AxeTest {
         "/cases/early.json/findings",
         "/cases/early.json/numbers",
         "/cases/sample.json/pictures",
+        "/cases/sample.json/wire",
         "/cases/early.json/report",
         "/cases/sample.json/visits",
         "/cases/sample.json/chair?q=1",

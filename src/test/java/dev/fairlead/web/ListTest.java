@@ -178,6 +178,16 @@ class ListTest {
             assertThat(pages.get("/cases/sample.json/pictures").body())
                     .contains("<svg", "The numbers as a table", "id=\"picture-");
             assertThat(pages.get("/cases/early.yaml/pictures").body()).contains("Cannot be drawn yet. Missing:");
+            assertThat(pages.get("/cases/sample.json/wire").body())
+                    .contains(
+                            "The same plan with other sizes of wire",
+                            "Force against stand-off",
+                            "fits at, mm",
+                            "visits",
+                            "5 to 95 % by draws",
+                            "customary 140 to 240 gf")
+                    .containsPattern("(?s)0\\.016 in</th>.*0\\.018 in</th>");
+            assertThat(pages.get("/cases/early.yaml/wire").body()).contains("not assessed", "Missing:");
         }
     }
 

@@ -342,7 +342,6 @@ public final class StepDrawing {
                         new At(x - out / 2, y1 + 1.6),
                         new At(x - out / 2, y0 + 1),
                         new At(x - out, y0 + 1),
-                        
                         new At(x - out, top + HEIGHT - 4.4)));
         svg.bold(Ink.SOFT, LETTER, Anchor.start, left + 1.4, top + 3, "above");
         svg.line(Ink.RULE, 0.2, left + 21, top + 2, left + 21, top + HEIGHT - 2);

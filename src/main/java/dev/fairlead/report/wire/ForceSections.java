@@ -171,7 +171,11 @@ final class ForceSections {
                         ends(b, Unit.NEWTON, s -> -s.force().y()),
                         MODEL)
                 .line("buccal", "force on the molar, towards the cheek", buccal(b), MODEL)
-                .line("moment", "couple at the tube, N mm; + tips distally", ends(b, Unit.RATIO, MolarMoment::couple), MODEL)
+                .line(
+                        "moment",
+                        "couple at the tube, N mm; + tips distally",
+                        ends(b, Unit.RATIO, MolarMoment::couple),
+                        MODEL)
                 .line("tipping", "moment about its resistance, N mm", tipping(b), MODEL, "from-memory")
                 .line(
                         "foldSwing",

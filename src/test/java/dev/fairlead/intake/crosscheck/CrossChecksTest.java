@@ -174,6 +174,16 @@ class CrossChecksTest {
 
     /** Goldberg 1977 and handbooks: steel wire from 154 to 200 GPa. */
     @Test
+    void aStandOffForBothSidesAndForOneIsAnError() {
+        assertThat(read("plan: {standOff: 1.5, standOffRight: 2.0}\n").errors())
+                .extracting(Problem::pointer)
+                .containsExactly("/plan/standOff");
+        assertThat(read("plan: {standOffLeft: 1.0, standOffRight: 2.0}\n").errors())
+                .isEmpty();
+        assertThat(read("plan: {standOff: 1.5}\n").errors()).isEmpty();
+    }
+
+    @Test
     void valuesThatDoNotGoTogetherAreDoubted() {
         assertThat(pointers("wire: {material: stainless-steel, modulus: 40 GPa}\n"))
                 .containsExactly("/wire/modulus");

@@ -146,7 +146,7 @@ class BenchSheetTest {
                 assertThat(document.getPage(0).getMediaBox().getHeight() / 72 * 25.4)
                         .isCloseTo(paper.height(), within(0.1));
             }
-            assertThat(pages).isBetween(4, 7);
+            assertThat(pages).isBetween(4, 8);
             for (int page = 1; page <= pages; page++) {
                 for (Strokes.Path p : Strokes.of(pdf, page)) {
                     assertThat(p.left()).isGreaterThan(10);

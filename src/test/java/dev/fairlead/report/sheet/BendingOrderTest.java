@@ -69,7 +69,7 @@ class BendingOrderTest {
                 .set("/plan/standOffRight", 2.0)
                 .set("/plan/standOffLeft", 1.0);
         assertThat(steps(b).get(11))
-                .contains("stand-off of R 2.0, L 1.0 mm", "by R 35, L 21°", "gap R 1.7, L 1.1 ± 0.2 mm wider")
+                .contains("Stand-off R 2.0, L 1.0 mm", "by R 35, L 21°", "gap R 1.7, L 1.1 ± 0.2 mm wider")
                 .contains("front sinks R 2.1, L 1.4 mm");
     }
 
