@@ -179,9 +179,9 @@ public final class StepDrawing {
         double stop = cut ? end : end - (offset + RUN) * k;
         svg.line(Ink.INK, diameter * k, stop, y, x0 + RUN * k, y);
         if (cut) {
-            svg.line(Ink.STOP, 0.4, 1, List.of(new At(end, y - 6), new At(end, y + 6)));
+            svg.line(Ink.STOP, 0.4, 1, List.of(new At(end, y - 5.4), new At(end, y + 5)));
             svg.line(Ink.SOFT, diameter * k, 0.9, List.of(new At(end - 1, y), new At(end - 2 * RUN * k, y)));
-            svg.text(Ink.STOP, LETTER, Anchor.middle, end, y + 9, "cut, hold the piece");
+            svg.text(Ink.STOP, LETTER, Anchor.middle, end + 3, y + 7.6, "cut, hold the piece");
             return;
         }
         double mark = end - offset * k;
