@@ -8,6 +8,7 @@ import dev.fairlead.model.Field;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Tooth;
 import dev.fairlead.model.Unit;
+import dev.fairlead.model.shape.Edit;
 import dev.fairlead.model.shape.FieldShape;
 import dev.fairlead.model.shape.RecordShape;
 import java.math.BigDecimal;
@@ -39,7 +40,9 @@ public final class RandomCases {
 
     public Case next() {
         clock = LocalDate.of(2026, 1, 5);
-        return (Case) record(RecordShape.ofCase(), "");
+        Case c = (Case) record(RecordShape.ofCase(), "");
+        // a stand-off for both sides beside one of a side is an error of the case
+        return c.plan().sidedStandOff() ? Edit.forget(c, "/plan/standOff") : c;
     }
 
     private Record record(RecordShape shape, String pointer) {

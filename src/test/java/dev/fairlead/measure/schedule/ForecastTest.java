@@ -199,6 +199,6 @@ class ForecastTest {
                 .set("/plan/standOffRight", 0.75)
                 .set("/plan/intervalWeeks", 5));
         assertThat(f.side(Side.LEFT).reached().orElseThrow().expected()).isEqualTo(3);
-        assertThat(f.side(Side.RIGHT).reached().orElseThrow().expected()).isEqualTo(4);
+        assertThat(f.side(Side.RIGHT).reached().orElseThrow().expected()).isEqualTo(5);
     }
 }

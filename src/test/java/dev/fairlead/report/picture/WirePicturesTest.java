@@ -75,7 +75,10 @@ class WirePicturesTest {
         return Double.parseDouble(m.group(1));
     }
 
-    /** On a screen of any width a picture of a report is at least as wide as its own units, so that letters of 12 are 12 pixels. */
+    /**
+     * On a screen of any width a picture of a report is at least as wide as its own units, so that letters of 12 are 12
+     * pixels.
+     */
     @Test
     void lettersAreTwelvePixelsOnAnyScreen() throws IOException {
         Case c = read("heron-07-clean");
