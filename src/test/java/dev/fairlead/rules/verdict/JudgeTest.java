@@ -49,7 +49,7 @@ class JudgeTest {
     @Test
     void rulesThatContradictEachOtherAreAnError() {
         Rulebase rulebase = TestFolder.whole(folder)
-                .replace(TestFolder.OVERJET + "/criterion.drl", "overjetAfter.below(", "overjetAfter.atLeast(")
+                .replace(TestFolder.OVERJET + "/criterion.drl", "overjetSoFar.below(", "overjetSoFar.atLeast(")
                 .load();
         Judgement judgement = rulebase.judge().judge(base.all());
         assertThat(judgement.errors()).extracting(OwnError::message).contains("the rules contradict each other");
