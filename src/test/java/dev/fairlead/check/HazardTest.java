@@ -39,6 +39,10 @@ class HazardTest {
     private static final int GRID = 6;
 
     private static final double[] SHARES = {0.5, 0.9, 1.1, 1.5};
+    /** How far days are tried to either side where a warning is put to the proof, and in what steps. */
+    private static final int DAY_REACH = 800;
+
+    private static final int DAY_STEP = 10;
     private static final int[] DAYS = {-800, -45, -7, 7, 45, 800};
 
     /** Values with which a warning that all those give is put to the proof. */
@@ -183,6 +187,9 @@ class HazardTest {
                 if (read.known()) {
                     LocalDate day = (LocalDate) ((Fact<?>) read).get();
                     for (int days : DAYS) {
+                        values.add(day.plusDays(days).toString());
+                    }
+                    for (int days = -DAY_REACH; grid == FINE && days <= DAY_REACH; days += DAY_STEP) {
                         values.add(day.plusDays(days).toString());
                     }
                 }
