@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -78,9 +79,12 @@ class WireCommandTest {
     void sizesAreReadInInchesAndMillimetres() throws IOException {
         String inches = CasesTest.run("wire", CLEAN, "--sizes", "0.018").out();
         assertThat(CasesTest.run("wire", CLEAN, "--sizes", "0.018 in").out()).isEqualTo(inches);
-        assertThat(CasesTest.run("wire", CLEAN, "--sizes", "0,4572 mm; 0,018 in")
-                        .out())
-                .contains("0.457 mm (0.018 in)");
+        List<String> twice = CasesTest.run("wire", CLEAN, "--sizes", "0,4572 mm; 0,018 in")
+                .out()
+                .lines()
+                .filter(line -> line.startsWith("  0.018 in "))
+                .toList();
+        assertThat(twice).hasSize(2).containsOnly(twice.get(0));
         assertThat(CasesTest.run("wire", CLEAN, "--sizes", "18").code()).isEqualTo(2);
         assertThat(CasesTest.run("wire", CLEAN, "--sizes", "0.018;x").err()).contains("--sizes");
         assertThat(CasesTest.run("wire", CLEAN, "--visit", "9").err()).contains("no visit 9");
