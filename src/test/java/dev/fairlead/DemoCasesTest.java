@@ -167,11 +167,16 @@ class DemoCasesTest {
         assertThat(against).isGreaterThanOrEqualTo(5);
     }
 
+    /** What no criterion looks at (audits do), and what takes the place of one stand-off where a plan has two. */
+    private static final Set<String> NOT_FOR_EVERY_CASE =
+            Set.of("/site", "/holding/overjet", "/plan/standOffLeft", "/plan/standOffRight");
+
     @Test
     void theCleanCaseKnowsEveryFactOfItsStages() throws IOException {
         Case c = CaseReader.read(CASES.resolve("heron-07-clean.yaml")).value().orElseThrow();
         assertThat(Edit.factPointers(c).stream()
                         .filter(p -> !p.startsWith("/teeth/")
+                                && !NOT_FOR_EVERY_CASE.contains(p)
                                 && !((CaseValue) Edit.get(c, p)).missing().isEmpty()))
                 .isEmpty();
         assertThat(c.visits()).hasSize(3);

@@ -59,6 +59,7 @@ class DecidedTest {
             "not-past-plan",
             "overjet-after",
             "plan-meets-need",
+            "planned-activation-fits",
             "readings-agree",
             "shortage-within-reach");
 

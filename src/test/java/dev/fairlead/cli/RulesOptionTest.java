@@ -72,10 +72,12 @@ class RulesOptionTest {
 
     @Test
     void aMisspeltFactIsSaidWithFileAndLine() throws IOException {
-        write(DRL, Files.readString(Path.of("rules", DRL)).replace("overjetAfter.atLeast", "overjetAftr.atLeast"));
+        write(
+                DRL,
+                Files.readString(Path.of("rules", DRL)).replaceFirst("overjetSoFar\\.atLeast", "overjetSoFr.atLeast"));
         CasesTest.Run run = check();
         assertThat(run.code()).isEqualTo(2);
-        assertThat(run.err()).contains(DRL + ":10:", "overjetAftr");
+        assertThat(run.err()).contains(DRL + ":10:", "overjetSoFr");
     }
 
     @Test

@@ -22,7 +22,7 @@ import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
  */
 public final class StandOffCurve {
     /** Stand-offs solved, mm. */
-    private static final double[] STAND_OFFS = {0.75, 1.5, 2.25, 3};
+    private static final double[] STAND_OFFS = {0.35, 0.75, 1.5, 2.25, 3};
 
     private static final double ACCURACY = 1e-6;
     private static final int REMEMBERED = 256;

@@ -10,6 +10,7 @@ import dev.fairlead.measure.position.PredictedIncisors;
 import dev.fairlead.measure.records.Readings;
 import dev.fairlead.measure.working.Workbook;
 import dev.fairlead.model.Case;
+import dev.fairlead.model.ErrorKind;
 import dev.fairlead.model.Side;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -39,7 +40,7 @@ class PositionAndWireTest {
         PredictedIncisors p = after(upright());
         assertThat(p.inclination().value()).isCloseTo(90 + 2 * 6.1 / 2.1, within(0.05));
         assertThat(p.inclinationMost().value()).isCloseTo(90 + 2 * 3.6, within(TINY));
-        double film = 2.0;
+        double film = ErrorKind.FILM_ANGLE.defaultSd();
         double spread = Math.sqrt(p.inclination().sd() * p.inclination().sd() - film * film);
         assertThat(90 + 2 * 3.6).isCloseTo(p.inclination().value() + 2 * spread, within(0.25));
     }
