@@ -1,6 +1,6 @@
 package dev.fairlead.measure.schedule;
 
-import dev.fairlead.measure.CalendarMonths;
+import dev.fairlead.measure.working.CalendarMonths;
 import dev.fairlead.model.Fact;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Pointers;
