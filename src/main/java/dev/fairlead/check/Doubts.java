@@ -6,9 +6,9 @@ import dev.fairlead.measure.Measures;
 import dev.fairlead.measure.gather.Calculations;
 import dev.fairlead.measure.uncertainty.Compared;
 import dev.fairlead.measure.uncertainty.Flips;
-import dev.fairlead.measure.uncertainty.Outcomes;
 import dev.fairlead.measure.uncertainty.Repeat;
 import dev.fairlead.measure.uncertainty.Simulation;
+import dev.fairlead.measure.uncertainty.VariantJudge;
 import dev.fairlead.measure.working.Workbook;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Limit;
@@ -84,7 +84,7 @@ public final class Doubts {
      * Every variant of the case is measured and judged anew, its forces near those of the case; the order is that of
      * the catalogue.
      */
-    public Outcomes outcomes(Case base, Optional<LocalDate> day, Stage reached) {
+    public VariantJudge outcomes(Case base, Optional<LocalDate> day, Stage reached) {
         Calculations near = parts(reached).near(base);
         return variant -> {
             Ending[] endings =

@@ -207,7 +207,7 @@ final class AuditCommand implements Callable<Integer> {
         Recoder recoder = recode ? counted(checker) : null;
         LastAudit last = last(checker);
         try (AuditOutput to = new AuditOutput(console, form, output);
-                Progress bar = source.progress(console, "Auditing", sources.size())) {
+                RunProgress bar = source.progress(console, "Auditing", sources.size())) {
             Pass[] pass = new Pass[1];
             Audit.Settings settings = source.settings(checking.options(), journal);
             new Audit(checker, form.numbers() ? settings.withNumbers() : settings)

@@ -75,7 +75,7 @@ final class CalibrateCommand implements Callable<Integer> {
         Sources sources = source.sources(paths);
         Outturn.Counter[] counter = new Outturn.Counter[1];
         long[] unread = new long[1];
-        try (Progress bar = source.progress(console, "Calibrating", sources.size())) {
+        try (RunProgress bar = source.progress(console, "Calibrating", sources.size())) {
             new Audit(checker, source.settings(options, Optional.empty()))
                     .run(
                             sources,

@@ -65,7 +65,7 @@ final class CohortCommand implements Callable<Integer> {
         if (n < 0) {
             throw new Main.Stop(ExitCode.USAGE, "A cohort has no fewer than 0 cases.");
         }
-        try (Progress bar = Progress.of(console, progress, "Inventing", " cases", 1, n)) {
+        try (RunProgress bar = RunProgress.of(console, progress, "Inventing", " cases", 1, n)) {
             write(bar);
         } catch (FileAlreadyExistsException e) {
             throw new Main.Stop(
@@ -74,7 +74,7 @@ final class CohortCommand implements Callable<Integer> {
         return ExitCode.CLEAN;
     }
 
-    private void write(Progress bar) throws IOException {
+    private void write(RunProgress bar) throws IOException {
         if (effects) {
             if (output == null || !output.toString().endsWith(".ndjson")) {
                 throw new Main.Stop(ExitCode.USAGE, "--effects needs a file that ends in .ndjson: -o FILE.");

@@ -142,7 +142,7 @@ final class CompareCommand implements Callable<Integer> {
             Rulebase second = quick ? first.withThresholds(thresholds) : rulebase(arguments.get(1));
             b = quick ? words(first) : arguments.get(1);
             Sources sources = source.sources(paths);
-            try (Progress bar = source.progress(console, "Comparing", sources.size())) {
+            try (RunProgress bar = source.progress(console, "Comparing", sources.size())) {
                 compared = Optional.of(new RulesComparison(first, second).run(sources, settings, bar));
             }
             unread = compared.get().unread();
@@ -150,7 +150,7 @@ final class CompareCommand implements Callable<Integer> {
         List<Sweep.Result> curves = new ArrayList<>();
         for (Sweep s : moving) {
             Sources sources = source.sources(paths);
-            try (Progress bar = source.progress(console, "Sweeping", sources.size())) {
+            try (RunProgress bar = source.progress(console, "Sweeping", sources.size())) {
                 curves.add(s.run(sources, settings, bar));
             }
             unread += curves.get(curves.size() - 1).unread();

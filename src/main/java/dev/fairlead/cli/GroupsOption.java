@@ -87,7 +87,7 @@ final class GroupsOption {
             throws IOException {
         Sources sources = source.sources(paths);
         List<List<CaseRow>> last = new ArrayList<>();
-        try (Progress bar = source.progress(console, "Comparing", sources.size())) {
+        try (RunProgress bar = source.progress(console, "Comparing", sources.size())) {
             new Audit(checker, settings)
                     .run(
                             sources,

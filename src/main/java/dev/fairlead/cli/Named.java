@@ -7,7 +7,7 @@ import dev.fairlead.intake.spelling.Visible;
 import dev.fairlead.intake.text.CaseFormat;
 import dev.fairlead.intake.text.Problem;
 import dev.fairlead.intake.text.Severity;
-import dev.fairlead.report.html.Change;
+import dev.fairlead.report.html.LoggedChange;
 import dev.fairlead.rules.catalogue.Hash;
 import dev.fairlead.web.page.LastChanges;
 import dev.fairlead.web.store.ChangeLog;
@@ -97,7 +97,7 @@ record Named(String name, CaseReading reading, byte[] bytes, Optional<Path> file
     }
 
     /** Its last changes, where it lies in a folder that the local page serves and was changed there. */
-    List<Change> changes() {
+    List<LoggedChange> changes() {
         // most cases have no log: what reads one is loaded only where there is one
         return file.filter(f -> f.resolveSibling(".history").toFile().isDirectory())
                 .map(f -> LastChanges.of(ChangeLog.beside(f)))

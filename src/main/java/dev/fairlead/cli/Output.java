@@ -2,7 +2,7 @@ package dev.fairlead.cli;
 
 import dev.fairlead.check.Checked;
 import dev.fairlead.drawing.Wrap;
-import dev.fairlead.report.html.Change;
+import dev.fairlead.report.html.LoggedChange;
 import dev.fairlead.report.html.ReportHtml;
 import dev.fairlead.report.html.ReportPdf;
 import dev.fairlead.report.html.UnreadCase;
@@ -36,7 +36,7 @@ final class Output {
     private final boolean folder;
     private final Consumer<Path> guard;
     private final List<Checked> kept = new ArrayList<>();
-    private final Map<Checked, List<Change>> changes = new IdentityHashMap<>();
+    private final Map<Checked, List<LoggedChange>> changes = new IdentityHashMap<>();
     private final List<UnreadCase> refused = new ArrayList<>();
     private final Set<String> taken = new HashSet<>();
     private final StringBuilder text = new StringBuilder();
@@ -82,7 +82,7 @@ final class Output {
     }
 
     /** Takes a case with the last changes that its log tells of; what can be told at once goes out at once. */
-    void add(Checked checked, List<Change> last) throws IOException {
+    void add(Checked checked, List<LoggedChange> last) throws IOException {
         changes.put(checked, last);
         if (folder) {
             Path page = made(file.get()).resolve(name(checked));
@@ -122,7 +122,7 @@ final class Output {
         String told = ReportText.of(
                 checked.report(),
                 brief ? ReportText.Detail.BRIEF : all ? ReportText.Detail.ALL : ReportText.Detail.USUAL);
-        List<Change> last = changes.get(checked);
+        List<LoggedChange> last = changes.get(checked);
         if (brief || last.isEmpty()) {
             return told;
         }

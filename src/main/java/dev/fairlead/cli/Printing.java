@@ -2,8 +2,8 @@ package dev.fairlead.cli;
 
 import dev.fairlead.check.Checked;
 import dev.fairlead.findings.Missing;
-import dev.fairlead.report.html.Change;
 import dev.fairlead.report.html.FamilySheet;
+import dev.fairlead.report.html.LoggedChange;
 import dev.fairlead.report.html.ReportHtml;
 import dev.fairlead.report.html.ReportPdf;
 import dev.fairlead.report.sheet.BenchSheet;
@@ -14,12 +14,12 @@ import java.util.List;
 /** Reports and sheets for the local page. */
 final class Printing implements Prints {
     @Override
-    public String html(Checked checked, List<Change> changes) {
+    public String html(Checked checked, List<LoggedChange> changes) {
         return ReportHtml.of(List.of(checked), List.of(), false, c -> changes);
     }
 
     @Override
-    public byte[] pdf(Checked checked, List<Change> changes) {
+    public byte[] pdf(Checked checked, List<LoggedChange> changes) {
         return ReportPdf.of(List.of(checked), List.of(), false, c -> changes);
     }
 

@@ -80,7 +80,7 @@ final class SourceOptions {
                 journal);
     }
 
-    Progress progress(Console console, String what, long bytes) {
-        return Progress.of(console, progress, what, " MB", 1 << 20, bytes);
+    RunProgress progress(Console console, String what, long bytes) {
+        return RunProgress.of(console, progress, what, " MB", 1 << 20, bytes);
     }
 }

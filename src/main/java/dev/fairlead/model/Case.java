@@ -67,10 +67,10 @@ public record Case(
         HeadFilm headFilm,
 
         @Field("Overjet, overbite, midline and molar relation before treatment.")
-        Bite bite,
+        BiteBefore bite,
 
         @Field("Hygiene, caries, gingiva and what the child cannot tolerate.")
-        Mouth mouth,
+        MouthExam mouth,
 
         @Field("What was agreed with the guardian.") Consent consent,
 

@@ -9,9 +9,9 @@ import dev.fairlead.measure.CaseBuilder;
 import dev.fairlead.measure.Measures;
 import dev.fairlead.measure.SampleCase;
 import dev.fairlead.measure.gather.Calculations;
-import dev.fairlead.measure.uncertainty.Outcomes;
 import dev.fairlead.measure.uncertainty.Repeat;
 import dev.fairlead.measure.uncertainty.Simulation;
+import dev.fairlead.measure.uncertainty.VariantJudge;
 import dev.fairlead.measure.working.Workbook;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Stage;
@@ -97,12 +97,10 @@ class DoubtsTest {
     void quickDrawsAreThoseOfTheEngine() {
         Case c = SampleCase.full().build();
         Judge engine = RULES.judge();
-        Outcomes slow = v -> engine
-                .judge(Measures.of(v, Optional.empty(), Workbook.none()).facts())
-                .results()
-                .stream()
-                .mapToInt(r -> Ending.of(r).ordinal())
-                .toArray();
+        VariantJudge slow = v ->
+                engine.judge(Measures.of(v, Optional.empty(), Workbook.none()).facts()).results().stream()
+                        .mapToInt(r -> Ending.of(r).ordinal())
+                        .toArray();
         double[] expected = Simulation.of(c, slow, 100, 9).flips();
         assertThat(Simulation.of(c, DOUBTS.outcomes(c, Optional.empty(), Stage.HOLDING), 100, 9)
                         .flips())

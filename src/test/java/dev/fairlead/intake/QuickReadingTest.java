@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import com.fasterxml.jackson.core.JsonParser;
 import dev.fairlead.intake.bind.Decimals;
-import dev.fairlead.intake.spelling.Dates;
+import dev.fairlead.intake.spelling.DateSlips;
 import dev.fairlead.intake.text.CaseFormat;
 import dev.fairlead.intake.text.CaseParsers;
 import dev.fairlead.model.Case;
@@ -58,7 +58,7 @@ class QuickReadingTest {
     @Test
     void datesAreThoseOfTheCalendar() {
         for (LocalDate day = LocalDate.of(1999, 12, 1); day.getYear() < 2101; day = day.plusDays(1)) {
-            assertThat(Dates.read(day.toString())).isEqualTo(day);
+            assertThat(DateSlips.read(day.toString())).isEqualTo(day);
         }
         for (String none : new String[] {
             "2026-02-29",
@@ -71,7 +71,7 @@ class QuickReadingTest {
             "2026/01/01",
             "20260-1-01"
         }) {
-            assertThatThrownBy(() -> Dates.read(none)).as(none).isInstanceOf(DateTimeException.class);
+            assertThatThrownBy(() -> DateSlips.read(none)).as(none).isInstanceOf(DateTimeException.class);
         }
     }
 

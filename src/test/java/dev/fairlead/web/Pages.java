@@ -31,12 +31,13 @@ final class Pages implements AutoCloseable {
     private static final Prints PRINTS = new Prints() {
         @Override
         public String html(
-                dev.fairlead.check.Checked checked, java.util.List<dev.fairlead.report.html.Change> changes) {
+                dev.fairlead.check.Checked checked, java.util.List<dev.fairlead.report.html.LoggedChange> changes) {
             return "<p>report on " + checked.subject().id() + ", " + changes;
         }
 
         @Override
-        public byte[] pdf(dev.fairlead.check.Checked checked, java.util.List<dev.fairlead.report.html.Change> changes) {
+        public byte[] pdf(
+                dev.fairlead.check.Checked checked, java.util.List<dev.fairlead.report.html.LoggedChange> changes) {
             return "%PDF-report".getBytes(java.nio.charset.StandardCharsets.UTF_8);
         }
 

@@ -54,7 +54,11 @@ public final class Agreement {
      * @param panel how far the reviewers agree with each other
      */
     public record Result(
-            List<Line> lines, List<Difference> differences, long differ, List<String> unknown, Panel.Result panel) {}
+            List<Line> lines,
+            List<Difference> differences,
+            long differ,
+            List<String> unknown,
+            ReviewPanel.Result panel) {}
 
     private final Reviewer reviewer;
     private final List<String> ids;
@@ -62,7 +66,7 @@ public final class Agreement {
     private final Map<String, long[][]> tables = new LinkedHashMap<>();
     private final List<Difference> differences = new ArrayList<>();
     private final Set<String> met = new HashSet<>();
-    private final Panel panel;
+    private final ReviewPanel panel;
     private long differ;
 
     public Agreement(Reviewer reviewer, Catalogue catalogue) {
@@ -71,7 +75,7 @@ public final class Agreement {
         this.words = Arrays.stream(Word.values())
                 .filter(w -> reviewer.plain() ? w != Word.CAUTION && w != Word.STOP : w != Word.WARN)
                 .toList();
-        this.panel = new Panel(reviewer.names(), words);
+        this.panel = new ReviewPanel(reviewer.names(), words);
         tables.put("", new long[words.size()][words.size()]);
         tables.put("all", new long[words.size()][words.size()]);
         ids.forEach(id -> tables.put(id, new long[words.size()][words.size()]));

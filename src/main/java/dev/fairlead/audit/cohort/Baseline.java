@@ -1,7 +1,7 @@
 package dev.fairlead.audit.cohort;
 
 import dev.fairlead.model.ArchMeasures;
-import dev.fairlead.model.Bite;
+import dev.fairlead.model.BiteBefore;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.HeadFilm;
 import dev.fairlead.model.Holding;
@@ -19,13 +19,13 @@ final class Baseline {
     private Baseline() {}
 
     static Case draw(long index, Draws d) {
-        Sketch s = Sketch.draw(d);
+        InventedChild s = InventedChild.draw(d);
         BaselineRecords records = new BaselineRecords(s, d);
         BaselineWire wire = new BaselineWire(s, d);
         BaselineCourse course = new BaselineCourse(s, d);
         ArchMeasures arch = records.arch();
         HeadFilm film = records.headFilm();
-        Bite bite;
+        BiteBefore bite;
         Draft<Case> made = Draft.of(Case.class, "")
                 .set("fairlead", 1)
                 .set("id", "c" + index)

@@ -33,10 +33,10 @@ final class BaselineCourse {
         {5, 2.81}
     };
 
-    private final Sketch s;
+    private final InventedChild s;
     private final Draws d;
 
-    BaselineCourse(Sketch sketch, Draws draws) {
+    BaselineCourse(InventedChild sketch, Draws draws) {
         s = sketch;
         d = draws;
     }
@@ -80,7 +80,7 @@ final class BaselineCourse {
                 .set("gapOpened", tenth(gap))
                 .set("standOff", s.standOff())
                 .set("legsOutOfParallel", d.whole(0, 3))
-                .set("space", tenth(s.available(side) + Sketch.GAIN * moved))
+                .set("space", tenth(s.available(side) + InventedChild.GAIN * moved))
                 .set("molarDistal", d.tenth(0, 0.4))
                 .make();
     }

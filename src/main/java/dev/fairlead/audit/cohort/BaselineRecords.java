@@ -4,14 +4,14 @@ import static dev.fairlead.audit.cohort.Draws.tenth;
 
 import dev.fairlead.model.Answer;
 import dev.fairlead.model.ArchMeasures;
-import dev.fairlead.model.Bite;
+import dev.fairlead.model.BiteBefore;
 import dev.fairlead.model.Child;
 import dev.fairlead.model.Consent;
 import dev.fairlead.model.Contacts;
 import dev.fairlead.model.Fact;
 import dev.fairlead.model.Films;
 import dev.fairlead.model.HeadFilm;
-import dev.fairlead.model.Mouth;
+import dev.fairlead.model.MouthExam;
 import dev.fairlead.model.Plan;
 import dev.fairlead.model.Side;
 import dev.fairlead.model.SpaceMeasures;
@@ -25,10 +25,10 @@ import java.util.Map;
 final class BaselineRecords {
     private static final double CALIPER = 0.07;
 
-    private final Sketch s;
+    private final InventedChild s;
     private final Draws d;
 
-    BaselineRecords(Sketch sketch, Draws draws) {
+    BaselineRecords(InventedChild sketch, Draws draws) {
         s = sketch;
         d = draws;
     }
@@ -176,8 +176,8 @@ final class BaselineRecords {
                 .make();
     }
 
-    Bite bite() {
-        return Draft.of(Bite.class, "/bite")
+    BiteBefore bite() {
+        return Draft.of(BiteBefore.class, "/bite")
                 .set("overjet", tenth(s.advance() + d.uniform(1.6, 2.8)))
                 .set("overbite", d.tenth(2.5, 4))
                 .set("lowerMidline", d.tenth(-0.6, 0.6))
@@ -188,8 +188,8 @@ final class BaselineRecords {
                 .make();
     }
 
-    Mouth mouth() {
-        return Draft.of(Mouth.class, "/mouth")
+    MouthExam mouth() {
+        return Draft.of(MouthExam.class, "/mouth")
                 .set("plaqueScore", d.whole(6, 22))
                 .set("untreatedCaries", false)
                 .set("activeGingivitis", false)

@@ -31,10 +31,10 @@ final class BaselineWire {
      */
     private static final double BEYOND_PERIMETER = 36;
 
-    private final Sketch s;
+    private final InventedChild s;
     private final Draws d;
 
-    BaselineWire(Sketch sketch, Draws draws) {
+    BaselineWire(InventedChild sketch, Draws draws) {
         s = sketch;
         d = draws;
     }

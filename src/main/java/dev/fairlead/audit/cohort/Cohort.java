@@ -33,8 +33,8 @@ public final class Cohort {
             .toList();
     private static final Map<String, List<Fault>> BY_AREA =
             FAULTS.stream().collect(Collectors.groupingBy(Fault::area, LinkedHashMap::new, Collectors.toList()));
-    private static final Map<String, List<Gap>> GAPS_BY_AREA =
-            Gaps.ALL.stream().collect(Collectors.groupingBy(Gap::area, LinkedHashMap::new, Collectors.toList()));
+    private static final Map<String, List<PlantedGap>> GAPS_BY_AREA =
+            Gaps.ALL.stream().collect(Collectors.groupingBy(PlantedGap::area, LinkedHashMap::new, Collectors.toList()));
 
     private Cohort() {}
 
@@ -65,7 +65,7 @@ public final class Cohort {
     }
 
     /** A clean case with this one gap alone, or nothing when the gap does not fit the case of that index. */
-    public static Optional<PlantedCase> with(Gap gap, long seed, long index) {
+    public static Optional<PlantedCase> with(PlantedGap gap, long seed, long index) {
         Case baseline = clean(seed, index);
         return gap.fits(baseline)
                 ? Optional.of(new PlantedCase(gap.in(baseline), List.of(gap.planted(baseline))))
@@ -78,7 +78,7 @@ public final class Cohort {
     }
 
     /** All gaps that can be planted. */
-    public static List<Gap> gaps() {
+    public static List<PlantedGap> gaps() {
         return Gaps.ALL;
     }
 
@@ -86,7 +86,7 @@ public final class Cohort {
         return plant(
                 baseline,
                 chosen(GAPS_BY_AREA, g -> GAP_RATE, g -> g.fits(baseline), draws),
-                Gap::in,
+                PlantedGap::in,
                 g -> g.planted(baseline));
     }
 

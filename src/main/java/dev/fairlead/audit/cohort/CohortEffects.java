@@ -63,7 +63,7 @@ public final class CohortEffects {
         if (resident.equals(LEARNS)) {
             double late = made.date()
                     .value()
-                    .map(day -> (day.toEpochDay() - Sketch.FIRST_DAY.toEpochDay()) / 900.0)
+                    .map(day -> (day.toEpochDay() - InventedChild.FIRST_DAY.toEpochDay()) / 900.0)
                     .orElse(0.5);
             for (String criterion : LEARNT) {
                 made = plant(criterion, 0.6 * Math.max(0, 1 - late), made, planted, d);
@@ -107,7 +107,7 @@ public final class CohortEffects {
         CaseTree tree = CaseTree.of(c.made());
         LATER.forEach(tree::remove);
         tree.set("/stage", "records");
-        LocalDate day = c.made().date().value().orElse(Sketch.FIRST_DAY).minusDays(200);
+        LocalDate day = c.made().date().value().orElse(InventedChild.FIRST_DAY).minusDays(200);
         tree.set("/date", day.toString());
         return Optional.of(read(tree));
     }

@@ -3,8 +3,8 @@ package dev.fairlead.audit.compare;
 import dev.fairlead.audit.run.Audit;
 import dev.fairlead.audit.run.CaseRow;
 import dev.fairlead.audit.statistics.ClusteredRate;
-import dev.fairlead.audit.statistics.Difference;
 import dev.fairlead.audit.statistics.Rate;
+import dev.fairlead.audit.statistics.ShareDifference;
 import dev.fairlead.audit.summary.Comparisons;
 import dev.fairlead.audit.summary.CriterionCount;
 import dev.fairlead.audit.summary.Group;
@@ -58,8 +58,8 @@ public final class GroupComparison {
      * @param a warnings among the cases of the first group in which it was judged
      */
     public record Line(String criterion, Stage stage, Rate a, Rate b) {
-        public Difference difference() {
-            return Difference.of(a, b);
+        public ShareDifference difference() {
+            return ShareDifference.of(a, b);
         }
     }
 
@@ -83,8 +83,8 @@ public final class GroupComparison {
             Comparisons comparisons,
             List<Line> lines) {
         /** Cases with an open stop, of the first group less of the second. */
-        public Difference stops() {
-            return Difference.of(withStop(first), withStop(second));
+        public ShareDifference stops() {
+            return ShareDifference.of(withStop(first), withStop(second));
         }
 
         public static Rate withStop(Group g) {
@@ -92,10 +92,10 @@ public final class GroupComparison {
         }
 
         /** Facts given among those asked. */
-        public Difference given() {
+        public ShareDifference given() {
             ClusteredRate x = first.completeness();
             ClusteredRate y = second.completeness();
-            return Difference.of(x.share(), x.low(), x.high(), y.share(), y.low(), y.high());
+            return ShareDifference.of(x.share(), x.low(), x.high(), y.share(), y.low(), y.high());
         }
 
         /** The first group against the second. */
@@ -127,7 +127,7 @@ public final class GroupComparison {
 
     /** How far the interval of the difference lies from none. */
     private static double clearness(Line l) {
-        Difference d = l.difference();
+        ShareDifference d = l.difference();
         return Math.max(d.low(), -d.high());
     }
 

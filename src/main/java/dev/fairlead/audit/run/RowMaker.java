@@ -42,7 +42,7 @@ public final class RowMaker {
     private final CheckOptions options;
     private final String[] ids;
     /** What reads the numbers off; null where no table asks for them, for it takes as long as judging. */
-    private final Values values;
+    private final ClosestNumbers values;
 
     /** Judges by that checker; {@code options} are without workings. */
     public RowMaker(Checker checker, CheckOptions options) {
@@ -51,7 +51,7 @@ public final class RowMaker {
 
     /** The same; {@code numbers} keeps the numbers behind the findings as well. */
     public RowMaker(Checker checker, CheckOptions options, boolean numbers) {
-        this.values = numbers ? new Values(checker.rulebase().catalogue()) : null;
+        this.values = numbers ? new ClosestNumbers(checker.rulebase().catalogue()) : null;
         this.checker = checker;
         this.options = options.withoutWorkings();
         ids = checker.rulebase().catalogue().criteria().stream()

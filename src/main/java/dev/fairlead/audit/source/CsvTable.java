@@ -37,15 +37,15 @@ final class CsvTable {
             List<List<String>> first = new ArrayList<>();
             List<Long> lines = new ArrayList<>();
             int heading = -1;
-            for (List<String> row = rows.next(); row != null && first.size() < Heading.SEARCHED; row = rows.next()) {
+            for (List<String> row = rows.next(); row != null && first.size() < HeadingRow.SEARCHED; row = rows.next()) {
                 first.add(row);
                 lines.add(rows.line());
-                heading = Heading.find(first, options);
+                heading = HeadingRow.find(first, options);
                 if (heading >= 0) {
                     break;
                 }
             }
-            heading = heading >= 0 ? heading : Heading.orFirst(first, options);
+            heading = heading >= 0 ? heading : HeadingRow.orFirst(first, options);
             Columns columns = Columns.of(first.get(heading), options.mapping());
             boolean any = false;
             for (int i = heading + 1; i < first.size(); i++) {
@@ -84,7 +84,7 @@ final class CsvTable {
             TableOptions options,
             long reached,
             Consumer<Item> sink) {
-        if (Heading.blank(cells)) {
+        if (HeadingRow.blank(cells)) {
             return false;
         }
         sink.accept(new Item(
@@ -111,7 +111,7 @@ final class CsvTable {
         private static char separator(String start) {
             String fullest = "";
             long most = -1;
-            for (String line : start.lines().limit(Heading.SEARCHED).toList()) {
+            for (String line : start.lines().limit(HeadingRow.SEARCHED).toList()) {
                 long n = Stream.of(line.split("[;\t,]"))
                         .filter(c -> c.matches("\\W*\\p{L}.*"))
                         .count();

@@ -85,7 +85,9 @@ public record MappingProposal(String json, Map<String, String> matched, List<Str
         List<List<String>> rows = new ArrayList<>();
         try (InputStream in = new BufferedInputStream(Files.newInputStream(file));
                 CsvTable.Rows table = new CsvTable.Rows(in)) {
-            for (List<String> row = table.next(); row != null && rows.size() < Heading.SEARCHED; row = table.next()) {
+            for (List<String> row = table.next();
+                    row != null && rows.size() < HeadingRow.SEARCHED;
+                    row = table.next()) {
                 rows.add(row);
             }
         }

@@ -41,7 +41,7 @@ final class XlsxTable {
                 new ReadableWorkbook(file.toFile(), new ReadingOptions(XlsxGuard.styled(file), true))) {
             Sheet sheet = sheet(book, options);
             List<List<String>> first = first(sheet);
-            int heading = Heading.orFirst(first, options);
+            int heading = HeadingRow.orFirst(first, options);
             Columns columns = Columns.of(first.get(heading), options.mapping());
             MergedCells merged = MergedCells.of(file, sheet.getIndex(), heading + 1);
             boolean several = book.getSheets().count() > 1;
@@ -77,7 +77,7 @@ final class XlsxTable {
         List<Sheet> all = book.getSheets().toList();
         for (Sheet s : all) {
             if (options.sheet().isEmpty()
-                    ? all.size() == 1 || Heading.find(first(s), options) >= 0 && options.headingRow() == 0
+                    ? all.size() == 1 || HeadingRow.find(first(s), options) >= 0 && options.headingRow() == 0
                     : s.getName().equalsIgnoreCase(options.sheet())) {
                 return s;
             }
@@ -98,9 +98,9 @@ final class XlsxTable {
         List<List<String>> first = new ArrayList<>();
         try (Stream<Row> stream = sheet.openStream()) {
             Iterator<Row> rows = stream.iterator();
-            while (rows.hasNext() && first.size() < Heading.SEARCHED) {
+            while (rows.hasNext() && first.size() < HeadingRow.SEARCHED) {
                 Row row = rows.next();
-                while (first.size() < row.getRowNum() - 1 && first.size() < Heading.SEARCHED) {
+                while (first.size() < row.getRowNum() - 1 && first.size() < HeadingRow.SEARCHED) {
                     first.add(List.of());
                 }
                 List<String> cells = new ArrayList<>();
@@ -136,7 +136,9 @@ final class XlsxTable {
             }
             cells.add(merged.filled(row.getRowNum(), i, cell));
         }
-        return Heading.blank(cells) && bad.isEmpty() ? null : new Item.Row(new TableRow(columns, cells, bad, strict));
+        return HeadingRow.blank(cells) && bad.isEmpty()
+                ? null
+                : new Item.Row(new TableRow(columns, cells, bad, strict));
     }
 
     /** The cell as a person would type it into a case. */

@@ -1,8 +1,8 @@
 package dev.fairlead.audit.summary;
 
-import dev.fairlead.audit.statistics.Difference;
 import dev.fairlead.audit.statistics.Rate;
 import dev.fairlead.audit.statistics.Ratio;
+import dev.fairlead.audit.statistics.ShareDifference;
 
 /**
  * A resident who has more of something than the others.
@@ -53,7 +53,7 @@ public record Signal(
     }
 
     /** How far the resident's share lies above the others'. */
-    public Difference difference() {
-        return Difference.of(own, others);
+    public ShareDifference difference() {
+        return ShareDifference.of(own, others);
     }
 }

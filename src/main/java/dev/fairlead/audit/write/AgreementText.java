@@ -3,7 +3,7 @@ package dev.fairlead.audit.write;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import dev.fairlead.audit.agree.Agreement;
-import dev.fairlead.audit.agree.Panel;
+import dev.fairlead.audit.agree.ReviewPanel;
 import dev.fairlead.audit.statistics.ClusteredRate;
 import dev.fairlead.audit.statistics.Jackknife;
 import dev.fairlead.audit.statistics.Kappa;
@@ -79,11 +79,11 @@ public final class AgreementText {
         return out.toString();
     }
 
-    private static void panel(Panel.Result p, StringBuilder out) {
+    private static void panel(ReviewPanel.Result p, StringBuilder out) {
         out.append("\nREVIEWERS AMONG EACH OTHER\n");
         out.append(Wrap.hanging("  ", "All reviewers: " + alpha(p.reviewers(), p.same())));
         out.append(Wrap.hanging("  ", "With the program as one more: " + alpha(p.withProgram(), null)));
-        for (Panel.Pair x : p.pairs()) {
+        for (ReviewPanel.Pair x : p.pairs()) {
             out.append(Wrap.hanging(
                     "  ",
                     x.a() + " and " + x.b() + ": kappa " + coefficient(x.kappa()) + "; same "
@@ -159,7 +159,7 @@ public final class AgreementText {
             coefficient(panel, "alpha", r.panel().reviewers());
             coefficient(panel, "alphaWithProgram", r.panel().withProgram());
             ArrayNode pairs = panel.putArray("pairs");
-            for (Panel.Pair x : r.panel().pairs()) {
+            for (ReviewPanel.Pair x : r.panel().pairs()) {
                 ObjectNode o = pairs.addObject()
                         .put("a", x.a())
                         .put("b", x.b())

@@ -4,8 +4,8 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import dev.fairlead.audit.compare.GroupComparison;
-import dev.fairlead.audit.statistics.Difference;
 import dev.fairlead.audit.statistics.Ratio;
+import dev.fairlead.audit.statistics.ShareDifference;
 import dev.fairlead.audit.summary.Signal;
 import dev.fairlead.drawing.Wrap;
 import dev.fairlead.findings.Report;
@@ -105,7 +105,7 @@ public final class GroupsText {
     }
 
     /** Such as "12 (3 to 21)". */
-    public static String points(Difference d) {
+    public static String points(ShareDifference d) {
         return Double.isNaN(d.value()) ? "–" : one(d.value()) + " (" + one(d.low()) + " to " + one(d.high()) + ")";
     }
 
@@ -151,7 +151,7 @@ public final class GroupsText {
         return root.put("caution", Report.CAUTION);
     }
 
-    private static void difference(ObjectNode o, Difference d) {
+    private static void difference(ObjectNode o, ShareDifference d) {
         if (!Double.isNaN(d.value())) {
             o.put("value", d.value()).put("low", d.low()).put("high", d.high());
         }

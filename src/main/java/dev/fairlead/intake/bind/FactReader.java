@@ -3,7 +3,7 @@ package dev.fairlead.intake.bind;
 import com.fasterxml.jackson.core.JsonToken;
 import dev.fairlead.intake.spelling.Abbreviations;
 import dev.fairlead.intake.spelling.CaseWords;
-import dev.fairlead.intake.spelling.Dates;
+import dev.fairlead.intake.spelling.DateSlips;
 import dev.fairlead.intake.spelling.Privacy;
 import dev.fairlead.intake.spelling.Visible;
 import dev.fairlead.model.Answer;
@@ -145,7 +145,7 @@ public final class FactReader {
         }
         String text = in.parser.getText();
         try {
-            LocalDate date = text.length() == 10 ? Dates.read(text) : null;
+            LocalDate date = text.length() == 10 ? DateSlips.read(text) : null;
             if (date != null && date.getYear() >= CaseWords.FIRST_YEAR && date.getYear() <= CaseWords.LAST_YEAR) {
                 return Fact.of(date);
             }
@@ -153,10 +153,10 @@ public final class FactReader {
                     pointer,
                     date == null ? expected : "a date from " + CaseWords.FIRST_YEAR + " to " + CaseWords.LAST_YEAR,
                     Input.quoted(text),
-                    Dates.slip(text),
-                    Dates.mend(text));
+                    DateSlips.slip(text),
+                    DateSlips.mend(text));
         } catch (DateTimeException e) {
-            in.error(pointer, expected, Input.quoted(text), Dates.slip(text), Dates.mend(text));
+            in.error(pointer, expected, Input.quoted(text), DateSlips.slip(text), DateSlips.mend(text));
         }
         return blank;
     }

@@ -14,7 +14,7 @@ import java.util.stream.IntStream;
  * the whole case is measured and judged anew (JCGM 101:2008, propagation of distributions by a Monte Carlo method).
  * Equations keep their coefficients: their own spread is no error of measurement.
  *
- * @param flips share of draws with another outcome, for each criterion in the order of {@link Outcomes}
+ * @param flips share of draws with another outcome, for each criterion in the order of {@link VariantJudge}
  * @param firstOrder share of the same draws in which first-order propagation has another outcome
  * @param pointers measurements that were varied
  */
@@ -27,8 +27,8 @@ public record Simulation(int draws, long seed, double[] flips, double[] firstOrd
     private static final int BLOCK = 40;
 
     /**
-     * What first-order propagation says of a draw: whether the criterion at that place in the order of {@link Outcomes}
-     * ends differently when each measurement is off by so many standard deviations.
+     * What first-order propagation says of a draw: whether the criterion at that place in the order of
+     * {@link VariantJudge} ends differently when each measurement is off by so many standard deviations.
      */
     @FunctionalInterface
     public interface FirstOrder {
@@ -36,24 +36,24 @@ public record Simulation(int draws, long seed, double[] flips, double[] firstOrd
     }
 
     /** Simulates a case; the same seed gives the same result. */
-    public static Simulation of(Case c, Outcomes outcomes, int draws, long seed) {
+    public static Simulation of(Case c, VariantJudge outcomes, int draws, long seed) {
         return of(c, outcomes, draws, seed, Map.of());
     }
 
     /** The same, and what first-order propagation over those measurements says of the same draws. */
     public static Simulation of(
-            Case c, Outcomes outcomes, Function<List<String>, FirstOrder> firstOrder, int draws, long seed) {
+            Case c, VariantJudge outcomes, Function<List<String>, FirstOrder> firstOrder, int draws, long seed) {
         return of(c, outcomes, firstOrder, draws, seed, Map.of());
     }
 
     /** The same with the errors of some measurements, by JSON Pointer, multiplied by a factor. */
-    public static Simulation of(Case c, Outcomes outcomes, int draws, long seed, Map<String, Double> errorFactors) {
+    public static Simulation of(Case c, VariantJudge outcomes, int draws, long seed, Map<String, Double> errorFactors) {
         return of(c, outcomes, measurements -> (criterion, deviations) -> false, draws, seed, errorFactors);
     }
 
     private static Simulation of(
             Case c,
-            Outcomes outcomes,
+            VariantJudge outcomes,
             Function<List<String>, FirstOrder> firstOrder,
             int draws,
             long seed,
@@ -92,7 +92,7 @@ public record Simulation(int draws, long seed, double[] flips, double[] firstOrd
     /** Counts, behind what changed in a draw, what changed to first order. */
     private static void draw(
             Variation variation,
-            Outcomes outcomes,
+            VariantJudge outcomes,
             int[] usual,
             FirstOrder firstOrder,
             int measurements,

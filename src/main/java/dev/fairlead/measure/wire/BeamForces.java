@@ -19,8 +19,9 @@ import java.util.List;
  */
 public final class BeamForces implements ForceModel {
     private static final int REMEMBERED = 512;
-    private static final Memo<BeamCase, BeamAnswer> ANSWERS = new Memo<>(REMEMBERED, BeamAnswer::of);
-    private static final Memo<BeamCase, BeamAnswer> AT_HEIGHT = new Memo<>(REMEMBERED, BeamAnswer::ofFourTied);
+    private static final LatestAnswers<BeamCase, BeamAnswer> ANSWERS = new LatestAnswers<>(REMEMBERED, BeamAnswer::of);
+    private static final LatestAnswers<BeamCase, BeamAnswer> AT_HEIGHT =
+            new LatestAnswers<>(REMEMBERED, BeamAnswer::ofFourTied);
     private static final String LIMITS =
             WireForces.LIMITS.get(0) + " " + WireForces.LIMITS.get(1) + " " + WireForces.LIMITS.get(4);
 

@@ -52,8 +52,8 @@ public record SideMarks(
     /** Both sides ask for the same; so do a case and its variants that differ in something else. */
     private static final int REMEMBERED = 256;
 
-    private static final Memo<ArchCurve, ArcRuler> RULERS = new Memo<>(REMEMBERED, ArchCurve::ruler);
-    private static final Memo<Around, Blank> BLANKS = new Memo<>(REMEMBERED, Around::blank);
+    private static final LatestAnswers<ArchCurve, ArcRuler> RULERS = new LatestAnswers<>(REMEMBERED, ArchCurve::ruler);
+    private static final LatestAnswers<Around, Blank> BLANKS = new LatestAnswers<>(REMEMBERED, Around::blank);
 
     /** A wire that goes round an arch to one fold on either side. */
     private record Around(ArchCurve curve, FoldSpec fold, double lateral) {

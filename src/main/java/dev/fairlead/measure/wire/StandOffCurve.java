@@ -26,7 +26,8 @@ public final class StandOffCurve {
 
     private static final double ACCURACY = 1e-6;
     private static final int REMEMBERED = 256;
-    private static final Memo<BandAsk, Optional<ForceEnds>> ENDS = new Memo<>(REMEMBERED, BandAsk::ends);
+    private static final LatestAnswers<BandAsk, Optional<ForceEnds>> ENDS =
+            new LatestAnswers<>(REMEMBERED, BandAsk::ends);
 
     /** What is drawn of one stand-off, gf and MPa. */
     public record Point(double standOff, double low, double high, double stress) {}

@@ -55,7 +55,7 @@ public record WireForces(
     private static final double LEAST_STAND_OFF = 0.05;
     private static final String PASSIVE = "the front lies at the brackets, so the wire is passive";
     private static final int REMEMBERED = 64;
-    private static final Memo<BandAsk, BandResult> ANSWERS = new Memo<>(REMEMBERED, BandAsk::answer);
+    private static final LatestAnswers<BandAsk, BandResult> ANSWERS = new LatestAnswers<>(REMEMBERED, BandAsk::answer);
 
     public WireForces {
         missing = List.copyOf(missing);

@@ -38,7 +38,7 @@ public record WireLine(PatientArch arch, Measured front, Measured left, Measured
     private static final String SLOT_SOURCE = "distance of the slots from the teeth, not measured";
     private static final String TUBE_SOURCE = "distance of the tubes from where the arch was measured, not known";
     private static final int REMEMBERED = 256;
-    private static final Memo<ArchCurve, Gains> GAINS = new Memo<>(REMEMBERED, Gains::of);
+    private static final LatestAnswers<ArchCurve, Gains> GAINS = new LatestAnswers<>(REMEMBERED, Gains::of);
 
     /** Length that a half of the line gains per mm of distance at the front and at its tube, mm per mm. */
     private record Gains(double leftByFront, double leftByTube, double rightByFront, double rightByTube) {

@@ -186,7 +186,7 @@ final class Dicom {
         if (!found.containsKey(ROWS) || !found.containsKey(COLUMNS)) {
             throw new UnfitFileException("a DICOM file without a picture", AS_PNG);
         }
-        Pictures.bounded(whole(COLUMNS), whole(ROWS));
+        PictureFiles.bounded(whole(COLUMNS), whole(ROWS));
     }
 
     private int whole(int tag) {
@@ -242,7 +242,7 @@ final class Dicom {
         for (byte[] f : fragments.subList(1, fragments.size())) {
             all.writeBytes(f);
         }
-        BufferedImage image = Pictures.jpeg(all.toByteArray());
+        BufferedImage image = PictureFiles.jpeg(all.toByteArray());
         Raster raster = image.getRaster();
         if (image.getWidth() != whole(COLUMNS) || image.getHeight() != whole(ROWS) || raster.getNumBands() != 1) {
             throw new UnfitFileException("a DICOM file whose picture is not what it says, or in colour", AS_PNG);

@@ -20,12 +20,12 @@ public final class Meshes {
     private Meshes() {}
 
     /** The surface; throws with the reason when it cannot be read. */
-    public static Mesh read(byte[] bytes) throws UnfitFileException {
-        if (bytes.length > Pictures.MOST_BYTES) {
+    public static SurfaceMesh read(byte[] bytes) throws UnfitFileException {
+        if (bytes.length > PictureFiles.MOST_BYTES) {
             throw new UnfitFileException("a scan of more than 100 MB", "Export it with fewer triangles.");
         }
         try {
-            Mesh.Builder out = new Mesh.Builder();
+            SurfaceMesh.Builder out = new SurfaceMesh.Builder();
             if (binaryStl(bytes)) {
                 stl(bytes, out);
             } else if (starts(bytes, "ply")) {
@@ -56,13 +56,13 @@ public final class Meshes {
         }
         long n = ByteBuffer.wrap(bytes).order(ByteOrder.LITTLE_ENDIAN).getInt(STL_HEAD - 4) & 0xFFFFFFFFL;
         if (STL_HEAD + STL_TRIANGLE * n == bytes.length) {
-            Mesh.Builder.count(n);
+            SurfaceMesh.Builder.count(n);
             return n > 0;
         }
         return false;
     }
 
-    private static void stl(byte[] bytes, Mesh.Builder out) throws UnfitFileException {
+    private static void stl(byte[] bytes, SurfaceMesh.Builder out) throws UnfitFileException {
         ByteBuffer in = ByteBuffer.wrap(bytes).order(ByteOrder.LITTLE_ENDIAN);
         for (int at = STL_HEAD; at < bytes.length; at += STL_TRIANGLE) {
             for (int v = 12; v < 48; v += 12) {
@@ -71,7 +71,7 @@ public final class Meshes {
         }
     }
 
-    private static void textStl(Lines lines, Mesh.Builder out) throws UnfitFileException {
+    private static void textStl(Lines lines, SurfaceMesh.Builder out) throws UnfitFileException {
         for (String l; (l = lines.next()) != null; ) {
             String s = l.strip();
             if (s.startsWith("vertex")) {
@@ -95,7 +95,7 @@ public final class Meshes {
 
     // ---- OBJ ----
 
-    private static void obj(Lines lines, Mesh.Builder out) throws UnfitFileException {
+    private static void obj(Lines lines, SurfaceMesh.Builder out) throws UnfitFileException {
         Points points = new Points();
         for (String l; (l = lines.next()) != null; ) {
             if (l.startsWith("v ")) {
@@ -124,7 +124,7 @@ public final class Meshes {
 
         void add(double... v) throws UnfitFileException {
             if (n + 3 > all.length) {
-                Mesh.Builder.count(n / 3 / 2);
+                SurfaceMesh.Builder.count(n / 3 / 2);
                 all = java.util.Arrays.copyOf(all, 2 * all.length);
             }
             System.arraycopy(v, 0, all, n, 3);
@@ -132,7 +132,7 @@ public final class Meshes {
         }
 
         /** A face of three or more corners as triangles; a corner that is not there throws. */
-        void fan(int[] corner, Mesh.Builder out) throws UnfitFileException {
+        void fan(int[] corner, SurfaceMesh.Builder out) throws UnfitFileException {
             for (int i = 1; i + 1 < corner.length; i++) {
                 for (int c : new int[] {corner[0], corner[i], corner[i + 1]}) {
                     if (c < 0 || c >= size()) {
@@ -148,7 +148,7 @@ public final class Meshes {
 
     private record Property(String name, String type, String countType) {}
 
-    private static void ply(byte[] bytes, Mesh.Builder out) throws UnfitFileException {
+    private static void ply(byte[] bytes, SurfaceMesh.Builder out) throws UnfitFileException {
         Lines head = new Lines(bytes);
         head.next();
         String format = "";
@@ -185,7 +185,7 @@ public final class Meshes {
         if (order.size() < 2 || !order.get(0).equals("vertex") || !order.get(1).equals("face")) {
             throw new UnfitFileException("a PLY without vertices and faces in this order", "Export it as binary STL.");
         }
-        Mesh.Builder.count(faces);
+        SurfaceMesh.Builder.count(faces);
         Row in = format.equals("ascii")
                 ? new TextRow(head)
                 : new BinaryRow(bytes, head.at(), format.equals("binary_big_endian"));

@@ -24,11 +24,11 @@ public final class CaseView {
     private final String prefix;
     private final boolean all;
     private final boolean paper;
-    private final List<Change> changes;
+    private final List<LoggedChange> changes;
     private final Cited cited;
     private final Figures figures;
 
-    CaseView(Checked checked, String prefix, boolean all, boolean paper, List<Change> changes) {
+    CaseView(Checked checked, String prefix, boolean all, boolean paper, List<LoggedChange> changes) {
         this.checked = checked;
         this.changes = List.copyOf(changes);
         this.prefix = prefix;
@@ -46,7 +46,7 @@ public final class CaseView {
     }
 
     /** The last changes, the newest first; empty where no log is kept. */
-    public List<Change> changes() {
+    public List<LoggedChange> changes() {
         return changes;
     }
 

@@ -19,7 +19,7 @@ public final class Page {
             boolean all,
             boolean paper,
             boolean one,
-            Function<Checked, List<Change>> changes) {
+            Function<Checked, List<LoggedChange>> changes) {
         this.one = one;
         boolean several = checked.size() + refused.size() > 1;
         for (int i = 0; i < checked.size(); i++) {

@@ -28,7 +28,7 @@ public final class ReportHtml {
 
     /** The same with the last changes of each case, as its log tells them. */
     public static String of(
-            List<Checked> cases, List<UnreadCase> refused, boolean all, Function<Checked, List<Change>> changes) {
+            List<Checked> cases, List<UnreadCase> refused, boolean all, Function<Checked, List<LoggedChange>> changes) {
         return Templates.render("report/page.jte", new Page(cases, refused, all, false, false, changes));
     }
 }

@@ -26,7 +26,7 @@ public final class ReportPdf {
 
     /** The same with the last changes of each case, as its log tells them. */
     public static byte[] of(
-            List<Checked> cases, List<UnreadCase> refused, boolean all, Function<Checked, List<Change>> changes) {
+            List<Checked> cases, List<UnreadCase> refused, boolean all, Function<Checked, List<LoggedChange>> changes) {
         return PdfWriter.pdf(Templates.render("report/paper.jte", new Page(cases, refused, all, true, false, changes)));
     }
 

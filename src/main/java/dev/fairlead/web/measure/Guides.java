@@ -6,7 +6,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import dev.fairlead.measure.picture.PointGuide;
 import dev.fairlead.measure.picture.PointHelp;
 import dev.fairlead.model.Choices.PictureKind;
-import dev.fairlead.picture.demo.Figures;
+import dev.fairlead.picture.demo.PointFigures;
 import dev.fairlead.picture.demo.Sketch;
 import java.util.Locale;
 
@@ -28,7 +28,7 @@ public final class Guides {
         }
         PointGuide.twice(kind).forEach(out.putArray("twice")::add);
         boolean above = kind == PictureKind.ARCH_PICTURE || kind == PictureKind.SURFACE_SCAN;
-        Sketch sketch = Figures.of(kind);
+        Sketch sketch = PointFigures.of(kind);
         double[] b = sketch.bounds();
         double margin = b[2] / 12;
         // seen from above, the patient's left lies on the left

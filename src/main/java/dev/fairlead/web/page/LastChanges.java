@@ -1,6 +1,6 @@
 package dev.fairlead.web.page;
 
-import dev.fairlead.report.html.Change;
+import dev.fairlead.report.html.LoggedChange;
 import dev.fairlead.web.store.ChangeLog;
 import java.util.List;
 
@@ -12,18 +12,18 @@ public final class LastChanges {
     private LastChanges() {}
 
     /** The newest first. */
-    public static List<Change> of(ChangeLog log) {
+    public static List<LoggedChange> of(ChangeLog log) {
         return told(log.all(), SHORT);
     }
 
     /** The first of some entries, so many at the most. */
-    static List<Change> told(List<ChangeLog.Entry> log, int most) {
+    static List<LoggedChange> told(List<ChangeLog.Entry> log, int most) {
         return log.stream().limit(most).map(LastChanges::told).toList();
     }
 
-    private static Change told(ChangeLog.Entry e) {
+    private static LoggedChange told(ChangeLog.Entry e) {
         String what = e.field().isEmpty() ? "" : FactWords.words(e.field());
-        return new Change(
+        return new LoggedChange(
                 e.when().replace('T', ' '),
                 e.who(),
                 e.why().isEmpty() ? what : (what + " (" + e.why() + ")").strip(),

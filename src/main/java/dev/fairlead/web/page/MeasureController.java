@@ -13,10 +13,10 @@ import dev.fairlead.picture.into.CaseOffers;
 import dev.fairlead.picture.into.MeasuredText;
 import dev.fairlead.picture.into.Offer;
 import dev.fairlead.picture.into.Origin;
-import dev.fairlead.picture.read.Mesh;
 import dev.fairlead.picture.read.Meshes;
-import dev.fairlead.picture.read.Pictures;
+import dev.fairlead.picture.read.PictureFiles;
 import dev.fairlead.picture.read.ReadPicture;
+import dev.fairlead.picture.read.SurfaceMesh;
 import dev.fairlead.picture.read.UnfitFileException;
 import dev.fairlead.web.edit.Opened;
 import dev.fairlead.web.measure.Guides;
@@ -108,12 +108,12 @@ final class MeasureController extends Controller {
     private Object picture(Context ctx) throws UnfitFileException {
         byte[] file = body(ctx);
         ObjectNode about = JsonNodeFactory.instance.objectNode();
-        if (Pictures.head(file).isPresent()) {
+        if (PictureFiles.head(file).isPresent()) {
             // the browser shows its own file, and sooner than one that was decoded and encoded here first
             ctx.header("X-Picture", about.put("own", true).toString());
             return new byte[0];
         }
-        ReadPicture read = Pictures.read(file);
+        ReadPicture read = PictureFiles.read(file);
         about.put("width", read.image().getWidth());
         about.put("height", read.image().getHeight());
         read.spacing().ifPresent(s -> {
@@ -125,12 +125,12 @@ final class MeasureController extends Controller {
         });
         read.warnings().forEach(about.putArray("warnings")::add);
         ctx.header("X-Picture", about.toString());
-        return Pictures.jpeg(read.image(), List.of());
+        return PictureFiles.jpeg(read.image(), List.of());
     }
 
     /** The triangles of a scan, nine 32-bit numbers each: whatever the file was, the page gets nothing else of it. */
     private Object scan(Context ctx) throws UnfitFileException {
-        Mesh mesh = Meshes.read(body(ctx));
+        SurfaceMesh mesh = Meshes.read(body(ctx));
         ObjectNode about = JsonNodeFactory.instance.objectNode();
         about.put("triangles", mesh.triangles());
         mesh.doubts().forEach(about.putArray("warnings")::add);
@@ -140,8 +140,8 @@ final class MeasureController extends Controller {
 
     private static byte[] body(Context ctx) throws UnfitFileException {
         try (InputStream in = ctx.req().getInputStream()) {
-            byte[] all = in.readNBytes(Pictures.MOST_BYTES + 1);
-            if (all.length > Pictures.MOST_BYTES) {
+            byte[] all = in.readNBytes(PictureFiles.MOST_BYTES + 1);
+            if (all.length > PictureFiles.MOST_BYTES) {
                 throw new UnfitFileException("a file of more than 100 MB", "Export it smaller.");
             }
             return all;
@@ -165,7 +165,7 @@ final class MeasureController extends Controller {
                 Integer.parseInt(p[0]), Integer.parseInt(p[1]), Integer.parseInt(p[2]), Integer.parseInt(p[3])
             });
         }
-        byte[] jpeg = Pictures.jpeg(Pictures.read(body(ctx)).image(), covers);
+        byte[] jpeg = PictureFiles.jpeg(PictureFiles.read(body(ctx)).image(), covers);
         String kept =
                 site.editor().folder().keepPicture(opened.name(), site.today().get() + "-" + kind.word(), jpeg);
         return JsonNodeFactory.instance.objectNode().put("kept", kept);

@@ -6,7 +6,7 @@ import dev.fairlead.web.form.FieldView;
 import dev.fairlead.web.form.Fields;
 import dev.fairlead.web.form.FormSection;
 import dev.fairlead.web.form.Typed;
-import dev.fairlead.web.plan.Offer;
+import dev.fairlead.web.plan.PlanOffer;
 import dev.fairlead.web.plan.PlanSearch;
 import dev.fairlead.web.plan.Plans;
 import io.javalin.config.RoutesConfig;
@@ -80,7 +80,7 @@ final class PlanController extends Controller {
                     400, "No value was sent", "Go back to what would clear the warning, and take it over from there.");
         }
         Map<String, String> planned = new LinkedHashMap<>(typed);
-        planned.keySet().removeIf(p -> !Offer.planned(p));
+        planned.keySet().removeIf(p -> !PlanOffer.planned(p));
         Map<String, String> aims = new LinkedHashMap<>(typed);
         aims.keySet().removeAll(planned.keySet());
         EditResult outcome = null;

@@ -2,7 +2,7 @@ package dev.fairlead.web.page;
 
 import dev.fairlead.check.Checked;
 import dev.fairlead.findings.Missing;
-import dev.fairlead.report.html.Change;
+import dev.fairlead.report.html.LoggedChange;
 import dev.fairlead.report.sheet.Paper;
 import dev.fairlead.web.edit.Opened;
 import io.javalin.config.RoutesConfig;
@@ -73,7 +73,7 @@ public final class PrintController extends Controller {
                         site.reports().surePanel(opened)));
     }
 
-    private List<Change> last(Context ctx) {
+    private List<LoggedChange> last(Context ctx) {
         return LastChanges.of(site.editor().folder().log(opened(ctx).name()));
     }
 

@@ -2,17 +2,17 @@ package dev.fairlead.web.page;
 
 import dev.fairlead.check.Checked;
 import dev.fairlead.findings.Missing;
-import dev.fairlead.report.html.Change;
+import dev.fairlead.report.html.LoggedChange;
 import dev.fairlead.report.sheet.Paper;
 import java.util.List;
 
 /** How reports and sheets of a checked case are made. */
 public interface Prints {
     /** The whole report as one HTML file that needs nothing else. */
-    String html(Checked checked, List<Change> changes);
+    String html(Checked checked, List<LoggedChange> changes);
 
     /** The same as PDF. */
-    byte[] pdf(Checked checked, List<Change> changes);
+    byte[] pdf(Checked checked, List<LoggedChange> changes);
 
     /** One page of it to present the case with, as PDF. */
     byte[] firstPage(Checked checked);

@@ -13,7 +13,7 @@ import java.util.Optional;
  * @param warnings each open warning with what would clear it
  * @param together one plan for all that can be cleared without harm; empty when there is none
  */
-public record PlanSearch(State state, Optional<WhatIf> found, List<Warning> warnings, Optional<Offer> together) {
+public record PlanSearch(State state, Optional<WhatIf> found, List<Warning> warnings, Optional<PlanOffer> together) {
     static final PlanSearch SEARCHING = new PlanSearch(State.SEARCHING, Optional.empty(), List.of(), Optional.empty());
     static final PlanSearch ENDED = new PlanSearch(State.ENDED, Optional.empty(), List.of(), Optional.empty());
 
@@ -30,7 +30,7 @@ public record PlanSearch(State state, Optional<WhatIf> found, List<Warning> warn
      * @param offers the smallest single change, and the smallest set without harm to others where the single one does
      *     harm
      */
-    public record Warning(Remedy outlook, List<Offer> offers) {}
+    public record Warning(Remedy outlook, List<PlanOffer> offers) {}
 
     public PlanSearch {
         warnings = List.copyOf(warnings);

@@ -137,13 +137,13 @@ public final class Plans {
                 found.together().map(s -> offer(s, c, key.version(), checker, options)));
     }
 
-    private static Offer offer(Suggestion s, Case c, String version, Checker checker, CheckOptions options) {
+    private static PlanOffer offer(Suggestion s, Case c, String version, Checker checker, CheckOptions options) {
         List<String> typed = s.changes().stream()
-                .map(x -> x.pointer() + "=" + Offer.typed(x))
+                .map(x -> x.pointer() + "=" + PlanOffer.typed(x))
                 .toList();
         try {
             Difference d = TypedChanges.difference(c, version, typed, checker, options);
-            return new Offer(s, d);
+            return new PlanOffer(s, d);
         } catch (TypedChanges.Refused e) {
             throw new IllegalStateException("a suggestion can be typed: " + e.getMessage(), e);
         }

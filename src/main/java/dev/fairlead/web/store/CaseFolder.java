@@ -53,7 +53,7 @@ public final class CaseFolder {
         try (Stream<Path> files = Files.list(folder)) {
             return files.filter(p -> Files.isRegularFile(p, LinkOption.NOFOLLOW_LINKS))
                     .map(p -> p.getFileName().toString())
-                    .filter(FileNames::isCase)
+                    .filter(CaseFileNames::isCase)
                     .sorted()
                     .toList();
         } catch (IOException e) {
@@ -63,14 +63,14 @@ public final class CaseFolder {
 
     /** The bytes of a file as they are, whatever they are; empty when there is none. */
     public Optional<byte[]> bytes(String name) throws IOException {
-        Optional<Path> file = FileNames.existing(folder, name);
+        Optional<Path> file = CaseFileNames.existing(folder, name);
         return file.isEmpty() ? Optional.empty() : Optional.of(Files.readAllBytes(file.get()));
     }
 
     /** The file of that name; empty when there is none. */
     public Optional<Stored> read(String name) {
         try {
-            Optional<Path> file = FileNames.existing(folder, name);
+            Optional<Path> file = CaseFileNames.existing(folder, name);
             if (file.isEmpty()) {
                 return Optional.empty();
             }
@@ -108,7 +108,7 @@ public final class CaseFolder {
     /** A mark that changes when the file of that name does; empty when there is none. */
     public Optional<String> stamp(String name) {
         try {
-            Optional<Path> file = FileNames.existing(folder, name);
+            Optional<Path> file = CaseFileNames.existing(folder, name);
             if (file.isEmpty()) {
                 return Optional.empty();
             }
@@ -138,12 +138,12 @@ public final class CaseFolder {
 
     /** Goes back to the version before the present one; empty when there is none. */
     public Optional<Stored> undo(String name, String base) {
-        return step(name, base, History::last, History::steppedBack);
+        return step(name, base, EarlierVersions::last, EarlierVersions::steppedBack);
     }
 
     /** Takes an undo back; empty when there is nothing to take back. */
     public Optional<Stored> redo(String name, String base) {
-        return step(name, base, History::lastUndone, History::steppedForward);
+        return step(name, base, EarlierVersions::lastUndone, EarlierVersions::steppedForward);
     }
 
     private Optional<Stored> step(String name, String base, Finder finder, After after) {
@@ -192,7 +192,7 @@ public final class CaseFolder {
     /** When the file was last written; empty when there is none. */
     public Optional<Instant> saved(String name) {
         try {
-            Optional<Path> file = FileNames.existing(folder, name);
+            Optional<Path> file = CaseFileNames.existing(folder, name);
             return file.isEmpty()
                     ? Optional.empty()
                     : Optional.of(Files.getLastModifiedTime(file.get()).toInstant());
@@ -231,7 +231,7 @@ public final class CaseFolder {
 
     /** Makes a new file; throws when there is one of that name, however it is spelled. */
     public Stored create(String name, String text) {
-        Path file = FileNames.fresh(folder, name);
+        Path file = CaseFileNames.fresh(folder, name);
         byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
         try (FolderLock turn = turn()) {
             if (names().stream().anyMatch(n -> n.toLowerCase(Locale.ROOT).equals(name.toLowerCase(Locale.ROOT)))) {
@@ -261,7 +261,7 @@ public final class CaseFolder {
 
     /** Gives a case file another name; its earlier versions and its log go along. */
     public void rename(String name, String fresh) {
-        FileNames.fresh(folder, fresh);
+        CaseFileNames.fresh(folder, fresh);
         move(folder, name, folder, fresh);
         Path old = folder.resolve(HISTORY).resolve(name);
         try (FolderLock turn = turn()) {
@@ -275,7 +275,7 @@ public final class CaseFolder {
 
     private void move(Path from, String name, Path to, String fresh) {
         try (FolderLock turn = turn()) {
-            Path file = FileNames.existing(from, name)
+            Path file = CaseFileNames.existing(from, name)
                     .orElseThrow(() -> new StoreException(
                             name + " is no longer there", "Go to the list of cases to see which there are."));
             Files.createDirectories(to);
@@ -291,7 +291,7 @@ public final class CaseFolder {
 
     private Stored replaced(String name, String base, Content content, After after) {
         try (FolderLock turn = turn()) {
-            Path file = FileNames.existing(folder, name)
+            Path file = CaseFileNames.existing(folder, name)
                     .orElseThrow(() -> new StoreException(
                             name + " is no longer in the folder",
                             "Somebody moved or removed the file. Put it back, or go to the list of cases."));
@@ -299,7 +299,7 @@ public final class CaseFolder {
             if (!Stored.version(old).equals(base)) {
                 throw new StaleException(Stored.of(name, old));
             }
-            History history = history(name);
+            EarlierVersions history = history(name);
             byte[] bytes = content.of(history, old);
             if (!java.util.Arrays.equals(old, bytes)) {
                 AtomicFile.write(file, bytes, historyRoot());
@@ -311,8 +311,8 @@ public final class CaseFolder {
         }
     }
 
-    private History history(String name) {
-        return new History(folder.resolve(HISTORY), name);
+    private EarlierVersions history(String name) {
+        return new EarlierVersions(folder.resolve(HISTORY), name);
     }
 
     private Path historyRoot() throws IOException {
@@ -336,14 +336,14 @@ public final class CaseFolder {
     }
 
     private interface Finder {
-        Optional<byte[]> find(History history) throws IOException;
+        Optional<byte[]> find(EarlierVersions history) throws IOException;
     }
 
     private interface Content {
-        byte[] of(History history, byte[] old) throws IOException;
+        byte[] of(EarlierVersions history, byte[] old) throws IOException;
     }
 
     private interface After {
-        void done(History history, byte[] old) throws IOException;
+        void done(EarlierVersions history, byte[] old) throws IOException;
     }
 }

@@ -57,7 +57,7 @@ public final class Keepsakes {
         for (Pattern p : List.of(kept, away)) {
             Matcher m = p.matcher(path);
             if (m.matches()
-                    && FileNames.isCase(m.group("name"))
+                    && CaseFileNames.isCase(m.group("name"))
                     && !m.group("name").contains("..")) {
                 return Optional.of(m.group("name"));
             }

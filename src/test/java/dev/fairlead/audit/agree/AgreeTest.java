@@ -150,7 +150,7 @@ class AgreeTest {
         Agreement agreement = new Agreement(
                 Reviewer.read(Files.writeString(folder.resolve("v.csv"), table.toString()), CATALOGUE), CATALOGUE);
         rows.forEach(agreement::add);
-        Panel.Result p = agreement.result().panel();
+        ReviewPanel.Result p = agreement.result().panel();
         assertThat(p.names()).containsExactly("anna", "ben", "carl");
         assertThat(p.pairs().get(0)).satisfies(x -> {
             assertThat(x.a() + " " + x.b()).isEqualTo("anna ben");

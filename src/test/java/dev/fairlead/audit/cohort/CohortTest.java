@@ -101,7 +101,7 @@ class CohortTest {
 
     @Test
     void everyGapMakesItsFactsUnknownAndChangesNothingElse() {
-        for (Gap g : Cohort.gaps()) {
+        for (PlantedGap g : Cohort.gaps()) {
             Optional<PlantedCase> found = Optional.empty();
             for (int i = 0; i < 400 && found.isEmpty(); i++) {
                 found = Cohort.with(g, SEED, i);
@@ -164,7 +164,8 @@ class CohortTest {
             for (Side side : Side.values()) {
                 double shortage = need - c.space().side(side).value() + lack / 2;
                 assertThat(shortage).isBetween(0.6, 2.8);
-                assertThat(c.plan().advance(side).value() * Sketch.GAIN).isBetween(shortage - 0.9, shortage + 0.9);
+                assertThat(c.plan().advance(side).value() * InventedChild.GAIN)
+                        .isBetween(shortage - 0.9, shortage + 0.9);
             }
             assertThat(c.space()
                             .left()

@@ -30,7 +30,7 @@ class CohortWidthsTest {
         List<double[]> girls = new ArrayList<>();
         List<double[]> boys = new ArrayList<>();
         for (int i = 0; i < CHILDREN; i++) {
-            Sketch s = Sketch.draw(Draws.of(9, i));
+            InventedChild s = InventedChild.draw(Draws.of(9, i));
             double[] both = new double[12];
             for (int p = 0; p < 6; p++) {
                 both[p] = s.teeth().width(Side.LEFT, p + 1);

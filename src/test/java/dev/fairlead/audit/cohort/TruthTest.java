@@ -51,7 +51,7 @@ class TruthTest {
 
     @Test
     void everyGapLeavesItsCriterionNotAssessedWithItsConsequencesAndNothingElse() {
-        for (Gap g : Cohort.gaps()) {
+        for (PlantedGap g : Cohort.gaps()) {
             some(i -> Cohort.with(g, SEED, i)).forEach(c -> check(c, g.criterion() + " without " + g.pointers()));
         }
     }
@@ -110,7 +110,8 @@ class TruthTest {
                                 .orElseThrow()
                                 .stage())
                         .isEqualTo(c.stage()));
-        assertThat(all).containsAll(Cohort.gaps().stream().map(Gap::criterion).toList());
+        assertThat(all)
+                .containsAll(Cohort.gaps().stream().map(PlantedGap::criterion).toList());
     }
 
     private static List<PlantedCase> some(LongFunction<Optional<PlantedCase>> make) {

@@ -134,7 +134,7 @@ class ComparisonsTest {
     /** Newcombe 1998, Stat Med 17:873, table II, method 10: 56/70 less 48/80. */
     @Test
     void differenceOfSharesHasThePublishedInterval() {
-        Difference d = Difference.of(new Rate(56, 70), new Rate(48, 80));
+        ShareDifference d = ShareDifference.of(new Rate(56, 70), new Rate(48, 80));
         assertThat(d.value()).isCloseTo(0.2, within(1e-12));
         assertThat(d.low()).isCloseTo(0.0524, within(5e-5));
         assertThat(d.high()).isCloseTo(0.3339, within(5e-5));

@@ -38,7 +38,7 @@ class SimulationTest {
         return Measures.of(c, Optional.empty(), Workbook.none());
     }
 
-    private static Outcomes over(Function<Worked, Measured> value, double limit) {
+    private static VariantJudge over(Function<Worked, Measured> value, double limit) {
         return c -> new int[] {value.apply(work(c)).value() > limit ? 1 : 0};
     }
 
@@ -64,7 +64,7 @@ class SimulationTest {
 
     @Test
     void sameSeedSameResultOnAnyNumberOfThreads() throws Exception {
-        Outcomes outcomes = over(
+        VariantJudge outcomes = over(
                 w -> w.space().totalShortage(),
                 work(CASE).space().totalShortage().value() + 0.5);
         double[] once = Simulation.of(CASE, outcomes, 2000, 11).flips();

@@ -16,7 +16,7 @@ import dev.fairlead.model.Choices.PictureKind;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Unit;
 import dev.fairlead.model.shape.Edit;
-import dev.fairlead.picture.read.Pictures;
+import dev.fairlead.picture.read.PictureFiles;
 import dev.fairlead.picture.read.PointTable;
 import dev.fairlead.picture.read.PointTables;
 import dev.fairlead.picture.read.ReadPicture;
@@ -79,9 +79,9 @@ class DemoPictureTest {
     void everyFileIsReadByItsReader() throws Exception {
         Case c = demo();
         Map<String, byte[]> files = DemoFiles.of(c);
-        ReadPicture arch = Pictures.read(files.get("arch.png"));
+        ReadPicture arch = PictureFiles.read(files.get("arch.png"));
         assertThat(arch.image().getWidth()).isGreaterThan(800);
-        assertThat(Pictures.read(files.get("film.png")).image().getHeight()).isGreaterThan(500);
+        assertThat(PictureFiles.read(files.get("film.png")).image().getHeight()).isGreaterThan(500);
         PointTable table = PointTables.read(files.get("arch-points.csv"));
         PictureResult r =
                 PictureMeasures.of(table.kind(), table.points(), List.of(), new PictureScaling.Millimetres(), 0.65);

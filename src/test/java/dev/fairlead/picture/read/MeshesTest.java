@@ -115,12 +115,13 @@ class MeshesTest {
         for (byte[] file : others) {
             assertThat(Meshes.read(file).xyz()).containsExactly(expected);
         }
-        Mesh mesh = Meshes.read(stl(4, 4, 50));
+        SurfaceMesh mesh = Meshes.read(stl(4, 4, 50));
         assertThat(mesh.longest()).isEqualTo(60.5);
         assertThat(mesh.doubts()).isEmpty();
         assertThat(ByteBuffer.wrap(mesh.bytes()).order(ByteOrder.LITTLE_ENDIAN).getFloat(16))
                 .isEqualTo(50);
-        assertThat(new Mesh(new float[] {0, 0, 0, 0, 0, 0, 4, 0, 0}).doubts()).anyMatch(d -> d.contains("unit"));
+        assertThat(new SurfaceMesh(new float[] {0, 0, 0, 0, 0, 0, 4, 0, 0}).doubts())
+                .anyMatch(d -> d.contains("unit"));
     }
 
     @Test

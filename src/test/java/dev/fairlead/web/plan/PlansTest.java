@@ -54,7 +54,8 @@ class PlansTest {
                 .extracting(PlanSearch.Warning::outlook)
                 .usingRecursiveComparison()
                 .isEqualTo(same.outlooks());
-        Offer offer = answer.about("overjet-after").warnings().get(0).offers().get(0);
+        PlanOffer offer =
+                answer.about("overjet-after").warnings().get(0).offers().get(0);
         // 4.2 mm of overjet, 1 mm asked for: 3 mm of advance leave it, in steps of half a millimetre
         assertThat(offer.typed())
                 .containsEntry("/plan/advanceLeft", "3")

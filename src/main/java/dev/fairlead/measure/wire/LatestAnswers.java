@@ -7,11 +7,11 @@ import java.util.concurrent.FutureTask;
 import java.util.function.Function;
 
 /** Remembers the answers to the latest questions, up to a limit; safe to share between threads. */
-final class Memo<Q, A> {
+final class LatestAnswers<Q, A> {
     private final Function<Q, A> work;
     private final Map<Q, FutureTask<A>> known;
 
-    Memo(int limit, Function<Q, A> work) {
+    LatestAnswers(int limit, Function<Q, A> work) {
         this.work = work;
         this.known = new LinkedHashMap<>(16, 0.75f, true) {
             private static final long serialVersionUID = 1L;

@@ -13,7 +13,7 @@ import java.util.Map;
 import java.util.TreeMap;
 
 /** Small figures that show where a point lies, of an invented arch and head. */
-public final class Figures {
+public final class PointFigures {
     private static final Sketch ARCH;
     private static final Sketch FILM;
 
@@ -23,7 +23,7 @@ public final class Figures {
         FILM = FilmSketch.of(c);
     }
 
-    private Figures() {}
+    private PointFigures() {}
 
     /** The figure of a kind of picture. */
     public static Sketch of(PictureKind kind) {
@@ -35,7 +35,7 @@ public final class Figures {
     }
 
     private static Case invented() {
-        try (InputStream in = Figures.class.getResourceAsStream("/picture/figure.json")) {
+        try (InputStream in = PointFigures.class.getResourceAsStream("/picture/figure.json")) {
             return CaseReader.read(in.readAllBytes(), "figure.json", CaseFormat.JSON)
                     .value()
                     .orElseThrow(() -> new IllegalStateException("the case behind the figures cannot be read"));

@@ -9,7 +9,7 @@ package dev.fairlead.report.html;
  * @param old what stood there; empty for nothing
  * @param now what stands there since; empty for nothing
  */
-public record Change(String when, String who, String what, String old, String now) {
+public record LoggedChange(String when, String who, String what, String old, String now) {
     /** The change in a line of text. */
     public String line() {
         return when + (who.isEmpty() ? "" : ", " + who) + ": " + what + ", " + (old.isEmpty() ? "nothing" : old) + " → "

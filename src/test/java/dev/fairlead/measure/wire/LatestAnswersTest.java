@@ -8,14 +8,14 @@ import java.util.concurrent.FutureTask;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 
-class MemoTest {
+class LatestAnswersTest {
     private final AtomicInteger worked = new AtomicInteger();
 
     @Test
     void whatIsBeingWorkedOutIsWaitedForAndNotWorkedOutTwice() throws Exception {
         CountDownLatch begun = new CountDownLatch(1);
         CountDownLatch go = new CountDownLatch(1);
-        Memo<String, Integer> memo = new Memo<>(4, q -> {
+        LatestAnswers<String, Integer> memo = new LatestAnswers<>(4, q -> {
             begun.countDown();
             await(go);
             return worked.incrementAndGet();
@@ -33,7 +33,7 @@ class MemoTest {
 
     @Test
     void keepsTheLatestQuestionsAlone() {
-        Memo<Integer, Integer> memo = new Memo<>(2, q -> worked.incrementAndGet());
+        LatestAnswers<Integer, Integer> memo = new LatestAnswers<>(2, q -> worked.incrementAndGet());
         memo.of(1);
         memo.of(2);
         memo.of(1);
@@ -44,7 +44,7 @@ class MemoTest {
 
     @Test
     void aFailureIsToldAsItIsAndNotKept() {
-        Memo<String, Integer> memo = new Memo<>(2, q -> {
+        LatestAnswers<String, Integer> memo = new LatestAnswers<>(2, q -> {
             if (worked.incrementAndGet() == 1) {
                 throw new IllegalArgumentException("no answer to " + q);
             }
@@ -56,7 +56,7 @@ class MemoTest {
         assertThat(memo.of("a")).isEqualTo(2);
     }
 
-    private static <Q, A> FutureTask<A> ask(Memo<Q, A> memo, Q question) {
+    private static <Q, A> FutureTask<A> ask(LatestAnswers<Q, A> memo, Q question) {
         FutureTask<A> task = new FutureTask<>(() -> memo.of(question));
         new Thread(task).start();
         return task;

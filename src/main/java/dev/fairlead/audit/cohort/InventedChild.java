@@ -16,7 +16,7 @@ import java.time.LocalDate;
  * @param standOff stand-off of each activation, mm
  * @param start day on which the wire goes in
  */
-record Sketch(
+record InventedChild(
         Stage stage,
         boolean male,
         Odontometry.Teeth teeth,
@@ -48,7 +48,7 @@ record Sketch(
 
     static final double MOST_APART = 0.25;
 
-    static Sketch draw(Draws d) {
+    static InventedChild draw(Draws d) {
         boolean male = d.chance(0.5);
         Odontometry.Teeth teeth = null;
         double sum = 0;
@@ -75,7 +75,7 @@ record Sketch(
                 Stage.HOLDING,
                 Stage.HOLDING,
                 Stage.HOLDING);
-        return new Sketch(
+        return new InventedChild(
                 stage,
                 male,
                 teeth,

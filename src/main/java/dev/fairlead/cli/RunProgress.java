@@ -8,23 +8,23 @@ import me.tongfei.progressbar.ProgressBarBuilder;
 import me.tongfei.progressbar.ProgressBarStyle;
 
 /** A bar on standard error that tells how far a long run has come; nothing at all where nobody would see it. */
-final class Progress implements LongConsumer, AutoCloseable {
+final class RunProgress implements LongConsumer, AutoCloseable {
     private static final int WIDTH = 78;
     private static final int MILLISECONDS = 500;
 
     private final ProgressBar bar;
 
-    private Progress(ProgressBar bar) {
+    private RunProgress(ProgressBar bar) {
         this.bar = bar;
     }
 
     /** Shown when asked for, or when the process has a terminal. */
-    static Progress of(Console console, boolean wanted, String what, String unit, long size, long most) {
+    static RunProgress of(Console console, boolean wanted, String what, String unit, long size, long most) {
         if (!wanted && System.console() == null) {
-            return new Progress(null);
+            return new RunProgress(null);
         }
         PrintStream err = console.err();
-        return new Progress(new ProgressBarBuilder()
+        return new RunProgress(new ProgressBarBuilder()
                 .setTaskName(what)
                 .setInitialMax(most)
                 .setUnit(unit, size)

@@ -17,38 +17,38 @@ import java.util.function.Predicate;
  * @param follows other criteria that cannot be assessed either, from their stage on
  * @param fits further condition on the case
  */
-public record Gap(
+public record PlantedGap(
         String criterion,
         Stage stage,
         String area,
         List<String> pointers,
         List<Fault.Follower> follows,
         Predicate<Case> fits) {
-    static Gap of(Stage stage, String criterion, String... pointers) {
-        return new Gap(criterion, stage, criterion, List.of(pointers), List.of(), c -> true);
+    static PlantedGap of(Stage stage, String criterion, String... pointers) {
+        return new PlantedGap(criterion, stage, criterion, List.of(pointers), List.of(), c -> true);
     }
 
-    Gap also(Stage from, String... others) {
+    PlantedGap also(Stage from, String... others) {
         List<Fault.Follower> more = new ArrayList<>(follows);
         for (String o : others) {
             more.add(new Fault.Follower(o, from, false));
         }
-        return new Gap(criterion, stage, area, pointers, List.copyOf(more), fits);
+        return new PlantedGap(criterion, stage, area, pointers, List.copyOf(more), fits);
     }
 
     /** The same while no visit is recorded. */
-    Gap alsoBeforeVisits(Stage from, String other) {
+    PlantedGap alsoBeforeVisits(Stage from, String other) {
         List<Fault.Follower> more = new ArrayList<>(follows);
         more.add(new Fault.Follower(other, from, true));
-        return new Gap(criterion, stage, area, pointers, List.copyOf(more), fits);
+        return new PlantedGap(criterion, stage, area, pointers, List.copyOf(more), fits);
     }
 
-    Gap when(Predicate<Case> condition) {
-        return new Gap(criterion, stage, area, pointers, follows, condition);
+    PlantedGap when(Predicate<Case> condition) {
+        return new PlantedGap(criterion, stage, area, pointers, follows, condition);
     }
 
-    Gap in(String otherArea) {
-        return new Gap(criterion, stage, otherArea, pointers, follows, fits);
+    PlantedGap in(String otherArea) {
+        return new PlantedGap(criterion, stage, otherArea, pointers, follows, fits);
     }
 
     /** True when the gap can be made in this case. */

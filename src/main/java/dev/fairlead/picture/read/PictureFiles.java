@@ -33,7 +33,7 @@ import javax.imageio.stream.MemoryCacheImageOutputStream;
  * Decodes PNG, JPEG and single-frame DICOM within bounds, one at a time, turned as EXIF says; and writes a picture anew
  * without anything but its pixels.
  */
-public final class Pictures {
+public final class PictureFiles {
     /** Largest file that is taken. */
     public static final int MOST_BYTES = 100 << 20;
 
@@ -50,7 +50,7 @@ public final class Pictures {
         return t;
     });
 
-    private Pictures() {}
+    private PictureFiles() {}
 
     /** Decodes a picture; throws with the reason when it is none that can be measured on. */
     public static ReadPicture read(byte[] bytes) throws UnfitFileException {

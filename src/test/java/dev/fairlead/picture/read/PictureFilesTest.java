@@ -23,7 +23,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Pictures are decoded within bounds, by their content, and kept without what tells who it is. */
-class PicturesTest {
+class PictureFilesTest {
     /** 80 × 60 pixels: red upper left, green upper right, blue lower left, white lower right. */
     private static BufferedImage corners() {
         BufferedImage image = new BufferedImage(80, 60, BufferedImage.TYPE_INT_RGB);
@@ -81,7 +81,7 @@ class PicturesTest {
     @CsvSource({"1, RGBW", "2, GRWB", "3, WBGR", "4, BWRG", "5, RBGW", "6, BRWG", "7, WGBR", "8, GWRB"})
     void aPhotographIsTurnedAsItsExifSays(int orientation, String expected) throws Exception {
         BufferedImage read =
-                Pictures.read(exif(file(corners(), "jpeg"), orientation)).image();
+                PictureFiles.read(exif(file(corners(), "jpeg"), orientation)).image();
         assertThat(quarters(read)).isEqualTo(expected);
     }
 
@@ -89,7 +89,7 @@ class PicturesTest {
     void whatIsKeptHasNothingOfTheFileButItsPixels() throws Exception {
         byte[] file = exif(file(corners(), "jpeg"), 1);
         assertThat(new String(file, StandardCharsets.ISO_8859_1)).contains("Jane Example");
-        byte[] kept = Pictures.jpeg(Pictures.read(file).image(), List.of(new int[] {0, 0, 40, 30}));
+        byte[] kept = PictureFiles.jpeg(PictureFiles.read(file).image(), List.of(new int[] {0, 0, 40, 30}));
         String text = new String(kept, StandardCharsets.ISO_8859_1);
         assertThat(text).doesNotContain("Jane", "Exif");
         assertThat(quarters(ImageIO.read(new java.io.ByteArrayInputStream(kept))))
@@ -103,7 +103,7 @@ class PicturesTest {
         assertThat(FileKind.of(file(corners(), "jpeg"))).isEqualTo(FileKind.JPEG);
         assertThat(FileKind.of("<svg onload=x>".getBytes(StandardCharsets.UTF_8)))
                 .isEqualTo(FileKind.OTHER);
-        assertThatThrownBy(() -> Pictures.read(file(corners(), "gif")))
+        assertThatThrownBy(() -> PictureFiles.read(file(corners(), "gif")))
                 .isInstanceOf(UnfitFileException.class)
                 .hasMessageContaining("neither PNG, JPEG nor DICOM");
     }
@@ -126,21 +126,21 @@ class PicturesTest {
 
     @Test
     void aBombIsRefusedBeforeItIsUnpacked() {
-        assertThatThrownBy(() -> Pictures.read(pngHeader(40_000, 40_000)))
+        assertThatThrownBy(() -> PictureFiles.read(pngHeader(40_000, 40_000)))
                 .isInstanceOf(UnfitFileException.class)
                 .hasMessageContaining("64 million");
-        assertThatThrownBy(() -> Pictures.read(pngHeader(2, 2))).hasMessageContaining("2 × 2 pixels");
-        assertThatThrownBy(() -> Pictures.read(pngHeader(200, 200))).hasMessageContaining("damaged");
+        assertThatThrownBy(() -> PictureFiles.read(pngHeader(2, 2))).hasMessageContaining("2 × 2 pixels");
+        assertThatThrownBy(() -> PictureFiles.read(pngHeader(200, 200))).hasMessageContaining("damaged");
     }
 
     @Test
     void theHeadAloneTellsWhetherABrowserMayDecode() throws Exception {
-        assertThat(Pictures.head(file(corners(), "png")).orElseThrow()).containsExactly(80, 60);
-        assertThat(Pictures.head(exif(file(corners(), "jpeg"), 6)).orElseThrow())
+        assertThat(PictureFiles.head(file(corners(), "png")).orElseThrow()).containsExactly(80, 60);
+        assertThat(PictureFiles.head(exif(file(corners(), "jpeg"), 6)).orElseThrow())
                 .containsExactly(80, 60);
-        assertThat(Pictures.head(dicom("1.2.840.10008.1.2.1"))).isEmpty();
-        assertThatThrownBy(() -> Pictures.head(pngHeader(40_000, 40_000))).hasMessageContaining("64 million");
-        assertThatThrownBy(() -> Pictures.head(Arrays.copyOf(file(corners(), "jpeg"), 5)))
+        assertThat(PictureFiles.head(dicom("1.2.840.10008.1.2.1"))).isEmpty();
+        assertThatThrownBy(() -> PictureFiles.head(pngHeader(40_000, 40_000))).hasMessageContaining("64 million");
+        assertThatThrownBy(() -> PictureFiles.head(Arrays.copyOf(file(corners(), "jpeg"), 5)))
                 .hasMessageContaining("damaged");
     }
 
@@ -155,7 +155,7 @@ class PicturesTest {
         var reader = ImageIO.getImageReadersByFormatName("jpeg").next();
         reader.setInput(
                 ImageIO.createImageInputStream(new java.io.ByteArrayInputStream(file(large, "jpeg"))), true, true);
-        assertThatThrownBy(() -> Pictures.inTime(reader, java.time.Duration.ofMillis(1)))
+        assertThatThrownBy(() -> PictureFiles.inTime(reader, java.time.Duration.ofMillis(1)))
                 .isInstanceOf(UnfitFileException.class)
                 .hasMessageContaining("takes longer");
         reader.dispose();
@@ -168,7 +168,7 @@ class PicturesTest {
             for (int cut = 1; cut < file.length; cut += Math.max(1, file.length / 60)) {
                 byte[] part = Arrays.copyOf(file, cut);
                 try {
-                    assertThat(Pictures.read(part).image()).isNotNull();
+                    assertThat(PictureFiles.read(part).image()).isNotNull();
                 } catch (UnfitFileException e) {
                     assertThat(e.getMessage()).isNotBlank();
                 }
@@ -266,7 +266,7 @@ class PicturesTest {
     @ValueSource(
             strings = {"1.2.840.10008.1.2", "1.2.840.10008.1.2.1", "1.2.840.10008.1.2.2", "1.2.840.10008.1.2.1.99"})
     void plainTransferSyntaxesGiveTheSamePixels(String syntax) throws Exception {
-        BufferedImage image = Pictures.read(dicom(syntax)).image();
+        BufferedImage image = PictureFiles.read(dicom(syntax)).image();
         assertThat(image.getWidth()).isEqualTo(80);
         for (int x = 0; x < 80; x++) {
             assertThat(grey(image, x)).isBetween(x * 255 / 79 - 1, x * 255 / 79 + 1);
@@ -276,7 +276,7 @@ class PicturesTest {
     @Test
     void aFilmThatIsDarkForHighNumbersIsInverted() throws Exception {
         BufferedImage image =
-                Pictures.read(dicom("1.2.840.10008.1.2.1", "MONOCHROME1")).image();
+                PictureFiles.read(dicom("1.2.840.10008.1.2.1", "MONOCHROME1")).image();
         assertThat(grey(image, 0)).isEqualTo(255);
         assertThat(grey(image, 79)).isEqualTo(0);
     }
@@ -285,26 +285,26 @@ class PicturesTest {
     @Test
     void spacingIsReadAsTheStandardSays() throws Exception {
         String plain = "1.2.840.10008.1.2.1";
-        assertThat(Pictures.read(dicom(plain)).spacing()).isEmpty();
-        var receptor = Pictures.read(dicom(plain, "MONOCHROME2", "00181164", "0.15\\0.14"))
+        assertThat(PictureFiles.read(dicom(plain)).spacing()).isEmpty();
+        var receptor = PictureFiles.read(dicom(plain, "MONOCHROME2", "00181164", "0.15\\0.14"))
                 .spacing()
                 .orElseThrow();
         assertThat(receptor.meaning()).isEqualTo(Meaning.RECEPTOR);
         assertThat(receptor.row()).isEqualTo(0.15);
         assertThat(receptor.column()).isEqualTo(0.14);
-        var both = Pictures.read(dicom(plain, "MONOCHROME2", "00181164", "0.15\\0.15", "00280030", "0.15\\0.15"))
+        var both = PictureFiles.read(dicom(plain, "MONOCHROME2", "00181164", "0.15\\0.15", "00280030", "0.15\\0.15"))
                 .spacing()
                 .orElseThrow();
         assertThat(both.meaning()).isEqualTo(Meaning.RECEPTOR);
-        var other = Pictures.read(dicom(plain, "MONOCHROME2", "00181164", "0.15\\0.15", "00280030", "0.139\\0.139"))
+        var other = PictureFiles.read(dicom(plain, "MONOCHROME2", "00181164", "0.15\\0.15", "00280030", "0.139\\0.139"))
                 .spacing()
                 .orElseThrow();
         assertThat(other.meaning()).as("differs from the receptor: corrected").isEqualTo(Meaning.CORRECTED);
-        var alone = Pictures.read(dicom(plain, "MONOCHROME2", "00280030", "0.15\\0.15"))
+        var alone = PictureFiles.read(dicom(plain, "MONOCHROME2", "00280030", "0.15\\0.15"))
                 .spacing()
                 .orElseThrow();
         assertThat(alone.meaning()).isEqualTo(Meaning.UNKNOWN);
-        var magnified = Pictures.read(
+        var magnified = PictureFiles.read(
                         dicom(plain, "MONOCHROME2", "00181110", "1650", "00181111", "1500", "00181164", "0.15\\0.15"))
                 .spacing()
                 .orElseThrow();
@@ -314,10 +314,11 @@ class PicturesTest {
     @Test
     void aNameMayBeBurntInAndIsWarnedOf() throws Exception {
         String plain = "1.2.840.10008.1.2.1";
-        assertThat(Pictures.read(dicom(plain)).warnings()).anyMatch(w -> w.contains("burnt into"));
-        assertThat(Pictures.read(dicom(plain, "MONOCHROME2", "00280301", "NO")).warnings())
+        assertThat(PictureFiles.read(dicom(plain)).warnings()).anyMatch(w -> w.contains("burnt into"));
+        assertThat(PictureFiles.read(dicom(plain, "MONOCHROME2", "00280301", "NO"))
+                        .warnings())
                 .isEmpty();
-        byte[] shown = Pictures.jpeg(Pictures.read(dicom(plain)).image(), List.of());
+        byte[] shown = PictureFiles.jpeg(PictureFiles.read(dicom(plain)).image(), List.of());
         assertThat(new String(shown, StandardCharsets.ISO_8859_1)).doesNotContain("Jane");
     }
 
@@ -456,12 +457,12 @@ class PicturesTest {
         }
         for (String syntax : List.of("1.2.840.10008.1.2.4.57", "1.2.840.10008.1.2.4.70")) {
             BufferedImage read =
-                    Pictures.read(encapsulated(syntax, lossless(pixels))).image();
+                    PictureFiles.read(encapsulated(syntax, lossless(pixels))).image();
             for (int x = 0; x < 80; x++) {
                 assertThat(grey(read, x)).as("without loss").isEqualTo(pixels[30][x]);
             }
         }
-        BufferedImage read = Pictures.read(encapsulated("1.2.840.10008.1.2.4.50", file(grey, "jpeg")))
+        BufferedImage read = PictureFiles.read(encapsulated("1.2.840.10008.1.2.4.50", file(grey, "jpeg")))
                 .image();
         assertThat(grey(read, 40)).isBetween(pixels[30][40] - 6, pixels[30][40] + 6);
     }
@@ -469,11 +470,11 @@ class PicturesTest {
     @Test
     void whatIsNotDecodedIsAnsweredWithTheWayOut() {
         for (String syntax : List.of("1.2.840.10008.1.2.4.90", "1.2.840.10008.1.2.4.80", "1.2.840.10008.1.2.5")) {
-            assertThatThrownBy(() -> Pictures.read(dicom(syntax)))
+            assertThatThrownBy(() -> PictureFiles.read(dicom(syntax)))
                     .isInstanceOfSatisfying(
                             UnfitFileException.class, e -> assertThat(e.mend()).contains("PNG"));
         }
-        assertThatThrownBy(() -> Pictures.read(dicom("1.2.840.10008.1.2.1", "MONOCHROME2", "00280008", "12")))
+        assertThatThrownBy(() -> PictureFiles.read(dicom("1.2.840.10008.1.2.1", "MONOCHROME2", "00280008", "12")))
                 .hasMessageContaining("12 frames");
     }
 }

@@ -13,11 +13,11 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Reads off a judgement, for each criterion, the number that came closest to its limit or went farthest beyond it. */
-final class Values {
+final class ClosestNumbers {
     private final List<Criterion> criteria;
     private final Catalogue catalogue;
 
-    Values(Catalogue catalogue) {
+    ClosestNumbers(Catalogue catalogue) {
         this.catalogue = catalogue;
         this.criteria = catalogue.criteria();
     }

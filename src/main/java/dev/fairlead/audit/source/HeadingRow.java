@@ -3,11 +3,11 @@ package dev.fairlead.audit.source;
 import java.util.List;
 
 /** Finds the row of a table that names the fields, below a title or cover if need be. */
-final class Heading {
+final class HeadingRow {
     /** The heading stands within so many rows. */
     static final int SEARCHED = 30;
 
-    private Heading() {}
+    private HeadingRow() {}
 
     /** Index of the heading among the first rows; -1 where there is none with two known fields. */
     static int find(List<List<String>> rows, TableOptions options) {

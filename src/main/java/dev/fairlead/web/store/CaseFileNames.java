@@ -9,10 +9,10 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 
 /** Which names a case file may have, and where it then is; nothing outside the folder can be named. */
-final class FileNames {
+final class CaseFileNames {
     private static final Pattern NEW = Pattern.compile("[A-Za-z0-9][A-Za-z0-9._-]{0,79}");
 
-    private FileNames() {}
+    private CaseFileNames() {}
 
     static boolean isCase(String name) {
         String lower = name.toLowerCase(Locale.ROOT);

@@ -11,7 +11,7 @@ import java.util.Optional;
  *
  * @param xyz nine numbers for each triangle
  */
-public record Mesh(float[] xyz) {
+public record SurfaceMesh(float[] xyz) {
     static final int MOST_TRIANGLES = 2_000_000;
     private static final double FARTHEST = 1e4;
     private static final double SMALLEST_ARCH = 30;
@@ -86,8 +86,8 @@ public record Mesh(float[] xyz) {
             }
         }
 
-        Optional<Mesh> mesh() {
-            return n == 0 || n % 9 != 0 ? Optional.empty() : Optional.of(new Mesh(Arrays.copyOf(all, n)));
+        Optional<SurfaceMesh> mesh() {
+            return n == 0 || n % 9 != 0 ? Optional.empty() : Optional.of(new SurfaceMesh(Arrays.copyOf(all, n)));
         }
     }
 }

@@ -10,7 +10,7 @@ import java.util.Map;
 import java.util.TreeMap;
 
 /** How far several reviewers agree with each other and with the program; units are verdicts, clusters are cases. */
-public final class Panel {
+public final class ReviewPanel {
     /** What the program is called among reviewers. */
     public static final String PROGRAM = "program";
 
@@ -63,7 +63,7 @@ public final class Panel {
     private long pairsSame;
     private long pairsAll;
 
-    Panel(List<String> names, List<Word> words) {
+    ReviewPanel(List<String> names, List<Word> words) {
         this.names = names;
         this.judges = new ArrayList<>(names);
         this.judges.add(PROGRAM);

@@ -3,7 +3,7 @@ package dev.fairlead.model;
 import dev.fairlead.model.Choices.PeriodontalAdvice;
 
 /** Hygiene, caries, gingiva, habits, and what the child cannot tolerate. */
-public record Mouth(
+public record MouthExam(
         @Field(
                 value = "Plaque score: share of surfaces with plaque.",
                 unit = Unit.PERCENT,

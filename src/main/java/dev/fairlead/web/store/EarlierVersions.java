@@ -14,14 +14,14 @@ import java.util.stream.Stream;
  * which they were replaced. The first is never removed, so that what came in, with its comments, stays; of the others
  * the last {@link #KEPT} are kept.
  */
-final class History {
+final class EarlierVersions {
     static final int KEPT = 100;
     private static final String FORM = "%07d-%s.txt";
 
     private final Path folder;
     private final Path undone;
 
-    History(Path root, String name) {
+    EarlierVersions(Path root, String name) {
         folder = root.resolve(name);
         undone = folder.resolve("undone");
     }

@@ -6,11 +6,11 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** What went wrong with a date that is not written as ISO 8601 has it. */
-public final class Dates {
+public final class DateSlips {
     private static final Pattern BACKWARDS = Pattern.compile("(\\d{1,2})[./-](\\d{1,2})[./-](\\d{4})");
     private static final Pattern SHORT = Pattern.compile("(\\d{4})[-./](\\d{1,2})[-./](\\d{1,2})");
 
-    private Dates() {}
+    private DateSlips() {}
 
     /** A date as ISO 8601 has it; throws when it is none. */
     public static LocalDate read(String text) {

@@ -17,7 +17,7 @@ import java.util.Map;
  *
  * @param difference what it would change
  */
-public record Offer(Suggestion suggestion, Difference difference) {
+public record PlanOffer(Suggestion suggestion, Difference difference) {
     /** The new values as a form sends them, by pointer. */
     public Map<String, String> typed() {
         Map<String, String> typed = new LinkedHashMap<>();

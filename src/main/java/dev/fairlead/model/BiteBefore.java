@@ -3,7 +3,7 @@ package dev.fairlead.model;
 import dev.fairlead.model.Choices.MolarRelation;
 
 /** Overjet, overbite, midline and molar relation before treatment. */
-public record Bite(
+public record BiteBefore(
         @Field(
                 value = "Overjet; a reverse overjet is negative.",
                 unit = Unit.MM,
