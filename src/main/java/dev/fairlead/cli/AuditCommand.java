@@ -14,9 +14,11 @@ import dev.fairlead.audit.write.RowSink;
 import dev.fairlead.check.Checker;
 import dev.fairlead.check.Version;
 import dev.fairlead.findings.RulebaseUsed;
+import dev.fairlead.intake.spelling.Visible;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -279,10 +281,14 @@ final class AuditCommand implements Callable<Integer> {
 
     /** What cannot be read is told as a row; what is left is the output. */
     private Main.Stop unwritable(IOException e) {
+        if (e instanceof FileAlreadyExistsException other) {
+            return new Main.Stop(
+                    ExitCode.USAGE, Visible.of(other.getFile()) + " is there and is " + other.getReason() + ".");
+        }
         return new Main.Stop(
                 ExitCode.USAGE,
-                (output == null ? "the output" : output.toString()) + " cannot be written ("
-                        + e.getClass().getSimpleName() + ": " + e.getMessage() + "); nothing was left half written.");
+                (output == null ? "The output" : WholeFile.shown(output)) + " cannot be written (" + WholeFile.why(e)
+                        + ").");
     }
 
     /** One run through all cases; the last one counts. */

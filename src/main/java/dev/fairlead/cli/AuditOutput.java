@@ -22,7 +22,6 @@ import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.List;
 
 /** Where an audit is written: standard output, or a file that takes its name only when it is whole. */
@@ -55,7 +54,8 @@ final class AuditOutput implements AutoCloseable {
         if (part == null) {
             part = file == null
                     ? Files.createTempFile("fairlead-audit", ".part")
-                    : file.resolveSibling(file.getFileName() + ".part");
+                    : WholeFile.draft(file);
+            part.toFile().deleteOnExit();
         }
         out = Files.newOutputStream(part);
         var catalogue = checker.rulebase().catalogue();
@@ -116,7 +116,7 @@ final class AuditOutput implements AutoCloseable {
                 Files.copy(part, console.out());
                 console.out().flush();
             } else if (whole) {
-                Files.move(part, file, StandardCopyOption.REPLACE_EXISTING);
+                WholeFile.put(part, file);
             }
         } finally {
             if (part != null) {

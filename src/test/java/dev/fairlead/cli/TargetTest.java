@@ -74,6 +74,62 @@ class TargetTest {
     }
 
     @Test
+    void anAuditWritesToADeviceAndDoesNotReplaceIt() throws IOException {
+        org.junit.jupiter.api.Assumptions.assumeTrue(Files.exists(Path.of("/dev/null")));
+        Path link = Files.createSymbolicLink(folder.resolve("out.csv"), Path.of("/dev/null"));
+        CasesTest.Run run = audit(link);
+        assertThat(run.code()).as(run.err()).isEqualTo(ExitCode.FINDINGS);
+        assertThat(link).isSymbolicLink();
+        assertThat(Files.isRegularFile(Path.of("/dev/null"))).isFalse();
+    }
+
+    @Test
+    void anAuditThatCannotWriteEverythingSaysSo() throws IOException {
+        org.junit.jupiter.api.Assumptions.assumeTrue(Files.exists(Path.of("/dev/full")));
+        CasesTest.Run run = audit(Files.createSymbolicLink(folder.resolve("full.csv"), Path.of("/dev/full")));
+        assertThat(run.code()).isEqualTo(ExitCode.USAGE);
+        assertThat(run.err()).contains("cannot be written").hasLineCount(1);
+    }
+
+    @Test
+    void anAuditTouchesNoFileBesideItsOwn() throws IOException {
+        Path own = Files.writeString(folder.resolve("rows.csv.part"), "mine");
+        assertThat(audit(folder.resolve("rows.csv")).code()).isEqualTo(ExitCode.FINDINGS);
+        assertThat(own).hasContent("mine");
+        Path letters = Files.writeString(folder.resolve("more.csv.journal"), "Dear diary");
+        CasesTest.Run refused = audit(folder.resolve("more.csv"), "--resume");
+        assertThat(refused.code()).isEqualTo(ExitCode.USAGE);
+        assertThat(refused.err()).contains("no journal of an audit");
+        assertThat(letters).hasContent("Dear diary");
+    }
+
+    private static CasesTest.Run audit(Path to, String... more) {
+        return CasesTest.run(java.util.stream.Stream.concat(
+                        java.util.stream.Stream.of(
+                                "audit", CASE.toString(), "--without-forces", "--format", "csv", "-o", to.toString()),
+                        java.util.stream.Stream.of(more))
+                .toArray(String[]::new));
+    }
+
+    @Test
+    void whatKilledRunsLeftIsClearedAway() throws IOException {
+        Path target = folder.resolve("out.txt");
+        Path dead = Files.writeString(folder.resolve(".out.txt.999999999-1.part"), "half");
+        Path young = Files.writeString(folder.resolve(".out.txt.999999998-1.part"), "half");
+        Path running = Files.writeString(
+                folder.resolve(".out.txt." + ProcessHandle.current().pid() + "-1.part"), "half");
+        var old = java.nio.file.attribute.FileTime.from(
+                java.time.Instant.now().minus(java.time.Duration.ofHours(1)));
+        Files.setLastModifiedTime(dead, old);
+        Files.setLastModifiedTime(running, old);
+        WholeFile.write(target, new byte[] {'n', 'e', 'w'});
+        assertThat(target).hasContent("new");
+        assertThat(dead).doesNotExist();
+        assertThat(young).exists();
+        assertThat(running).exists();
+    }
+
+    @Test
     void aTableIsForAnAudit() throws IOException {
         CasesTest.Run run = CasesTest.run(
                 "check", Files.writeString(folder.resolve("many.csv"), "id").toString());

@@ -151,7 +151,7 @@ public final class Audit {
 
     /** What rows depend on besides the cases. */
     private String key() {
-        return "fairlead audit " + dev.fairlead.check.Version.ofProgram() + " "
+        return Journal.MARK + dev.fairlead.check.Version.ofProgram() + " "
                 + checker.rulebase().hash() + " "
                 + settings.check().date().map(Object::toString).orElse("-") + " "
                 + settings.check().stage().map(Object::toString).orElse("-") + " "

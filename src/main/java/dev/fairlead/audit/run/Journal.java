@@ -8,6 +8,7 @@ import java.nio.ByteBuffer;
 import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
@@ -18,6 +19,9 @@ import java.nio.file.StandardOpenOption;
  * judged anew.
  */
 final class Journal implements Closeable {
+    /** What every journal begins with. */
+    static final String MARK = "fairlead audit ";
+
     private final FileChannel file;
     private final RowJson json;
     private final BufferedReader old;
@@ -44,7 +48,14 @@ final class Journal implements Closeable {
         if (Files.exists(path)) {
             old = new BufferedReader(new InputStreamReader(
                     Channels.newInputStream(FileChannel.open(path, StandardOpenOption.READ)), StandardCharsets.UTF_8));
-            same = key.equals(old.readLine());
+            String began = old.readLine();
+            same = key.equals(began);
+            // one that was cut off in its first line is a journal too
+            if (began != null && !began.startsWith(MARK) && !MARK.startsWith(began)) {
+                old.close();
+                throw new FileAlreadyExistsException(
+                        path.toString(), null, "no journal of an audit; move it away, or name another output");
+            }
         }
         FileChannel file = FileChannel.open(path, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
         if (!same) {

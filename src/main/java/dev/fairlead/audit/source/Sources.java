@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -34,7 +35,10 @@ public final class Sources {
         for (Path p : paths) {
             if (Files.isDirectory(p)) {
                 try (Stream<Path> walk = Files.walk(p)) {
-                    walk.filter(f -> !Files.isDirectory(f)).sorted().forEach(f -> add(f, true));
+                    // a link to a folder is not followed, for it may lead in a circle; it is told
+                    walk.filter(f -> !Files.isDirectory(f, LinkOption.NOFOLLOW_LINKS))
+                            .sorted()
+                            .forEach(f -> add(f, true));
                 } catch (UncheckedIOException e) {
                     throw e.getCause();
                 }

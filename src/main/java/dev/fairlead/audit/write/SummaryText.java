@@ -70,7 +70,7 @@ public final class SummaryText {
                     .append(Wrap.hanging(
                             "",
                             h.passedOver().size()
-                                    + " files of folders were passed over, for their names are not those of cases: "
+                                    + " files of folders were passed over (no case by its name, a link to a folder, or no file): "
                                     + String.join(
                                             ", ",
                                             h.passedOver()

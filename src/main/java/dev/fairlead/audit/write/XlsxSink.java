@@ -75,6 +75,9 @@ public final class XlsxSink implements RowSink {
         this.rows = new FindingRows(catalogue);
         this.most = most;
         this.waiting = Files.createTempFile("fairlead-findings", ".tmp");
+        // a run that is told to stop leaves nothing of any case behind
+        dated.toFile().deleteOnExit();
+        waiting.toFile().deleteOnExit();
         this.spool = Files.newBufferedWriter(waiting, StandardCharsets.UTF_8);
     }
 

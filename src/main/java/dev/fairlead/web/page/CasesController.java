@@ -72,6 +72,7 @@ final class CasesController extends Controller {
             site.views().part(ctx, "web/caselist.jte", model);
         } else {
             model.put("names", all.stream().map(CaseLine::name).toList());
+            model.put("passedOver", site.editor().folder().passedOver());
             model.put("stages", Arrays.stream(Stage.values()).map(Stage::word).toList());
             model.put(
                     "residents",

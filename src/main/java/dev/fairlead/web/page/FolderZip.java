@@ -4,6 +4,7 @@ import dev.fairlead.web.edit.Opened;
 import dev.fairlead.web.store.CaseFolder;
 import dev.fairlead.web.store.Keepsakes;
 import dev.fairlead.web.store.StoreException;
+import java.io.FilterInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
@@ -23,7 +24,39 @@ public final class FolderZip {
     /** A log of many years is larger than any case. */
     private static final int MOST_BYTES = 10 * CaseFolder.MOST_BYTES;
 
+    /** Cases pack to about a seventh, many alike to a fortieth; a small zip that holds far more was made to fill a disk. */
+    private static final int MOST_RATIO = 200;
+
+    private static final long ALWAYS_ALLOWED = 64L << 20;
+
     private FolderZip() {}
+
+    /** Counts what is read of the packed file. */
+    private static final class Counted extends FilterInputStream {
+        private long bytes;
+
+        Counted(InputStream in) {
+            super(in);
+        }
+
+        @Override
+        public int read() throws IOException {
+            int b = super.read();
+            bytes += b < 0 ? 0 : 1;
+            return b;
+        }
+
+        @Override
+        public int read(byte[] into, int from, int length) throws IOException {
+            int n = super.read(into, from, length);
+            bytes += Math.max(0, n);
+            return n;
+        }
+
+        long budget() {
+            return Math.max(ALWAYS_ALLOWED, MOST_RATIO * bytes);
+        }
+    }
 
     /**
      * What became of one entry.
@@ -62,13 +95,23 @@ public final class FolderZip {
         List<Taken> all = new ArrayList<>();
         Set<String> brought = new HashSet<>();
         int entries = 0;
-        try (ZipInputStream zip = new ZipInputStream(in, StandardCharsets.UTF_8)) {
+        long unpacked = 0;
+        Counted packed = new Counted(in);
+        try (ZipInputStream zip = new ZipInputStream(packed, StandardCharsets.UTF_8)) {
             for (ZipEntry e; (e = zip.getNextEntry()) != null && entries < MOST_ENTRIES; entries++) {
                 if (e.isDirectory()) {
                     continue;
                 }
                 // of an entry no more is unpacked than a file here can have: a small zip may hold gigabytes
                 byte[] bytes = zip.readNBytes(MOST_BYTES + 1);
+                unpacked += bytes.length;
+                if (unpacked > packed.budget()) {
+                    all.add(new Taken(
+                            e.getName(),
+                            "the file unpacks to more than " + MOST_RATIO
+                                    + " times its size, as one made to fill a disk does; nothing from here on was read"));
+                    break;
+                }
                 Optional<String> owner = folder.keepsakes().name(e.getName());
                 if (owner.isEmpty()) {
                     all.add(take(folder, e.getName(), bytes));

@@ -3,15 +3,11 @@ package dev.fairlead.web.store;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
-import java.nio.file.attribute.PosixFileAttributeView;
-import java.nio.file.attribute.PosixFileAttributes;
-import java.nio.file.attribute.PosixFilePermission;
-import java.util.EnumSet;
-import java.util.Set;
 import java.util.UUID;
 
 /**
@@ -19,14 +15,26 @@ import java.util.UUID;
  * whole.
  */
 final class AtomicFile {
+    private static final String DRAFT = "saving-";
+    private static final String PART = ".part";
+
     private AtomicFile() {}
+
+    /** Clears away what saves that were killed left in {@code scratch}; only while nobody else saves. */
+    static void clear(Path scratch) throws IOException {
+        try (DirectoryStream<Path> left = Files.newDirectoryStream(scratch, DRAFT + "*" + PART)) {
+            for (Path l : left) {
+                Files.deleteIfExists(l);
+            }
+        }
+    }
 
     /** Replaces the content of {@code file}; when this returns, it is on the disk. */
     static void write(Path file, byte[] bytes, Path scratch) throws IOException {
-        Path temp = scratch.resolve("saving-" + UUID.randomUUID() + ".part");
+        Path temp = scratch.resolve(DRAFT + UUID.randomUUID() + PART);
         try {
             try (FileChannel out = FileChannel.open(temp, StandardOpenOption.WRITE, StandardOpenOption.CREATE_NEW)) {
-                keepRights(file, temp);
+                FileRights.keep(file, temp);
                 ByteBuffer all = ByteBuffer.wrap(bytes);
                 while (all.hasRemaining()) {
                     out.write(all);
@@ -38,35 +46,6 @@ final class AtomicFile {
             Files.deleteIfExists(temp);
         }
         forceFolder(file.getParent());
-    }
-
-    /** A file that is replaced keeps who may read and write it; a new one gets what is usual for the user. */
-    private static void keepRights(Path old, Path fresh) throws IOException {
-        PosixFileAttributeView view = Files.getFileAttributeView(fresh, PosixFileAttributeView.class);
-        if (view != null && Files.exists(old)) {
-            PosixFileAttributes was = Files.readAttributes(old, PosixFileAttributes.class);
-            if (!was.group().equals(view.readAttributes().group())) {
-                try {
-                    view.setGroup(was.group());
-                } catch (IOException e) {
-                    // who is not of the group cannot give a file to it; then its members have no more right than others
-                    view.setPermissions(withoutGroup(was.permissions()));
-                    return;
-                }
-            }
-            view.setPermissions(was.permissions());
-        }
-    }
-
-    private static Set<PosixFilePermission> withoutGroup(Set<PosixFilePermission> rights) {
-        Set<PosixFilePermission> all = EnumSet.copyOf(rights);
-        if (!rights.contains(PosixFilePermission.OTHERS_READ)) {
-            all.remove(PosixFilePermission.GROUP_READ);
-        }
-        if (!rights.contains(PosixFilePermission.OTHERS_WRITE)) {
-            all.remove(PosixFilePermission.GROUP_WRITE);
-        }
-        return all;
     }
 
     /**

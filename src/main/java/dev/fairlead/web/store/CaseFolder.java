@@ -1,5 +1,6 @@
 package dev.fairlead.web.store;
 
+import dev.fairlead.intake.spelling.Visible;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -49,6 +50,20 @@ public final class CaseFolder {
         return names(folder);
     }
 
+    /** What is called like a case and is none that this folder keeps: links, which may lead anywhere, and what is no file. */
+    public List<String> passedOver() {
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.filter(p -> !Files.isRegularFile(p, LinkOption.NOFOLLOW_LINKS))
+                    .map(p -> p.getFileName().toString())
+                    .filter(FileNames::isCase)
+                    .sorted()
+                    .map(Visible::of)
+                    .toList();
+        } catch (IOException e) {
+            throw failed("The folder of cases cannot be listed", e);
+        }
+    }
+
     private static List<String> names(Path folder) {
         try (Stream<Path> files = Files.list(folder)) {
             return files.filter(p -> Files.isRegularFile(p, LinkOption.NOFOLLOW_LINKS))
@@ -90,7 +105,7 @@ public final class CaseFolder {
      * gives its name there.
      */
     public String keepPicture(String name, String called, byte[] jpeg) {
-        try {
+        try (FolderLock turn = turn()) {
             Path beside = folder.resolve(name.replaceFirst("\\.[A-Za-z]+$", "") + ".pictures");
             Files.createDirectories(beside);
             int n = 1;
@@ -217,6 +232,9 @@ public final class CaseFolder {
 
     /** Notes that this program serves the folder; throws when another machine does so already. */
     public ServedBy serve() throws IOException {
+        try (FolderLock turn = turn()) {
+            AtomicFile.clear(historyRoot());
+        }
         return ServedBy.note(historyRoot().resolve(SERVED));
     }
 
