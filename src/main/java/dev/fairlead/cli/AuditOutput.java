@@ -52,9 +52,7 @@ final class AuditOutput implements AutoCloseable {
             out.close();
         }
         if (part == null) {
-            part = file == null
-                    ? Files.createTempFile("fairlead-audit", ".part")
-                    : WholeFile.draft(file);
+            part = file == null ? Files.createTempFile("fairlead-audit", ".part") : WholeFile.draft(file);
             part.toFile().deleteOnExit();
         }
         out = Files.newOutputStream(part);

@@ -84,7 +84,9 @@ final class WholeFile {
         String pid = name.substring(start.length()).split("-", 2)[0];
         return pid.matches("\\d{1,9}")
                 && ProcessHandle.of(Long.parseLong(pid)).isEmpty()
-                && Files.getLastModifiedTime(file).toInstant().isBefore(Instant.now().minus(YOUNG));
+                && Files.getLastModifiedTime(file)
+                        .toInstant()
+                        .isBefore(Instant.now().minus(YOUNG));
     }
 
     /**

@@ -118,8 +118,7 @@ class TargetTest {
         Path young = Files.writeString(folder.resolve(".out.txt.999999998-1.part"), "half");
         Path running = Files.writeString(
                 folder.resolve(".out.txt." + ProcessHandle.current().pid() + "-1.part"), "half");
-        var old = java.nio.file.attribute.FileTime.from(
-                java.time.Instant.now().minus(java.time.Duration.ofHours(1)));
+        var old = java.nio.file.attribute.FileTime.from(java.time.Instant.now().minus(java.time.Duration.ofHours(1)));
         Files.setLastModifiedTime(dead, old);
         Files.setLastModifiedTime(running, old);
         WholeFile.write(target, new byte[] {'n', 'e', 'w'});

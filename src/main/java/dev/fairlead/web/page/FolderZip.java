@@ -24,7 +24,9 @@ public final class FolderZip {
     /** A log of many years is larger than any case. */
     private static final int MOST_BYTES = 10 * CaseFolder.MOST_BYTES;
 
-    /** Cases pack to about a seventh, many alike to a fortieth; a small zip that holds far more was made to fill a disk. */
+    /**
+     * Cases pack to about a seventh, many alike to a fortieth; a small zip that holds far more was made to fill a disk.
+     */
     private static final int MOST_RATIO = 200;
 
     private static final long ALWAYS_ALLOWED = 64L << 20;
@@ -106,10 +108,11 @@ public final class FolderZip {
                 byte[] bytes = zip.readNBytes(MOST_BYTES + 1);
                 unpacked += bytes.length;
                 if (unpacked > packed.budget()) {
-                    all.add(new Taken(
-                            e.getName(),
-                            "the file unpacks to more than " + MOST_RATIO
-                                    + " times its size, as one made to fill a disk does; nothing from here on was read"));
+                    all.add(
+                            new Taken(
+                                    e.getName(),
+                                    "the file unpacks to more than " + MOST_RATIO
+                                            + " times its size, as one made to fill a disk does; nothing from here on was read"));
                     break;
                 }
                 Optional<String> owner = folder.keepsakes().name(e.getName());

@@ -50,12 +50,15 @@ public final class CaseFolder {
         return names(folder);
     }
 
-    /** What is called like a case and is none that this folder keeps: links, which may lead anywhere, and what is no file. */
+    /**
+     * What is called like a case and is none that this folder keeps: links, which may lead anywhere, and what is no
+     * file.
+     */
     public List<String> passedOver() {
         try (Stream<Path> files = Files.list(folder)) {
             return files.filter(p -> !Files.isRegularFile(p, LinkOption.NOFOLLOW_LINKS))
                     .map(p -> p.getFileName().toString())
-                    .filter(FileNames::isCase)
+                    .filter(CaseFileNames::isCase)
                     .sorted()
                     .map(Visible::of)
                     .toList();
