@@ -7,6 +7,7 @@ import dev.fairlead.rules.catalogue.RulebaseException;
 import dev.fairlead.rules.language.ExampleFacts;
 import dev.fairlead.rules.language.RulebaseCheck;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Comparator;
@@ -53,7 +54,8 @@ public final class CompileRulebase {
         Path folder = classes.resolve(BuiltIn.FOLDER);
         write(
                 folder.resolve(BuiltIn.INDEX),
-                json.writeValueAsBytes(new BuiltIn(files.hash(), CatalogueReader.texts(files), models, rules)));
+                new BuiltIn(files.hash(), models, rules).index().getBytes(StandardCharsets.UTF_8));
+        write(folder.resolve(BuiltIn.TEXTS), json.writeValueAsBytes(CatalogueReader.texts(files)));
         write(folder.resolve(BuiltIn.FILES), json.writeValueAsBytes(texts));
     }
 

@@ -4,6 +4,7 @@ import dev.fairlead.rules.catalogue.Catalogue;
 import dev.fairlead.rules.catalogue.RuleFiles;
 import dev.fairlead.rules.catalogue.RulebaseException;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -23,25 +24,28 @@ public final class EngineLoader {
         this.builtIn = builtIn;
     }
 
-    /** The engine for these rules; for what the program was built with where {@code files} is null. */
+    /** The engine of what the program was built with. */
+    public Engine ofBuild() {
+        return engine(
+                builtIn.models().values(),
+                builtIn.rules().values().stream().mapToInt(n -> n).sum(),
+                Map.of());
+    }
+
+    /** The engine for these rules of a catalogue. */
     public Engine load(Catalogue catalogue, RuleFiles files) {
         List<String> names = new ArrayList<>();
         Map<String, String> toCompile = new LinkedHashMap<>();
         int expected = 0;
-        if (files == null) {
-            names.addAll(builtIn.models().values());
-            expected = builtIn.rules().values().stream().mapToInt(n -> n).sum();
-        } else {
-            Map<String, String> drl = new LinkedHashMap<>();
-            catalogue.criteria().forEach(c -> drl.put(c.drl(), files.text(c.drl())));
-            for (Map<String, String> texts : DrlCompiler.byPackage(drl).values()) {
-                String key = CacheKey.of(texts);
-                if (builtIn != null && builtIn.models().containsKey(key)) {
-                    names.add(builtIn.models().get(key));
-                    expected += builtIn.rules().get(key);
-                } else {
-                    toCompile.putAll(texts);
-                }
+        Map<String, String> drl = new LinkedHashMap<>();
+        catalogue.criteria().forEach(c -> drl.put(c.drl(), files.text(c.drl())));
+        for (Map<String, String> texts : DrlCompiler.byPackage(drl).values()) {
+            String key = CacheKey.of(texts);
+            if (builtIn != null && builtIn.models().containsKey(key)) {
+                names.add(builtIn.models().get(key));
+                expected += builtIn.rules().get(key);
+            } else {
+                toCompile.putAll(texts);
             }
         }
         Map<String, byte[]> classes = new HashMap<>();
@@ -50,14 +54,16 @@ public final class EngineLoader {
             classes.putAll(compiled.classes());
             expected += compiled.rules();
         }
+        return engine(names, expected, classes);
+    }
+
+    private static Engine engine(Collection<String> models, int rules, Map<String, byte[]> classes) {
         ClassLoader loader = new RuleClasses(classes, EngineLoader.class.getClassLoader());
         Engine engine =
-                new Engine(names.stream().map(name -> model(name, loader)).toList());
-        int criteria = catalogue.criteria().size();
-        if (engine.rules() != expected || expected < 2 * criteria) {
-            throw new RulebaseException(List.of("the engine holds " + engine.rules() + " rules where the files of "
-                    + criteria + " criteria hold " + expected
-                    + ": the rulebase is not whole, and nothing is judged by it"));
+                new Engine(models.stream().map(name -> model(name, loader)).toList());
+        if (engine.rules() != rules) {
+            throw new RulebaseException(List.of("the engine holds " + engine.rules() + " rules where the files hold "
+                    + rules + ": the rulebase is not whole, and nothing is judged by it"));
         }
         return engine;
     }

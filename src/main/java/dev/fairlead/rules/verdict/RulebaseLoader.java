@@ -9,6 +9,7 @@ import dev.fairlead.rules.catalogue.RuleFiles;
 import dev.fairlead.rules.catalogue.RulebaseException;
 import dev.fairlead.rules.catalogue.StrictJson;
 import dev.fairlead.rules.engine.BuiltIn;
+import dev.fairlead.rules.engine.Engine;
 import dev.fairlead.rules.engine.EngineLoader;
 import dev.fairlead.rules.engine.RuleCache;
 import dev.fairlead.rules.language.RulebaseCheck;
@@ -18,6 +19,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
 
 /** Loads a rulebase: texts, check of texts and DRL, engine. */
 final class RulebaseLoader {
@@ -28,8 +31,17 @@ final class RulebaseLoader {
         this.engines = new EngineLoader(cache, builtIn);
     }
 
-    /** What the program was built with; where its {@code rules} folder was edited since, that folder counts. */
+    /**
+     * What the program was built with; where its {@code rules} folder was edited since, that folder counts. The engine
+     * is made beside the reading of the texts: each takes about as long.
+     */
     Rulebase builtIn() {
+        CompletableFuture<Engine> engine = new CompletableFuture<>();
+        if (builtIn != null) {
+            Thread maker = new Thread(() -> engine.completeAsync(engines::ofBuild, Runnable::run), "engine");
+            maker.setDaemon(true);
+            maker.start();
+        }
         Path source = BuiltIn.source();
         RuleFiles edited = source == null ? null : RuleFiles.of(source);
         if (builtIn == null && edited == null) {
@@ -38,9 +50,28 @@ final class RulebaseLoader {
         }
         if (edited == null || builtIn != null && edited.hash().equals(builtIn.hash())) {
             Catalogue catalogue = CatalogueReader.read(builtIn.texts());
-            return new Rulebase(catalogue, engines.load(catalogue, null), builtIn.hash(), Map.of(), Clinic.PUBLISHED);
+            return rulebase(catalogue, made(engine), builtIn.hash(), Map.of(), Clinic.PUBLISHED);
         }
         return load(edited, Map.of());
+    }
+
+    private static Engine made(CompletableFuture<Engine> engine) {
+        try {
+            return engine.join();
+        } catch (CompletionException e) {
+            throw e.getCause() instanceof RulebaseException own ? own : e;
+        }
+    }
+
+    /** Every criterion passes by one rule and warns by another: fewer than that were lost on the way. */
+    private static Rulebase rulebase(
+            Catalogue catalogue, Engine engine, String hash, Map<String, Double> thresholds, Clinic clinic) {
+        int criteria = catalogue.criteria().size();
+        if (engine.rules() < 2 * criteria) {
+            throw new RulebaseException(List.of("the engine holds " + engine.rules() + " rules for " + criteria
+                    + " criteria: the rulebase is not whole, and nothing is judged by it"));
+        }
+        return new Rulebase(catalogue, engine, hash, thresholds, clinic);
     }
 
     Rulebase fromFolder(Path folder) {
@@ -65,7 +96,7 @@ final class RulebaseLoader {
         // the build has checked what it compiled
         boolean checked = builtIn != null && hash.equals(builtIn.hash());
         Catalogue catalogue = checked ? CatalogueReader.read(files) : RulebaseCheck.check(files);
-        return new Rulebase(catalogue, engines.load(catalogue, files), hash, thresholds, clinic(files));
+        return rulebase(catalogue, engines.load(catalogue, files), hash, thresholds, clinic(files));
     }
 
     private static Map<String, Double> thresholds(RuleFiles files) {
