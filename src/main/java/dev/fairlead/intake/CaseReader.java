@@ -63,13 +63,15 @@ public final class CaseReader {
         }
         CaseFormat actual = format.resolve(name, text);
         Case clean = actual == CaseFormat.JSON ? clean(bytes, errors) : null;
-        if (clean != null) {
+        boolean doubtful = format == CaseFormat.BY_NAME && Asides.doubtful(name);
+        if (clean != null && !doubtful) {
             return new CaseReading(name, Optional.of(clean), List.of());
         }
         Case read = parse(text, actual, problems, errors);
         if (read != null) {
             CrossChecks.run(read, problems);
         }
+        Asides.check(read, format == CaseFormat.BY_NAME ? name : "", text, actual, problems);
         if (!problems.any()) {
             return new CaseReading(name, Optional.of(read), List.of());
         }

@@ -92,7 +92,10 @@ public record Case(
         Holding holding,
 
         @Field("Findings that a person answers for, with reason and expiry.")
-        List<Waiver> waivers) {
+        List<Waiver> waivers,
+
+        @Field("Words that may look like a name and are none: each is then no longer doubted.")
+        List<NotPerson> notPersons) {
     public Case {
         teeth = Map.copyOf(teeth);
         landmarks = List.copyOf(landmarks);
@@ -100,6 +103,7 @@ public record Case(
         images = List.copyOf(images);
         visits = List.copyOf(visits);
         waivers = List.copyOf(waivers);
+        notPersons = List.copyOf(notPersons);
     }
 
     /** The record of a tooth; all unknown when the case says nothing of it. */

@@ -11,6 +11,7 @@ import io.javalin.http.HttpResponseException;
 import java.util.Map;
 import java.util.logging.Level;
 import java.util.logging.Logger;
+import org.eclipse.jetty.http.HttpException;
 
 /** Every failure as a page that says what happened and what to do; nothing of a case goes to the log. */
 final class Errors {
@@ -47,6 +48,10 @@ final class Errors {
                         "Nothing was overwritten. Load the page again to see how it stands, then make your change."));
         routes.exception(HttpResponseException.class, (e, ctx) -> known(ctx, e.getStatus()));
         routes.exception(Exception.class, (e, ctx) -> {
+            if (e.getCause() instanceof HttpException cut && cut.getCode() == 400) {
+                show(ctx, 400, "What was sent was cut off or damaged on its way", "Nothing was changed. Send it again.");
+                return;
+            }
             LOG.log(Level.WARNING, "{0} failed: {1}", new Object[] {ctx.method(), trace(e)});
             show(
                     ctx,

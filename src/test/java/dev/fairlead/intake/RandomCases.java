@@ -89,7 +89,7 @@ public final class RandomCases {
     private String text(FieldShape f) {
         return switch (f.key()) {
             case "time" -> String.format("%02d:%02d", random.nextInt(24), random.nextInt(60));
-            case "initials" -> "ab";
+            case "initials", "by" -> "ab";
             case "criterion" -> "stand-off";
             case "resident", "site" -> "r" + random.nextInt(100);
             default -> "agreed after \"looking\" again, näher: " + random.nextInt(1000) + " # no comment";

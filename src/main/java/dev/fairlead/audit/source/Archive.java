@@ -57,7 +57,7 @@ final class Archive {
             sink.accept(new Item(
                     source,
                     new Item.Trouble("no zip archive, or one that is cut short or damaged ("
-                            + FileNames.shown(String.valueOf(e.getMessage())) + ")"),
+                            + Sources.why(e) + ")"),
                     before));
         }
     }

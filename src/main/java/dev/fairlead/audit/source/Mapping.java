@@ -5,6 +5,7 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import dev.fairlead.model.shape.FieldShape;
+import dev.fairlead.rules.catalogue.StrictJson;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -85,7 +86,7 @@ public record Mapping(
             }
             return read;
         } catch (JsonProcessingException e) {
-            throw new TableException(file + ": no mapping of a table: " + e.getOriginalMessage());
+            throw new TableException(file + ": no mapping of a table: " + StrictJson.plain(e));
         } catch (IOException e) {
             throw new TableException(file + ": cannot be read (" + e.getMessage() + ")");
         }

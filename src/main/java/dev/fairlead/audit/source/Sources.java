@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
@@ -19,6 +20,9 @@ import java.util.stream.Stream;
  * folders of these. What cannot be read is handed on as an item that says why; nothing here ends an audit.
  */
 public final class Sources {
+    /** Names of classes say nothing to whoever has the file. */
+    private static final Pattern LIBRARY = Pattern.compile("Exception|\\b[a-z]+\\.[a-z]+\\.|[{}\\[\\]]|^null$");
+
     private final List<Path> files = new ArrayList<>();
     private final List<String> passedOver = new ArrayList<>();
     private final TableOptions tables;
@@ -129,8 +133,7 @@ public final class Sources {
                 // a reader that trips over what nobody thought of ends its own file, never the audit
                 sink.accept(new Item(
                         source,
-                        new Item.Trouble("cannot be read from here on, no row behind was audited ("
-                                + FileNames.shown(e.toString()) + ")"),
+                        new Item.Trouble("cannot be read from here on, no row behind was audited"),
                         before + length));
             }
             before += length;
@@ -158,6 +161,12 @@ public final class Sources {
     static String reason(Exception e) {
         return e instanceof TableException || e instanceof Bounded.TooMuch
                 ? e.getMessage()
-                : "cannot be read (" + FileNames.shown(String.valueOf(e.getMessage())) + ")";
+                : "cannot be read (" + why(e) + ")";
+    }
+
+    /** What a library says of a file, where it is fit for people. */
+    static String why(Exception e) {
+        String said = FileNames.shown(String.valueOf(e.getMessage()));
+        return LIBRARY.matcher(said).find() ? "damaged" : said;
     }
 }

@@ -68,7 +68,7 @@ final class XlsxTable {
                 | NumberFormatException
                 | java.io.UncheckedIOException e) {
             // the reader tells a damaged sheet by one of these
-            throw new TableException("the workbook is damaged: " + FileNames.shown(String.valueOf(e.getMessage())));
+            throw new TableException("the workbook is damaged (" + Sources.why(e) + ")");
         }
     }
 
@@ -131,7 +131,7 @@ final class XlsxTable {
                     | IllegalArgumentException e) {
                 bad.put(
                         i,
-                        "cell " + c.getAddress() + " cannot be read (" + FileNames.shown(String.valueOf(e.getMessage()))
+                        "cell " + c.getAddress() + " cannot be read (" + Sources.why(e)
                                 + ")");
             }
             cells.add(merged.filled(row.getRowNum(), i, cell));

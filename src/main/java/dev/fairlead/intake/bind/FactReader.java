@@ -168,9 +168,8 @@ public final class FactReader {
         }
         String text = in.parser.getText();
         Privacy.Refusal personal = Privacy.text(text);
-        if (personal != null && !personal.sure()) {
-            in.doubt(pointer, "a text that does not tell who the patient is", personal.found(), "", personal.mend());
-        } else if (personal != null) {
+        // what is not sure is looked at once the whole case is read: it may say that the words name nobody
+        if (personal != null && personal.sure()) {
             in.error(pointer, "a text that does not tell who the patient is", personal.found(), "", personal.mend());
             return blank;
         }

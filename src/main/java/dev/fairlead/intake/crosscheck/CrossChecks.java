@@ -26,6 +26,7 @@ public final class CrossChecks {
         OddValues.check(c, to);
         PlanSlips.check(c, to);
         FarDates.check(c, to);
+        PersonDoubts.check(c, to);
     }
 
     public void error(String pointer, String expected, String found, String slip, String mend) {

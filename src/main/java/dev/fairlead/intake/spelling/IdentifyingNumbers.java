@@ -7,9 +7,9 @@ import java.util.regex.Pattern;
 /** Looks for dates, record and telephone numbers in a text, and passes over tooth numbers, sizes and measurements. */
 final class IdentifyingNumbers {
     private static final String TOOTH = "(?:[1-4][1-8]|[5-8][1-5])";
-    /** A row of teeth, and numbers with a decimal point, alone or in a row. */
+    /** Numbers of published papers, a row of teeth, and numbers with a decimal point, alone or in a row. */
     private static final Pattern INNOCENT = Pattern.compile(
-            "(?<![\\d.,/-])" + TOOTH + "(?:\\s*(?:[-/,+]|and|to)\\s*" + TOOTH
+            "\\b(?:PMC|PMID|PubMed|doi:)[ :]?[\\d./]+|(?<![\\d.,/-])" + TOOTH + "(?:\\s*(?:[-/,+]|and|to)\\s*" + TOOTH
                     + ")+(?![\\d.]*\\d|[-/]\\d)|(?<![\\d.,/-])\\d{0,3}[.,]\\d{1,4}(?:\\s*[-/;x×]\\s*\\d{0,3}[.,]\\d{1,4})*(?![.,/-]?\\d)");
 
     private static final Pattern NUMERIC = Pattern.compile(

@@ -46,6 +46,10 @@ final class PersonNames {
     private static final Pattern PARTICLE =
             Pattern.compile("(?i)\\b(?:van|von|de|da|del|der|di|le|la|bin|ibn|al|el|dos|ter|ten|zu|mac|mc)\\b ?");
 
+    private static final Pattern PARTS = Pattern.compile("[^\\p{L}\\p{M}'’]+");
+    /** Shorter ones are too often part of another word. */
+    private static final int LEAST_ALONE = 4;
+
     private PersonNames() {}
 
     private static Set<String> words(String file) {
@@ -89,6 +93,29 @@ final class PersonNames {
             }
         }
         return found == Found.SURELY ? found : more(found, given(text));
+    }
+
+    /** A given name among the parts of a code, or at the beginning of one that goes on like a family name. */
+    static boolean inCode(String code) {
+        for (String part : PARTS.split(code)) {
+            String word = plain(part);
+            if (word.length() >= LEAST_ALONE && GIVEN.contains(word) && !TERMS.contains(word)) {
+                return true;
+            }
+            for (int cut = LEAST_ALONE; cut <= word.length() - LEAST_ALONE; cut++) {
+                if (GIVEN.contains(word.substring(0, cut)) && !term(word) && !term(word.substring(cut))) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    /** In the name of a file any two words may have capitals: only a given name beside another word is sure. */
+    static Found inFileName(String name) {
+        String words = PARTS.matcher(name).replaceAll(" ").strip();
+        Found given = given(words);
+        return given == Found.SURELY || in(words) == Found.NONE ? given : Found.PERHAPS;
     }
 
     private static boolean introduced(String text) {

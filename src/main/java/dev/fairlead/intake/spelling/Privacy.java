@@ -173,6 +173,10 @@ public final class Privacy {
     /** No field name of a record is longer; the search is for names of fields, not for text. */
     private static final int LONGEST_KEY = 80;
 
+    private static final String MAYBE =
+            "where it does, write a pseudonym or a role instead; where it names nobody, write the words under notPersons"
+                    + " with your initials";
+
     private Privacy() {}
 
     /** Why a field of that name is refused, or null. */
@@ -220,7 +224,7 @@ public final class Privacy {
             case PERHAPS ->
                 new Refusal(
                         "a text that may name somebody (not repeated here)",
-                        "where it does, write a role such as guardian instead; else leave it",
+                        MAYBE,
                         false);
             case SURELY ->
                 new Refusal(
@@ -228,6 +232,32 @@ public final class Privacy {
                         "use a pseudonym or a role; within a sentence write words without a capital",
                         true);
         };
+    }
+
+    /** Why a pseudonym or code is doubted, or null: a given name in it, alone or joined to another word. */
+    public static Refusal code(String code) {
+        return PersonNames.inCode(code)
+                ? new Refusal("a code that may hold a name (not repeated here)", MAYBE, false)
+                : null;
+    }
+
+    /** Why the name of a file is refused or doubted, or null. A day in it is that of the file. */
+    public static Refusal fileName(String name) {
+        PersonNames.Found found = PersonNames.inFileName(name);
+        return found == PersonNames.Found.NONE
+                ? null
+                : new Refusal(
+                        "a name that may be that of somebody (not repeated here)",
+                        found == PersonNames.Found.SURELY ? "give the file another name, such as its pseudonym" : MAYBE,
+                        found == PersonNames.Found.SURELY);
+    }
+
+    /** Why a comment is refused or doubted, or null. A day alone may be that of a measurement. */
+    public static Refusal comment(String words) {
+        Refusal found = text(words);
+        return found != null && found.found().startsWith("a date, ")
+                ? new Refusal(found.found(), "take it out if it is one; else leave it", false)
+                : found;
     }
 
     private static Refusal refusal(String what) {

@@ -9,6 +9,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.MapperFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /** Reads JSON of the rulebase: nothing unknown, nothing missing, nothing twice, nothing guessed. */
 public final class StrictJson {
@@ -23,6 +24,8 @@ public final class StrictJson {
             .disable(MapperFeature.ALLOW_COERCION_OF_SCALARS)
             .build();
 
+    private static final Pattern LIBRARY = Pattern.compile("com\\.fasterxml|[A-Z]\\w+Feature|\\(code |ALLOW_|Stream\\w+Constraints|[\\p{Cntrl}\\p{Cf}\\p{Cs}]");
+
     private StrictJson() {}
 
     /** Reads {@code text} as {@code type}; on a fault adds a problem that names {@code file}, and returns null. */
@@ -32,17 +35,25 @@ public final class StrictJson {
         } catch (JsonProcessingException e) {
             JsonLocation at = e.getLocation();
             problems.add(file + (at == null ? "" : ":" + at.getLineNr() + ":" + at.getColumnNr()) + ": "
-                    + plain(e.getOriginalMessage()));
+                    + plain(e));
             return null;
         }
     }
 
     /** The reader's message without names of classes and settings, which say nothing to whoever edits a rulebase. */
-    private static String plain(String message) {
-        return message.replaceAll("(?s)^(?:Missing|Null value for) creator property '(\\w+)'.*", "$1 is missing")
+    public static String plain(JsonProcessingException e) {
+        String plain = e.getOriginalMessage()
+                .replaceAll("(?s)^(?:Missing|Null value for) creator property '(\\w+)'.*", "$1 is missing")
+                .replaceAll("(?s)^Trailing token.*", "there is more text behind the end")
+                .replaceAll("(?s)^Unexpected end-of-input.*", "the file ends too early")
+                .replaceAll("(?s)^Unexpected character \\('(\\p{Print})'.*", "a character that cannot stand there: $1")
+                .replaceAll("(?s)^Duplicate field '([^']+)'.*", "the field $1 stands there twice")
                 .replaceAll("(?s)^Unrecognized field \"([^\"]+)\".*", "there is no field called $1")
                 .replaceAll("`(?:java|dev)[\\w.$]*?(\\w+)`", "$1")
                 .replaceAll("\\s+", " ");
+        return LIBRARY.matcher(plain).find()
+                ? "something else is expected at this place, or a sign is missing or one too many before it"
+                : plain;
     }
 
     /** JSON merge patch (RFC 7396): {@code patch} laid over {@code base}. */

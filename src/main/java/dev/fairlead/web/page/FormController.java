@@ -1,5 +1,6 @@
 package dev.fairlead.web.page;
 
+import dev.fairlead.intake.tree.CasePaths;
 import dev.fairlead.web.edit.EditResult;
 import dev.fairlead.web.edit.EditResult.Refused;
 import dev.fairlead.web.edit.Opened;
@@ -63,6 +64,10 @@ final class FormController extends Controller {
     private void save(Context ctx) {
         Opened opened = editable(ctx);
         String changed = query(ctx, "changed");
+        if (!changed.isEmpty() && CasePaths.field(changed).isEmpty()) {
+            throw new PageError(
+                    422, "There is no such field in a case", "Go to the list of cases and open the case again.");
+        }
         EditResult outcome = change(ctx, opened, Typed.of(ctx.formParamMap(), changed));
         if (partial(ctx) && !changed.isEmpty()) {
             saved(ctx, changed, outcome);

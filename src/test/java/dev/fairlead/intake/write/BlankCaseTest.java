@@ -51,7 +51,7 @@ class BlankCaseTest {
         String blank = BlankCase.text();
         String text = blank.substring(blank.indexOf("\n\n"))
                 .lines()
-                .map(l -> l.matches("[a-z]+: \\[]") ? l.replace(" []", "") : l.startsWith("#   ") ? l.substring(2) : l)
+                .map(l -> l.matches("[a-zA-Z]+: \\[]") ? l.replace(" []", "") : l.startsWith("#   ") ? l.substring(2) : l)
                 .collect(Collectors.joining("\n"));
         Case c = read(text);
         assertThat(c.visits()).hasSize(1);

@@ -1,0 +1,80 @@
+package dev.fairlead.rules.guard;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.fairlead.rules.catalogue.Overlay;
+import dev.fairlead.rules.catalogue.RuleFiles;
+import dev.fairlead.rules.catalogue.RulebaseException;
+import dev.fairlead.rules.engine.DrlCompiler;
+import dev.fairlead.rules.language.RulebaseCheck;
+import dev.fairlead.testing.Damage;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Damaged texts, thresholds and rules of a site: they are refused with problems that name a file, or taken whole; and
+ * what the lint lets through is something the rule compiler takes too.
+ */
+class SiteRulesFuzzTest {
+    private static final String OVERJET = "indication/overjet-after/";
+    private static final List<String> OVERLAYS = List.of(
+            "{\"title\": \"Overjet left after advancing\", \"why\": \"So that the lips close.\"}",
+            "{\"reasons\": {\"too-little\": {\"todo\": \"Ask the senior clinician.\", \"title\": \"Too little {value} mm\"}}}",
+            "{\"needs\": {\"overjet\": {\"unit\": \"mm\"}}}");
+
+    private int refused;
+
+    @Test
+    void whatASiteWritesIsRefusedInWordsOrTakenWhole() throws IOException {
+        Map<String, String> whole = new LinkedHashMap<>();
+        whole.put(
+                "rulebase.json",
+                "{\"version\": \"test\", \"causes\": {}, \"order\": {\"indication\": [\"overjet-after\"]}}");
+        for (String file : List.of("sources.json", OVERJET + "criterion.drl", OVERJET + "criterion.json")) {
+            whole.put(file, Files.readString(Path.of("rules", file)));
+        }
+        RuleFiles base = RuleFiles.of(whole);
+        assertThat(RulebaseCheck.check(base).criteria()).hasSize(1);
+        Damage damage = new Damage(23);
+        int all = Damage.share(10);
+        Map<String, String> taken = new LinkedHashMap<>();
+        for (int i = 0; i < all; i++) {
+            Map<String, String> site = new LinkedHashMap<>();
+            String what = damage.pick(List.of("criterion.json", "criterion.drl", "overlay", "rulebase.json"));
+            try {
+                if (what.equals("overlay")) {
+                    site.put(OVERJET + "criterion.json", damage.of(damage.pick(OVERLAYS)));
+                    RulebaseCheck.check(Overlay.lay(RuleFiles.of(site), base));
+                } else {
+                    site.putAll(whole);
+                    site.computeIfPresent(
+                            what.startsWith("criterion") ? OVERJET + what : what, (path, text) -> damage.of(text));
+                    RulebaseCheck.check(RuleFiles.of(site));
+                    String drl = site.get(OVERJET + "criterion.drl");
+                    if (what.equals("criterion.drl") && taken.size() < 12) {
+                        taken.put(drl, what);
+                    }
+                }
+            } catch (RulebaseException e) {
+                refused++;
+                assertThat(e.problems()).isNotEmpty().allSatisfy(p -> assertThat(p)
+                        .isNotBlank()
+                        .doesNotContain("com.fasterxml", "Exception"));
+            } catch (RuntimeException | StackOverflowError e) {
+                throw new AssertionError("input " + i + " (" + what + "):\n" + site, e);
+            }
+        }
+        System.out.printf("Fuzz: of %d files of a site %d refused%n", all, refused);
+        assertThat(refused).isGreaterThan(all / 4);
+        for (String drl : taken.keySet()) {
+            assertThat(DrlCompiler.compile(Map.of(OVERJET + "criterion.drl", drl)))
+                    .as(drl)
+                    .isNotEmpty();
+        }
+    }
+}

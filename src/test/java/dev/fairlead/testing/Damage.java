@@ -1,0 +1,98 @@
+package dev.fairlead.testing;
+
+import java.util.List;
+import java.util.Random;
+
+/** Spoils texts as slips, bad transfers and malice do: seeded, so that a failure can be had again. */
+public final class Damage {
+    private static final List<String> BITS = List.of(
+            "{",
+            "}",
+            "[",
+            "]",
+            "(",
+            ")",
+            ",",
+            ";",
+            ":",
+            "\"",
+            "'",
+            "\\",
+            "\n",
+            "\r",
+            "\t",
+            "=",
+            "&",
+            "%",
+            "%00",
+            "../",
+            "<script>",
+            "\u0000",
+            "\u001b[2J",
+            "\u202e",
+            "\uFEFF",
+            "\uD800",
+            "é",
+            "null",
+            "true",
+            "-1",
+            "1e999",
+            "1e-99999999999",
+            "NaN",
+            "0x10",
+            "999999999999999999999",
+            "unknown",
+            "2026-02-30",
+            "/*",
+            "//",
+            "#",
+            "$f",
+            "eval(true)",
+            "not");
+
+    private final Random random;
+
+    public Damage(long seed) {
+        random = new Random(seed);
+    }
+
+    /** One to three spots of {@code text} cut, doubled, exchanged or put in. */
+    public String of(String text) {
+        StringBuilder s = new StringBuilder(text);
+        for (int n = 1 + random.nextInt(3); n > 0 && !s.isEmpty(); n--) {
+            int at = random.nextInt(s.length());
+            int end = Math.min(s.length(), at + 1 + random.nextInt(12));
+            switch (random.nextInt(6)) {
+                case 0 -> s.delete(at, end);
+                case 1 -> s.insert(at, pick(BITS));
+                case 2 -> s.replace(at, end, pick(BITS));
+                case 3 -> s.insert(at, s.substring(at, Math.min(s.length(), at + random.nextInt(200))));
+                case 4 -> s.setCharAt(at, (char) (' ' + random.nextInt(95)));
+                default -> s.setLength(Math.max(1, random.nextInt(8) == 0 ? at : s.length()));
+            }
+        }
+        return s.toString();
+    }
+
+    /** The same of bytes. */
+    public byte[] of(byte[] bytes) {
+        byte[] spoilt = bytes.clone();
+        for (int n = 1 + random.nextInt(4); n > 0; n--) {
+            spoilt[random.nextInt(spoilt.length)] = (byte) random.nextInt(256);
+        }
+        return random.nextInt(8) == 0 ? java.util.Arrays.copyOf(spoilt, random.nextInt(spoilt.length)) : spoilt;
+    }
+
+    public <T> T pick(List<T> from) {
+        return from.get(random.nextInt(from.size()));
+    }
+
+    public int below(int n) {
+        return random.nextInt(n);
+    }
+
+    /** How many inputs a test of that share of all is to make: 20,000 in every build, a million by {@code -Pfuzz}. */
+    public static int share(int part) {
+        return Integer.getInteger("fairlead.fuzz", 2000) / part;
+    }
+}
