@@ -49,7 +49,11 @@ final class Errors {
         routes.exception(HttpResponseException.class, (e, ctx) -> known(ctx, e.getStatus()));
         routes.exception(Exception.class, (e, ctx) -> {
             if (e.getCause() instanceof HttpException cut && cut.getCode() == 400) {
-                show(ctx, 400, "What was sent was cut off or damaged on its way", "Nothing was changed. Send it again.");
+                show(
+                        ctx,
+                        400,
+                        "What was sent was cut off or damaged on its way",
+                        "Nothing was changed. Send it again.");
                 return;
             }
             LOG.log(Level.WARNING, "{0} failed: {1}", new Object[] {ctx.method(), trace(e)});

@@ -16,7 +16,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** Names in comments, file names and codes: sure ones are refused, others are doubted until somebody answers for them. */
+/**
+ * Names in comments, file names and codes: sure ones are refused, others are doubted until somebody answers for them.
+ */
 class AsidesTest {
     private static final String HEAD = "fairlead: 1\nid: %s\nstage: records\n";
 
@@ -82,7 +84,8 @@ class AsidesTest {
     @Test
     void aSureNameIsAnsweredByNobody() {
         String answer = "notPersons: [{words: mother, by: kl}]\n";
-        assertThat(read(HEAD.formatted("a-1") + answer + "# Anna Müller\n", "a.yaml").read())
+        assertThat(read(HEAD.formatted("a-1") + answer + "# Anna Müller\n", "a.yaml")
+                        .read())
                 .isFalse();
         assertThat(read(HEAD.formatted("a-1") + "notPersons: [{words: Anna Müller, by: kl}]\n", "a.yaml")
                         .read())
@@ -96,7 +99,8 @@ class AsidesTest {
         try (Stream<Path> cases = Files.list(Path.of("cases"))) {
             for (Path file : cases.toList()) {
                 List<Problem> persons = CaseReader.read(file).problems().stream()
-                        .filter(p -> p.expected().matches("(a comment|a file name|a text) that does not tell who the patient is"))
+                        .filter(p -> p.expected()
+                                .matches("(a comment|a file name|a text) that does not tell who the patient is"))
                         .toList();
                 assertThat(persons).as(file.toString()).isEmpty();
             }

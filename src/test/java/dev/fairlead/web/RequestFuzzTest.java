@@ -76,12 +76,16 @@ class RequestFuzzTest {
                 int status = status(pages, request);
                 kinds[status / 100]++;
                 // a line without a path is no request of this version of HTTP, says the server before it is ours
-                assertThat(status == 505 ? 400 : status).as("input %d:\n%s", i, request).isBetween(200, 499);
+                assertThat(status == 505 ? 400 : status)
+                        .as("input %d:\n%s", i, request)
+                        .isBetween(200, 499);
                 if (i == all / 4) {
                     before = used();
                 }
             }
-            assertThat(used() - before).as("memory that later requests left behind").isLessThan(48L << 20);
+            assertThat(used() - before)
+                    .as("memory that later requests left behind")
+                    .isLessThan(48L << 20);
             assertThat(pages.get("/cases").statusCode()).isEqualTo(200);
         }
         System.out.printf("Fuzz: of %d requests %d answered 2xx, %d 3xx, %d 4xx%n", all, kinds[2], kinds[3], kinds[4]);
@@ -98,7 +102,9 @@ class RequestFuzzTest {
             }
         }
         try (Stream<Path> files = Files.walk(folder)) {
-            assertThat(files.count()).as("files, of which a case keeps a hundred versions").isLessThan(1000);
+            assertThat(files.count())
+                    .as("files, of which a case keeps a hundred versions")
+                    .isLessThan(1000);
         }
     }
 
@@ -117,9 +123,11 @@ class RequestFuzzTest {
         String asked = damage.below(2) == 0 ? target : damage.of(target);
         // a line that is no request line ends the connection before anything of this program sees it
         asked = asked.replaceAll("[\\s\\p{Cntrl}]", "+");
-        return (post ? "POST " : "GET ") + asked + " HTTP/1.1\r\nHost: localhost:" + pages.server.port() + "\r\nCookie: "
+        return (post ? "POST " : "GET ") + asked + " HTTP/1.1\r\nHost: localhost:" + pages.server.port()
+                + "\r\nCookie: "
                 + pages.cookie + "\r\nConnection: close\r\nContent-Type: "
-                + (damage.below(8) == 0 ? damage.of("multipart/form-data; boundary=b").replaceAll("\\p{Cntrl}", "+")
+                + (damage.below(8) == 0
+                        ? damage.of("multipart/form-data; boundary=b").replaceAll("\\p{Cntrl}", "+")
                         : "application/x-www-form-urlencoded")
                 + "\r\n"
                 + (damage.below(2) == 0 ? "HX-Request: true\r\n" : "")

@@ -56,8 +56,7 @@ final class Archive {
         } catch (ZipException e) {
             sink.accept(new Item(
                     source,
-                    new Item.Trouble("no zip archive, or one that is cut short or damaged ("
-                            + Sources.why(e) + ")"),
+                    new Item.Trouble("no zip archive, or one that is cut short or damaged (" + Sources.why(e) + ")"),
                     before));
         }
     }

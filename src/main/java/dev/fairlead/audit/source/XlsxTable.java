@@ -129,10 +129,7 @@ final class XlsxTable {
                     | ArithmeticException
                     | java.time.DateTimeException
                     | IllegalArgumentException e) {
-                bad.put(
-                        i,
-                        "cell " + c.getAddress() + " cannot be read (" + Sources.why(e)
-                                + ")");
+                bad.put(i, "cell " + c.getAddress() + " cannot be read (" + Sources.why(e) + ")");
             }
             cells.add(merged.filled(row.getRowNum(), i, cell));
         }

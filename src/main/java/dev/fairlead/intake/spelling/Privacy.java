@@ -221,11 +221,7 @@ public final class Privacy {
         PersonNames.Found name = letters ? PersonNames.in(text) : PersonNames.Found.NONE;
         return switch (name) {
             case NONE -> null;
-            case PERHAPS ->
-                new Refusal(
-                        "a text that may name somebody (not repeated here)",
-                        MAYBE,
-                        false);
+            case PERHAPS -> new Refusal("a text that may name somebody (not repeated here)", MAYBE, false);
             case SURELY ->
                 new Refusal(
                         "a text that looks like a name (not repeated here)",

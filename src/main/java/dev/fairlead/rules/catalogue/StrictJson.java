@@ -24,7 +24,8 @@ public final class StrictJson {
             .disable(MapperFeature.ALLOW_COERCION_OF_SCALARS)
             .build();
 
-    private static final Pattern LIBRARY = Pattern.compile("com\\.fasterxml|[A-Z]\\w+Feature|\\(code |ALLOW_|Stream\\w+Constraints|[\\p{Cntrl}\\p{Cf}\\p{Cs}]");
+    private static final Pattern LIBRARY = Pattern.compile(
+            "com\\.fasterxml|[A-Z]\\w+Feature|\\(code |ALLOW_|Stream\\w+Constraints|[\\p{Cntrl}\\p{Cf}\\p{Cs}]");
 
     private StrictJson() {}
 
@@ -34,8 +35,7 @@ public final class StrictJson {
             return MAPPER.readValue(text, type);
         } catch (JsonProcessingException e) {
             JsonLocation at = e.getLocation();
-            problems.add(file + (at == null ? "" : ":" + at.getLineNr() + ":" + at.getColumnNr()) + ": "
-                    + plain(e));
+            problems.add(file + (at == null ? "" : ":" + at.getLineNr() + ":" + at.getColumnNr()) + ": " + plain(e));
             return null;
         }
     }

@@ -74,8 +74,10 @@ class TableFuzzTest {
     private void look(Item item) {
         assertThat(Visible.odd(item.source())).isEmpty();
         try {
-            item.read(true).reading().problems().forEach(p -> assertThat(Visible.odd(p.toString()))
-                    .isEmpty());
+            item.read(true)
+                    .reading()
+                    .problems()
+                    .forEach(p -> assertThat(Visible.odd(p.toString())).isEmpty());
             rows++;
         } catch (TableException e) {
             troubles++;

@@ -51,7 +51,8 @@ class BlankCaseTest {
         String blank = BlankCase.text();
         String text = blank.substring(blank.indexOf("\n\n"))
                 .lines()
-                .map(l -> l.matches("[a-zA-Z]+: \\[]") ? l.replace(" []", "") : l.startsWith("#   ") ? l.substring(2) : l)
+                .map(l ->
+                        l.matches("[a-zA-Z]+: \\[]") ? l.replace(" []", "") : l.startsWith("#   ") ? l.substring(2) : l)
                 .collect(Collectors.joining("\n"));
         Case c = read(text);
         assertThat(c.visits()).hasSize(1);

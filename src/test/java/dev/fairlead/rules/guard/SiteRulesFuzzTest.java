@@ -62,9 +62,9 @@ class SiteRulesFuzzTest {
                 }
             } catch (RulebaseException e) {
                 refused++;
-                assertThat(e.problems()).isNotEmpty().allSatisfy(p -> assertThat(p)
-                        .isNotBlank()
-                        .doesNotContain("com.fasterxml", "Exception"));
+                assertThat(e.problems())
+                        .isNotEmpty()
+                        .allSatisfy(p -> assertThat(p).isNotBlank().doesNotContain("com.fasterxml", "Exception"));
             } catch (RuntimeException | StackOverflowError e) {
                 throw new AssertionError("input " + i + " (" + what + "):\n" + site, e);
             }
