@@ -1,5 +1,6 @@
 package dev.fairlead.measure.archform;
 
+import dev.fairlead.measure.working.LatestAnswers;
 import java.util.Arrays;
 import org.hipparchus.analysis.solvers.BrentSolver;
 
@@ -36,13 +37,20 @@ public final class ArcRuler {
         0.06667134430868803
     };
     private static final double SLACK = 1e-9;
+    /** Of one arch many lengths are asked for from several sides, one after the other. */
+    private static final LatestAnswers<ArchCurve, ArcRuler> LATEST = new LatestAnswers<>(256, ArcRuler::new);
 
     private final ArchCurve curve;
     private final double[] knots;
     private final double[] lengths;
     private final double atMidline;
 
-    ArcRuler(ArchCurve curve) {
+    /** The ruler of that curve, made anew only where it is not among the latest. */
+    static ArcRuler of(ArchCurve curve) {
+        return LATEST.of(curve);
+    }
+
+    private ArcRuler(ArchCurve curve) {
         this.curve = curve;
         double[] breaks = curve.breaks();
         int per = Math.max(2, (PANELS + breaks.length - 2) / (breaks.length - 1));

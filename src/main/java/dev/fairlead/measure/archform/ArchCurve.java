@@ -58,9 +58,9 @@ public sealed interface ArchCurve
         return at(midline()).minus(at(-1)).dot(chord.quarterTurn());
     }
 
-    /** A table of arc lengths; worth keeping where many lengths of one curve are asked for. */
+    /** A table of arc lengths; the latest curves have theirs kept. */
     default ArcRuler ruler() {
-        return new ArcRuler(this);
+        return ArcRuler.of(this);
     }
 
     /** Length along the curve from one posterior end to the other, mm. */

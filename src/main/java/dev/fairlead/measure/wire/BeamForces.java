@@ -1,5 +1,6 @@
 package dev.fairlead.measure.wire;
 
+import dev.fairlead.measure.working.LatestAnswers;
 import dev.fairlead.measure.working.Say;
 import dev.fairlead.measure.working.Workbook;
 import dev.fairlead.measure.working.Working;

@@ -7,6 +7,7 @@ import dev.fairlead.measure.mechanics.answer.Blank;
 import dev.fairlead.measure.mechanics.geometry.ArchGeometry;
 import dev.fairlead.measure.mechanics.geometry.ArchPath;
 import dev.fairlead.measure.mechanics.geometry.FoldSpec;
+import dev.fairlead.measure.working.LatestAnswers;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Side;
@@ -52,7 +53,6 @@ public record SideMarks(
     /** Both sides ask for the same; so do a case and its variants that differ in something else. */
     private static final int REMEMBERED = 256;
 
-    private static final LatestAnswers<ArchCurve, ArcRuler> RULERS = new LatestAnswers<>(REMEMBERED, ArchCurve::ruler);
     private static final LatestAnswers<Around, Blank> BLANKS = new LatestAnswers<>(REMEMBERED, Around::blank);
 
     /** A wire that goes round an arch to one fold on either side. */
@@ -81,7 +81,7 @@ public record SideMarks(
         PatientArch arch = line.arch();
         Measured tubeLength = c.hardware().tube(side).length();
         Measured r = FoldShape.plannedRadius(c);
-        Measured onTeeth = Measured.function(Unit.MM, x -> half(RULERS.of(arch.curve(x)), side), arch.inputs());
+        Measured onTeeth = Measured.function(Unit.MM, x -> half(arch.curve(x).ruler(), side), arch.inputs());
         Measured tube = onTeeth.plus(line.longer(side));
         Measured run = tube.known() && tubeLength.known() && r.known()
                 ? tube.plus(detour(arch, side, onTeeth.value(), tubeLength.value(), r.value()))

@@ -1,6 +1,7 @@
 package dev.fairlead.measure.wire;
 
 import dev.fairlead.measure.mechanics.answer.ForceEnds;
+import dev.fairlead.measure.working.LatestAnswers;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Side;

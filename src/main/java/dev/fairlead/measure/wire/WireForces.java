@@ -4,6 +4,7 @@ import dev.fairlead.measure.arch.PatientArch;
 import dev.fairlead.measure.mechanics.answer.BandResult;
 import dev.fairlead.measure.mechanics.answer.BandResult.NoBand;
 import dev.fairlead.measure.mechanics.answer.ForceBand;
+import dev.fairlead.measure.working.LatestAnswers;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Side;

@@ -4,6 +4,7 @@ import dev.fairlead.measure.arch.PatientArch;
 import dev.fairlead.measure.archform.ArcRuler;
 import dev.fairlead.measure.archform.ArchCurve;
 import dev.fairlead.measure.archform.OffsetArch;
+import dev.fairlead.measure.working.LatestAnswers;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Side;

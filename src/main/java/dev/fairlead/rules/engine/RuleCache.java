@@ -1,6 +1,5 @@
 package dev.fairlead.rules.engine;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.FileSystems;
@@ -10,13 +9,14 @@ import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.PosixFilePermission;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.zip.ZipEntry;
-import java.util.zip.ZipInputStream;
+import java.util.zip.ZipFile;
 import java.util.zip.ZipOutputStream;
 
 /**
@@ -100,35 +100,46 @@ public final class RuleCache {
             return null;
         }
         Map<String, byte[]> classes = new TreeMap<>();
-        try (ZipInputStream in = new ZipInputStream(Files.newInputStream(file))) {
-            for (ZipEntry e = in.getNextEntry(); e != null; e = in.getNextEntry()) {
-                classes.put(e.getName(), in.readAllBytes());
+        try (ZipFile in = new ZipFile(file.toFile())) {
+            for (ZipEntry e : Collections.list(in.entries())) {
+                classes.put(e.getName(), in.getInputStream(e).readAllBytes());
             }
         } catch (IOException e) {
-            throw new UncheckedIOException("cannot read the kept rules " + file + "; delete it and try again", e);
+            // damaged: it is compiled again and written over
+            return null;
         }
         return new CompiledRules(key, DrlCompiler.ruleCount(texts), classes);
     }
 
     private void write(CompiledRules rules) {
+        Path part = null;
         try {
-            ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-            try (ZipOutputStream out = new ZipOutputStream(bytes)) {
+            // another process may read while this one writes: the file appears whole or not at all
+            part = Files.createTempFile(folder, "part", ".tmp");
+            try (ZipOutputStream out = new ZipOutputStream(Files.newOutputStream(part))) {
                 for (Map.Entry<String, byte[]> e : rules.classes().entrySet()) {
                     out.putNextEntry(new ZipEntry(e.getKey()));
                     out.write(e.getValue());
                 }
             }
-            // another process may read while this one writes: the file appears whole or not at all
-            Path part = Files.createTempFile(folder, "part", ".tmp");
-            Files.write(part, bytes.toByteArray());
             Files.move(
                     part,
                     folder.resolve(rules.key() + ".zip"),
                     StandardCopyOption.ATOMIC_MOVE,
                     StandardCopyOption.REPLACE_EXISTING);
         } catch (IOException e) {
-            throw new UncheckedIOException("cannot keep compiled rules in " + folder, e);
+            // a full disk costs time, not correctness: the next start compiles again
+            discard(part);
+        }
+    }
+
+    private static void discard(Path part) {
+        try {
+            if (part != null) {
+                Files.deleteIfExists(part);
+            }
+        } catch (IOException e) {
+            part.toFile().deleteOnExit();
         }
     }
 }

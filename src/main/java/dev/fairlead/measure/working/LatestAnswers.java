@@ -1,4 +1,4 @@
-package dev.fairlead.measure.wire;
+package dev.fairlead.measure.working;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -7,11 +7,11 @@ import java.util.concurrent.FutureTask;
 import java.util.function.Function;
 
 /** Remembers the answers to the latest questions, up to a limit; safe to share between threads. */
-final class LatestAnswers<Q, A> {
+public final class LatestAnswers<Q, A> {
     private final Function<Q, A> work;
     private final Map<Q, FutureTask<A>> known;
 
-    LatestAnswers(int limit, Function<Q, A> work) {
+    public LatestAnswers(int limit, Function<Q, A> work) {
         this.work = work;
         this.known = new LinkedHashMap<>(16, 0.75f, true) {
             private static final long serialVersionUID = 1L;
@@ -24,7 +24,7 @@ final class LatestAnswers<Q, A> {
     }
 
     /** The answer; who asks what another thread is working out waits for that thread. */
-    A of(Q question) {
+    public A of(Q question) {
         FutureTask<A> answer;
         boolean first;
         synchronized (known) {

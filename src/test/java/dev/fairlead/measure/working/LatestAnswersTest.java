@@ -1,4 +1,4 @@
-package dev.fairlead.measure.wire;
+package dev.fairlead.measure.working;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;

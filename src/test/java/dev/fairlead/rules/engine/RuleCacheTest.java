@@ -1,0 +1,69 @@
+package dev.fairlead.rules.engine;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What goes wrong with kept classes costs time, never a run. */
+class RuleCacheTest {
+    @TempDir
+    private Path folder;
+
+    @Test
+    void damagedClassesAreCompiledAgain() throws IOException {
+        RuleCache cache = cache();
+        List<String> made = classes(cache);
+        Path kept = kept();
+        byte[] whole = Files.readAllBytes(kept);
+        for (byte[] damaged :
+                List.of(new byte[0], "not a zip".getBytes(java.nio.charset.StandardCharsets.US_ASCII), half(whole))) {
+            Files.write(kept, damaged);
+            assertThat(classes(cache)).isEqualTo(made);
+            assertThat(Files.size(kept)).isGreaterThan(damaged.length);
+        }
+    }
+
+    @Test
+    void whatCannotBeKeptIsUsedAllTheSame() throws IOException {
+        RuleCache cache = cache();
+        List<String> made = classes(cache);
+        Path kept = kept();
+        Files.delete(kept);
+        // a folder that is not empty cannot be replaced by a file: the writing fails at its last step
+        Files.createDirectories(kept.resolve("in the way"));
+        assertThat(classes(cache)).isEqualTo(made);
+        try (Stream<Path> left = Files.list(kept.getParent())) {
+            assertThat(left).as("no half-written file is left").containsExactly(kept);
+        }
+    }
+
+    private RuleCache cache() {
+        return new RuleCache(folder.resolve("rules"));
+    }
+
+    private Path kept() throws IOException {
+        try (Stream<Path> all = Files.list(folder.resolve("rules"))) {
+            return all.findFirst().orElseThrow();
+        }
+    }
+
+    private static List<String> classes(RuleCache cache) throws IOException {
+        String path = "indication/overjet-after/criterion.drl";
+        Map<String, String> drl = Map.of(path, Files.readString(Path.of("rules").resolve(path)));
+        return cache.compile(drl).stream()
+                .flatMap(c -> c.classes().keySet().stream())
+                .toList();
+    }
+
+    private static byte[] half(byte[] whole) {
+        return Arrays.copyOf(whole, whole.length / 2);
+    }
+}
