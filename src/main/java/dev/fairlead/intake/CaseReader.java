@@ -15,6 +15,7 @@ import dev.fairlead.intake.text.Problems;
 import dev.fairlead.intake.text.Severity;
 import dev.fairlead.intake.text.Syntax;
 import dev.fairlead.model.Case;
+import dev.fairlead.model.shape.SharedScales;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
@@ -70,6 +71,7 @@ public final class CaseReader {
         Case read = parse(text, actual, problems, errors);
         if (read != null) {
             CrossChecks.run(read, problems);
+            read = read.pictured().isEmpty() ? read : SharedScales.in(read);
         }
         Asides.check(read, format == CaseFormat.BY_NAME ? name : "", text, actual, problems);
         if (!problems.any()) {
@@ -90,7 +92,7 @@ public final class CaseReader {
             if (read != null) {
                 CrossChecks.run(read, none);
             }
-            return read;
+            return read == null || read.pictured().isEmpty() ? read : SharedScales.in(read);
         } catch (Problems.Met | IOException e) {
             return null;
         }

@@ -3,7 +3,7 @@ package dev.fairlead.model;
 /** What was done and seen on one side at one visit. */
 public record VisitSide(
         @Field(
-                value = "How far the fold's gap was opened.",
+                value = "How much wider the gap between two legs was made at its free end than at its bend.",
                 unit = Unit.MM,
                 low = 0,
                 high = 6,

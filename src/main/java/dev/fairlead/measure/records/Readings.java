@@ -8,6 +8,7 @@ import dev.fairlead.model.Side;
 import dev.fairlead.model.SpaceMeasures;
 import dev.fairlead.model.Tooth;
 import dev.fairlead.model.ToothRecord;
+import dev.fairlead.model.shape.SharedScales;
 import java.util.Map;
 
 /**

@@ -16,12 +16,12 @@ final class RawErrors {
         this.readings = readings;
     }
 
-    /** One standard deviation, in the unit of the measurement; 0 when it is exact or not known. */
-    double sd(String pointer, Measured raw) {
+    /** The measurement with the errors that it counts with. */
+    Measured counted(String pointer, Measured raw) {
         if (!raw.known()) {
-            return 0;
+            return raw;
         }
-        Measured counted = switch (pointer) {
+        return switch (pointer) {
             case "/space/left" -> readings.segment(Side.LEFT);
             case "/space/right" -> readings.segment(Side.RIGHT);
             case "/space/incisors" -> readings.incisorSegment();
@@ -35,6 +35,5 @@ final class RawErrors {
                         ? readings.width(Tooth.of(Integer.parseInt(pointer.substring(7, 9))))
                         : raw;
         };
-        return counted.sd();
     }
 }

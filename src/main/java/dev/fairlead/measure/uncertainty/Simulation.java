@@ -102,8 +102,7 @@ public record Simulation(int draws, long seed, double[] flips, double[] firstOrd
         for (int i = 0; i < drawn.length; i++) {
             drawn[i] = random.nextGaussian();
         }
-        int[] next = {0};
-        int[] now = outcomes.of(variation.next(() -> drawn[next[0]++]));
+        int[] now = outcomes.of(variation.next(drawn));
         for (int i = 0; i < usual.length; i++) {
             counts[i] += now[i] == usual[i] ? 0 : 1;
             counts[usual.length + i] += firstOrder.flips(i, drawn) ? 1 : 0;

@@ -7,12 +7,12 @@ import dev.fairlead.model.Measured;
 import dev.fairlead.model.Tooth;
 import dev.fairlead.model.shape.FieldShape;
 import dev.fairlead.model.shape.RecordShape;
+import dev.fairlead.model.shape.SharedScales;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.function.DoubleSupplier;
 
 /**
  * Makes variants of a case in which every measurement that has an error is off by a random amount of its own error. A
@@ -22,7 +22,7 @@ import java.util.function.DoubleSupplier;
 final class Variation {
     /** A part of the case that holds something to vary; gives a varied copy. */
     private interface Part {
-        Object vary(DoubleSupplier normal);
+        Object vary(double[] normal);
     }
 
     private final List<String> pointers = new ArrayList<>();
@@ -43,8 +43,8 @@ final class Variation {
         return List.copyOf(pointers);
     }
 
-    /** A variant; {@code normal} gives standard normal numbers, one for each pointer in turn. */
-    Case next(DoubleSupplier normal) {
+    /** A variant; {@code normal} holds a standard normal number for each pointer, in their order. */
+    Case next(double[] normal) {
         return (Case) whole.vary(normal);
     }
 
@@ -87,18 +87,50 @@ final class Variation {
     }
 
     private Part quantity(Field about, Measured m, String at) {
-        double sd = errors.sd(at, m) * factors.getOrDefault(at, 1.0);
-        if (sd == 0 || m.value() == 0 && about.low() == 0 && about.error().inTheMouth()) {
+        Measured counted = errors.counted(at, m);
+        double whole = counted.known() ? counted.sd() : 0;
+        double factor = factors.getOrDefault(at, 1.0);
+        if (whole * factor == 0
+                || m.value() == 0 && about.low() == 0 && about.error().inTheMouth()) {
             // a probe that reads zero where nothing lies below it has found nothing: there is no size that could have
             // been misread
-            return m.sd() == 0 ? null : normal -> m.withoutError();
+            return !m.known() || m.sd() == 0 ? null : normal -> m.withoutError();
+        }
+        List<String> scales =
+                counted.sources().stream().filter(SharedScales::isScale).toList();
+        int[] which = new int[scales.size() + 1];
+        double[] by = new double[which.length];
+        double rest = whole * whole;
+        for (int i = 0; i < scales.size(); i++) {
+            // one draw moves all lengths of a picture the same way
+            double part = counted.part(scales.get(i));
+            rest -= part * part;
+            which[i] = place(scales.get(i));
+            by[i] = part * factors.getOrDefault(scales.get(i), 1.0);
         }
         pointers.add(at);
+        which[scales.size()] = pointers.size() - 1;
+        by[scales.size()] = Math.sqrt(Math.max(0, rest)) * factor;
         Measured exact = m.withoutError();
         double value = m.value();
         double low = Math.min(about.low(), value);
         double high = Math.max(about.high(), value);
-        return normal -> exact.shifted(Math.max(low, Math.min(high, value + sd * normal.getAsDouble())) - value);
+        return normal -> {
+            double drawn = value;
+            for (int i = 0; i < which.length; i++) {
+                drawn += by[i] * normal[which[i]];
+            }
+            return exact.shifted(Math.max(low, Math.min(high, drawn)) - value);
+        };
+    }
+
+    private int place(String pointer) {
+        int there = pointers.indexOf(pointer);
+        if (there >= 0) {
+            return there;
+        }
+        pointers.add(pointer);
+        return pointers.size() - 1;
     }
 
     private Part list(List<?> list, String at) {

@@ -17,8 +17,7 @@ import java.util.OptionalDouble;
  * @param height of the closed fold from the tube to its lowest run, at the wire's middle, mm
  * @param standOff wanted, mm
  * @param angle by which each bend has to open for it, degrees
- * @param gap by which the gap between the legs has to open at its free end, mm: what the plier's setting or a ruler
- *     shows
+ * @param gap by how much the gap between the legs has to be wider at its free end than at its bend, mm
  * @param gain forward travel per mm of gap over that opening
  * @param gainAtFirst forward travel per mm of gap at the very first
  * @param drop how far the front sinks towards the gingiva unless it is levelled, mm

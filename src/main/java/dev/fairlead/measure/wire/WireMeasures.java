@@ -48,10 +48,16 @@ public final class WireMeasures {
     }
 
     /** How far the fold swings towards the cheek at the planned activation, mm. */
+    public static Measured swing(Case c, Side side) {
+        Measured standOff = c.plan().standOff(side);
+        return standOff.times(SWING)
+                .withError("swing of a fold per mm of stand-off", standOff.known() ? SWING_SD * standOff.value() : 0);
+    }
+
+    /** The same, with its working. */
     public static Measured swing(Case c, Side side, Workbook book) {
         Measured standOff = c.plan().standOff(side);
-        Measured swing = standOff.times(SWING)
-                .withError("swing of a fold per mm of stand-off", standOff.known() ? SWING_SD * standOff.value() : 0);
+        Measured swing = swing(c, side);
         book.add(() -> Working.of(
                 "wire.swing." + Say.side(side),
                 "Wire",

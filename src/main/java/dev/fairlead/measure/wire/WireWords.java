@@ -107,7 +107,7 @@ public final class WireWords {
                 f.gap(),
                 "L sin a, with a from stand-off = 2 r' sin a + L (1 - cos a), r' = pi r / (pi - a)",
                 Say.num(f.leg()) + " sin " + Say.num(f.angle()) + "°",
-                "Each bend opens by a.",
+                "Each bend opens by a. By so much the gap is wider at its free end than at its bend.",
                 "geometry");
         note(
                 book,

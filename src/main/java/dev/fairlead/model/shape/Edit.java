@@ -5,6 +5,7 @@ import dev.fairlead.model.Tooth;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 
 /**
@@ -37,6 +38,15 @@ public final class Edit {
             }
         }
         return at;
+    }
+
+    /** The same; empty where a pointer that somebody typed leads nowhere. */
+    public static Optional<Object> find(Case from, String pointer) {
+        try {
+            return Optional.of(get(from, pointer));
+        } catch (IllegalArgumentException nowhere) {
+            return Optional.empty();
+        }
     }
 
     /**

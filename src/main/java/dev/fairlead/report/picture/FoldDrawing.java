@@ -8,9 +8,11 @@ import dev.fairlead.findings.Numbers;
 import dev.fairlead.measure.mechanics.geometry.FoldKinematics;
 import dev.fairlead.measure.mechanics.geometry.FoldSpec;
 import dev.fairlead.measure.wire.FoldOpening;
+import dev.fairlead.measure.wire.FoldReadings;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Side;
+import dev.fairlead.model.Unit;
 import java.util.List;
 
 /** One fold enlarged, seen from the cheek, closed and opened for the wanted stand-off, with its sizes. */
@@ -159,8 +161,9 @@ public final class FoldDrawing {
                 .text(Ink.SOFT, LETTER, anchor, before, y0 + 2.9, "the stop");
         if (fold.gap().known()) {
             double lower = y0 + 2 * r * scale;
-            svg.text(Ink.ACCENT, LETTER, anchor, before, lower, "open the gap")
-                    .text(Ink.ACCENT, LETTER, anchor, before, lower + 3.5, "by " + mm(fold.gap(), 1) + ",")
+            FoldReadings read = FoldReadings.of(fold, Measured.exact(diameter, Unit.MM));
+            svg.text(Ink.ACCENT, LETTER, anchor, before, lower, "open: free end")
+                    .text(Ink.ACCENT, LETTER, anchor, before, lower + 3.5, mm(read.openInside(), 1) + " inside,")
                     .text(
                             Ink.ACCENT,
                             LETTER,

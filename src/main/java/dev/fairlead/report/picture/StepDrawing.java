@@ -18,7 +18,7 @@ import java.util.List;
  */
 public final class StepDrawing {
     public static final double WIDTH = 44;
-    public static final double HEIGHT = 27;
+    public static final double HEIGHT = 29;
     /** How many steps there are. */
     public static final int STEPS = 12;
 
@@ -27,8 +27,18 @@ public final class StepDrawing {
 
     private static final double THIN = 0.2;
     private static final double RUN = 2.6;
-    private static final double TALL = HEIGHT - 9;
+    /** What is left between the words above and below. */
+    private static final double TALL = HEIGHT - 8.2;
+
+    private static final double BELOW_WORDS = 4.4;
+    /** The same between the words and sizes on the left and on the right. */
+    private static final double WIDE = 26;
+
     private static final double LARGEST = 3.4;
+    /** Room of the arrow above the second bend: a share of its radius, and of its head, mm. */
+    private static final double ARROW = 0.55;
+
+    private static final double HEAD = 1;
 
     private final FoldOpening fold;
     private final double offset;
@@ -55,7 +65,10 @@ public final class StepDrawing {
         this.diameter = diameter;
         this.beak = beak;
         this.spec = new FoldSpec(r, leg, leg, 0, 0);
-        this.scale = Math.min(LARGEST, Math.min(TALL / (4 * r + diameter), 34 / (leg + 2 * r + diameter + 2 * RUN)));
+        double closed = (TALL - HEAD) / ((4 + ARROW) * r + diameter / 2);
+        double opened = TALL / (spec.height() + drop() + diameter);
+        double wide = WIDE / (leg + 2 * r + diameter + RUN);
+        this.scale = Math.min(Math.min(LARGEST, wide), Math.min(closed, opened));
     }
 
     /** What a step's drawing shows, for those who do not see it. */
@@ -190,8 +203,20 @@ public final class StepDrawing {
         svg.bold(Ink.ACCENT, LETTER, Anchor.middle, (mark + end) / 2, y + 8.4, number(offset));
     }
 
-    private double bottom(double top) {
-        return top + 4.4 + (TALL + (4 * spec.r() + diameter) * scale) / 2 - diameter * scale / 2;
+    /** How far the opened fold's lowest run lies below the closed one's, mm of the wire. */
+    private double drop() {
+        return opens()
+                ? FoldKinematics.gingival(spec, Math.toRadians(fold.angle().value()))
+                : 0;
+    }
+
+    private boolean opens() {
+        return fold.angle().known() && fold.angle().value() > 0;
+    }
+
+    /** Where the tube's middle lies for a drawing that reaches so far above and below it to stand in the middle. */
+    private static double tubeLevel(double top, double above, double below) {
+        return top + BELOW_WORDS + (TALL - above - below) / 2 + above;
     }
 
     private double mesial(double left) {
@@ -204,7 +229,7 @@ public final class StepDrawing {
         fromCheek(svg, left, top);
         double r = spec.r() * scale;
         double x0 = mesial(left);
-        double low = bottom(top) - r;
+        double low = top + BELOW_WORDS + TALL / 2 + 1.4 * r;
         double back = x0 - spec.leg() * scale;
         List<At> line = new ArrayList<>();
         line.add(new At(x0 + (RUN + spec.r()) * scale, low));
@@ -257,21 +282,15 @@ public final class StepDrawing {
         fromCheek(svg, left, top);
         double r = spec.r() * scale;
         double x0 = mesial(left);
-        double low = bottom(top);
-        double y0 = low - 4 * r;
+        double half = diameter * scale / 2;
+        if (shown == Shown.OPENED && opens()) {
+            opened(svg, x0, tubeLevel(top, half, 4 * r + drop() * scale + half));
+            return;
+        }
+        double y0 = tubeLevel(top, ARROW * r + HEAD, 4 * r + half);
+        double low = y0 + 4 * r;
         if (shown == Shown.STOP) {
             svg.rectangle(Ink.WASH, Ink.SOFT, THIN, x0 - tube * scale, y0 - 1.6, tube * scale, 3.2);
-        }
-        boolean opens =
-                shown == Shown.OPENED && fold.angle().known() && fold.angle().value() > 0;
-        if (opens) {
-            double alpha = Math.toRadians(fold.angle().value());
-            double down = FoldKinematics.gingival(spec, alpha) * scale;
-            // the opened fold needs the room of its drop; the closed one is a thin line
-            double up = Math.min(down, y0 - top - 5);
-            svg.line(Ink.SOFT, THIN * 1.5, 1, placed(FoldLine.of(spec, tube, RUN, 0), x0, y0 - up));
-            wire(svg, Ink.INK, placed(FoldLine.of(spec, tube, RUN * 0.4, alpha), x0, y0 - up));
-            return;
         }
         wire(svg, Ink.INK, placed(FoldLine.of(spec, tube, RUN, 0), x0, y0));
         switch (shown) {
@@ -283,12 +302,23 @@ public final class StepDrawing {
                         List.of(
                                 new At(x0 + r + 2.4, y0 + 0.3 * r),
                                 new At(x0 + r + 1.2, y0 - 0.35 * r),
-                                new At(x0 - 0.4 * r, y0 - 0.55 * r)));
+                                new At(x0 - 0.4 * r, y0 - ARROW * r)));
             }
             case SIZES -> sizes(svg, left, x0, y0, low);
             default ->
                 svg.text(Ink.ACCENT, LETTER, Anchor.start, x0 + r + diameter * scale + 0.4, y0 + r + 0.6, "stop");
         }
+    }
+
+    /** The opened fold, its run bent up again to the level of the closed one, which is the thin line. */
+    private void opened(Svg svg, double x0, double y0) {
+        svg.line(Ink.SOFT, THIN * 1.5, 1, placed(FoldLine.of(spec, tube, RUN, 0), x0, y0));
+        double alpha = Math.toRadians(fold.angle().value());
+        List<At> line = new ArrayList<>(FoldLine.of(spec, tube, RUN * 0.3, alpha));
+        At end = line.get(line.size() - 1);
+        line.add(new At(end.x() + 1, spec.height()));
+        line.add(new At(end.x() + 2, spec.height()));
+        wire(svg, Ink.INK, placed(line, x0, y0));
     }
 
     private void sizes(Svg svg, double left, double x0, double y0, double low) {

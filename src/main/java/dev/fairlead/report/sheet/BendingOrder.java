@@ -1,6 +1,7 @@
 package dev.fairlead.report.sheet;
 
 import dev.fairlead.findings.Numbers;
+import dev.fairlead.measure.wire.FoldReadings;
 import dev.fairlead.measure.wire.SideMarks;
 import dev.fairlead.measure.wire.WireGeometry;
 import dev.fairlead.model.Case;
@@ -8,6 +9,7 @@ import dev.fairlead.model.Measured;
 import dev.fairlead.model.Side;
 import java.util.List;
 import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 
 /**
  * The order of bending one case's wire, step by step with its numbers; common practice, no source. Tolerances are those
@@ -32,9 +34,12 @@ final class BendingOrder {
         String beak = c.wire().beakRadius().known()
                 ? Numbers.plain(c.wire().beakRadius().value(), 2) + " mm radius"
                 : "as planned";
-        String gap = leg(Side.RIGHT).known()
-                ? " " + tolerance(allowed.gap(leg(Side.RIGHT).value()))
+        String gap = leg(Side.RIGHT).known() && leg(Side.LEFT).known()
+                ? " "
+                        + tolerance(allowed.gap(
+                                Math.min(leg(Side.RIGHT).value(), leg(Side.LEFT).value())))
                 : "";
+        String higher = " + " + Tolerances.number(allowed.higher());
         String angle = Tolerances.degrees(allowed.parallel());
         return List.of(
                 new Step(
@@ -67,12 +72,10 @@ final class BendingOrder {
                                 + ", until it is parallel to the legs. Gap as in 4."),
                 new Step(
                         "Measure the fold",
-                        number(readings(Side.RIGHT).heightOutside()) + " mm over all three runs, "
-                                + number(readings(Side.RIGHT).heightInside())
-                                + " mm inside, and no more than "
-                                + Tolerances.number(allowed.higher())
-                                + " mm higher; to the wire's middle "
-                                + number(g.planned(Side.RIGHT).height())
+                        number(readings(Side.RIGHT).heightOutside()) + higher + " mm over all three runs, "
+                                + number(readings(Side.RIGHT).heightInside()) + higher
+                                + " mm inside; to the wire's middle "
+                                + number(g.planned(Side.RIGHT).height()) + higher
                                 + " mm. Higher: anew, nearer to the tip of the beak."),
                 new Step(
                         "Tip to the cheek",
@@ -96,15 +99,35 @@ final class BendingOrder {
                                 + " mm proud. Hold the piece that is cut off, eyes covered; count both pieces."),
                 new Step(
                         "At the chair: open, level",
-                        "Stand-off " + each(s -> g.planned(s).standOff()) + " mm: open each bend by "
-                                + each(s -> g.planned(s).angle(), 0) + "°: gap "
-                                + each(s -> g.planned(s).gap()) + " " + tolerance(Tolerances.GAP)
-                                + " mm wider at its free end than at its bend (there "
-                                + each(s -> readings(s).openInside()) + " inside, "
-                                + each(s -> readings(s).openOutside()) + " outside). The front sinks "
-                                + each(s -> g.planned(s).drop())
+                        "Stand-off " + each(s -> g.planned(s).standOff())
+                                + allowed(OpeningTolerance::standOff) + " mm: open each bend by "
+                                + each(s -> g.planned(s).angle(), 0) + degrees()
+                                + " until the gap at its free end reads "
+                                + each(s -> readings(s).openInside()) + " "
+                                + tolerance(Tolerances.GAP) + " mm inside, "
+                                + each(s -> readings(s).openOutside()) + " " + tolerance(Tolerances.GAP)
+                                + " mm outside, " + each(s -> g.planned(s).gap()) + " "
+                                + tolerance(Tolerances.GAP) + " more than at its bend. The front sinks "
+                                + each(s -> g.planned(s).drop()) + allowed(OpeningTolerance::drop)
                                 + " mm: bend the run before the fold up as much, to within "
                                 + Tolerances.number(allowed.level()) + " mm of the slots."));
+    }
+
+    /** What an opening may be off by, the larger of both sides; empty where the opening is not known. */
+    private String allowed(ToDoubleFunction<OpeningTolerance> what) {
+        double most = most(what);
+        return Double.isNaN(most) ? "" : " " + tolerance(most);
+    }
+
+    private String degrees() {
+        double most = most(OpeningTolerance::angle);
+        return Double.isNaN(most) ? "°" : " ± " + Numbers.plain(most, 0) + "°";
+    }
+
+    private double most(ToDoubleFunction<OpeningTolerance> what) {
+        return Math.max(
+                what.applyAsDouble(OpeningTolerance.of(g.plannedRight())),
+                what.applyAsDouble(OpeningTolerance.of(g.plannedLeft())));
     }
 
     FoldReadings readings(Side side) {

@@ -55,18 +55,18 @@ final class SheetHtml {
                 .open("body");
         head();
         open();
+        layOut();
         order();
         missing();
-        tables.marks();
         rule();
         arch();
         strip();
+        tables.marks();
         folds();
         tables.force();
+        checklist(Stage.BENCH, "At the bench", "Answered before the wire leaves the bench.", true);
+        checklist(Stage.INSERTION, "At the chair", "Answered as the wire goes in.", false);
         cautions();
-        layOut();
-        checklist(Stage.BENCH, "At the bench", "Answered before the wire leaves the bench.", false);
-        checklist(Stage.INSERTION, "At the chair", "Answered as the wire goes in.", true);
         visits();
         signatures();
         return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n"
@@ -140,7 +140,7 @@ final class SheetHtml {
                 .element("h2", "Order of bending")
                 .element(
                         "p",
-                        "Common practice; behind ± stands what the checklist allows. Lengths in mm. The drawings show the right fold.",
+                        "Common practice, no source. Behind ± or + stands what is allowed or how well it can be read. Lengths in mm. The drawings show the right side; the left is its mirror image.",
                         "class",
                         "hint");
         List<BendingOrder.Step> steps = new BendingOrder(c.subject, c.geometry, allowed).steps();
@@ -275,7 +275,7 @@ final class SheetHtml {
 
     /** What lies ready before the first mark is made; common practice, no source. */
     private void layOut() {
-        out.open("div", "class", "keep newpage")
+        out.open("div", "class", "keep")
                 .element("h2", "Lay out before you start")
                 .element(
                         "p",
@@ -307,7 +307,7 @@ final class SheetHtml {
                 .element("h2", "Activations")
                 .element(
                         "p",
-                        "Gap opened and stand-off in mm, each side; total force on the gauge in gf.",
+                        "Gap opened (its free end less its bend) and stand-off in mm, each side; total force on the gauge in gf.",
                         "class",
                         "hint")
                 .open("table", "class", "log")

@@ -5,6 +5,7 @@ import dev.fairlead.findings.Numbers;
 import dev.fairlead.measure.mechanics.answer.ForceBand;
 import dev.fairlead.measure.wire.DrawnForces;
 import dev.fairlead.measure.wire.FoldOpening;
+import dev.fairlead.measure.wire.FoldReadings;
 import dev.fairlead.measure.wire.SideMarks;
 import dev.fairlead.measure.wire.WireForces;
 import dev.fairlead.measure.wire.WireGeometry;
@@ -16,6 +17,7 @@ import dev.fairlead.model.Unit;
 import dev.fairlead.model.WirePlan;
 import dev.fairlead.report.picture.LoadPicture;
 import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 
 /** The tables of a sheet; what is not known is a line to write on. */
@@ -34,7 +36,11 @@ final class SheetTables {
     void marks() {
         out.open("div", "class", "keep").element("h2", "Marks, mm along the wire");
         open("mark");
-        row("tube, mesial end, from the midline", "", s -> c.geometry.marks(s).tube(), false);
+        row(
+                "tube, mesial end, from the midline, by the arch",
+                measured(s -> c.geometry.marks(s).tube()),
+                s -> c.geometry.marks(s).tube(),
+                false);
         String first = Tolerances.plusMinus(allowed.firstBend());
         row(
                 "first bend, its middle, from the midline",
@@ -57,7 +63,7 @@ final class SheetTables {
 
     private void open(String what) {
         out.open("table", "class", "numbers").open("thead").open("tr");
-        for (String head : new String[] {what, "allowed", "right", "as made", "left", "as made"}) {
+        for (String head : new String[] {what, "tolerance", "right", "as made", "left", "as made"}) {
             out.element("th", head, "scope", "col");
         }
         out.close().close().open("tbody");
@@ -100,7 +106,7 @@ final class SheetTables {
         fact(
                 "size",
                 w.size().known()
-                        ? Numbers.plain(w.size().value(), 3) + " mm ("
+                        ? Numbers.plain(w.size().value(), 3) + " ± " + Numbers.plain(allowed.size(), 3) + " mm ("
                                 + Numbers.plain(Unit.MM.to(Unit.INCH, w.size().value()), 3) + " in)"
                         : "");
         fact("temper", words(w.temper()));
@@ -112,14 +118,6 @@ final class SheetTables {
         fact("plier beak radius", w.beakRadius().known() ? Numbers.text(w.beakRadius(), 2) : "");
         fact("blank to cut", value(c.geometry.blank()));
         fact("blank in hand", value(w.blankLength()));
-        FoldOpening right = c.geometry.plannedRight();
-        FoldOpening left = c.geometry.plannedLeft();
-        if (c.subject.plan().sidedStandOff()) {
-            fact("stand-off, right", value(right.standOff()));
-            fact("stand-off, left", value(left.standOff()));
-        } else {
-            fact("stand-off", value(right.standOff()));
-        }
         out.close().close().close();
     }
 
@@ -154,13 +152,17 @@ final class SheetTables {
         fold("height when closed, outside", higher, f -> readings(f).heightOutside(), true);
         fold("… inside", higher, f -> readings(f).heightInside(), true);
         fold("… to the wire's middle, as the case has it", higher, FoldOpening::height, true);
-        fold("stand-off", "", FoldOpening::standOff, true);
-        fold("each bend opens by", "", FoldOpening::angle, false);
-        fold("gap wider at its free end than at its bend by", gap, FoldOpening::gap, true);
-        fold("… there inside", gap, f -> readings(f).openInside(), true);
-        fold("… there outside", gap, f -> readings(f).openOutside(), true);
-        fold("front sinks, unless levelled, by", "", FoldOpening::drop, false);
-        fold("left for later visits, after the whole plan", "", FoldOpening::spare, false);
+        fold("stand-off", opening(OpeningTolerance::standOff, 1, ""), FoldOpening::standOff, true);
+        fold("each bend opens by", opening(OpeningTolerance::angle, 0, "°"), FoldOpening::angle, false);
+        fold("gap at its free end, opened, inside", gap, f -> readings(f).openInside(), true);
+        fold("… outside", gap, f -> readings(f).openOutside(), true);
+        fold("… more than at its bend: the opening to record", gap, FoldOpening::gap, true);
+        fold("front sinks, unless levelled, by", opening(OpeningTolerance::drop, 1, ""), FoldOpening::drop, false);
+        fold(
+                "left for later visits, after the whole plan",
+                measured(s -> c.geometry.planned(s).spare()),
+                FoldOpening::spare,
+                false);
         fold(
                 "tip towards the cheek",
                 Tolerances.degrees(allowed.square()),
@@ -168,10 +170,25 @@ final class SheetTables {
                 true);
         row(
                 "tip that keeps 1 mm to the gingiva, fold as made",
-                "",
+                "or more",
                 s -> WireGeometry.tipNeeded(c.subject, s, WireGeometry.CLEARANCE),
                 false);
         out.close().close();
+    }
+
+    /** What an opening may be off by, the larger of both sides; empty where the opening is not known. */
+    private String opening(ToDoubleFunction<OpeningTolerance> what, int decimals, String unit) {
+        double most = Math.max(
+                what.applyAsDouble(OpeningTolerance.of(c.geometry.plannedRight())),
+                what.applyAsDouble(OpeningTolerance.of(c.geometry.plannedLeft())));
+        return Double.isNaN(most) ? "" : "± " + Numbers.plain(most, decimals) + unit;
+    }
+
+    /** The error of what was measured, the larger of both sides; empty where one is not known. */
+    private static String measured(Function<Side, Measured> what) {
+        Measured right = what.apply(Side.RIGHT);
+        Measured left = what.apply(Side.LEFT);
+        return right.known() && left.known() ? "± " + Numbers.plain(Math.max(right.sd(), left.sd()), 1) : "";
     }
 
     private FoldReadings readings(FoldOpening f) {

@@ -19,6 +19,7 @@ import dev.fairlead.rules.catalogue.Threshold;
  * @param proud that a cut end may stand out of its tube, mm
  * @param sides that left and right may differ, mm
  * @param level of the front from the slots, mm
+ * @param size of the wire's diameter from the planned one, mm
  */
 record Tolerances(
         double firstBend,
@@ -30,7 +31,8 @@ record Tolerances(
         double passive,
         double proud,
         double sides,
-        double level) {
+        double level,
+        double size) {
     /** How well a gap is read at the bench, mm: one standard deviation. */
     static final double GAP = ErrorKind.BENCH_LENGTH.defaultSd();
 
@@ -46,7 +48,8 @@ record Tolerances(
                 value(catalogue, "passive-on-model.gap"),
                 value(catalogue, "distal-ends-flush.proud"),
                 value(catalogue, "sides-match.differ"),
-                value(catalogue, "front-level.off"));
+                value(catalogue, "front-level.off"),
+                value(catalogue, "wire-is-as-planned.size"));
     }
 
     private static double value(Catalogue catalogue, String id) {

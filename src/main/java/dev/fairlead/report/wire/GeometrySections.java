@@ -2,6 +2,7 @@ package dev.fairlead.report.wire;
 
 import dev.fairlead.findings.Numbers;
 import dev.fairlead.measure.wire.FoldOpening;
+import dev.fairlead.measure.wire.FoldReadings;
 import dev.fairlead.measure.wire.FoldShape;
 import dev.fairlead.measure.wire.SideMarks;
 import dev.fairlead.measure.wire.WireGeometry;
@@ -113,8 +114,14 @@ final class GeometrySections {
                 .line("standOff", "stand-off wanted", sides(s -> fold.apply(s).standOff()))
                 .line("angle", "each bend opens by", sides(s -> fold.apply(s).angle()), GEOMETRY)
                 .line(
+                        "openInside",
+                        "gap at its free end then, inside",
+                        readings(fold, FoldReadings::openInside),
+                        GEOMETRY)
+                .line("openOutside", "  outside", readings(fold, FoldReadings::openOutside), GEOMETRY)
+                .line(
                         "gap",
-                        "gap to open with the plier (free end)",
+                        "  more than at its bend: the opening to record",
                         sides(s -> fold.apply(s).gap()),
                         GEOMETRY)
                 .line(
@@ -161,6 +168,11 @@ final class GeometrySections {
             t.note("The sinking is for a fold tipped 20° towards the cheek.");
         }
         return t.done();
+    }
+
+    /** What a caliper reads on a fold of the wire in hand. */
+    private List<Cell> readings(Function<Side, FoldOpening> fold, Function<FoldReadings, Measured> what) {
+        return sides(s -> what.apply(FoldReadings.of(fold.apply(s), c.wire().size())));
     }
 
     private Section compared(Side side) {

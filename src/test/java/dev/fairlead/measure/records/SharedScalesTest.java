@@ -5,6 +5,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import dev.fairlead.intake.CaseReader;
 import dev.fairlead.intake.text.CaseFormat;
+import dev.fairlead.measure.space.Irregularity;
+import dev.fairlead.measure.uncertainty.Simulation;
+import dev.fairlead.measure.wire.WireGeometry;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Tooth;
@@ -47,5 +50,79 @@ class SharedScalesTest {
         assertThat(width.part("/pictured/0/scaleError")).isCloseTo(6 * 0.02 / 2, within(1e-12));
         assertThat(width.repeats()).containsExactly(5.8, 6.2);
         assertThat(width.sd()).isCloseTo(0.2, within(1e-12));
+    }
+
+    private static Case pictured(String rest, String... fields) {
+        StringBuilder text = new StringBuilder("{\"fairlead\":1,\"id\":\"a-1\"," + rest + ",\"pictured\":[");
+        for (int i = 0; i < fields.length; i++) {
+            text.append(i == 0 ? "" : ",")
+                    .append("{\"field\":\"")
+                    .append(fields[i])
+                    .append("\",\"picture\":1,\"scaleError\":2}");
+        }
+        return CaseReader.read(text.append("]}").toString().getBytes(StandardCharsets.UTF_8), "a.json", CaseFormat.JSON)
+                .value()
+                .orElseThrow();
+    }
+
+    /** Five contacts of 1 mm, each ± 0.1, of which 0.02 is the scale's: 0.1 in the sum, not 0.02 root 5. */
+    @Test
+    void aSumOfContactsCarriesTheScale() {
+        Case c = pictured(
+                "\"contacts\":{\"43-42\":{\"value\":1,\"error\":0.1},\"42-41\":{\"value\":1,\"error\":0.1},"
+                        + "\"41-31\":{\"value\":1,\"error\":0.1},\"31-32\":{\"value\":1,\"error\":0.1},"
+                        + "\"32-33\":{\"value\":1,\"error\":0.1}}",
+                "/contacts/43-42",
+                "/contacts/42-41",
+                "/contacts/41-31",
+                "/contacts/31-32",
+                "/contacts/32-33");
+        Measured sum = Irregularity.index(c.contacts());
+        assertThat(sum.value()).isCloseTo(5, within(1e-12));
+        assertThat(sum.part("/pictured/0/scaleError")).isCloseTo(0.1, within(1e-12));
+        assertThat(sum.sd()).isCloseTo(Math.sqrt(5 * (0.01 - 0.0004) + 0.01), within(1e-12));
+    }
+
+    /** Width and depth of one picture grow together, so the blank's error holds one share of the scale. */
+    @Test
+    void theWireCarriesTheScaleOfTheArch() {
+        String arch =
+                "\"arch\":{\"molarWidth\":{\"value\":44,\"error\":1},\"molarDepth\":{\"value\":23,\"error\":0.6}}";
+        Case one = pictured(arch, "/arch/molarWidth", "/arch/molarDepth");
+        Measured tube = WireGeometry.of(one).right().tube();
+        Measured apart =
+                WireGeometry.of(pictured(arch, "/nowhere/at/all")).right().tube();
+        assertThat(tube.part("/pictured/0/scaleError"))
+                .as("an arch that is 2 % larger has a half that is 2 % longer")
+                .isCloseTo(0.02 * tube.value(), within(0.1));
+        assertThat(tube.sd()).isGreaterThan(apart.sd());
+    }
+
+    /** In draws one deviation of the scale moves all lengths of the picture the same way. */
+    @Test
+    void drawsMoveAllLengthsOfAPictureTogether() {
+        String teeth = "\"teeth\":{\"42\":{\"width\":{\"value\":5,\"error\":0.101}},"
+                + "\"41\":{\"width\":{\"value\":5,\"error\":0.101}}}";
+        double both = above(pictured(teeth, "/teeth/42/width", "/teeth/41/width"));
+        double single = above(pictured(teeth, "/teeth/42/width"));
+        // correlation of 0.98 leaves both above in half of all draws but 1 / pi acos 0.98 halves; independent in a
+        // quarter
+        assertThat(both).isCloseTo(0.5 - Math.acos(0.9803) / (2 * Math.PI), within(0.03));
+        assertThat(single).isCloseTo(0.25, within(0.03));
+    }
+
+    /** Share of draws in which both widths are larger than they were. */
+    private static double above(Case c) {
+        return Simulation.of(
+                        c,
+                        v -> new int[] {
+                            v.tooth(Tooth.of(42)).width().value() > 5
+                                            && v.tooth(Tooth.of(41)).width().value() > 5
+                                    ? 1
+                                    : 0
+                        },
+                        4000,
+                        7)
+                .flips()[0];
     }
 }

@@ -13,9 +13,11 @@ import dev.fairlead.intake.text.CaseFormat;
 import dev.fairlead.measure.mechanics.geometry.ArchPath;
 import dev.fairlead.measure.wire.WireGeometry;
 import dev.fairlead.model.Case;
+import dev.fairlead.model.Stage;
 import dev.fairlead.model.shape.Edit;
 import dev.fairlead.report.pdf.Pdfs;
 import dev.fairlead.report.pdf.Strokes;
+import dev.fairlead.rules.catalogue.Criterion;
 import dev.fairlead.rules.verdict.Rulebase;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -25,6 +27,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -186,8 +189,8 @@ class BenchSheetTest {
         assertThat(Pdfs.text(pdf, 2)).contains("Measure this rule first");
         assertThat(everyPage(pdf))
                 .contains(
-                        "gap wider at its free end than at its bend",
-                        "0.508 mm (0.020 in)",
+                        "gap at its free end, opened, inside",
+                        "0.508 ± 0.005 mm (0.020 in)",
                         "first bend, its middle",
                         "Here: ",
                         "MPa below the proof",
@@ -221,6 +224,24 @@ class BenchSheetTest {
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("missing");
         assertThat(sheet.refusal(checked("heron-07-clean"))).isEmpty();
+    }
+
+    /** Of the chair's and the bench's criteria only these ask for nothing that a case has a number of. */
+    @Test
+    void theChecklistTellsThisCasesNumbers() throws IOException {
+        SheetCase c = new SheetCase(checked("heron-07-clean"));
+        ChecklistNumbers numbers = new ChecklistNumbers(c);
+        List<String> without = Stream.of(Stage.BENCH, Stage.INSERTION)
+                .flatMap(s -> Rulebase.load(null).catalogue().criteria(s).stream())
+                .map(Criterion::id)
+                .filter(id -> numbers.of(id).isEmpty())
+                .toList();
+        assertThat(without).containsExactlyInAnyOrder("few-rebends", "eye-and-airway-protection", "no-cinch-needed");
+        // blank in hand of 116.0, cut 51.3 mm from its middle
+        assertThat(numbers.of("cut-end-caught")).contains("pieces of about 6.7 mm");
+        assertThat(numbers.of("all-tied")).contains("brackets on 42, 41, 31, 32");
+        assertThat(numbers.of("distal-ends-flush")).contains("tail of 3.0 mm in the tube");
+        assertThat(numbers.of("instructions-given")).contains("next visit in 5 weeks");
     }
 
     /** 7 pt are 7 x 25.4 / 72 = 2.47 mm. */
@@ -281,8 +302,9 @@ class BenchSheetTest {
                 1.0);
         String html = sheet.html(check(c), Paper.A4);
         assertThat(html)
-                .contains("stand-off, right", "stand-off, left", "R 2.0, L 1.0 mm")
-                .containsPattern("R 3\\d, L 2\\d°");
+                .contains("R 2.0, L 1.0 ± 0.")
+                .containsPattern("R 3\\d, L 2\\d ± \\d°")
+                .containsPattern("stand-off</th><td class=\"allowed\">± 0.\\d</td><td class=\"number\">2.0 mm");
     }
 
     @Test

@@ -34,7 +34,8 @@ public final class FoldKinematics {
     }
 
     /**
-     * Opening of the gap between two neighbouring legs at their free end, mm: L sin a, what a ruler at the fold shows.
+     * Opening of the gap between two neighbouring legs, mm: L sin a, by which a caliper reads more at its free end than
+     * at its bend.
      */
     public static double legGap(FoldSpec fold, double alpha) {
         return fold.leg() * Math.sin(alpha);

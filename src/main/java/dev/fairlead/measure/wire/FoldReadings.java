@@ -1,8 +1,7 @@
-package dev.fairlead.report.sheet;
+package dev.fairlead.measure.wire;
 
 import dev.fairlead.measure.mechanics.geometry.FoldKinematics;
 import dev.fairlead.measure.mechanics.geometry.FoldSpec;
-import dev.fairlead.measure.wire.FoldOpening;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Unit;
 
@@ -16,7 +15,7 @@ import dev.fairlead.model.Unit;
  * @param openInside between two neighbouring legs at their free end, opened for the wanted stand-off
  * @param openOutside over both there
  */
-record FoldReadings(
+public record FoldReadings(
         Measured gapInside,
         Measured gapOutside,
         Measured heightInside,
@@ -25,7 +24,7 @@ record FoldReadings(
         Measured openOutside) {
 
     /** The readings of a fold of wire of that diameter. */
-    static FoldReadings of(FoldOpening f, Measured size) {
+    public static FoldReadings of(FoldOpening f, Measured size) {
         Measured r = f.radius();
         Measured open = Measured.function(Unit.MM, x -> apart(x[0], x[1], Math.toRadians(x[2])), r, f.leg(), f.angle());
         return new FoldReadings(

@@ -1,4 +1,4 @@
-package dev.fairlead.measure.records;
+package dev.fairlead.model.shape;
 
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Measured;
@@ -8,12 +8,15 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeSet;
 
 /**
  * What lengths that were read on one picture have in common: a scale that is 1 % too large makes all of them 1 % too
  * large, so that in a sum its error adds up instead of averaging out.
  */
-final class SharedScales {
+public final class SharedScales {
+    private static final String PICTURED = "/pictured/";
+    private static final String SCALE = "/scaleError";
     private static final SharedScales NONE = new SharedScales(Map.of());
 
     /** One picture's share in a reading: {@code relative} of its length. */
@@ -25,7 +28,8 @@ final class SharedScales {
         this.byField = byField;
     }
 
-    static SharedScales of(Case c) {
+    /** Those of a case. */
+    public static SharedScales of(Case c) {
         if (c.pictured().isEmpty()) {
             return NONE;
         }
@@ -34,7 +38,7 @@ final class SharedScales {
         for (int i = 0; i < c.pictured().size(); i++) {
             PictureReading r = c.pictured().get(i);
             if (r.field().known() && r.scaleError().known() && r.picture().known()) {
-                String source = "/pictured/" + i + "/scaleError";
+                String source = PICTURED + i + SCALE;
                 String first = sources.putIfAbsent(r.picture().value(), source);
                 byField.computeIfAbsent(r.field().get(), f -> new ArrayList<>())
                         .add(new Share(
@@ -45,7 +49,7 @@ final class SharedScales {
     }
 
     /** The length with its whole error as it is, of which the part that comes of scales is shared. */
-    Measured in(String field, Measured length) {
+    public Measured in(String field, Measured length) {
         List<Share> shares = byField.get(field);
         if (shares == null || !length.known() || length.unit() != Unit.MM) {
             return length;
@@ -53,8 +57,28 @@ final class SharedScales {
         Measured shared = length;
         int readings = Math.max(1, length.repeatCount());
         for (Share s : shares) {
-            shared = shared.sharing(s.source(), Math.abs(length.value()) * s.relative() / readings);
+            if (length.part(s.source()) == 0) {
+                shared = shared.sharing(s.source(), Math.abs(length.value()) * s.relative() / readings);
+            }
         }
         return shared;
+    }
+
+    /** The case with the shared part told apart in every length that was read on a picture. */
+    public static Case in(Case c) {
+        SharedScales scales = of(c);
+        Case shared = c;
+        for (String field : new TreeSet<>(scales.byField.keySet())) {
+            if (Edit.find(shared, field).orElse(null) instanceof Measured m) {
+                Measured in = scales.in(field, m);
+                shared = in == m ? shared : Edit.set(shared, field, in);
+            }
+        }
+        return shared;
+    }
+
+    /** True for a source of error that is the scale of a picture. */
+    public static boolean isScale(String source) {
+        return source.startsWith(PICTURED) && source.endsWith(SCALE);
     }
 }
