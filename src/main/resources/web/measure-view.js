@@ -3,7 +3,7 @@
 class MeasureView {
   constructor(canvas, loupe, on) {
     this.canvas = canvas; this.loupe = loupe; this.on = on;
-    this.points = []; this.covers = []; this.bitmap = null;
+    this.points = []; this.covers = []; this.form = []; this.bitmap = null;
     this.scale = 1; this.x = 0; this.y = 0; this.cursor = null; this.keys = false;
     this.fingers = new Map(); this.drag = null; this.covering = false;
     const c = canvas;
@@ -171,9 +171,20 @@ class MeasureView {
     c.drawImage(this.small && this.scale <= this.enough ? this.small : this.bitmap, this.x, this.y, this.bitmap.width * this.scale, this.bitmap.height * this.scale);
     c.fillStyle = '#000';
     for (const r of this.draft ? [...this.covers, this.draft] : this.covers) c.fillRect(this.x + r[0] * this.scale, this.y + r[1] * this.scale, r[2] * this.scale, r[3] * this.scale);
+    this.line(c, this.form);
     for (const p of this.points) if (!p.hidden) this.mark(c, this.x + p.x * this.scale, this.y + p.y * this.scale, p);
     if (this.cursor && this.keys) this.cross(c, this.x + this.cursor.x * this.scale, this.y + this.cursor.y * this.scale, 12);
     this.magnify();
+  }
+
+  /** The arch form through the points. */
+  line(c, form) {
+    for (const [w, s] of [[4, '#fff'], [2, '#0b5568']]) {
+      c.lineWidth = w; c.strokeStyle = s;
+      c.beginPath();
+      form.forEach((p, i) => c[i ? 'lineTo' : 'moveTo'](this.x + p[0] * this.scale, this.y + p[1] * this.scale));
+      c.stroke();
+    }
   }
 
   mark(c, x, y, p) {

@@ -137,8 +137,18 @@
     $('#measure-doubts').replaceChildren(...j.doubts.map(d => el('p', { className: 'notice small', textContent: d })));
     $('#measure-error').textContent = (j.scale === 'millimetres' ? 'Lengths are taken as mm of the scan. ' : j.scale ? 'Scale ± ' + j.scaleErrorPercent.toFixed(1) + ' %, the same way in all lengths of this picture. ' : 'Without a scale there are angles only. ')
       + (j.ownErrorMm === undefined ? 'Errors of placing are assumed until five points are placed a second time.' : 'Your own error of placing (Dahlberg): ' + j.ownErrorMm.toFixed(2) + ' mm for a point.');
+    arch(j.form);
     $('#measure-numbers').hidden = false;
     takeText();
+  }
+  const families = { beta: 'beta function', 'sixth-degree': 'polynomial of the sixth degree' };
+  function arch(form) {
+    const p = $('#measure-form'), wanted = state.kind === 'arch-picture' || state.kind === 'surface-scan';
+    p.hidden = !wanted;
+    p.textContent = form ? 'Arch form: ' + families[form.family] + ' through ' + form.points + ' points, which lie ' + form.residual.toFixed(2) + ' mm off it (SD). Kept as landmarks, they give the case this form.'
+      : 'Arch form: place the labial points of the incisors too (optional points); it needs five points from tube to tube.';
+    view.form = form ? form.line : [];
+    view.draw();
   }
   const title = n => { const q = asked().find(p => p.name === n) || state.guide.points.find(p => p.name === n); return q ? q.title : n; };
   const taking = () => [...root.querySelectorAll('#measure-values input:checked')].map(i => i.value);
@@ -219,6 +229,7 @@
     try { bitmap = await createImageBitmap(about.own ? file : await r.blob()); } catch (e) { said('The picture is damaged. Open it in a viewer of pictures and export it as PNG.', true); return; }
     Object.assign(state, { file, covers: [], points: new Map(), again: new Map(), second: false, now: null, undone: [] });
     chosen.clear();
+    view.form = [];
     view.covers = state.covers;
     if (about.spacing) {
       $('#scale-how').value = 'spacing';

@@ -5,10 +5,13 @@ import static org.assertj.core.api.Assertions.within;
 
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Response;
 import com.microsoft.playwright.options.ColorScheme;
 import com.microsoft.playwright.options.FilePayload;
 import dev.fairlead.intake.CaseReader;
 import dev.fairlead.intake.tree.CaseTree;
+import dev.fairlead.measure.arch.Basis;
+import dev.fairlead.measure.arch.PatientArch;
 import dev.fairlead.measure.picture.PointGuide;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Choices.PictureKind;
@@ -36,7 +39,7 @@ class MeasurePageTest {
     @TempDir
     Path folder;
 
-    private static Case demo() throws Exception {
+    static Case demo() throws Exception {
         return CaseReader.read(Path.of("cases/heron-07-clean.yaml")).value().orElseThrow();
     }
 
@@ -46,9 +49,14 @@ class MeasurePageTest {
 
     /** The demo case without what its pictures show, so that every number has to come from them. */
     private Pages served() throws Exception {
+        return served(folder);
+    }
+
+    static Pages served(Path folder) throws Exception {
         CaseTree bare = CaseTree.of(demo());
         List.of("/contacts", "/space", "/arch", "/headFilm", "/landmarks").forEach(bare::remove);
         bare.set("/bite/overbite", "");
+        bare.set("/bite/overjet", "");
         for (int n : new int[] {42, 41, 31, 32}) {
             bare.set("/hardware/brackets/" + n + "/fromMidline", "");
         }
@@ -56,14 +64,15 @@ class MeasurePageTest {
         return Pages.withSample(folder);
     }
 
-    private static void choose(Page page, DemoPicture picture) {
+    static void choose(Page page, DemoPicture picture) {
         page.setInputFiles("#measure-file", new FilePayload("photo.jpg", "image/jpeg", picture.png()));
         page.waitForSelector("#measure-desk:not([hidden])");
         page.waitForFunction("() => document.querySelector('#measure-points [aria-current]')");
     }
 
     /** Presses where a pixel of the picture is shown. */
-    private static void press(Page page, double[] at, double[] size) {
+    static void press(Page page, double[] at, double[] size) {
+        page.evaluate("() => document.querySelector('#measure-canvas').scrollIntoView({ block: 'center' })");
         Map<String, Object> box = rect(page);
         double w = number(box, "width");
         double h = number(box, "height");
@@ -78,26 +87,25 @@ class MeasurePageTest {
     }
 
     @SuppressWarnings("unchecked")
-    private static Map<String, Object> rect(Page page) {
+    static Map<String, Object> rect(Page page) {
         return (Map<String, Object>)
                 page.evaluate(
                         "() => { const r = document.querySelector('#measure-canvas').getBoundingClientRect(); return { x: r.x, y: r.y, width: r.width, height: r.height }; }");
     }
 
-    private static double number(Map<String, Object> of, String key) {
+    static double number(Map<String, Object> of, String key) {
         return ((Number) of.get(key)).doubleValue();
     }
 
-    private static double[] size(DemoPicture p) throws Exception {
+    static double[] size(DemoPicture p) throws Exception {
         var image = javax.imageio.ImageIO.read(new java.io.ByteArrayInputStream(p.png()));
         return new double[] {image.getWidth(), image.getHeight()};
     }
 
     /** Places every needed point in the order in which the page asks for them; gives their names. */
-    private static List<String> placeAll(Page page, DemoPicture picture, int most) throws Exception {
+    static List<String> placeAll(Page page, DemoPicture picture, int most) throws Exception {
         double[] size = size(picture);
         List<String> placed = new ArrayList<>();
-        page.evaluate("() => document.querySelector('#measure-canvas').scrollIntoView({ block: 'center' })");
         for (int i = 0; i < most; i++) {
             String name = (String)
                     page.evaluate("() => document.querySelector('#measure-points [aria-current]').dataset.point");
@@ -112,7 +120,7 @@ class MeasurePageTest {
         return placed;
     }
 
-    private static void settled(Page page, int values) {
+    static void settled(Page page, int values) {
         page.waitForFunction("n => document.querySelectorAll('#measure-values tr').length >= n", values);
     }
 
@@ -128,6 +136,13 @@ class MeasurePageTest {
             List<String> placed = placeAll(page, picture, 60);
             assertThat(placed).startsWith("R1", "R2", "M46", "D43").hasSize(2 + 19);
             settled(page, 19);
+            assertThat(page.textContent("#measure-form")).contains("optional points");
+            for (String labial : List.of("L42", "L41", "L31", "L32")) {
+                page.click("[data-point=" + labial + "]");
+                press(page, picture.points().get(labial), size(picture));
+            }
+            page.waitForFunction(
+                    "() => document.querySelector('#measure-form').textContent.includes('through 8 points')");
             // a second placing, a pixel or two off, without sight of the first
             page.click("#measure-second");
             List<String> again = placeAll(page, picture, 10);
@@ -154,6 +169,11 @@ class MeasurePageTest {
                     .as("what was typed stays, unless it is asked for")
                     .containsExactly(5.8, 5.9);
             assertThat(now.landmarks()).hasSizeGreaterThan(15);
+            PatientArch form = PatientArch.of(now);
+            assertThat(form.basis())
+                    .as("the form goes into the case with the points")
+                    .isEqualTo(Basis.LANDMARKS);
+            assertThat(form.width().value()).isCloseTo(c.arch().molarWidth().value(), within(0.5));
             try (var kept = Files.list(folder.resolve("drawn.pictures"))) {
                 assertThat(kept.map(p -> p.getFileName().toString()))
                         .containsExactly(Pages.TODAY + "-arch-picture-1.jpg");
@@ -181,10 +201,15 @@ class MeasurePageTest {
             List<String> placed = placeAll(page, picture, 40);
             assertThat(placed).hasSize(2 + 14);
             settled(page, 8);
+            // the labial face is optional, and with it there is an overjet
+            page.click("[data-point=L1f]");
+            press(page, picture.points().get("L1f"), size(picture));
+            page.waitForSelector("[data-field='/bite/overjet']");
             page.click("#measure-take");
             page.waitForFunction("() => document.querySelector('#measure-said').textContent.includes('in the case')");
             Case now = now();
-            assertThat(now.pictured()).hasSize(7);
+            assertThat(now.pictured()).extracting(r -> r.field().get()).contains("/bite/overbite", "/bite/overjet");
+            assertThat(now.pictured()).hasSize(8);
             for (PictureReading r : now.pictured()) {
                 Measured was = (Measured) Edit.get(c, r.field().get());
                 assertThat(r.value().value()).as(r.field().get()).isCloseTo(was.value(), within(r.sd().value()));
@@ -203,9 +228,15 @@ class MeasurePageTest {
             Page page = browsing.open(context, pages, "/cases/drawn.json/measure");
             page.check("input[value=surface-scan]");
             page.waitForFunction("() => document.querySelector('#measure-points .point')");
-            page.setInputFiles(
-                    "#measure-file",
-                    new FilePayload("scan.ply", "model/stl", DemoFiles.of(c).get("arch.stl")));
+            Response sent = page.waitForResponse(
+                    r -> r.url().endsWith("/measure/scan"),
+                    () -> page.setInputFiles(
+                            "#measure-file",
+                            new FilePayload(
+                                    "scan.ply", "model/stl", DemoFiles.of(c).get("arch.stl"))));
+            assertThat(sent.headerValue("content-encoding"))
+                    .as("packing a large scan takes longer than all the rest")
+                    .isNull();
             page.waitForFunction("() => window.measureScan && window.measureScan.built !== undefined");
             for (String name : List.of("M42", "D42", "D41", "M41", "M31", "D31")) {
                 page.click("[data-point=" + name + "]");

@@ -2,7 +2,6 @@ package dev.fairlead.measure.arch;
 
 import dev.fairlead.measure.archform.ArchCurve;
 import dev.fairlead.measure.archform.ArchDimensions;
-import dev.fairlead.measure.archform.ArchFamily;
 import dev.fairlead.measure.archform.ArchFit;
 import dev.fairlead.measure.archform.ArchPlaces;
 import dev.fairlead.measure.archform.BetaArch;
@@ -53,7 +52,7 @@ public final class PatientArch {
     }
 
     private static PatientArch ofLandmarks(CaseLandmarks given) {
-        ArchFit fit = chosen(given.normal());
+        ArchFit fit = ArchFit.best(given.normal());
         double[] numbers = FitSlopes.numbers(fit.curve());
         FitSlopes slopes = FitSlopes.of(fit.curve(), given.normal());
         Measured[] inputs = IntStream.range(0, numbers.length)
@@ -69,18 +68,6 @@ public final class PatientArch {
                         () -> ArchPlaces.average(fit.curve()).position(CANINE).orElseThrow());
         arch.canineDepth = ArchDimensions.of(fit.curve(), canine).canineDepth();
         return arch;
-    }
-
-    private static ArchFit chosen(Landmarks landmarks) {
-        ArchFit beta = ArchFit.of(ArchFamily.BETA, landmarks);
-        ArchFit sixth = ArchFit.of(ArchFamily.SIXTH_DEGREE, landmarks);
-        return residual(sixth, landmarks) < residual(beta, landmarks) ? sixth : beta;
-    }
-
-    /** Residual SD, mm: the sum of squares over points less fitted numbers. */
-    private static double residual(ArchFit fit, Landmarks landmarks) {
-        double n = landmarks.teeth().size();
-        return fit.goodness().rms() * Math.sqrt(n / (n - fit.family().parameters()));
     }
 
     public Basis basis() {

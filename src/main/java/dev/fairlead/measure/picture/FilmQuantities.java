@@ -76,13 +76,21 @@ final class FilmQuantities {
                         0.5,
                         ""),
                 new Quantity(
+                        "/bite/overjet",
+                        "Overjet on the film, to the labial face",
+                        Unit.MM,
+                        List.of("U1", "L1f", "OPm", "OPi"),
+                        q -> line(q, "L1f", "U1").dot(line(q, "OPm", "OPi").unit()),
+                        0.5,
+                        "Of the foremost incisors, along the occlusal plane."),
+                new Quantity(
                         "",
-                        "Overjet on the film, edge to edge",
+                        "Incisors edge to edge on the film",
                         Unit.MM,
                         List.of("U1", "L1", "OPm", "OPi"),
                         q -> line(q, "L1", "U1").dot(line(q, "OPm", "OPi").unit()),
                         0.5,
-                        "Not the overjet of the case, which reaches to the labial face: measure that in the mouth."));
+                        "Not the overjet, which reaches to the labial face."));
     }
 
     private static Point line(Places q, String from, String to) {

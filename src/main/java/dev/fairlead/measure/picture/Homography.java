@@ -59,6 +59,18 @@ final class Homography {
         return new Point((h[0] * x + h[1] * y + h[2]) / w, (h[3] * x + h[4] * y + h[5]) / w);
     }
 
+    /** The pixel that goes to a place in mm. */
+    Point pixel(Point mm) {
+        double a = h[0] - mm.x() * h[6];
+        double b = h[1] - mm.x() * h[7];
+        double c = h[3] - mm.y() * h[6];
+        double d = h[4] - mm.y() * h[7];
+        double u = mm.x() - h[2];
+        double v = mm.y() - h[5];
+        double det = a * d - b * c;
+        return new Point((u * d - b * v) / det, (a * v - c * u) / det);
+    }
+
     /** True outside the corners: beyond them nothing holds the perspective. */
     boolean outside(double x, double y) {
         for (int i = 0; i < 4; i++) {

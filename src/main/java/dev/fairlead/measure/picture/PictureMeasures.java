@@ -198,6 +198,19 @@ public final class PictureMeasures {
         return doubts;
     }
 
+    /** The arch form through the labial points and tubes, on the plane of the picture or on that of a scan's points. */
+    public static Optional<PictureForm> form(PictureKind kind, Collection<PlacedPoint> points, PictureScaling scaling) {
+        if (!scaling.lengths() || kind == PictureKind.PANORAMIC || kind == PictureKind.LATERAL_CEPHALOGRAM) {
+            return Optional.empty();
+        }
+        Map<String, double[]> at = placed(points, scaling, new ArrayList<>());
+        boolean flat = at.values().stream().allMatch(p -> p[2] == 0);
+        Places p = flat ? new Places(at, Places.X, Places.Y) : onPlane(at);
+        Map<String, Point> places = new TreeMap<>();
+        p.names().forEach(name -> places.put(name, p.flat(name)));
+        return PictureForm.of(places);
+    }
+
     /** Landmarks of the arch as a case keeps them: x to the patient's left, y to the front, mm, by point name. */
     public static Map<String, double[]> landmarks(
             PictureKind kind, Collection<PlacedPoint> points, PictureScaling scaling) {

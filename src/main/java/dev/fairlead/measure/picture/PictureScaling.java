@@ -12,6 +12,9 @@ public sealed interface PictureScaling {
     /** Place of a pixel in mm, y up. */
     Point place(double x, double y);
 
+    /** The pixel at a place in mm: the inverse of {@link #place}. */
+    Point pixel(Point mm);
+
     /** One standard deviation as a share of a length. */
     double relativeError();
 
@@ -35,6 +38,11 @@ public sealed interface PictureScaling {
         }
 
         @Override
+        public Point pixel(Point mm) {
+            return mm;
+        }
+
+        @Override
         public double relativeError() {
             return 0;
         }
@@ -50,6 +58,11 @@ public sealed interface PictureScaling {
         @Override
         public Point place(double x, double y) {
             return new Point(x, -y);
+        }
+
+        @Override
+        public Point pixel(Point mm) {
+            return new Point(mm.x(), -mm.y());
         }
 
         @Override
@@ -87,6 +100,11 @@ public sealed interface PictureScaling {
         }
 
         @Override
+        public Point pixel(Point mm) {
+            return new Point(mm.x() / mmPerColumn, -mm.y() / mmPerRow);
+        }
+
+        @Override
         public Optional<PictureScale> kind() {
             return Optional.of(of);
         }
@@ -97,6 +115,11 @@ public sealed interface PictureScaling {
         @Override
         public Point place(double x, double y) {
             return map.place(x, y);
+        }
+
+        @Override
+        public Point pixel(Point mm) {
+            return map.pixel(mm);
         }
 
         @Override

@@ -134,6 +134,13 @@ public final class PointGuide {
                         true),
                 new PointHelp("L1", "Lower incisor edge", "Edge of the foremost lower incisor.", FILM, true),
                 new PointHelp("L1a", "Lower incisor apex", "Root tip of the same incisor.", FILM, true),
+                new PointHelp(
+                        "L1f",
+                        "Lower incisor, labial face",
+                        "Labial face of the same incisor at the height of the upper incisor's edge: what an overjet is"
+                                + " measured from.",
+                        COMMON,
+                        false),
                 new PointHelp("U1", "Upper incisor edge", "Edge of the foremost upper incisor.", FILM, true),
                 new PointHelp(
                         "OPm",

@@ -18,6 +18,9 @@ public final class FilmSketch {
      */
     public static final double SHARE = 0.9;
 
+    /** How far the labial face lies in front of the edge, mm. */
+    private static final double FACE = 0.8;
+
     private static final int SMOOTH = 8;
     private static final double SNA = 81;
     private static final double SN = 187;
@@ -51,8 +54,11 @@ public final class FilmSketch {
         double along = 180 + plane - value(h.incisorMandibular());
         p.put("L1a", off(l1, value(h.tippingRadius()) / SHARE, along + 180));
         double occlusal = plane + value(h.occlusalMandibular());
-        double[] ahead = off(l1, value(c.bite().overjet()), occlusal);
-        double[] u1 = off(ahead, value(c.bite().overbite()), occlusal - 90);
+        // the overjet reaches from the labial face at the height of the upper edge, in front of the lower edge
+        double overbite = value(c.bite().overbite());
+        double[] face = off(off(l1, overbite, occlusal - 90), FACE, occlusal);
+        p.put("L1f", face);
+        double[] u1 = off(face, value(c.bite().overjet()), occlusal);
         p.put("U1", u1);
         double[] mid = {(l1[0] + u1[0]) / 2, (l1[1] + u1[1]) / 2};
         p.put("OPi", mid);

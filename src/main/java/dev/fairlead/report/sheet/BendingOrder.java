@@ -116,7 +116,7 @@ final class BendingOrder {
     /** What an opening may be off by, the larger of both sides; empty where the opening is not known. */
     private String allowed(ToDoubleFunction<OpeningTolerance> what) {
         double most = most(what);
-        return Double.isNaN(most) ? "" : " " + tolerance(most);
+        return Double.isNaN(most) ? "" : " ± " + Numbers.plain(most, 1);
     }
 
     private String degrees() {

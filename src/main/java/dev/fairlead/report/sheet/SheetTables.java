@@ -106,9 +106,11 @@ final class SheetTables {
         fact(
                 "size",
                 w.size().known()
-                        ? Numbers.plain(w.size().value(), 3) + " ± " + Numbers.plain(allowed.size(), 3) + " mm ("
-                                + Numbers.plain(Unit.MM.to(Unit.INCH, w.size().value()), 3) + " in)"
+                        ? Numbers.plain(w.size().value(), 3) + " ± " + Numbers.plain(allowed.size(), 3) + " mm"
                         : "");
+        fact(
+                "… in inches",
+                w.size().known() ? Numbers.plain(Unit.MM.to(Unit.INCH, w.size().value()), 3) + " in" : "");
         fact("temper", words(w.temper()));
         fact("modulus", declared(w.modulus()));
         fact("proof strength", declared(w.proofStrength()));

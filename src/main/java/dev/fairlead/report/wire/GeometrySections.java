@@ -121,7 +121,7 @@ final class GeometrySections {
                 .line("openOutside", "  outside", readings(fold, FoldReadings::openOutside), GEOMETRY)
                 .line(
                         "gap",
-                        "  more than at its bend: the opening to record",
+                        "  more than at its bend (to record)",
                         sides(s -> fold.apply(s).gap()),
                         GEOMETRY)
                 .line(

@@ -6,6 +6,8 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import dev.fairlead.intake.text.Problem;
 import dev.fairlead.intake.tree.CaseTree;
+import dev.fairlead.measure.archform.Point;
+import dev.fairlead.measure.picture.PictureForm;
 import dev.fairlead.measure.picture.PictureMeasures;
 import dev.fairlead.measure.picture.PictureResult;
 import dev.fairlead.model.Choices.PictureKind;
@@ -29,6 +31,7 @@ import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 
@@ -134,6 +137,8 @@ final class MeasureController extends Controller {
         ObjectNode about = JsonNodeFactory.instance.objectNode();
         about.put("triangles", mesh.triangles());
         mesh.doubts().forEach(about.putArray("warnings")::add);
+        // on one machine packing 18 MB takes longer than everything else
+        ctx.disableCompression();
         ctx.header("X-Picture", about.toString());
         return mesh.bytes();
     }
@@ -175,8 +180,11 @@ final class MeasureController extends Controller {
 
     private Object numbers(Context ctx) {
         Opened opened = editable(ctx);
-        PictureResult result = Placing.read(ctx.bodyAsBytes()).result();
+        Placing placing = Placing.read(ctx.bodyAsBytes());
+        PictureResult result = placing.result();
         ObjectNode out = MeasuredText.json(result);
+        PictureMeasures.form(placing.kind(), placing.points(), placing.scaling())
+                .ifPresent(form -> form(form, placing, out.putObject("form")));
         ArrayNode offers = out.putArray("offers");
         if (opened.reading().value().isPresent()) {
             for (Offer o : offers(opened, result)) {
@@ -188,6 +196,20 @@ final class MeasureController extends Controller {
             }
         }
         return out;
+    }
+
+    /** The arch form, and where it runs on the picture; on a scan there is no one line to draw. */
+    private static void form(PictureForm form, Placing placing, ObjectNode out) {
+        out.put("family", form.family().name().toLowerCase(Locale.ROOT).replace('_', '-'))
+                .put("points", form.points())
+                .put("residual", form.residual());
+        ArrayNode line = out.putArray("line");
+        if (placing.kind() == PictureKind.ARCH_PICTURE) {
+            for (Point mm : form.line()) {
+                Point at = placing.scaling().pixel(mm);
+                line.addArray().add(at.x()).add(at.y());
+            }
+        }
     }
 
     private static List<Offer> offers(Opened opened, PictureResult result) {

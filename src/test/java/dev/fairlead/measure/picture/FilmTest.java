@@ -37,6 +37,8 @@ class FilmTest {
         double[] u = {Math.cos(MP + Math.toRadians(17)), Math.sin(MP + Math.toRadians(17))};
         double[] l1 = h.get("L1");
         h.put("U1", new double[] {l1[0] + 4 * u[0] + 3 * u[1], l1[1] + 4 * u[1] - 3 * u[0]});
+        // the labial face 0.9 mm before the edge, at the height of the upper edge 3 mm above
+        h.put("L1f", new double[] {l1[0] + 0.9 * u[0] + 3 * u[1], l1[1] + 0.9 * u[1] - 3 * u[0]});
         h.put("OPi", new double[] {l1[0], l1[1]});
         h.put("OPm", new double[] {l1[0] - 35 * u[0], l1[1] - 35 * u[1]});
         return h;
@@ -63,7 +65,7 @@ class FilmTest {
         Map<String, PictureValue> all = new TreeMap<>();
         PictureMeasures.of(PictureKind.LATERAL_CEPHALOGRAM, film, List.of(), scaling, 0.65)
                 .values()
-                .forEach(v -> all.put(v.pointer().isEmpty() ? "overjet" : v.pointer(), v));
+                .forEach(v -> all.put(v.pointer().isEmpty() ? "edge to edge" : v.pointer(), v));
         return all;
     }
 
@@ -79,7 +81,8 @@ class FilmTest {
         close(v, "/headFilm/occlusalMandibular", 17);
         close(v, "/headFilm/tippingRadius", 0.65 * 22);
         close(v, "/bite/overbite", 3);
-        close(v, "overjet", 4);
+        close(v, "edge to edge", 4);
+        close(v, "/bite/overjet", 3.1);
         // distance to the line from pogonion to A, in front of it positive; the signed double area over the base
         double[] a = head().get("A");
         double[] pog = head().get("Pog");

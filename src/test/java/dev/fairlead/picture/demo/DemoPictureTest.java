@@ -72,7 +72,7 @@ class DemoPictureTest {
         DemoPicture p = DemoPicture.film(FilmSketch.of(c));
         PictureResult r =
                 PictureMeasures.of(PictureKind.LATERAL_CEPHALOGRAM, points(p), List.of(), ruler(p), FilmSketch.SHARE);
-        assertThat(found(c, r)).isEqualTo(7);
+        assertThat(found(c, r)).isEqualTo(8);
     }
 
     @Test

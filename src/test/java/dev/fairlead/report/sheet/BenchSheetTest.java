@@ -190,7 +190,8 @@ class BenchSheetTest {
         assertThat(everyPage(pdf))
                 .contains(
                         "gap at its free end, opened, inside",
-                        "0.508 ± 0.005 mm (0.020 in)",
+                        "0.508 ± 0.005 mm",
+                        "0.020 in",
                         "first bend, its middle",
                         "Here: ",
                         "MPa below the proof",
