@@ -123,8 +123,19 @@ class DemoCasesTest {
             arches.add(
                     List.of(c.arch().molarWidth().value(), c.arch().molarDepth().value()));
         }
-        assertThat(children).hasSizeGreaterThanOrEqualTo(15);
-        assertThat(arches).hasSizeGreaterThanOrEqualTo(15);
+        // no child has two stories
+        assertThat(children).hasSameSizeAs(all);
+        assertThat(arches).hasSizeGreaterThanOrEqualTo(20);
+        assertThat(all).allMatch(c -> c.child().age().value() >= 8 && c.child().age().value() <= 12);
+        // of those whose wire was bent too
+        assertThat(all.stream()
+                        .filter(c -> c.bench().left().length().known())
+                        .map(c -> List.of(
+                                c.child().age().value(),
+                                c.child().sex(),
+                                c.headFilm().mandibularPlane().value())))
+                .hasSizeGreaterThanOrEqualTo(10)
+                .doesNotHaveDuplicates();
         assertThat(all.stream().filter(c -> c.child().age().value() < 9.5)).hasSizeGreaterThanOrEqualTo(5);
         assertThat(all).anyMatch(c -> c.tooth(Tooth.of(75)).state().is(ToothState.MISSING));
         assertThat(all.stream().map(c -> c.bite().overbite()).filter(Measured::known))

@@ -10,6 +10,8 @@ import dev.fairlead.model.Measured;
  * @param modelsAge calendar months from the study models to the start of treatment, or to the day of the check before
  *     it; negative when they are dated later
  * @param filmAge the same of the lateral head film
+ * @param modelsAgeSoFar the age of the models; while the day to which it is counted is open, the least that it can be
+ * @param filmAgeSoFar the same of the film
  * @param duplicateLength duplicate error of lengths (Dahlberg), mm
  * @param duplicateAngle duplicate error of angles (Dahlberg), degrees
  * @param perimeterGap absolute difference between the sum of the segments and the stated perimeter, mm
@@ -27,6 +29,8 @@ public record RecordsKept(
         Measured anteriorRatio,
         Measured modelsAge,
         Measured filmAge,
+        Measured modelsAgeSoFar,
+        Measured filmAgeSoFar,
         Measured duplicateLength,
         Measured duplicateAngle,
         Measured perimeterGap,

@@ -52,18 +52,22 @@ public record AssumedError(double sd, Unit unit, String source) {
         return number + (unit == Unit.DEGREE || unit == Unit.PERCENT ? "" : " ") + unit.symbol() + ": " + source;
     }
 
-    /** One sentence on the errors assumed for these measurements, each told once; empty when none is. */
-    public static String sentence(List<String> pointers) {
+    /** What stands in front of the errors that are assumed. */
+    public static final String INTRODUCTION =
+            "Where the case states no error of its own, one standard deviation of a reading is taken as";
+
+    /** The errors assumed for these measurements, each told once. */
+    public static List<String> all(List<String> pointers) {
         Set<String> all = new LinkedHashSet<>();
         for (String pointer : pointers) {
-            Optional<AssumedError> assumed = of(pointer);
-            if (assumed.isPresent()) {
-                all.add(assumed.get().says());
-            }
+            of(pointer).ifPresent(assumed -> all.add(assumed.says()));
         }
-        return all.isEmpty()
-                ? ""
-                : "Where the case states no error of its own, one standard deviation of a reading is taken as "
-                        + String.join("; as ", all) + ".";
+        return List.copyOf(all);
+    }
+
+    /** One sentence on the errors assumed for these measurements; empty when none is. */
+    public static String sentence(List<String> pointers) {
+        List<String> all = all(pointers);
+        return all.isEmpty() ? "" : INTRODUCTION + " " + String.join("; as ", all) + ".";
     }
 }

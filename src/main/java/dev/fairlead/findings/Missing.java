@@ -4,6 +4,7 @@ import dev.fairlead.model.Case;
 import dev.fairlead.model.CaseValue;
 import dev.fairlead.model.shape.Edit;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.Function;
 
 /**
@@ -32,6 +33,9 @@ public record Missing(String pointer, String words, Kind kind) {
         }
     }
 
+    /** Heading of a list in which something was entered and yet cannot be used. */
+    public static final String WAITS = "Waits for";
+
     private static final String FILMS = "/films/";
     private static final String SECOND = "/-";
 
@@ -47,7 +51,7 @@ public record Missing(String pointer, String words, Kind kind) {
     }
 
     /** What is missing in a case, told apart from what is there and contradicts other facts. */
-    static Function<String, Missing> in(Case c) {
+    public static Function<String, Missing> in(Case c) {
         return pointer -> {
             Missing plain = of(pointer);
             boolean unread =
@@ -68,6 +72,13 @@ public record Missing(String pointer, String words, Kind kind) {
         }
     }
 
+    /** What a value of a case waits for, each told apart in the same way. */
+    public static List<Missing> of(CaseValue value, Case c) {
+        return value.known() || !value.applies()
+                ? List.of()
+                : value.missing().stream().map(in(c)).distinct().toList();
+    }
+
     private Missing because(Kind why) {
         return new Missing(pointer, words + " (" + why.word + ")", why);
     }
@@ -76,9 +87,16 @@ public record Missing(String pointer, String words, Kind kind) {
     public static String heading(List<Missing> all) {
         for (Missing m : all) {
             if (m.kind != Kind.NOT_ENTERED) {
-                return "Waits for";
+                return WAITS;
             }
         }
         return "Missing";
+    }
+
+    /** Heading and words of the first {@code most} in one line, and how many there are beyond. */
+    public static String line(List<Missing> all, int most) {
+        List<String> words = all.stream().map(Missing::words).limit(most).toList();
+        return heading(all).toLowerCase(Locale.ROOT) + ": " + String.join("; ", words)
+                + (all.size() > most ? "; and " + (all.size() - most) + " more" : "");
     }
 }

@@ -34,10 +34,7 @@ final class SeenText {
     }
 
     static String missing(List<Missing> missing) {
-        List<String> words = missing.stream().map(Missing::words).toList();
-        List<String> named = words.size() <= NAMED ? words : words.subList(0, NAMED);
-        return "not assessed, " + Missing.heading(missing).toLowerCase(Locale.ROOT) + ": " + String.join("; ", named)
-                + (words.size() > NAMED ? "; and " + (words.size() - NAMED) + " more" : "");
+        return "not assessed, " + Missing.line(missing, NAMED);
     }
 
     private static String sentence(String text, List<String> words) {

@@ -1,10 +1,13 @@
 package dev.fairlead.check;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import dev.fairlead.facts.BuccalSegment;
 import dev.fairlead.facts.CaseFact;
 import dev.fairlead.measure.arch.PatientArch;
+import dev.fairlead.measure.CaseBuilder;
+import dev.fairlead.measure.SampleCase;
 import dev.fairlead.measure.arch.PositionAnalysis;
 import dev.fairlead.measure.gather.Calculations;
 import dev.fairlead.measure.records.Readings;
@@ -70,6 +73,38 @@ class PlannedAmountsTest {
         });
         assertThat(far.get()).isGreaterThan(10_000);
         assertThat(near.get()).isGreaterThan(1_000);
+    }
+
+    /**
+     * The error of what the plan gives beyond the need, without an arch: that of the shortage, that of the plan, and the
+     * need's share of the spread between children in what a millimetre of advance gains (0.1125 of 0.866 mm a side).
+     */
+    @Test
+    void theErrorHoldsShortagePlanAndTheSpreadOfWhatAMillimetreGains() {
+        CaseBuilder whole = SampleCase.full();
+        Case flat = whole.without("/arch/molarWidth").build();
+        BuccalSegment left = segment(flat);
+        Measured planned = flat.plan().advanceLeft();
+        double need = left.shortage().value();
+        assertThat(need).isPositive();
+        double gain = need * 0.1125 / (Math.sqrt(3) / 2);
+        assertThat(left.planSpare().known()).isFalse();
+        assertThat(left.planSpareSoFar().value()).isCloseTo(planned.value() - need, within(1e-9));
+        assertThat(left.planSpareSoFar().sd())
+                .isCloseTo(
+                        Math.sqrt(Math.pow(left.shortage().sd(), 2) + Math.pow(planned.sd(), 2) + gain * gain),
+                        within(1e-9));
+        BuccalSegment byArch = segment(SampleCase.full().build());
+        assertThat(byArch.planSpareSoFar().sd()).isEqualTo(byArch.planSpare().sd());
+        assertThat(byArch.planSpareSoFar().sd()).isPositive();
+    }
+
+    private BuccalSegment segment(Case c) {
+        return checker.facts(c, options).stream()
+                .filter(f -> f instanceof BuccalSegment b && b.side() == Side.LEFT)
+                .map(BuccalSegment.class::cast)
+                .findFirst()
+                .orElseThrow();
     }
 
     private static boolean off(double planned, Double need) {

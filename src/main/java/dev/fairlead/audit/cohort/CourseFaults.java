@@ -94,8 +94,7 @@ final class CourseFaults {
                             .one(new Object[] {w.last() + "/plaque", w.draws().whole(45, 90)}, new Object[] {
                                 w.last() + "/newWhiteSpots", true
                             })),
-            visit("root-check-decided", "roots", "nobody thought of the roots", CourseFaults::rootsForgotten)
-                    .alsoWarns("records-fresh", Stage.RECORDS));
+            visit("root-check-decided", "roots", "nobody thought of the roots", CourseFaults::rootsForgotten));
 
     private static final List<Fault> HOLDING = List.of(
             hold(TARGET, "target", "one side too short when the arch went in", w -> shorter(w, Side.LEFT))

@@ -73,11 +73,19 @@ final class ProgressFacts {
                             "At its full reach the leg stands upright.",
                             "geometry"));
         }
+        Measured leftLeads = left.minus(right);
+        Measured apart = leftLeads.abs();
+        Measured otherLeads = otherSideLeads(c.plan().moreOn(), leftLeads);
+        List<Measured> anySize = LeadForAnyWire.of(c, leftLeads);
         out.add(ProgressBuilder.builder()
                 .place(VISITS)
-                .sidesApart(left.minus(right).abs())
+                .sidesApart(apart)
+                .sidesApartSoFar(Bounds.or(apart, LeadForAnyWire.leastApart(anySize)))
                 .sidedPlan(Answers.sided(c.plan()))
-                .otherSideLeads(otherSideLeads(c.plan().moreOn(), left, right))
+                .otherSideLeads(otherLeads)
+                .otherSideLeadsSoFar(Bounds.or(
+                        otherLeads,
+                        LeadForAnyWire.least(anySize, lead -> otherSideLeads(c.plan().moreOn(), lead))))
                 .sinceRecheck(s.activations().sinceRecheck())
                 .recheckTold(s.activations().recheckTold())
                 .monthsWithoutRootDecision(s.activations().monthsWithoutRootDecision(s.day()))
@@ -104,13 +112,13 @@ final class ProgressFacts {
     }
 
     /** By how much the side that is to advance less was opened further; does not apply to a plan that names no side. */
-    private static Measured otherSideLeads(Fact<Sides> more, Measured left, Measured right) {
+    private static Measured otherSideLeads(Fact<Sides> more, Measured leftLeads) {
         if (!more.known()) {
-            return more.applies() ? left.minus(right).plus(Measured.unknown(more.missing())) : Measured.notApplicable();
+            return more.applies() ? leftLeads.plus(Measured.unknown(more.missing())) : Measured.notApplicable();
         }
         return more.is(Sides.LEFT)
-                ? right.minus(left)
-                : more.is(Sides.RIGHT) ? left.minus(right) : Measured.notApplicable();
+                ? leftLeads.times(-1)
+                : more.is(Sides.RIGHT) ? leftLeads : Measured.notApplicable();
     }
 
     /** Reach of the fold as it was made: what is left in it cannot be told from the planned beak. */

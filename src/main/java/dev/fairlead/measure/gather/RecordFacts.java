@@ -27,6 +27,8 @@ final class RecordFacts {
                 .anteriorRatio(ratio(s))
                 .modelsAge(r.modelsAge())
                 .filmAge(r.filmAge())
+                .modelsAgeSoFar(r.modelsAgeSoFar())
+                .filmAgeSoFar(r.filmAgeSoFar())
                 .duplicateLength(r.duplicateLength())
                 .duplicateAngle(r.duplicateAngle())
                 .perimeterGap(r.perimeterGap())

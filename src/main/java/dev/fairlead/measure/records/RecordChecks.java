@@ -20,15 +20,19 @@ import java.util.List;
  * @param duplicateLength duplicate error of crown widths and arch segments, mm
  * @param duplicateAngle duplicate error of head-film angles, degrees
  * @param perimeterGap absolute difference between the sum of the segments and the stated perimeter, mm
- * @param modelsAge calendar months from the models to the first visit, or to the day of the check before it
+ * @param modelsAge calendar months from the models to the start of treatment, or to the day of the check before it
  * @param filmAge the same of the head film
+ * @param modelsAgeSoFar the same as {@code modelsAge}; where the day is not known, the least that it can be
+ * @param filmAgeSoFar the same as {@code filmAge}; where the day is not known, the least that it can be
  */
 public record RecordChecks(
         Measured duplicateLength,
         Measured duplicateAngle,
         Measured perimeterGap,
         Measured modelsAge,
-        Measured filmAge) {
+        Measured filmAge,
+        Measured modelsAgeSoFar,
+        Measured filmAgeSoFar) {
     private static final String GROUP = "Records";
 
     /** The checks of a case on {@code day}, which may be unknown. */
@@ -37,6 +41,11 @@ public record RecordChecks(
         Measured segments = readings.segment(dev.fairlead.model.Side.RIGHT)
                 .plus(readings.incisorSegment())
                 .plus(readings.segment(dev.fairlead.model.Side.LEFT));
+        Fact<LocalDate> models = c.films().models();
+        Fact<LocalDate> film = c.films().headFilm();
+        Fact<LocalDate> start = start(c, day);
+        Measured modelsAge = months(models, start);
+        Measured filmAge = months(film, start);
         return new RecordChecks(
                 length(readings),
                 repeated(c.headFilm().incisorMandibular(), "/headFilm/incisorMandibular", List.of())
@@ -44,8 +53,10 @@ public record RecordChecks(
                         ? Measured.exact(readings.angles().error(), Unit.DEGREE)
                         : Measured.unknown(next(c.headFilm().incisorMandibular(), "/headFilm/incisorMandibular")),
                 segments.minus(readings.perimeter()).abs(),
-                months(c.films().models(), start(c, day)),
-                months(c.films().headFilm(), start(c, day)));
+                modelsAge,
+                filmAge,
+                atLeast(modelsAge, models, film),
+                atLeast(filmAge, film, models));
     }
 
     /**
@@ -74,9 +85,27 @@ public record RecordChecks(
         return value.known() ? pointer + "/-" : pointer;
     }
 
-    /** The first visit, once there is one: from then on the records are those that treatment began with. */
+    /**
+     * Once there are visits, the day on which the wire went in or the first of them, whichever is earlier: from then on
+     * the records are those that treatment began with. While either day is open, nobody knows when that was.
+     */
     private static Fact<LocalDate> start(Case c, Fact<LocalDate> day) {
-        return c.visits().isEmpty() ? day : c.visits().get(0).date();
+        if (c.visits().isEmpty()) {
+            return day;
+        }
+        Fact<LocalDate> first = c.visits().get(0).date();
+        Fact<LocalDate> in = c.insertion().date();
+        boolean afterwards = in.known() && first.known() && in.get().isAfter(first.get());
+        return !in.applies() || !first.known() || afterwards ? first : in;
+    }
+
+    /**
+     * While it is open to which day a record is counted: its age on the day of the other record, for treatment that
+     * began before that day would have begun without the other.
+     */
+    private static Measured atLeast(Measured age, Fact<LocalDate> record, Fact<LocalDate> other) {
+        boolean open = !age.known() && age.applies() && record.known() && other.known();
+        return open && other.get().isAfter(record.get()) ? months(record, other) : age;
     }
 
     /** Calendar months from a record to the start of treatment, or to the day; negative when it is dated later. */
@@ -131,7 +160,7 @@ public record RecordChecks(
                 GROUP,
                 "age of the study models",
                 modelsAge,
-                "calendar months from the models to the first visit, before it to the day of the check",
+                "calendar months from the models to the day on which the wire went in, or the first visit if that is earlier; before it to the day of the check",
                 "",
                 "",
                 "common-practice"));
@@ -140,7 +169,7 @@ public record RecordChecks(
                 GROUP,
                 "age of the lateral cephalogram",
                 filmAge,
-                "calendar months from the film to the first visit, before it to the day of the check",
+                "calendar months from the film to the day on which the wire went in, or the first visit if that is earlier; before it to the day of the check",
                 "",
                 "",
                 "common-practice"));

@@ -2,7 +2,6 @@ package dev.fairlead.report.html;
 
 import dev.fairlead.check.Checked;
 import dev.fairlead.findings.AssumedError;
-import dev.fairlead.findings.Certainty;
 import dev.fairlead.findings.Counts;
 import dev.fairlead.findings.Finding;
 import dev.fairlead.findings.Numbers;
@@ -142,7 +141,7 @@ public final class CaseView {
     }
 
     public List<WorkGroup> workings() {
-        return WorkGroup.of(report(), cited, prefix, paper);
+        return WorkGroup.of(report(), checked.subject(), cited, prefix, paper);
     }
 
     public List<MissingFact> missing() {
@@ -188,9 +187,9 @@ public final class CaseView {
                 .orElse("");
     }
 
-    public String meaning() {
-        String assumed = AssumedError.sentence(
+    /** The errors that were assumed for what would be worth measuring again. */
+    public List<String> assumed() {
+        return AssumedError.all(
                 report().repeats().stream().map(RepeatAdvice::pointer).toList());
-        return Certainty.MEANING + (assumed.isEmpty() ? "" : " " + assumed);
     }
 }

@@ -26,6 +26,9 @@ public final class KeyNumbers {
      */
     public record KeyNumber(String label, List<String> values, String remark) {}
 
+    /** More of what a number waits for is counted, not named. */
+    private static final int NAMED = 2;
+
     private final Checked checked;
     private final List<KeyNumber> all = new ArrayList<>();
 
@@ -160,10 +163,7 @@ public final class KeyNumbers {
         return a.known() && b.known() ? first + whole(a) + second + whole(b) : "";
     }
 
-    private static String missing(Measured m) {
-        List<String> words =
-                m.missing().stream().map(Missing::of).map(Missing::words).toList();
-        return "missing: " + String.join("; ", words.subList(0, Math.min(2, words.size())))
-                + (words.size() > 2 ? "; and " + (words.size() - 2) + " more" : "");
+    private String missing(Measured m) {
+        return Missing.line(Missing.of(m, checked.subject()), NAMED);
     }
 }

@@ -2,6 +2,7 @@ package dev.fairlead.report.picture;
 
 import dev.fairlead.drawing.Picture;
 import dev.fairlead.findings.Missing;
+import dev.fairlead.model.Case;
 import dev.fairlead.model.CaseValue;
 import java.util.ArrayList;
 import java.util.List;
@@ -30,6 +31,14 @@ public record Drawing(String title, Optional<Picture> picture, List<Missing> mis
     /** Nothing to draw and nothing missing: the case has not come to it, or has no use for it. */
     public boolean idle() {
         return picture.isEmpty() && missing.isEmpty();
+    }
+
+    /** The same, with what is there and cannot be used told apart from what was not entered. */
+    Drawing in(Case c) {
+        return new Drawing(
+                title,
+                picture,
+                missing.stream().map(m -> Missing.in(c).apply(m.pointer())).toList());
     }
 
     private static List<Missing> missing(CaseValue... wanted) {

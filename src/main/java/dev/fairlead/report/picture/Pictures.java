@@ -29,6 +29,6 @@ public final class Pictures {
                     .flatMap(Optional::stream)
                     .forEach(p -> all.add(Drawing.of(p)));
         }
-        return all;
+        return all.stream().map(d -> d.in(checked.subject())).toList();
     }
 }

@@ -75,6 +75,6 @@ final class SheetCase {
                 all = Pointers.union(all, m.missing());
             }
         }
-        return all.stream().map(Missing::of).toList();
+        return all.stream().map(Missing.in(subject)).toList();
     }
 }

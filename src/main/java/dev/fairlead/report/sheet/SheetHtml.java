@@ -18,7 +18,6 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.function.Consumer;
-import java.util.stream.Collectors;
 
 /** The pages of a sheet as XHTML. */
 final class SheetHtml {
@@ -267,8 +266,7 @@ final class SheetHtml {
                     .element("h2", "What is missing")
                     .element(
                             "p",
-                            "Left blank on this sheet; missing: "
-                                    + missing.stream().map(Missing::words).collect(Collectors.joining("; ")) + ".")
+                            "Left blank on this sheet; " + Missing.line(missing, Integer.MAX_VALUE) + ".")
                     .close();
         }
     }

@@ -18,7 +18,6 @@ import dev.fairlead.model.WirePlan;
 import dev.fairlead.report.picture.LoadPicture;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
-import java.util.stream.Collectors;
 
 /** The tables of a sheet; what is not known is a line to write on. */
 final class SheetTables {
@@ -237,11 +236,12 @@ final class SheetTables {
         } else if (!f.missing().isEmpty()) {
             out.element(
                     "p",
-                    "Not assessed; missing: "
-                            + f.missing().stream()
-                                    .map(Missing::of)
-                                    .map(Missing::words)
-                                    .collect(Collectors.joining("; "))
+                    "Not assessed; "
+                            + Missing.line(
+                                    f.missing().stream()
+                                            .map(Missing.in(c.subject))
+                                            .toList(),
+                                    Integer.MAX_VALUE)
                             + ".");
         } else {
             out.element("p", "Not assessed: " + String.join("; ", f.failures()) + ".");

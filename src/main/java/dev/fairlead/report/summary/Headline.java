@@ -2,9 +2,11 @@ package dev.fairlead.report.summary;
 
 import dev.fairlead.findings.Counts;
 import dev.fairlead.findings.Finding;
+import dev.fairlead.findings.Missing;
 import dev.fairlead.findings.Report;
 import dev.fairlead.findings.Weight;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.function.Predicate;
 
@@ -55,7 +57,7 @@ public final class Headline {
         }
         if (n.notAssessed() > 0) {
             said.add(plural(n.notAssessed(), "criterion", "criteria")
-                    + " could not be assessed because facts are missing"
+                    + " could not be assessed because " + why(report)
                     + (stops || others ? "." : ": get these before presenting."));
         }
         if (n.waived() > 0) {
@@ -66,6 +68,30 @@ public final class Headline {
                     + " of its own; what they touch was not judged.");
         }
         return String.join(" ", said);
+    }
+
+    /** Why criteria wait: what is there and cannot be used is not called missing. */
+    private static String why(Report report) {
+        EnumSet<Missing.Kind> kinds = EnumSet.noneOf(Missing.Kind.class);
+        for (Finding f : report.findings().all()) {
+            f.missing().forEach(m -> kinds.add(m.kind()));
+        }
+        List<String> said = new ArrayList<>();
+        boolean facts = kinds.contains(Missing.Kind.NOT_ENTERED);
+        boolean second = kinds.contains(Missing.Kind.SECOND_READING);
+        if (second) {
+            said.add((facts ? "facts and " : "") + "second readings are missing");
+        } else if (facts || kinds.isEmpty()) {
+            said.add("facts are missing");
+        }
+        if (kinds.contains(Missing.Kind.CONTRADICTED)) {
+            said.add("facts contradict one another");
+        }
+        if (kinds.contains(Missing.Kind.FILM_NOT_READ)) {
+            said.add("the panoramic film was not read");
+        }
+        int last = said.size() - 1;
+        return last == 0 ? said.get(0) : String.join(", ", said.subList(0, last)) + " and " + said.get(last);
     }
 
     private static int count(Report report, Predicate<Finding> which) {

@@ -8,10 +8,10 @@ import dev.fairlead.findings.PlaceFinding;
 import dev.fairlead.findings.SeenValue;
 import dev.fairlead.findings.Weight;
 import dev.fairlead.report.summary.Chance;
+import dev.fairlead.report.summary.InShort;
 import dev.fairlead.rules.catalogue.Source;
 import dev.fairlead.rules.catalogue.Threshold;
 import dev.fairlead.rules.verdict.Status;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -28,18 +28,28 @@ final class FindingText {
 
     private FindingText() {}
 
-    /** The fault, its stage, what is seen and the first thing to do. */
+    /**
+     * The fault, its stage, what is seen and the first thing to do; one of the same cause as the one above it adds its
+     * numbers alone.
+     */
     static String shortly(Finding f) {
         String head = mark(f);
-        String first = Wrap.hanging(head, title(f) + " (" + f.stage().word() + ")");
         String indent = " ".repeat(head.length());
-        return first + Wrap.hanging(indent, shortSeen(f)) + Wrap.hanging(indent, "To do: " + firstSentence(todo(f)));
+        boolean told = !f.under().isEmpty();
+        String first = Wrap.hanging(
+                head,
+                InShort.title(f) + " (" + f.stage().word() + ")" + (told ? ", " + InShort.WITH_THE_ABOVE : ""));
+        return first
+                + Wrap.hanging(indent, InShort.seen(f))
+                + (told ? "" : Wrap.hanging(indent, "To do: " + firstSentence(todo(f))));
     }
 
     /** A warning of the same cause as the one above it: fault, numbers and advice; the rest was told there. */
     private static String with(Finding f) {
         return Wrap.hanging(
-                        mark(f), title(f) + " (" + f.stage().word() + ": " + f.id() + "), with the above" + waived(f))
+                        mark(f),
+                        InShort.title(f) + " (" + f.stage().word() + ": " + f.id() + "), " + InShort.WITH_THE_ABOVE
+                                + waived(f))
                 + Wrap.hanging("  seen     ", f.seen() + remark(f))
                 + Wrap.hanging("  to do    ", todo(f));
     }
@@ -59,7 +69,7 @@ final class FindingText {
             return with(f);
         }
         StringBuilder out = new StringBuilder();
-        out.append(Wrap.hanging(mark(f), title(f) + " (" + f.stage().word() + ": " + f.id() + ")" + waived(f)));
+        out.append(Wrap.hanging(mark(f), InShort.title(f) + " (" + f.stage().word() + ": " + f.id() + ")" + waived(f)));
         out.append(Wrap.hanging("  seen     ", f.seen() + remark(f)));
         String limits = limits(f);
         if (!limits.isEmpty()) {
@@ -107,10 +117,6 @@ final class FindingText {
         return f.weight() == Weight.STOP ? "STOP     " : f.onTheLimit() ? "LIMIT    " : "CAUTION  ";
     }
 
-    private static String title(Finding f) {
-        return f.onTheLimit() ? f.title() + ": on the limit" : f.title();
-    }
-
     private static String waived(Finding f) {
         return f.waiver().isPresent() ? " [waived]" : "";
     }
@@ -118,17 +124,6 @@ final class FindingText {
     private static String remark(Finding f) {
         String remark = Chance.remark(f);
         return remark.isEmpty() ? "" : " [" + remark + "]";
-    }
-
-    /** The places that warn, where others say at length that they pass. */
-    private static String shortSeen(Finding f) {
-        List<String> warn = f.places().stream()
-                .filter(p -> p.outcome() == f.outcome())
-                .sorted(Comparator.comparing(PlaceFinding::weight))
-                .map(p -> p.words().isEmpty() || p.text().contains(p.words()) ? p.text() : p.words() + ": " + p.text())
-                .toList();
-        String first = warn.isEmpty() ? f.seen() : warn.get(0);
-        return first + (warn.size() > 1 ? "; and " + (warn.size() - 1) + " more" : "");
     }
 
     /** Each limit that a value is on the wrong side of, and by how much; places with the same are named together. */

@@ -150,8 +150,7 @@ public final class ReportText {
         return out.append(
                         more <= 0
                                 ? ""
-                                : "  and " + more + " more missing " + (more == 1 ? "fact" : "facts")
-                                        + "; --all lists them\n")
+                                : "  and " + more + " more; --all lists them\n")
                 .toString();
     }
 

@@ -4,6 +4,7 @@ import dev.fairlead.drawing.Wrap;
 import dev.fairlead.findings.Missing;
 import dev.fairlead.findings.Numbers;
 import dev.fairlead.measure.working.Working;
+import dev.fairlead.model.Case;
 import dev.fairlead.rules.catalogue.Source;
 import java.util.List;
 import java.util.Map;
@@ -13,8 +14,8 @@ import java.util.stream.Collectors;
 public final class WorkText {
     private WorkText() {}
 
-    /** All workings under their headings; {@code sources} is the bibliography. */
-    public static String of(List<Working> workings, Map<String, Source> sources) {
+    /** Workings of a case under their headings; {@code sources} is the bibliography. */
+    public static String of(List<Working> workings, Case subject, Map<String, Source> sources) {
         StringBuilder out = new StringBuilder();
         String group = "";
         for (Working w : workings) {
@@ -24,20 +25,19 @@ public final class WorkText {
                         .append(group.toUpperCase(java.util.Locale.ROOT))
                         .append('\n');
             }
-            one(w, sources, out);
+            one(w, subject, sources, out);
         }
         return out.toString();
     }
 
-    private static void one(Working w, Map<String, Source> sources, StringBuilder out) {
+    private static void one(Working w, Case subject, Map<String, Source> sources, StringBuilder out) {
         out.append(Wrap.hanging("  ", w.title() + ": " + Numbers.text(w.value())));
         if (!w.value().known() && w.value().applies()) {
+            List<Missing> missing = Missing.of(w.value(), subject);
+            boolean entered = Missing.heading(missing).equals(Missing.WAITS);
             out.append(Wrap.hanging(
-                    "      missing  ",
-                    w.value().missing().stream()
-                            .map(Missing::of)
-                            .map(m -> m.words() + " " + m.pointer())
-                            .collect(Collectors.joining("; "))));
+                    entered ? "      waits for  " : "      missing  ",
+                    missing.stream().map(m -> m.words() + " " + m.pointer()).collect(Collectors.joining("; "))));
         }
         if (!w.formula().isEmpty()) {
             out.append(Wrap.hanging("      formula  ", w.formula()));

@@ -7,6 +7,7 @@ import dev.fairlead.rules.catalogue.Source;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -58,11 +59,16 @@ public final class WorkedNumbers {
         return all;
     }
 
-    /** The facts that are missing for a number, with words. */
-    public static List<Missing> missing(Working w) {
-        return w.value().known() || !w.value().applies()
-                ? List.of()
-                : w.value().missing().stream().map(Missing::of).toList();
+    /** What a number waits for, with words: as the findings of the case tell it, where one of them waits for it too. */
+    public static List<Missing> missing(Panel panel, Working w) {
+        if (w.value().known() || !w.value().applies()) {
+            return List.of();
+        }
+        Map<String, Missing> told = new HashMap<>();
+        panel.report().ifPresent(r -> r.findings().all().forEach(f -> f.missing().forEach(m -> told.put(m.pointer(), m))));
+        return w.value().missing().stream()
+                .map(p -> told.getOrDefault(p, Missing.of(p)))
+                .toList();
     }
 
     /** A value with its error and unit; says so when it is not known. */

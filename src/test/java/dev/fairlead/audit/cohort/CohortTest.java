@@ -191,6 +191,14 @@ class CohortTest {
         }
     }
 
+    /** The mean of two readings, each off by its own error, is what is judged. */
+    @Test
+    void noCleanCaseTendsToClassThree() {
+        for (int i = 0; i < 12_000; i++) {
+            assertThat(Cohort.clean(SEED, i).headFilm().anb().value()).isGreaterThanOrEqualTo(1);
+        }
+    }
+
     private static Optional<PlantedCase> with(Fault f) {
         return IntStream.range(0, 400)
                 .mapToObj(i -> Cohort.with(f, SEED, i))
