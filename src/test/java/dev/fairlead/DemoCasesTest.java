@@ -126,7 +126,8 @@ class DemoCasesTest {
         // no child has two stories
         assertThat(children).hasSameSizeAs(all);
         assertThat(arches).hasSizeGreaterThanOrEqualTo(20);
-        assertThat(all).allMatch(c -> c.child().age().value() >= 8 && c.child().age().value() <= 12);
+        assertThat(all)
+                .allMatch(c -> c.child().age().value() >= 8 && c.child().age().value() <= 12);
         // of those whose wire was bent too
         assertThat(all.stream()
                         .filter(c -> c.bench().left().length().known())

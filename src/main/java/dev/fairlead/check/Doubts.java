@@ -1,6 +1,7 @@
 package dev.fairlead.check;
 
 import dev.fairlead.facts.CaseFact;
+import dev.fairlead.facts.Wire;
 import dev.fairlead.findings.Certainty;
 import dev.fairlead.measure.Measures;
 import dev.fairlead.measure.gather.Calculations;
@@ -41,11 +42,13 @@ public final class Doubts {
     private final Rulebase rulebase;
     private final Calculations parts;
     private final Judge judge;
+    private final BitSet measured;
 
     public Doubts(Rulebase rulebase, Calculations parts) {
         this.rulebase = rulebase;
         this.parts = parts;
         this.judge = rulebase.judge();
+        this.measured = measured(rulebase.catalogue().criteria());
     }
 
     /** As the options say; at least by first-order propagation. */
@@ -74,7 +77,7 @@ public final class Doubts {
                         ? Optional.empty()
                         : Optional.of(Simulation.of(
                                 c,
-                                outcomes(c, options.reach(c).day(), reached),
+                                outcomes(options.reach(c).day(), reached, near(c, reached, how, compared)),
                                 measurements -> analytic.over(ids, measurements),
                                 how.draws(),
                                 how.seed())));
@@ -85,16 +88,40 @@ public final class Doubts {
      * the catalogue.
      */
     public VariantJudge outcomes(Case base, Optional<LocalDate> day, Stage reached) {
-        Calculations near = parts(reached).near(base);
+        return outcomes(day, reached, parts(reached).near(base));
+    }
+
+    private VariantJudge outcomes(Optional<LocalDate> day, Stage reached, Calculations near) {
         return variant -> {
             Ending[] endings =
-                    judge.ends(Measures.of(variant, day, Workbook.none(), near).facts(), reached);
+                    judge.ends(Measures.of(variant, day, Workbook.none(), near).facts(), reached, measured);
             int[] numbers = new int[endings.length];
             for (int i = 0; i < numbers.length; i++) {
                 numbers[i] = endings[i] == null ? -1 : endings[i].ordinal();
             }
             return numbers;
         };
+    }
+
+    /** Where draws only correct and no number of the wire comes near a limit, its line is not laid anew. */
+    private Calculations near(Case c, Stage reached, Doubting how, List<Compared> compared) {
+        Calculations near = parts(reached).near(c);
+        boolean wire = compared.stream()
+                .anyMatch(v -> rulebase.catalogue().criterion(v.criterion()).about() == Wire.class);
+        return how.corrects() && !wire ? near.alongTheArchOf(c) : near;
+    }
+
+    /** Criteria that look at a quantity: errors of measurement turn no other. */
+    private static BitSet measured(List<Criterion> criteria) {
+        BitSet measured = new BitSet();
+        for (int i = 0; i < criteria.size(); i++) {
+            for (Need need : criteria.get(i).needs()) {
+                if (need.type() == Measured.class) {
+                    measured.set(i);
+                }
+            }
+        }
+        return measured;
     }
 
     /** Forces are judged from the bench on; before, the beam model would work for nothing. */

@@ -93,7 +93,10 @@ final class WorkCommand implements Callable<Integer> {
                     : wanted.stream().filter(w -> w.value().known()).toList();
             int hidden = wanted.size() - shown.size();
             console.out()
-                    .print(WorkText.of(shown, checked.subject(), checker.rulebase().catalogue().sources())
+                    .print(WorkText.of(
+                                    shown,
+                                    checked.subject(),
+                                    checker.rulebase().catalogue().sources())
                             + (hidden == 0
                                     ? ""
                                     : "\n" + hidden + (hidden == 1 ? " number is" : " numbers are")

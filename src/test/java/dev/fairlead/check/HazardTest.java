@@ -49,9 +49,9 @@ class HazardTest {
     private static final int FINE = 400;
 
     /**
-     * Waits that a clinician would want though no value of the fact could change the outcome, as a pattern of criterion,
-     * kind and fact, with the reason: a pass would tell a number that nobody measured, or judge a plan that nobody made.
-     * A warning is never among them. Each has to be met at least once.
+     * Waits that a clinician would want though no value of the fact could change the outcome, as a pattern of
+     * criterion, kind and fact, with the reason: a pass would tell a number that nobody measured, or judge a plan that
+     * nobody made. A warning is never among them. Each has to be met at least once.
      */
     private static final Map<String, String> WANTED = Map.of(
             ".* waits needlessly without /visits/n/activated",

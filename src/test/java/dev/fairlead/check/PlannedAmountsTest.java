@@ -5,9 +5,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import dev.fairlead.facts.BuccalSegment;
 import dev.fairlead.facts.CaseFact;
-import dev.fairlead.measure.arch.PatientArch;
 import dev.fairlead.measure.CaseBuilder;
 import dev.fairlead.measure.SampleCase;
+import dev.fairlead.measure.arch.PatientArch;
 import dev.fairlead.measure.arch.PositionAnalysis;
 import dev.fairlead.measure.gather.Calculations;
 import dev.fairlead.measure.records.Readings;
@@ -76,8 +76,9 @@ class PlannedAmountsTest {
     }
 
     /**
-     * The error of what the plan gives beyond the need, without an arch: that of the shortage, that of the plan, and the
-     * need's share of the spread between children in what a millimetre of advance gains (0.1125 of 0.866 mm a side).
+     * The error of what the plan gives beyond the need, without an arch: that of the shortage, that of the plan, and
+     * the need's share of the spread between children in what a millimetre of advance gains (0.1125 of 0.866 mm a
+     * side).
      */
     @Test
     void theErrorHoldsShortagePlanAndTheSpreadOfWhatAMillimetreGains() {

@@ -1,5 +1,6 @@
 package dev.fairlead.measure.gather;
 
+import dev.fairlead.measure.arch.PatientArch;
 import dev.fairlead.measure.position.IncisorPrediction;
 import dev.fairlead.measure.position.TippedIncisors;
 import dev.fairlead.measure.wire.BeamForces;
@@ -8,12 +9,21 @@ import dev.fairlead.measure.wire.NearForces;
 import dev.fairlead.measure.wire.NoForceModel;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Clinic;
+import java.util.Optional;
 
-/** What predicts the incisors and the forces of one case. */
-public record Calculations(IncisorPrediction position, ForceModel force, Clinic clinic) {
+/**
+ * What predicts the incisors and the forces of one case.
+ *
+ * @param line the arch that the wire's line is laid along, where it is not to be measured anew
+ */
+public record Calculations(IncisorPrediction position, ForceModel force, Clinic clinic, Optional<PatientArch> line) {
     private static final Calculations PLAIN =
             new Calculations(new TippedIncisors(Clinic.PUBLISHED), new NoForceModel(), Clinic.PUBLISHED);
     private static final Calculations FULL = new Calculations(PLAIN.position(), new BeamForces(), Clinic.PUBLISHED);
+
+    public Calculations(IncisorPrediction position, ForceModel force, Clinic clinic) {
+        this(position, force, clinic, Optional.empty());
+    }
 
     /** Everything: published rules, plane geometry and the beam model of the wire. */
     public static Calculations full() {
@@ -22,7 +32,7 @@ public record Calculations(IncisorPrediction position, ForceModel force, Clinic 
 
     /** The same without the beam model, where no forces are judged. */
     public Calculations withoutForces() {
-        return new Calculations(position, new NoForceModel(), clinic);
+        return new Calculations(position, new NoForceModel(), clinic, line);
     }
 
     /**
@@ -31,6 +41,20 @@ public record Calculations(IncisorPrediction position, ForceModel force, Clinic 
      */
     public Calculations near(Case base) {
         return new Calculations(position, new NearForces(base, force), clinic);
+    }
+
+    /**
+     * The same with the wire's line laid along the arch of {@code base}. An error of the arch hardly moves a bend
+     * against its tube, and to lay the line anew is a third of the work on a variant; only the length of the blank
+     * follows the arch.
+     */
+    public Calculations alongTheArchOf(Case base) {
+        return new Calculations(position, force, clinic, Optional.of(PatientArch.of(base)));
+    }
+
+    /** The arch that the wire's line is laid along. */
+    PatientArch archOfLine(Case c) {
+        return line.orElseGet(() -> PatientArch.of(c));
     }
 
     /** The same with what a clinic's own cases have shown. */

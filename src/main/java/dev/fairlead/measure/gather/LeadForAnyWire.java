@@ -47,7 +47,9 @@ final class LeadForAnyWire {
 
     /** The least that {@code of} makes of a lead between these ends, mm; unknown where there are none. */
     static Measured least(List<Measured> ends, UnaryOperator<Measured> of) {
-        return ends.isEmpty() ? Measured.unknown("/wire/" + SIZE) : of.apply(ends.get(0)).min(of.apply(ends.get(1)));
+        return ends.isEmpty()
+                ? Measured.unknown("/wire/" + SIZE)
+                : of.apply(ends.get(0)).min(of.apply(ends.get(1)));
     }
 
     /** The least distance between the sides, mm: none where one end leads on the left and the other on the right. */

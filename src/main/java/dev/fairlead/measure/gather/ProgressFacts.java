@@ -85,7 +85,8 @@ final class ProgressFacts {
                 .otherSideLeads(otherLeads)
                 .otherSideLeadsSoFar(Bounds.or(
                         otherLeads,
-                        LeadForAnyWire.least(anySize, lead -> otherSideLeads(c.plan().moreOn(), lead))))
+                        LeadForAnyWire.least(
+                                anySize, lead -> otherSideLeads(c.plan().moreOn(), lead))))
                 .sinceRecheck(s.activations().sinceRecheck())
                 .recheckTold(s.activations().recheckTold())
                 .monthsWithoutRootDecision(s.activations().monthsWithoutRootDecision(s.day()))
@@ -116,9 +117,7 @@ final class ProgressFacts {
         if (!more.known()) {
             return more.applies() ? leftLeads.plus(Measured.unknown(more.missing())) : Measured.notApplicable();
         }
-        return more.is(Sides.LEFT)
-                ? leftLeads.times(-1)
-                : more.is(Sides.RIGHT) ? leftLeads : Measured.notApplicable();
+        return more.is(Sides.LEFT) ? leftLeads.times(-1) : more.is(Sides.RIGHT) ? leftLeads : Measured.notApplicable();
     }
 
     /** Reach of the fold as it was made: what is left in it cannot be told from the planned beak. */

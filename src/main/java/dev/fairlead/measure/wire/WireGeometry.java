@@ -58,8 +58,8 @@ public record WireGeometry(
     }
 
     /** {@link #spare()} alone: what audits of many cases need of all this. */
-    public static Measured spare(Case c) {
-        WireLine line = WireLine.of(c, PatientArch.of(c));
+    public static Measured spare(Case c, PatientArch arch) {
+        WireLine line = WireLine.of(c, arch);
         return c.wire()
                 .blankLength()
                 .minus(SideMarks.of(c, line, Side.RIGHT)

@@ -1,5 +1,6 @@
 package dev.fairlead.measure.wire;
 
+import dev.fairlead.measure.arch.PatientArch;
 import dev.fairlead.measure.working.Say;
 import dev.fairlead.measure.working.Workbook;
 import dev.fairlead.measure.working.Working;
@@ -22,9 +23,9 @@ public final class WireMeasures {
     }
 
     /** Blank length less what arch, folds, tubes and tails take, mm. */
-    public static Measured blankSpare(Case c, Workbook book) {
+    public static Measured blankSpare(Case c, PatientArch arch, Workbook book) {
         if (!book.wanted()) {
-            return WireGeometry.spare(c);
+            return WireGeometry.spare(c, arch);
         }
         WireGeometry geometry = WireGeometry.of(c);
         WireWords.write(geometry, c, book);

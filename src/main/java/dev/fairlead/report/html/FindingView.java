@@ -8,6 +8,7 @@ import dev.fairlead.findings.SeenValue;
 import dev.fairlead.findings.Weight;
 import dev.fairlead.measure.working.Working;
 import dev.fairlead.report.summary.Chance;
+import dev.fairlead.report.summary.InShort;
 import dev.fairlead.rules.verdict.Status;
 import java.util.ArrayList;
 import java.util.List;
@@ -56,8 +57,7 @@ public record FindingView(Finding finding, String anchor, Report report, Cited c
         List<Row> rows = new ArrayList<>();
         for (PlaceFinding p : finding.places()) {
             for (SeenValue v : p.values()) {
-                rows.add(new Row(
-                        p.words(), v.text(), v.limitText(), (v.margin() < 0 ? "-" : "") + v.marginText(), v.close()));
+                rows.add(new Row(p.words(), v.text(), v.limitText(), InShort.margin(v), v.close()));
             }
         }
         return rows;

@@ -13,7 +13,7 @@ import java.util.List;
  * may have turned.
  */
 public final class RepeatPicture {
-    private static final String TITLE = "Measurements to repeat first";
+    private static final String TITLE = "What to measure again first";
     private static final double WIDTH = 420;
     private static final double LEFT = 8;
     private static final double ROW = 52;
@@ -35,7 +35,7 @@ public final class RepeatPicture {
 
     private static Picture picture(List<RepeatAdvice> shown) {
         String words =
-                "The longer the bar, the more a second reading does for the outcomes that measurement error may have turned. First: "
+                "The longer the bar, the more a second reading does for the results that errors of measurement could change. First: "
                         + shown.get(0).words() + ".";
         Svg svg = new Svg("repeat", TITLE, words, WIDTH, ROW * shown.size() + 4);
         double longest = shown.get(0).fewerFlips();
@@ -69,7 +69,7 @@ public final class RepeatPicture {
                 TITLE,
                 words,
                 svg.done(),
-                List.of("Rank", "Measurement", "Fewer outcomes that may be otherwise", "Criteria"),
+                List.of("Rank", "Measurement", "Fewer results that could change", "Criteria"),
                 rows);
     }
 

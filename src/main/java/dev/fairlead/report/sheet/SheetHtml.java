@@ -264,9 +264,7 @@ final class SheetHtml {
         if (!missing.isEmpty()) {
             out.open("div", "class", "missing keep")
                     .element("h2", "What is missing")
-                    .element(
-                            "p",
-                            "Left blank on this sheet; " + Missing.line(missing, Integer.MAX_VALUE) + ".")
+                    .element("p", "Left blank on this sheet; " + Missing.line(missing, Integer.MAX_VALUE) + ".")
                     .close();
         }
     }

@@ -10,7 +10,6 @@ import dev.fairlead.findings.Weight;
 import dev.fairlead.report.summary.Chance;
 import dev.fairlead.report.summary.InShort;
 import dev.fairlead.rules.catalogue.Source;
-import dev.fairlead.rules.catalogue.Threshold;
 import dev.fairlead.rules.verdict.Status;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -37,11 +36,10 @@ final class FindingText {
         String indent = " ".repeat(head.length());
         boolean told = !f.under().isEmpty();
         String first = Wrap.hanging(
-                head,
-                InShort.title(f) + " (" + f.stage().word() + ")" + (told ? ", " + InShort.WITH_THE_ABOVE : ""));
+                head, InShort.title(f) + " (" + f.stage().word() + ")" + (told ? ", " + InShort.WITH_THE_ABOVE : ""));
         return first
                 + Wrap.hanging(indent, InShort.seen(f))
-                + (told ? "" : Wrap.hanging(indent, "To do: " + firstSentence(todo(f))));
+                + (told ? "" : Wrap.hanging(indent, "To do: " + firstSentence(InShort.todo(f))));
     }
 
     /** A warning of the same cause as the one above it: fault, numbers and advice; the rest was told there. */
@@ -51,11 +49,7 @@ final class FindingText {
                         InShort.title(f) + " (" + f.stage().word() + ": " + f.id() + "), " + InShort.WITH_THE_ABOVE
                                 + waived(f))
                 + Wrap.hanging("  seen     ", f.seen() + remark(f))
-                + Wrap.hanging("  to do    ", todo(f));
-    }
-
-    private static String todo(Finding f) {
-        return f.onTheLimit() ? "Measure again before relying on it." : f.todo();
+                + Wrap.hanging("  to do    ", InShort.todo(f));
     }
 
     private static String firstSentence(String text) {
@@ -76,7 +70,7 @@ final class FindingText {
             out.append(Wrap.hanging("  limit    ", limits));
         }
         out.append(Wrap.hanging("  why      ", f.why()));
-        out.append(Wrap.hanging("  to do    ", todo(f)));
+        out.append(Wrap.hanging("  to do    ", InShort.todo(f)));
         out.append(f.dispute().isEmpty() ? "" : Wrap.hanging("  disputed ", f.dispute()));
         out.append(f.sources().isEmpty() ? "" : Wrap.hanging("  source   ", sources(f)));
         out.append(
@@ -143,10 +137,7 @@ final class FindingText {
 
     /** A limit of nought or below it is told by the words of the finding. */
     private static String limit(SeenValue v) {
-        boolean upper = v.threshold().bound() == Threshold.Bound.UPPER;
-        String margin = v.margin() > 0
-                ? v.marginText() + " inside it"
-                : v.margin() == 0 ? "just met" : v.marginText() + (upper ? " over" : " short");
+        String margin = InShort.margin(v) + (v.margin() > 0 ? " it" : "");
         return v.limit() > 0 ? v.limitText() + ", " + margin : margin + (v.limit() < 0 ? " of the limit" : "");
     }
 

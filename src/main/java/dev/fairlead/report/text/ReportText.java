@@ -147,10 +147,7 @@ public final class ReportText {
                             + (m.criteria().size() == 1 ? " criterion" : " criteria") + ")"));
         }
         int more = missing.size() - MISSING;
-        return out.append(
-                        more <= 0
-                                ? ""
-                                : "  and " + more + " more; --all lists them\n")
+        return out.append(more <= 0 ? "" : "  and " + more + " more; --all lists them\n")
                 .toString();
     }
 

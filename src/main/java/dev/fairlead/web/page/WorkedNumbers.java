@@ -65,7 +65,8 @@ public final class WorkedNumbers {
             return List.of();
         }
         Map<String, Missing> told = new HashMap<>();
-        panel.report().ifPresent(r -> r.findings().all().forEach(f -> f.missing().forEach(m -> told.put(m.pointer(), m))));
+        panel.report()
+                .ifPresent(r -> r.findings().all().forEach(f -> f.missing().forEach(m -> told.put(m.pointer(), m))));
         return w.value().missing().stream()
                 .map(p -> told.getOrDefault(p, Missing.of(p)))
                 .toList();

@@ -36,6 +36,7 @@ final class TimeLimit {
                     return position.after(readings, book);
                 },
                 parts.force(),
-                parts.clinic());
+                parts.clinic(),
+                parts.line());
     }
 }

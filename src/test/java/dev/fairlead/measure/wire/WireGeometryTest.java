@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.fairlead.measure.CaseBuilder;
+import dev.fairlead.measure.arch.PatientArch;
 import dev.fairlead.measure.working.Workbook;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Measured;
@@ -158,12 +159,14 @@ class WireGeometryTest {
                 .without("/bench/left/firstMark")
                 .without("/bench/right/bendRadius")
                 .build();
-        assertThat(WireMeasures.blankSpare(c, Workbook.none())).isEqualTo(base.spare());
+        assertThat(WireMeasures.blankSpare(c, PatientArch.of(c), Workbook.none()))
+                .isEqualTo(base.spare());
         Case noArch = BaseCase.of()
                 .without("/arch/molarWidth")
                 .without("/wire/beakRadius")
                 .build();
-        assertThat(WireMeasures.blankSpare(noArch, Workbook.none()).missing())
+        assertThat(WireMeasures.blankSpare(noArch, PatientArch.of(noArch), Workbook.none())
+                        .missing())
                 .contains("/arch/molarWidth", "/wire/beakRadius");
     }
 
