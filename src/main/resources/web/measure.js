@@ -63,7 +63,7 @@
     $('#point-title').textContent = q.title;
     $('#point-where').textContent = q.where;
     $('#point-source').textContent = q.source;
-    $('#point-count').textContent = all.filter(x => at().has(x.name)).length + ' of ' + all.filter(x => x.needed).length + ' needed' + (state.second ? ', second placing' : '');
+    $('#point-count').textContent = all.filter(x => x.needed && at().has(x.name)).length + ' of ' + all.filter(x => x.needed).length + ' needed' + (state.second ? ', second placing' : '');
     figure(q.name);
     view.points = [...at()].map(([name, p]) => ({ name, x: p.x, y: p.y, now: name === state.now }));
     view.draw();

@@ -10,6 +10,9 @@ import dev.fairlead.intake.CaseReading;
 import dev.fairlead.intake.text.CaseFormat;
 import dev.fairlead.intake.text.Problem;
 import dev.fairlead.intake.write.CaseWriter;
+import dev.fairlead.measure.arch.Basis;
+import dev.fairlead.measure.arch.PatientArch;
+import dev.fairlead.measure.wire.WireGeometry;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.CaseValue;
 import dev.fairlead.model.Choices.ToothState;
@@ -26,6 +29,8 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -159,6 +164,40 @@ class DemoCasesTest {
                         .filter(Measured::known)
                         .map(Measured::value))
                 .contains(3.0, 3.5, 4.0, 4.5);
+    }
+
+    /** What the wire's geometry and force rest on differs as far as it does in practice. */
+    @Test
+    void wiresDifferAsFarAsInPractice() throws IOException {
+        List<Case> all = new ArrayList<>();
+        for (Path file : readable()) {
+            all.add(CaseReader.read(file).value().orElseThrow());
+        }
+        assertThat(known(all, c -> c.hardware().right().length()))
+                .contains(3.0, 4.5)
+                .allMatch(v -> v >= 3 && v <= 4.5);
+        assertThat(known(all, c -> c.wire().beakRadius()))
+                .contains(0.5, 0.75, 1.0, 1.25)
+                .allMatch(v -> v >= 0.5 && v <= 1.25);
+        assertThat(known(all, c -> c.wire().size()).stream()
+                        .map(v -> Math.round(v / 25.4 * 1000))
+                        .collect(Collectors.toSet()))
+                .containsExactlyInAnyOrder(16L, 18L, 20L, 22L);
+        List<Double> widths = known(all, c -> c.arch().molarWidth());
+        assertThat(widths).anyMatch(w -> w < 41).anyMatch(w -> w > 49).allMatch(w -> w >= 40 && w <= 50);
+        assertThat(all).as("a sided plan").anyMatch(c -> c.plan().sidedStandOff());
+        assertThat(all)
+                .as("an arch by measured landmarks, which the wire then follows")
+                .anyMatch(c -> PatientArch.of(c).basis() == Basis.LANDMARKS
+                        && WireGeometry.of(c).right().tube().known());
+    }
+
+    private static List<Double> known(List<Case> all, Function<Case, Measured> what) {
+        return all.stream()
+                .map(what)
+                .filter(Measured::known)
+                .map(Measured::value)
+                .toList();
     }
 
     /** A story that says so is answered by the tool: at least five, each with a stop or three cautions. */

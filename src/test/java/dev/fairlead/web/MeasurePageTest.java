@@ -317,31 +317,38 @@ class MeasurePageTest {
         }
     }
 
+    /** Clean, and with points, numbers and everything unfolded. */
     @Test
     void nothingStandsInTheWay(Browsing browsing) throws Exception {
         DemoPicture picture = DemoPicture.arch(ArchSketch.of(demo()));
         try (Pages pages = served();
                 BrowserContext context = browsing.desktop()) {
             Page page = browsing.open(context, pages, "/cases/drawn.json/measure");
+            page.evaluate(Browsing.axe());
+            look(page, "clean");
+            page.setViewportSize(1440, 900);
             choose(page, picture);
             placeAll(page, picture, 8);
             settled(page, 1);
             page.evaluate("() => document.querySelectorAll('details').forEach(d => { d.open = true; })");
-            page.evaluate(Browsing.axe());
-            for (int[] size : new int[][] {{1440, 900}, {820, 1180}, {390, 844}}) {
-                page.setViewportSize(size[0], size[1]);
-                for (ColorScheme scheme : new ColorScheme[] {ColorScheme.LIGHT, ColorScheme.DARK}) {
-                    page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(scheme));
-                    assertThat(
-                                    (List<?>)
-                                            page.evaluate(
-                                                    "async () => (await axe.run({ resultTypes: ['violations'], rules: { 'target-size': { enabled: true } } })).violations.map(v => v.id + ' ' + v.nodes.slice(0, 3).map(n => n.html.slice(0, 160) + n.failureSummary.slice(0, 200)).join(' | '))"))
-                            .as("%d px, %s", size[0], scheme)
-                            .isEmpty();
-                    assertThat(page.evaluate("() => document.documentElement.scrollWidth <= innerWidth"))
-                            .as("%d px wide without scrolling", size[0])
-                            .isEqualTo(true);
-                }
+            look(page, "with numbers");
+        }
+    }
+
+    private static void look(Page page, String state) {
+        for (int[] size : new int[][] {{1440, 900}, {820, 1180}, {390, 844}}) {
+            page.setViewportSize(size[0], size[1]);
+            for (ColorScheme scheme : new ColorScheme[] {ColorScheme.LIGHT, ColorScheme.DARK}) {
+                page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(scheme));
+                assertThat(
+                                (List<?>)
+                                        page.evaluate(
+                                                "async () => (await axe.run({ resultTypes: ['violations'], rules: { 'target-size': { enabled: true } } })).violations.map(v => v.id + ' ' + v.nodes.slice(0, 3).map(n => n.html.slice(0, 160) + n.failureSummary.slice(0, 200)).join(' | '))"))
+                        .as("%s, %d px, %s", state, size[0], scheme)
+                        .isEmpty();
+                assertThat(page.evaluate("() => document.documentElement.scrollWidth <= innerWidth"))
+                        .as("%s, %d px wide without scrolling", state, size[0])
+                        .isEqualTo(true);
             }
         }
     }

@@ -6,6 +6,8 @@ import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
 import dev.fairlead.check.Checked;
+import dev.fairlead.picture.demo.ArchSketch;
+import dev.fairlead.picture.demo.DemoPicture;
 import dev.fairlead.report.Demo;
 import dev.fairlead.report.html.ReportPdf;
 import dev.fairlead.report.pdf.Pdfs;
@@ -42,12 +44,13 @@ class ReadmePicturesTest {
         if (Boolean.getBoolean("fairlead.pictures")) {
             Files.createDirectories(PLACE);
             page(browsing);
+            measure(browsing);
             Checked checked = Demo.checked(CASE);
             first(ReportPdf.of(checked), "report.png");
             first(new BenchSheet(checked.catalogue()).pdf(checked, Paper.A4), "sheet.png");
         }
         String readme = Files.readString(Path.of("README.md"));
-        for (String name : List.of("page.png", "sheet.png", "report.png")) {
+        for (String name : List.of("page.png", "sheet.png", "report.png", "measure.png")) {
             assertThat(readme).contains("](src/pictures/" + name + ")");
             BufferedImage image = ImageIO.read(PLACE.resolve(name).toFile());
             assertThat(image.getWidth()).isGreaterThan(600);
@@ -61,6 +64,25 @@ class ReadmePicturesTest {
                 BrowserContext c = browsing.context(new Browser.NewContextOptions().setViewportSize(1180, 820))) {
             Page page = browsing.open(c, pages, "/cases/" + CASE + ".yaml/chair?q=3");
             page.screenshot(new Page.ScreenshotOptions().setPath(PLACE.resolve("page.png")));
+        }
+    }
+
+    /** A picture of the program's own, half measured. */
+    private void measure(Browsing browsing) throws Exception {
+        DemoPicture picture = DemoPicture.arch(ArchSketch.of(MeasurePageTest.demo()));
+        try (Pages pages = MeasurePageTest.served(folder);
+                BrowserContext c = browsing.context(new Browser.NewContextOptions().setViewportSize(1180, 820))) {
+            Page page = browsing.open(c, pages, "/cases/drawn.json/measure");
+            MeasurePageTest.choose(page, picture);
+            MeasurePageTest.placeAll(page, picture, 40);
+            for (String labial : List.of("L42", "L41", "L31", "L32")) {
+                page.click("[data-point=" + labial + "]");
+                MeasurePageTest.press(page, picture.points().get(labial), MeasurePageTest.size(picture));
+            }
+            page.waitForFunction(
+                    "() => document.querySelector('#measure-form').textContent.includes('through 8 points')");
+            page.evaluate("() => document.querySelector('#measure-desk').scrollIntoView()");
+            page.screenshot(new Page.ScreenshotOptions().setPath(PLACE.resolve("measure.png")));
         }
     }
 

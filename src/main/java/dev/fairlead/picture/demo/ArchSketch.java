@@ -74,7 +74,8 @@ public final class ArchSketch {
             double[] m = at.get("M" + n);
             double[] d = at.get("D" + n);
             double[] u = unit(d, m);
-            double s = n < 40 ? 1 : -1;
+            // from distal to mesial the labial side is on the left hand on the right side of the arch
+            double s = n < 40 ? -1 : 1;
             put("E" + n, (m[0] + d[0]) / 2, (m[1] + d[1]) / 2);
             at.put("L" + n, new double[] {(m[0] + d[0]) / 2 - s * u[1] * 2.8, (m[1] + d[1]) / 2 + s * u[0] * 2.8});
         }

@@ -79,7 +79,8 @@ public final class StandOffPicture {
                         new At(RIGHT, y(customary.least())),
                         new At(RIGHT, y(customary.most())),
                         new At(LEFT, y(customary.most()))));
-        svg.text(Ink.PASS, 12, Anchor.start, LEFT + 4, y(customary.most()) - 4, "customary " + customary.words());
+        // below the range on the right no wire in use passes
+        svg.text(Ink.PASS, 12, Anchor.end, RIGHT - 4, y(customary.least()) + 14, "customary " + customary.words());
         svg.line(Ink.ACCENT, 1.2, 0, outline).line(Ink.ACCENT, 1.2, 0, high);
         double before = HEIGHT;
         for (Map.Entry<Double, StandOffCurve> one : curves.entrySet()) {

@@ -66,6 +66,17 @@ class DemoPictureTest {
         assertThat(r.doubts()).isEmpty();
     }
 
+    /** The labial points lie in front of the edges, and the form through them in front of both. */
+    @Test
+    void theArchFormRunsBeforeTheEdges() throws Exception {
+        Sketch sketch = ArchSketch.of(demo());
+        for (int n : new int[] {42, 41, 31, 32}) {
+            assertThat(sketch.points().get("L" + n)[1])
+                    .as("labial point of " + n)
+                    .isGreaterThan(sketch.points().get("E" + n)[1] + 1.5);
+        }
+    }
+
     @Test
     void theFilmGivesTheNumbersOfItsCase() throws Exception {
         Case c = demo();
