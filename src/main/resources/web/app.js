@@ -300,7 +300,8 @@
     const box = b && $('input.big-input', b.form);
     if (!box) return;
     const at = parseFloat(box.value.replace(',', '.'));
-    box.value = String(Math.max(0, (Number.isFinite(at) ? at : 0) + parseFloat(b.dataset.step)));
+    const now = Math.max(0, (Number.isFinite(at) ? at : 0) + parseFloat(b.dataset.step));
+    box.value = String(Math.round(now * 100) / 100);
   });
   // what is long is folded on a small screen
   if (matchMedia('(max-width: 40rem)').matches) $$('[data-narrow=closed]').forEach(d => { if (!d.contains(document.getElementById(location.hash.slice(1)))) d.open = false; });

@@ -15,7 +15,8 @@ public record Bench(
                 low = 0,
                 high = 15,
                 error = ErrorKind.BENCH_LENGTH,
-                mayNotApply = true)
+                mayNotApply = true,
+                label = "mean square misfit of the preform")
         Measured misfitRms,
 
         @Field(
@@ -24,7 +25,8 @@ public record Bench(
                 low = 0,
                 high = 15,
                 error = ErrorKind.BENCH_LENGTH,
-                mayNotApply = true)
+                mayNotApply = true,
+                label = "largest misfit of the preform")
         Measured misfitWorst,
 
         @Field(
@@ -32,7 +34,8 @@ public record Bench(
                 unit = Unit.MM,
                 low = 0,
                 high = 15,
-                error = ErrorKind.BENCH_LENGTH)
+                error = ErrorKind.BENCH_LENGTH,
+                label = "mean square misfit after folding")
         Measured misfitRmsAfter,
 
         @Field(
@@ -40,7 +43,8 @@ public record Bench(
                 unit = Unit.MM,
                 low = 0,
                 high = 15,
-                error = ErrorKind.BENCH_LENGTH)
+                error = ErrorKind.BENCH_LENGTH,
+                label = "largest misfit after folding")
         Measured misfitWorstAfter,
 
         @Field(
@@ -48,10 +52,11 @@ public record Bench(
                 unit = Unit.MM,
                 low = 0,
                 high = 10,
-                error = ErrorKind.FEELER)
+                error = ErrorKind.FEELER,
+                label = "passive gap wire to bracket")
         Measured passiveGap,
 
-        @Field(value = "How often the most-bent spot was bent back.", low = 0, high = 50)
+        @Field(value = "How often the most-bent spot was bent back.", low = 0, high = 50, label = "times bent back")
         Measured rebends) {
     /** The fold of one side. */
     public Fold fold(Side side) {

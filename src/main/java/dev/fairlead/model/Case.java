@@ -12,7 +12,8 @@ public record Case(
         @Field(
                 value = "A pseudonym for the case: letters, digits and dashes; never a name or a record number.",
                 required = true,
-                pattern = "[A-Za-z0-9](?:[A-Za-z0-9-]{0,38}[A-Za-z0-9])?")
+                pattern = "[A-Za-z0-9](?:[A-Za-z0-9-]{0,38}[A-Za-z0-9])?",
+                label = "pseudonym")
         String id,
 
         @Field(

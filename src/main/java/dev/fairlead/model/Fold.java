@@ -29,7 +29,13 @@ public record Fold(
                 label = "fold length")
         Measured length,
 
-        @Field(value = "Height of the fold.", unit = Unit.MM, low = 0.5, high = 12, error = ErrorKind.BENCH_LENGTH)
+        @Field(
+                value = "Height of the fold.",
+                unit = Unit.MM,
+                low = 0.5,
+                high = 12,
+                error = ErrorKind.BENCH_LENGTH,
+                label = "fold height")
         Measured height,
 
         @Field(
@@ -37,7 +43,8 @@ public record Fold(
                 unit = Unit.MM,
                 low = 0.1,
                 high = 4,
-                error = ErrorKind.BENCH_LENGTH)
+                error = ErrorKind.BENCH_LENGTH,
+                label = "inner radius of the tighter bend")
         Measured bendRadius,
 
         @Field(

@@ -4,16 +4,25 @@ import java.time.LocalDate;
 
 /** The end: target, holding arch, removal of brackets, recall. */
 public record Holding(
-        @Field(value = "Day of the impression for the holding arch.", mayNotApply = true)
+        @Field(
+                value = "Day of the impression for the holding arch.",
+                mayNotApply = true,
+                label = "day of the impression")
         Fact<LocalDate> impression,
 
-        @Field(value = "Day on which the holding arch was cemented.", mayNotApply = true)
+        @Field(value = "Day on which the holding arch was cemented.", mayNotApply = true, label = "day of cementing")
         Fact<LocalDate> cemented,
 
-        @Field(value = "Day on which brackets and wire came off.", mayNotApply = true)
+        @Field(
+                value = "Day on which brackets and wire came off.",
+                mayNotApply = true,
+                label = "day the brackets came off")
         Fact<LocalDate> debonded,
 
-        @Field(value = "Day on which the holding arch came out.", mayNotApply = true)
+        @Field(
+                value = "Day on which the holding arch came out.",
+                mayNotApply = true,
+                label = "day the holding arch came out")
         Fact<LocalDate> removed,
 
         @Field(
@@ -71,10 +80,18 @@ public record Holding(
                 low = 0,
                 high = 60,
                 planned = true,
-                step = 1)
+                step = 1,
+                label = "months between looks at second molars")
         Measured secondMolarRecall,
 
-        @Field(value = "Months between recalls.", unit = Unit.MONTH, low = 0, high = 60, planned = true, step = 1)
+        @Field(
+                value = "Months between recalls.",
+                unit = Unit.MONTH,
+                low = 0,
+                high = 60,
+                planned = true,
+                step = 1,
+                label = "months between recalls")
         Measured recall,
 
         @Field("Is it recorded when the arch is to come out (premolars in)?")

@@ -13,7 +13,8 @@ public record Insertion(
                 unit = Unit.MM,
                 low = 0,
                 high = 8,
-                error = ErrorKind.TISSUE_GAP)
+                error = ErrorKind.TISSUE_GAP,
+                label = "gap wire to gum")
         Measured gingivalClearance,
 
         @Field("Is there blanching along the wire?") Answer blanching,
@@ -23,7 +24,8 @@ public record Insertion(
                 unit = Unit.MM,
                 low = 0,
                 high = 10,
-                error = ErrorKind.FEELER)
+                error = ErrorKind.FEELER,
+                label = "passive gap wire to bracket")
         Measured passiveGap,
 
         @Field(value = "Incisor brackets in which the wire is tied.", low = 0, high = 4)

@@ -26,7 +26,9 @@ public record Plan(
                 step = 0.5)
         Measured advanceRight,
 
-        @Field("The side that is to advance more because the midline is off; both when it is not sided.")
+        @Field(
+                value = "The side that is to advance more because the midline is off; both when it is not sided.",
+                label = "side to advance more")
         Fact<Sides> moreOn,
 
         @Field(
@@ -72,16 +74,17 @@ public record Plan(
                 high = 20,
                 planned = true,
                 step = 1,
-                label = "interval")
+                label = "weeks between activations")
         Measured intervalWeeks,
 
-        @Field(value = "both-sides at each visit, or alternating.", planned = true)
+        @Field(value = "both-sides at each visit, or alternating.", planned = true, label = "sides activated")
         Fact<Pattern> pattern,
 
         @Field(value = "Does the plan address the habit that is there?", mayNotApply = true)
         Answer habitAddressed,
 
-        @Field("Day on which the wire is to go in.") Fact<LocalDate> start,
+        @Field(value = "Day on which the wire is to go in.", label = "day the wire goes in")
+        Fact<LocalDate> start,
 
         @Field(
                 value = "Percentile of the probability table to read.",
@@ -89,7 +92,8 @@ public record Plan(
                 low = 5,
                 high = 95,
                 planned = false,
-                mayNotApply = true)
+                mayNotApply = true,
+                label = "percentile of the table")
         Measured percentile) {
     /** Planned forward movement on one side, mm. */
     public Measured advance(Side side) {

@@ -7,7 +7,8 @@ public record Tube(
                 unit = Unit.MM,
                 low = 0.3,
                 high = 1.5,
-                error = ErrorKind.NONE)
+                error = ErrorKind.NONE,
+                label = "inner height of the tube")
         Measured height,
 
         @Field(
@@ -29,7 +30,8 @@ public record Tube(
                 unit = Unit.MM,
                 low = -6,
                 high = 10,
-                error = ErrorKind.BENCH_LENGTH)
+                error = ErrorKind.BENCH_LENGTH,
+                label = "tube above the bracket slots")
         Measured aboveBrackets,
 
         @Field(

@@ -17,7 +17,8 @@ public record Visit(
                 low = 0,
                 high = 3000,
                 error = ErrorKind.GAUGE,
-                mayNotApply = true)
+                mayNotApply = true,
+                label = "force on the gauge")
         Measured gauge,
 
         @Field(
@@ -25,7 +26,8 @@ public record Visit(
                 unit = Unit.MM,
                 low = -3,
                 high = 12,
-                error = ErrorKind.MOUTH_RULER)
+                error = ErrorKind.MOUTH_RULER,
+                label = "incisors forward since the start")
         Measured incisorAdvance,
 
         @Field("Is there new recession?") Answer newRecession,
@@ -45,7 +47,8 @@ public record Visit(
                 unit = Unit.MM,
                 low = 0,
                 high = 5,
-                error = ErrorKind.MOUTH_RULER)
+                error = ErrorKind.MOUTH_RULER,
+                label = "front above or below the slots")
         Measured frontOffLevel,
 
         @Field(

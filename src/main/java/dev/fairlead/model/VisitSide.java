@@ -7,7 +7,8 @@ public record VisitSide(
                 unit = Unit.MM,
                 low = 0,
                 high = 6,
-                error = ErrorKind.BENCH_LENGTH)
+                error = ErrorKind.BENCH_LENGTH,
+                label = "fold opened by")
         Measured gapOpened,
 
         @Field(

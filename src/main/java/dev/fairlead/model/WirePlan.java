@@ -8,12 +8,25 @@ import dev.fairlead.model.Choices.Temper;
 /** The archwire as planned and as chosen. */
 public record WirePlan(
         @Field("Material.") Fact<Material> material,
-        @Field("Cross-section.") Fact<Section> section,
 
-        @Field(value = "Planned diameter (0.020 in = 0.508 mm).", unit = Unit.MM, low = 0.3, high = 0.8, planned = true)
+        @Field(value = "Cross-section.", label = "cross-section")
+        Fact<Section> section,
+
+        @Field(
+                value = "Planned diameter (0.020 in = 0.508 mm).",
+                unit = Unit.MM,
+                low = 0.3,
+                high = 0.8,
+                planned = true,
+                label = "planned diameter")
         Measured plannedSize,
 
-        @Field(value = "Diameter of the wire in hand.", unit = Unit.MM, low = 0.3, high = 0.8)
+        @Field(
+                value = "Diameter of the wire in hand.",
+                unit = Unit.MM,
+                low = 0.3,
+                high = 0.8,
+                label = "diameter of the wire in hand")
         Measured size,
 
         @Field(
@@ -21,7 +34,8 @@ public record WirePlan(
                 unit = Unit.GPA,
                 low = 20,
                 high = 240,
-                mayNotApply = true)
+                mayNotApply = true,
+                label = "modulus of elasticity")
         Measured modulus,
 
         @Field(

@@ -99,8 +99,8 @@ final class Errors {
             ctx.header("Connection", "close");
         }
         if (Visitor.of(ctx).isEmpty()) {
-            // a stranger gets nothing of the program's but what happened and what to do
-            views.part(ctx, "web/locked.jte", Map.of("what", what, "mend", mend));
+            // a stranger gets nothing of the program's but what happened, what to do, and on a network the way in
+            views.part(ctx, "web/locked.jte", Map.of("what", what, "mend", mend, "shared", views.shared()));
         } else if (ctx.header("HX-Request") != null) {
             views.part(ctx, "web/problem.jte", Map.of("what", what, "mend", mend));
         } else {

@@ -11,6 +11,8 @@ import dev.fairlead.measure.SampleCase;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
@@ -57,6 +59,10 @@ class AxeTest {
         "/book/stand-off-in-range",
         "/cases/early.json/waive/overjet-after",
         "/cases/early.json/whatif",
+        "/cases/early.json/measure",
+        "/cases/changed.json/versions",
+        "/cases/changed.json/versions/first",
+        "/cases/changed.json/waive/overjet-after",
         "/cases/early.json/form/arch",
         "/nowhere"
     };
@@ -76,12 +82,31 @@ class AxeTest {
             early.set("/mouth/activeGingivitis", "unknown");
             early.set("/space/left", "21.4 ± 0.5");
             Files.writeString(folder.resolve("early.json"), early.text(CaseFormat.JSON));
+            Files.writeString(folder.resolve("changed.json"), early.text(CaseFormat.JSON));
+            String first = pages.version("/cases/changed.json/form/arch");
+            pages.post(
+                    "/cases/changed.json/form/arch?changed=/space/right",
+                    Map.of("version", first, "/space/right", "20"));
+            String waive = "/cases/changed.json/waive/overjet-after";
+            assertThat(pages.post(
+                                    waive,
+                                    Map.of(
+                                            "version", pages.version(waive),
+                                            "by", "director",
+                                            "date", "2026-03-01",
+                                            "expires", "2026-09-01",
+                                            "reason", "Seen on the new model, with room to spare."))
+                            .statusCode())
+                    .isEqualTo(303);
             // other plans are searched before they are looked at
             while (pages.get("/cases/early.json/whatif").body().contains("plans searching")) {
                 Thread.onSpinWait();
             }
             String axe = Browsing.axe();
-            assertThat(browsing.lookAt(List.of(PATHS), (b, path, faults) -> look(b, pages, path, axe, faults)))
+            List<String> paths = Stream.of(PATHS)
+                    .map(p -> p.replace("/versions/first", "/versions/" + first))
+                    .toList();
+            assertThat(browsing.lookAt(paths, (b, path, faults) -> look(b, pages, path, axe, faults)))
                     .isEmpty();
         }
     }
@@ -98,8 +123,11 @@ class AxeTest {
                     ((List<?>) page.evaluate(scheme == ColorScheme.LIGHT ? ALL : COLOURS))
                             .forEach(v -> faults.add(path + " " + size[0] + " " + scheme + " " + v));
                 }
+            }
+            for (int width : new int[] {1440, 1180, 820, 390, 320}) {
+                page.setViewportSize(width, 820);
                 if ((Boolean) page.evaluate("() => document.documentElement.scrollWidth > innerWidth + 1")) {
-                    faults.add(path + " " + size[0] + " scrolls sideways");
+                    faults.add(path + " " + width + " scrolls sideways");
                 }
             }
         }

@@ -93,6 +93,21 @@ class ChairTest {
         }
     }
 
+    @Test
+    void plusAndMinusMoveANumberByItsStep(Browsing browsing) throws Exception {
+        try (Pages pages = Pages.withSample(folder);
+                BrowserContext c = browsing.desktop()) {
+            Page page = browsing.open(c, pages, "/cases/sample.json/chair?q=2");
+            Locator box = page.locator("input.big-input");
+            for (String[] step :
+                    new String[][] {{"4.1", "Less", "3.85"}, {"2,3", "More", "2.55"}, {"0.1", "Less", "0"}}) {
+                box.fill(step[0]);
+                page.locator(".stepper [aria-label^=" + step[1] + "]").click();
+                assertThat(box).hasValue(step[2]);
+            }
+        }
+    }
+
     private void press(Locator what) {
         presses++;
         what.tap();

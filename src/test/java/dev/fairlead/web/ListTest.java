@@ -253,7 +253,7 @@ class ListTest {
                 assertThat(other.upload("folder.zip", whole)).contains("2 of 2 brought in");
                 assertThat(other.get("/cases/other-1.json/versions").body())
                         .contains("19.9", "See and compare")
-                        .contains("space, left");
+                        .contains("left segment, space");
                 assertThat(other.get("/cases").body()).contains("Closed: 1 case");
                 assertThat(elsewhere.resolve("archive/other-1.json")).exists();
                 assertThat(kept(elsewhere)).isEqualTo(kept(folder)).hasSizeGreaterThan(2);

@@ -57,6 +57,50 @@ class LookTest {
         }
     }
 
+    /** On a desk and on a tablet held across, what a line tells stands beside each other and touches nothing. */
+    @Test
+    void aLineOfTheListIsReadAtAGlance(Browsing browsing) throws Exception {
+        twelve();
+        try (Pages pages = Pages.over(folder);
+                BrowserContext c = browsing.context(new Browser.NewContextOptions().setViewportSize(1440, 900))) {
+            Page page = browsing.open(c, pages, "/cases");
+            page.waitForFunction("() => document.querySelectorAll('.case-card .tally').length === 14");
+            for (int width : new int[] {1440, 1360, 1280, 1180, 1100}) {
+                page.setViewportSize(width, 820);
+                Object faults = page.evaluate("() => [...document.querySelectorAll('.case-card')].flatMap(card => {"
+                        + " const at = s => card.querySelector(s).getBoundingClientRect();"
+                        + " return [at('.case-link').height > 30 && 'name in two lines',"
+                        + "   at('.case-progress').right + 8 > at('.tally').left && 'counts touch the bars',"
+                        + "   at('.case-main').right > at('.case-progress').left && 'name touches the bars',"
+                        + "   at('.tally').right > card.getBoundingClientRect().right && 'counts stand out']"
+                        + "   .filter(Boolean); })");
+                assertThat((List<?>) faults).as("at " + width).isEmpty();
+            }
+        }
+    }
+
+    @Test
+    void noWordOfASmallDrawingIsCutOff(Browsing browsing) throws Exception {
+        try (Pages pages = Pages.withSample(folder);
+                BrowserContext c = browsing.desktop()) {
+            Page page = browsing.open(c, pages, "/cases/sample.json/form/bench");
+            for (String part : List.of("bench", "insertion", "visits")) {
+                page.navigate(pages.at("/cases/sample.json/form/" + part).toString());
+                page.evaluate("() => document.querySelectorAll('details').forEach(d => { d.open = true; })");
+                List<?> words = (List<?>)
+                        page.evaluate(
+                                "() => [...document.querySelectorAll('svg.caliper text')].map(t => {"
+                                        + " const a = t.getBoundingClientRect(), b = t.ownerSVGElement.getBoundingClientRect();"
+                                        + " return [a.left >= b.left && a.right <= b.right && a.bottom <= b.bottom, t.textContent]; })");
+                assertThat(words).hasSizeGreaterThan(5);
+                assertThat(words)
+                        .allSatisfy(w -> assertThat(((List<?>) w).get(0))
+                                .as(part + " " + w)
+                                .isEqualTo(true));
+            }
+        }
+    }
+
     @Test
     void wordsInPicturesAreNeverSmall(Browsing browsing) throws Exception {
         try (Pages pages = Pages.withSample(folder);

@@ -104,7 +104,9 @@ class ShareTest {
     @Test
     void eachDeviceMayDoWhatItsRoleMayUntilItIsSentAway() throws Exception {
         assertThat(server.address().getScheme()).isEqualTo("https");
-        assertThat(send("GET", "/cases", Map.of(), "").statusCode()).isEqualTo(401);
+        HttpResponse<String> stranger = send("GET", "/cases", Map.of(), "");
+        assertThat(stranger.statusCode()).isEqualTo(401);
+        assertThat(stranger.body()).as("the way in").contains("href=\"/pair\"").doesNotContain("k.json");
         assertThat(send("GET", "/pair", Map.of(), "").body()).contains("Pair this device");
         String reader = pair("Hall", "reader");
         String assistant = pair("Chair 2", "assistant");

@@ -41,6 +41,22 @@ class StoreTest {
                 .isEqualTo(Files.getPosixFilePermissions(usual));
     }
 
+    /** An administrator who saves a file of somebody takes it from nobody. */
+    @Test
+    void whoseAFileIsStaysAsItWas() throws IOException {
+        CaseFolder folder = CaseFolder.open(dir);
+        Path file = dir.resolve("theirs.json");
+        Files.writeString(file, "{}\n");
+        try {
+            Files.setOwner(
+                    file, dir.getFileSystem().getUserPrincipalLookupService().lookupPrincipalByName("nobody"));
+        } catch (java.nio.file.FileSystemException | java.nio.file.attribute.UserPrincipalNotFoundException e) {
+            org.junit.jupiter.api.Assumptions.abort("only an administrator can give files away");
+        }
+        folder.save("theirs.json", folder.read("theirs.json").orElseThrow().version(), "{\"id\": 1}\n");
+        assertThat(Files.getOwner(file).getName()).isEqualTo("nobody");
+    }
+
     /** Locks of one machine need not be seen by another over a file share. */
     @Test
     void aFolderThatAnotherMachineServesIsRefusedUntilItsNoteIsOld() throws IOException {

@@ -89,11 +89,11 @@ public final class CaseView {
         int limit = (int)
                 report().findings().all().stream().filter(Finding::onTheLimit).count();
         List<Tally> tallies = new ArrayList<>(List.of(
-                new Tally("stop", "stop", n.stop()),
-                new Tally("caution", "caution", n.caution()),
+                new Tally("stop", n.stop() == 1 ? "stop" : "stops", n.stop()),
+                new Tally("caution", n.caution() == 1 ? "caution" : "cautions", n.caution()),
                 new Tally("caution", "on the limit", limit),
                 new Tally("not-assessed", "not assessed", n.notAssessed()),
-                new Tally("pass", "pass", n.pass() - limit),
+                new Tally("pass", n.pass() - limit == 1 ? "pass" : "passes", n.pass() - limit),
                 new Tally(
                         "does-not-apply",
                         n.doesNotApply() == 1 ? "does not apply" : "do not apply",

@@ -27,44 +27,6 @@ public final class FormWords {
             Map.entry("cobalt-chromium", "Cobalt-chromium"),
             Map.entry("nickel-free-steel", "Nickel-free steel"),
             Map.entry("extra-hard", "Extra-hard"));
-    private static final Map<String, String> KEYS = Map.ofEntries(
-            Map.entry("id", "Pseudonym"),
-            Map.entry("left", "Left"),
-            Map.entry("right", "Right"),
-            Map.entry("fma", "FMA"),
-            Map.entry("headFilm", "Lateral cephalogram"),
-            Map.entry("misfitRms", "Misfit of the preform, mean square"),
-            Map.entry("misfitWorst", "Misfit of the preform, largest"),
-            Map.entry("misfitRmsAfter", "Misfit after folding, mean square"),
-            Map.entry("misfitWorstAfter", "Misfit after folding, largest"),
-            Map.entry("passiveGap", "Gap wire to bracket, passive"),
-            Map.entry("rebends", "Times bent back"),
-            Map.entry("gingivalClearance", "Gap wire to gum"),
-            Map.entry("gapOpened", "Fold opened by"),
-            Map.entry("gauge", "Force on the gauge"),
-            Map.entry("incisorAdvance", "Incisors forward since the start"),
-            Map.entry("frontOffLevel", "Front above or below the slots"),
-            Map.entry("aboveBrackets", "Tube above the bracket slots"),
-            Map.entry("bendRadius", "Inner radius of the tighter bend"),
-            Map.entry("moreOn", "Side to advance more"),
-            Map.entry("pattern", "Sides activated"),
-            Map.entry("start", "Wire goes in on"),
-            Map.entry("percentile", "Percentile of the table"),
-            Map.entry("intervalWeeks", "Weeks between activations"),
-            Map.entry("plannedSize", "Planned diameter"),
-            Map.entry("size", "Diameter of the wire in hand"),
-            Map.entry("section", "Cross-section"),
-            Map.entry("modulus", "Modulus of elasticity"),
-            Map.entry("impression", "Impression on"),
-            Map.entry("cemented", "Holding arch cemented on"),
-            Map.entry("debonded", "Brackets off on"),
-            Map.entry("removed", "Holding arch out on"),
-            Map.entry("secondMolarRecall", "Months between looks at second molars"),
-            Map.entry("recall", "Months between recalls"));
-    /** One key stands for different things: what the field says of itself tells which. */
-    private static final Map<String, String> ABOUT = Map.of(
-            "Height of the fold.", "Fold height",
-            "Smallest inner dimension of the tube.", "Tube, inner height");
     /** What the fields of both sides have in common, by the part of the case. */
     private static final Map<String, String> SIDES = Map.of(
             "bench", "Right and left fold",
@@ -93,10 +55,7 @@ public final class FormWords {
 
     /** The label of a field: the question itself for an answer. */
     public static String label(FieldShape f) {
-        String known = KEYS.get(f.key());
-        return f.kind() == Kind.ANSWER
-                ? f.about().value()
-                : known != null ? known : ABOUT.getOrDefault(f.about().value(), capital(f.label()));
+        return f.kind() == Kind.ANSWER ? f.about().value() : capital(f.label());
     }
 
     /** The heading over fields of both sides. */

@@ -37,14 +37,14 @@ public record CaseLine(
         Optional<Counts> counts,
         List<SpaceCourse> sides) {
     static CaseLine uncounted(String name) {
-        return nameOnly(name, false);
+        return nameOnly(name, false, 0);
     }
 
-    static CaseLine unreadable(String name) {
-        return nameOnly(name, true);
+    static CaseLine unreadable(String name, long changed) {
+        return nameOnly(name, true, changed);
     }
 
-    private static CaseLine nameOnly(String name, boolean counted) {
+    private static CaseLine nameOnly(String name, boolean counted, long changed) {
         return new CaseLine(
                 name,
                 counted,
@@ -53,7 +53,7 @@ public record CaseLine(
                 "",
                 "",
                 Optional.empty(),
-                0,
+                changed,
                 Optional.empty(),
                 List.of());
     }
@@ -143,6 +143,8 @@ public record CaseLine(
                                     l -> -l.counts().map(Counts::stop).orElse(1000))
                             .thenComparingInt(
                                     l -> -l.counts().map(Counts::caution).orElse(0))
+                            .thenComparingInt(
+                                    l -> -l.counts().map(Counts::notAssessed).orElse(0))
                             .thenComparing(byTitle);
                 case "changed" ->
                     Comparator.<CaseLine>comparingLong(l -> -l.changed()).thenComparing(byTitle);

@@ -58,6 +58,8 @@ final class CaseList {
     }
 
     private CaseLine line(String name, String stamp) {
+        long changed =
+                site.editor().folder().saved(name).map(Instant::toEpochMilli).orElse(0L);
         CaseLine line;
         try {
             line = site.editor()
@@ -67,15 +69,11 @@ final class CaseList {
                             site.reports().checked(o),
                             site.reports().checks().catalogue(),
                             site.today().get(),
-                            site.editor()
-                                    .folder()
-                                    .saved(name)
-                                    .map(Instant::toEpochMilli)
-                                    .orElse(0L)))
-                    .orElse(CaseLine.unreadable(name));
+                            changed))
+                    .orElse(CaseLine.unreadable(name, changed));
         } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
             // one bad file takes no other from the list, and least of all the program with it
-            line = CaseLine.unreadable(name);
+            line = CaseLine.unreadable(name, changed);
         }
         kept.put(name, new Kept(stamp, line));
         return line;

@@ -68,20 +68,20 @@ final class CasesController extends Controller {
         boolean more = all.stream().anyMatch(l -> !l.counted());
         Map<String, Object> model =
                 new HashMap<>(Map.of("lines", found, "all", all.size(), "wanted", wanted, "more", more));
+        model.put(
+                "residents",
+                all.stream()
+                        .map(CaseLine::resident)
+                        .filter(r -> !r.isEmpty())
+                        .distinct()
+                        .sorted()
+                        .toList());
         if (partial(ctx)) {
-            site.views().part(ctx, "web/caselist.jte", model);
+            site.views().part(ctx, "web/caselines.jte", model);
         } else {
             model.put("names", all.stream().map(CaseLine::name).toList());
             model.put("passedOver", site.editor().folder().passedOver());
             model.put("stages", Arrays.stream(Stage.values()).map(Stage::word).toList());
-            model.put(
-                    "residents",
-                    all.stream()
-                            .map(CaseLine::resident)
-                            .filter(r -> !r.isEmpty())
-                            .distinct()
-                            .sorted()
-                            .toList());
             model.put("archived", site.editor().folder().archived());
             site.views().page(ctx, "web/cases.jte", "Cases", "cases", model);
         }

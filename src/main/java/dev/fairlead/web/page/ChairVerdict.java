@@ -10,7 +10,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /**
  * Whether the wire may go in, as far as was assessed: what stands against it over all stages up to this one, and what
@@ -68,12 +67,10 @@ public record ChairVerdict(
                         "caution", "With care: " + String.join(", ", care), stops, cautions, open, waits, waived);
     }
 
-    /** The faults that decide, in one line. */
+    /** The faults that decide, in one line: no caution stands among stops, whose number the headline tells. */
     public String faults() {
-        return Stream.concat(stops.stream(), cautions.stream())
-                .map(Finding::title)
-                .limit(3)
-                .collect(Collectors.joining("; "));
+        return (stops.isEmpty() ? cautions : stops)
+                .stream().map(Finding::title).limit(3).collect(Collectors.joining("; "));
     }
 
     private static List<Finding> which(List<Finding> all, Predicate<Finding> which) {

@@ -77,8 +77,9 @@ public record Checklist(String part, List<Question> questions) {
      * @param step what the hands do then
      */
     public record Question(FieldView field, String side, String step) {
+        /** The question itself, or what is measured in as few words as it has on the form. */
         public String text() {
-            return field.shape().about().value();
+            return field.label();
         }
 
         public boolean answered() {

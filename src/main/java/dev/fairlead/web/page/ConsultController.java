@@ -1,5 +1,6 @@
 package dev.fairlead.web.page;
 
+import dev.fairlead.findings.Words;
 import dev.fairlead.intake.write.FirstFacts;
 import dev.fairlead.web.edit.Opened;
 import dev.fairlead.web.form.Block;
@@ -52,7 +53,7 @@ public final class ConsultController extends Controller {
         return new FieldView(
                 f.pointer(),
                 f.shape(),
-                FormWords.capital(FactWords.words(f.pointer())),
+                FormWords.capital(Words.of(f.pointer())),
                 f.value(),
                 f.state(),
                 f.note(),

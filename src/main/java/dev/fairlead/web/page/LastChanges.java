@@ -1,5 +1,6 @@
 package dev.fairlead.web.page;
 
+import dev.fairlead.findings.Words;
 import dev.fairlead.report.html.LoggedChange;
 import dev.fairlead.web.store.ChangeLog;
 import java.util.List;
@@ -22,7 +23,7 @@ public final class LastChanges {
     }
 
     private static LoggedChange told(ChangeLog.Entry e) {
-        String what = e.field().isEmpty() ? "" : FactWords.words(e.field());
+        String what = e.field().isEmpty() ? "" : Words.of(e.field());
         return new LoggedChange(
                 e.when().replace('T', ' '),
                 e.who(),

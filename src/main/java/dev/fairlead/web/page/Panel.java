@@ -6,6 +6,7 @@ import dev.fairlead.findings.Missing;
 import dev.fairlead.findings.RepeatAdvice;
 import dev.fairlead.findings.Report;
 import dev.fairlead.findings.Weight;
+import dev.fairlead.findings.Words;
 import dev.fairlead.intake.text.Problem;
 import dev.fairlead.measure.working.Working;
 import dev.fairlead.rules.verdict.Status;
@@ -155,7 +156,7 @@ public record Panel(
     public List<Missing> rests(Finding f) {
         return uses.by(f.id()).stream()
                 .filter(p -> f.missing().stream().noneMatch(m -> m.pointer().equals(p)))
-                .map(p -> new Missing(p, FactWords.words(p)))
+                .map(p -> new Missing(p, Words.of(p)))
                 .toList();
     }
 

@@ -23,6 +23,11 @@ public final class Views {
         this.shared = shared;
     }
 
+    /** True when devices of the network are answered. */
+    public boolean shared() {
+        return shared;
+    }
+
     /** Hash of styles and scripts. */
     String assets() {
         return assets;

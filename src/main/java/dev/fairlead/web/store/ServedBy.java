@@ -92,7 +92,8 @@ public final class ServedBy implements AutoCloseable {
         try {
             name = InetAddress.getLocalHost().getHostName();
         } catch (UnknownHostException e) {
-            name = "nameless";
+            // a name that no network knows is a name still: the message begins with it
+            name = String.valueOf(e.getMessage()).replaceAll("[:\\s].*", "");
         }
         try {
             int cards = NetworkInterface.networkInterfaces()

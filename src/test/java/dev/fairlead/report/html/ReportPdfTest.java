@@ -62,6 +62,9 @@ class ReportPdfTest {
             assertThat(pages).as(id).hasSizeBetween(5, 40);
             for (int page = 1; page <= pages.size(); page++) {
                 assertThat(pages.get(page - 1)).contains("case " + id, page + " / " + pages.size());
+                assertThat(pages.get(page - 1).split("\\s+"))
+                        .as("words on page " + page + " of " + id)
+                        .hasSizeGreaterThan(50);
             }
             assertThat(pages.get(0)).contains("Key numbers", "What decides", "not permission");
             assertThat(pages.get(1))
