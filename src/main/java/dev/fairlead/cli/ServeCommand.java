@@ -5,6 +5,7 @@ import dev.fairlead.web.ServerSettings;
 import dev.fairlead.web.WebServer;
 import dev.fairlead.web.access.ShareCertificate;
 import dev.fairlead.web.page.Checks;
+import dev.fairlead.web.store.StoreException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.net.CookieHandler;
@@ -160,6 +161,8 @@ final class ServeCommand implements Callable<Integer> {
         try {
             return WebServer.start(new ServerSettings(
                     folder, port, checks, Optional.of(new Printing()), LocalDate::now, secrets(), shared()));
+        } catch (StoreException e) {
+            throw new Main.Stop(ExitCode.USAGE, e.getMessage() + ". " + e.mend());
         } catch (RuntimeException e) {
             for (Throwable cause = e; cause != null; cause = cause.getCause()) {
                 if (cause instanceof java.net.BindException) {

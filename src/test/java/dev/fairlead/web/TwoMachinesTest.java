@@ -80,8 +80,11 @@ class TwoMachinesTest {
                 assertThat(second.waitFor(60, TimeUnit.SECONDS)).isTrue();
                 assertThat(answer.lines().toList().toString())
                         .contains("being served by another machine, north-room")
-                        .contains("Stop the other server");
-                assertThat(second.exitValue()).isEqualTo(1);
+                        .contains("Stop the other server")
+                        .doesNotContain("\tat ");
+                assertThat(second.exitValue())
+                        .as("wrong use, no fault of the program")
+                        .isEqualTo(2);
             } finally {
                 second.destroyForcibly();
             }
