@@ -5,7 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -33,6 +37,27 @@ class LeftoversTest {
         assertThat(cases.names()).containsExactly("a.yaml");
         assertThat(cases.passedOver()).hasSize(2).noneMatch(n -> n.indexOf('\u001b') >= 0);
         assertThat(cases.passedOver().toString()).contains("c.json", ".yaml");
+    }
+
+    @Test
+    void aClockThatWasSetBackLosesNoVersion() throws IOException {
+        CaseFolder cases = CaseFolder.open(folder);
+        Stored first = cases.create("a.yaml", "one");
+        Stored second = cases.save("a.yaml", first.version(), "two");
+        try (ServedBy served = cases.serve();
+                Stream<Path> all = Files.walk(folder)) {
+            // all that was written until now was written two days from now
+            for (Path p : all.toList()) {
+                Files.setLastModifiedTime(p, FileTime.from(Instant.now().plus(Duration.ofDays(2))));
+            }
+            served.touch();
+            Stored third = cases.save("a.yaml", second.version(), "three");
+            Stored undone = cases.undo("a.yaml", third.version()).orElseThrow();
+            assertThat(undone.text()).isEqualTo("two");
+            assertThat(cases.undo("a.yaml", undone.version()).orElseThrow().text())
+                    .isEqualTo("one");
+        }
+        cases.serve().close();
     }
 
     @Test
