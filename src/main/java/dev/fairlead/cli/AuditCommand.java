@@ -100,7 +100,7 @@ final class AuditCommand implements Callable<Integer> {
     @Option(
             names = "--recode",
             description =
-                    "For sharing: new codes for cases, residents and sites, days shifted alike, counts under 5 left out. Goes with --format json or csv.")
+                    "For sharing: new codes for cases, residents and sites, days shifted alike, counts under 5 left out. Goes with --format json, csv, ndjson or parquet.")
     private boolean recode;
 
     @Option(

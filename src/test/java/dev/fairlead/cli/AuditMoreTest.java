@@ -200,7 +200,37 @@ class AuditMoreTest {
         List<String> small = new ArrayList<>();
         counts("", summary, small);
         assertThat(small).isEmpty();
-        assertThat(run("audit", cases, "--recode").code()).isEqualTo(2);
+        for (String form : List.of("text", "html", "xlsx")) {
+            assertThat(run("audit", cases, "--recode", "--format", form, "-o", folder.resolve("shared." + form))
+                            .code())
+                    .as(form)
+                    .isEqualTo(2);
+        }
+    }
+
+    @Test
+    void sharedLinesNameNobodyAndNoDayEither() throws IOException {
+        List<String> open = run("audit", cases, "--without-forces", "--format", "ndjson")
+                .out()
+                .lines()
+                .toList();
+        List<String> shared = run("audit", cases, "--without-forces", "--recode", "--format", "ndjson")
+                .out()
+                .lines()
+                .toList();
+        assertThat(shared).hasSameSizeAs(open);
+        for (int i = 0; i < shared.size(); i++) {
+            JsonNode was = JSON.readTree(open.get(i));
+            JsonNode made = JSON.readTree(shared.get(i));
+            for (String told : List.of("case", "resident", "site", "day", "recorded", "hash", "source")) {
+                String before = was.path(told).asText();
+                if (!before.isEmpty()) {
+                    assertThat(shared.get(i)).as(told).doesNotContain("\"" + before + "\"");
+                }
+            }
+            assertThat(made.path("pass")).isEqualTo(was.path("pass"));
+            assertThat(made.path("stop")).isEqualTo(was.path("stop"));
+        }
     }
 
     private static void counts(String at, JsonNode node, List<String> small) {

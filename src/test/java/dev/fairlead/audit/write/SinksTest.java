@@ -142,12 +142,17 @@ class SinksTest {
     @Test
     void theSameAuditGivesTheSameBytes() throws Exception {
         ByteArrayOutputStream first = new ByteArrayOutputStream();
+        ByteArrayOutputStream firstParquet = new ByteArrayOutputStream();
         write(new XlsxSink(CATALOGUE, first, "0.1.0"));
+        write(new ParquetSink(CATALOGUE, firstParquet, "0.1.0", 100));
         // times in archives go by two seconds
         Thread.sleep(2_100);
         ByteArrayOutputStream second = new ByteArrayOutputStream();
         write(new XlsxSink(CATALOGUE, second, "0.1.0"));
         assertThat(second.toByteArray()).isEqualTo(first.toByteArray());
+        ByteArrayOutputStream secondParquet = new ByteArrayOutputStream();
+        write(new ParquetSink(CATALOGUE, secondParquet, "0.1.0", 100));
+        assertThat(secondParquet.toByteArray()).isEqualTo(firstParquet.toByteArray());
     }
 
     /**
