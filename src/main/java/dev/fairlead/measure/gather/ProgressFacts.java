@@ -76,17 +76,16 @@ final class ProgressFacts {
         Measured leftLeads = left.minus(right);
         Measured apart = leftLeads.abs();
         Measured otherLeads = otherSideLeads(c.plan().moreOn(), leftLeads);
-        List<Measured> anySize = LeadForAnyWire.of(c, leftLeads);
+        List<Measured> leads = LeadBounds.of(c, leftLeads);
         out.add(ProgressBuilder.builder()
                 .place(VISITS)
                 .sidesApart(apart)
-                .sidesApartSoFar(Bounds.or(apart, LeadForAnyWire.leastApart(anySize)))
+                .sidesApartSoFar(Bounds.or(apart, LeadBounds.leastApart(leads)))
                 .sidedPlan(Answers.sided(c.plan()))
                 .otherSideLeads(otherLeads)
                 .otherSideLeadsSoFar(Bounds.or(
                         otherLeads,
-                        LeadForAnyWire.least(
-                                anySize, lead -> otherSideLeads(c.plan().moreOn(), lead))))
+                        LeadBounds.least(leads, lead -> otherSideLeads(c.plan().moreOn(), lead))))
                 .sinceRecheck(s.activations().sinceRecheck())
                 .recheckTold(s.activations().recheckTold())
                 .monthsWithoutRootDecision(s.activations().monthsWithoutRootDecision(s.day()))

@@ -5,11 +5,14 @@ import dev.fairlead.model.Answer;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Choices.Sides;
 import dev.fairlead.model.Fact;
+import dev.fairlead.model.Field;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Pointers;
 import dev.fairlead.model.Side;
 import dev.fairlead.model.Unit;
 import dev.fairlead.model.Visit;
+import dev.fairlead.model.VisitSide;
+import dev.fairlead.model.shape.RecordShape;
 import java.time.LocalDate;
 import java.util.List;
 
@@ -69,13 +72,42 @@ public final class Activations {
 
     /** How far the openings of the visits before {@code to} carry the front forward on one side, mm. */
     Measured forward(Side side, int to) {
-        Measured gap = gap(side, 0, to);
+        return forward(side, gap(side, 0, to));
+    }
+
+    private Measured forward(Side side, Measured gap) {
         return gap.known() && gap.value() == 0 ? ZERO : WireMeasures.forward(c, side, gap);
     }
 
     /** How far all openings so far carry the front forward on one side, mm. */
     public Measured forward(Side side) {
         return none() ? NO_VISITS : forward(side, c.visits().size());
+    }
+
+    /** The same as if every opening that nobody wrote down had done nothing, mm. */
+    public Measured forwardAtLeast(Side side) {
+        return none() ? NO_VISITS : forward(side, gapWithin(side, false));
+    }
+
+    /** The same as if every opening that nobody wrote down had been as wide as one can be written, mm. */
+    public Measured forwardAtMost(Side side) {
+        return none() ? NO_VISITS : forward(side, gapWithin(side, true));
+    }
+
+    private Measured gapWithin(Side side, boolean most) {
+        Field range = RecordShape.of(VisitSide.class).field("gapOpened").about();
+        Measured sum = ZERO;
+        for (Visit v : c.visits()) {
+            Answer on = on(v, side);
+            Measured opened = v.side(side).gapOpened();
+            if (!on.no() && !(on.applies() && opened.applies())) {
+                return Measured.notApplicable();
+            }
+            if (on.yes() || most && !on.no()) {
+                sum = sum.plus(opened.known() ? opened : Measured.exact(most ? range.high() : range.low(), Unit.MM));
+            }
+        }
+        return sum;
     }
 
     /**

@@ -85,6 +85,25 @@ class ActivationsTest {
     }
 
     @Test
+    void anOpeningThatNobodyWroteDownLiesBetweenNothingAndTheWidest() {
+        Activations told = of(visits(2));
+        assertThat(told.forwardAtLeast(Side.LEFT)).isEqualTo(told.forward(Side.LEFT));
+        assertThat(told.forwardAtMost(Side.LEFT)).isEqualTo(told.forward(Side.LEFT));
+        Activations gap = of(visits(2).without("/visits/1/left/gapOpened"));
+        assertThat(gap.forwardAtLeast(Side.LEFT))
+                .isEqualTo(of(visits(2).set("/visits/1/activated", "right")).forward(Side.LEFT));
+        assertThat(gap.forwardAtMost(Side.LEFT).value())
+                .isEqualTo(of(visits(2).set("/visits/1/left/gapOpened", 6))
+                        .forward(Side.LEFT)
+                        .value());
+        Activations which = of(visits(2).without("/visits/1/activated"));
+        assertThat(which.forwardAtLeast(Side.LEFT)).isEqualTo(gap.forwardAtLeast(Side.LEFT));
+        assertThat(which.forwardAtMost(Side.LEFT)).isEqualTo(told.forward(Side.LEFT));
+        Activations right = of(visits(2).set("/visits/1/activated", "right").without("/visits/1/left/gapOpened"));
+        assertThat(right.forwardAtMost(Side.LEFT)).isEqualTo(right.forward(Side.LEFT));
+    }
+
+    @Test
     void advanceCountsFromTheLastRecheck() {
         assertThat(of(visits(3)).sinceRecheck().value())
                 .as("1.2 now, 0.6 when checked again")
