@@ -3,7 +3,6 @@ package dev.fairlead.model;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.function.Function;
 
 /** A fact that is not a quantity (a date, a choice, a short text): known, unknown, or not applicable. */
 public final class Fact<T> implements CaseValue {
@@ -26,11 +25,6 @@ public final class Fact<T> implements CaseValue {
     /** An unknown fact; {@code pointer} says where in the case it would stand. */
     public static <T> Fact<T> unknown(String pointer) {
         return new Fact<>(null, List.of(pointer), true);
-    }
-
-    /** An unknown derived fact; {@code pointers} are the facts that would make it known. */
-    public static <T> Fact<T> unknown(List<String> pointers) {
-        return new Fact<>(null, List.copyOf(pointers), true);
     }
 
     @SuppressWarnings("unchecked")
@@ -73,11 +67,6 @@ public final class Fact<T> implements CaseValue {
             throw new IllegalStateException("not known: " + missing);
         }
         return value;
-    }
-
-    /** The same state with another value. */
-    public <R> Fact<R> map(Function<? super T, ? extends R> function) {
-        return value != null ? of(function.apply(value)) : applies ? unknown(missing) : notApplicable();
     }
 
     @Override

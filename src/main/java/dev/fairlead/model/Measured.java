@@ -301,12 +301,14 @@ public final class Measured implements CaseValue {
             double sd = args[i].sd();
             if (sd > 0) {
                 double at = x[i];
-                x[i] = at + sd;
+                // with an error as large as itself a length would be tried at nought and below, where it has no meaning
+                double step = at > 0 && at <= sd ? at / 2 : sd;
+                x[i] = at + step;
                 double up = f.applyAsDouble(x);
-                x[i] = at - sd;
+                x[i] = at - step;
                 double down = f.applyAsDouble(x);
                 x[i] = at;
-                result = merge(result.value, unit, 1, result, (up - down) / (2 * sd), args[i]);
+                result = merge(result.value, unit, 1, result, (up - down) / (2 * step), args[i]);
             }
         }
         return result;

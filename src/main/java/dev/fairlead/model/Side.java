@@ -4,8 +4,4 @@ package dev.fairlead.model;
 public enum Side implements Choice {
     LEFT,
     RIGHT;
-
-    public Side other() {
-        return this == LEFT ? RIGHT : LEFT;
-    }
 }

@@ -249,7 +249,7 @@ class CommandsTest {
                     java.nio.file.StandardOpenOption.APPEND);
         }
         assertThat(CasesTest.run("check", file.toString()).out())
-                .contains("LAST CHANGES", "2026-07-20 09:20:00, resident ab: bite, overjet, 20 → 21", "09:18:00")
+                .contains("LAST CHANGES", "2026-07-20 09:20:00, resident ab: overjet, bite, 20 → 21", "09:18:00")
                 .doesNotContain("09:17:00");
         assertThat(CasesTest.run("check", "--brief", file.toString()).out()).doesNotContain("LAST CHANGES");
         Path pdf = folder.resolve("heron.pdf");

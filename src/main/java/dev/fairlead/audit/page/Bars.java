@@ -30,13 +30,6 @@ public final class Bars {
         return open(WIDE, HIGH) + line + "</svg>";
     }
 
-    /** A share of {@code most} as a plain bar. */
-    public static String bar(long value, long most) {
-        return open(WIDE, HIGH) + "<rect class=\"f-wash\" x=\"0\" y=\"2\" width=\"" + num(WIDE)
-                + "\" height=\"10\" rx=\"2\" fill=\"#e2eef0\"/><rect class=\"f-accent\" x=\"0\" y=\"2\" width=\""
-                + num(WIDE * value / Math.max(1, most)) + "\" height=\"10\" rx=\"2\" fill=\"#0b5568\"/></svg>";
-    }
-
     /** The cases of a stage by how they stand, as parts of one bar. */
     public static String stage(StageCount c, long most) {
         long[] parts = {c.stop(), c.caution(), c.waiting(), c.clear()};

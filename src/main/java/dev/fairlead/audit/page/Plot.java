@@ -51,14 +51,6 @@ final class Plot {
         svg.turned(Ink.SOFT, SIZE, Anchor.middle, 13, (TOP + HEIGHT - BOTTOM) / 2, -90, yMeans);
     }
 
-    /** Numbers of the lower axis. */
-    void numbersBelow() {
-        for (double v : ticks(xMost, 8)) {
-            svg.line(Ink.RULE, 1, x(v), HEIGHT - BOTTOM, x(v), HEIGHT - BOTTOM + 4);
-            below(v, v == Math.rint(v) ? Long.toString((long) v) : Svg.num(v));
-        }
-    }
-
     /** A word under the lower axis. */
     void below(double x, String word) {
         svg.text(Ink.SOFT, SIZE, Anchor.middle, x(x), HEIGHT - BOTTOM + 18, word);
@@ -72,11 +64,6 @@ final class Plot {
                 x(x),
                 y(y),
                 standsOut ? 5.5 : 4);
-    }
-
-    void label(double x, double y, String text) {
-        boolean right = x(x) < WIDTH - 90;
-        svg.bold(Ink.CAUTION, SIZE, right ? Anchor.start : Anchor.end, x(x) + (right ? 9 : -9), y(y) + 4, text);
     }
 
     /** Round numbers from 0 on, about so many. */

@@ -42,10 +42,6 @@ public record Deviations(
             squares += d * d;
         }
 
-        public int n() {
-            return n;
-        }
-
         public Deviations deviations() {
             if (n < 2) {
                 double nothing = Double.NaN;

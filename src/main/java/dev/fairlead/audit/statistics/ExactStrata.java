@@ -129,13 +129,4 @@ public final class ExactStrata {
         }
         return tail[low];
     }
-
-    /** The least count whose chance is at or below {@code t}; above every possible count where none is. */
-    public int least(double t) {
-        int k = 0;
-        while (k < tail.length - 1 && tail[k] > t) {
-            k++;
-        }
-        return first + k;
-    }
 }

@@ -108,10 +108,6 @@ public final class Group {
         return Arrays.stream(cases).sum();
     }
 
-    public int cases(int stage) {
-        return cases[stage];
-    }
-
     /** Cases with an open stop. */
     public int withStop() {
         return Arrays.stream(withStop).sum();

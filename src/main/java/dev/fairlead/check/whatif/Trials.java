@@ -76,11 +76,6 @@ final class Trials {
         this.count = 0;
     }
 
-    /** The case as it stands. */
-    Tried now() {
-        return now;
-    }
-
     int count() {
         return count;
     }

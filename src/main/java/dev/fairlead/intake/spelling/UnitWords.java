@@ -4,9 +4,7 @@ import dev.fairlead.model.Unit;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
-import java.util.TreeSet;
 
 /** The spellings of units that a person may write behind a number, and their exact conversion. */
 public final class UnitWords {
@@ -60,11 +58,6 @@ public final class UnitWords {
                         .map(Map.Entry::getValue)
                         .findFirst()
                         .orElse(null);
-    }
-
-    /** All spellings. */
-    public static List<String> all() {
-        return List.copyOf(new TreeSet<>(WORDS.keySet()));
     }
 
     /** The value in {@code target}, or null when the two measure different things. */

@@ -4,7 +4,6 @@ import dev.fairlead.measure.archform.ArchCurve;
 import dev.fairlead.measure.archform.ArchFit;
 import dev.fairlead.measure.archform.ArchPlaces;
 import dev.fairlead.measure.archform.ArchShape;
-import dev.fairlead.measure.archform.LeastReshaping;
 import dev.fairlead.measure.archform.Point;
 import dev.fairlead.measure.archform.Reshaping;
 import dev.fairlead.measure.archform.SixthDegreeArch;
@@ -57,21 +56,6 @@ public record ArchResult(
         public Drawn {
             fits = List.copyOf(fits);
             sides = List.copyOf(sides);
-        }
-
-        /** Points of the curve at equal distances along it, from right to left, mm. */
-        public List<Point> points(int count) {
-            return curve.points(count);
-        }
-
-        /** Point of the curve at a tooth's place. */
-        public Point at(ArchPlaces.Place place) {
-            return curve.atArcLength(place.fromMidline());
-        }
-
-        /** The least change of the wire that brings it within these limits, mm. */
-        public Optional<LeastReshaping> least(double rmsLimit, double worstLimit) {
-            return wire.map(w -> LeastReshaping.of(curve, w.curve(), places, rmsLimit, worstLimit));
         }
     }
 

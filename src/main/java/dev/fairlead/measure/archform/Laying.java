@@ -91,11 +91,6 @@ public final class Laying {
         return settled;
     }
 
-    /** How far the wire is slid forward from its own place, mm. */
-    public double forward() {
-        return forward;
-    }
-
     public Misfit misfit() {
         double squares = 0;
         double all = 0;

@@ -77,10 +77,6 @@ public final class SplineArch implements ArchCurve {
         return "cubic spline";
     }
 
-    public List<Point> knots() {
-        return knots;
-    }
-
     @Override
     public Point at(double u) {
         return new Point(x.value(u), y.value(u));

@@ -43,10 +43,6 @@ public final class Page {
         return one;
     }
 
-    public boolean paper() {
-        return paper;
-    }
-
     /** More than one case was asked for, so there is a list of contents. */
     public boolean several() {
         return cases.size() + refused.size() > 1;

@@ -1,5 +1,6 @@
 package dev.fairlead.report.wire;
 
+import dev.fairlead.findings.Missing;
 import dev.fairlead.findings.Numbers;
 import dev.fairlead.findings.Report;
 import dev.fairlead.measure.wire.WireForces;
@@ -14,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.OptionalInt;
+import java.util.function.Function;
 
 /**
  * All numbers of one case's wire.
@@ -23,6 +25,7 @@ import java.util.OptionalInt;
  * @param cannot what the beam model cannot know
  * @param sources bibliography of the keys used, in order of their first use
  * @param caution the usual one
+ * @param told what is missing at a pointer, told apart from what is there and contradicts other facts
  */
 public record WireReport(
         String id,
@@ -30,7 +33,8 @@ public record WireReport(
         List<Section> sections,
         List<String> cannot,
         Map<String, Source> sources,
-        String caution) {
+        String caution,
+        Function<String, Missing> told) {
     /** The threshold whose stress is marked beside the proof strength. */
     private static final String STRESS = "no-permanent-set.stress";
 
@@ -59,7 +63,13 @@ public record WireReport(
                 List.copyOf(sections),
                 WireForces.LIMITS,
                 cited(sections, catalogue.sources()),
-                Report.CAUTION);
+                Report.CAUTION,
+                Missing.in(c));
+    }
+
+    /** What the lines of a section wait for. */
+    public List<Missing> waits(Section section) {
+        return section.missing().stream().map(told).toList();
     }
 
     private static String basis(Case c, WireForces f, OptionalInt visit) {

@@ -19,7 +19,7 @@ public final class WireText {
         List<String> keys = new ArrayList<>(r.sources().keySet());
         for (Section s : r.sections()) {
             out.append('\n');
-            section(s, keys, out);
+            section(s, r.waits(s), keys, out);
         }
         out.append("\nWHAT THE MODEL CANNOT KNOW\n");
         r.cannot().forEach(c -> out.append(Wrap.hanging("  ", c)));
@@ -31,7 +31,7 @@ public final class WireText {
         return out.append('\n').append(Wrap.hanging("", r.caution())).toString();
     }
 
-    private static void section(Section s, List<String> keys, StringBuilder out) {
+    private static void section(Section s, List<Missing> waits, List<String> keys, StringBuilder out) {
         int columns = s.lines().stream().mapToInt(l -> l.cells().size()).max().orElse(1);
         columns = Math.max(columns, s.head().size());
         int wide = columns <= 2 ? WIDE : columns == 3 ? WIDE - 1 : columns == 4 ? NARROW : NARROW - 1;
@@ -45,13 +45,10 @@ public final class WireText {
             line(l, keys, label, wide, out);
         }
         s.notes().forEach(n -> out.append(Wrap.hanging("  ", n)));
-        if (!s.missing().isEmpty()) {
+        if (!waits.isEmpty()) {
             out.append(Wrap.hanging(
-                    "  missing  ",
-                    s.missing().stream()
-                            .map(Missing::of)
-                            .map(m -> m.words() + " " + m.pointer())
-                            .collect(Collectors.joining("; "))));
+                    "  " + Missing.heading(waits).toLowerCase(Locale.ROOT) + "  ",
+                    waits.stream().map(m -> m.words() + " " + m.pointer()).collect(Collectors.joining("; "))));
         }
     }
 

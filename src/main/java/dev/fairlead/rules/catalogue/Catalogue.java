@@ -39,11 +39,6 @@ public final class Catalogue {
         return List.copyOf(byId.values());
     }
 
-    /** The identifiers of all criteria, in the same order. */
-    public List<String> ids() {
-        return List.copyOf(byId.keySet());
-    }
-
     public List<Criterion> criteria(Stage stage) {
         return byId.values().stream().filter(c -> c.stage() == stage).toList();
     }

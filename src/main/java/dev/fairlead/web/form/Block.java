@@ -4,8 +4,6 @@ import java.util.List;
 
 /** A part of a section's page. */
 public sealed interface Block {
-    /** A heading; empty when the section's own says enough. */
-    String title();
 
     /** Single fields below each other. */
     record Fields(String title, List<FieldView> fields) implements Block {}

@@ -16,7 +16,7 @@ public record FormSection(String key, String title, String lead, List<String> ro
                     "child",
                     "Child and case",
                     "Who is planned for, without anything that tells who it is, and how far care has come.",
-                    List.of("/id", "/stage", "/date", "/resident", "/site", "/child", "/consent")),
+                    List.of("/id", "/stage", "/date", "/resident", "/site", "/child", "/consent", "/notPersons")),
             new FormSection(
                     "teeth",
                     "Teeth",

@@ -83,7 +83,7 @@ public final class PrintController extends Controller {
             throw new PageError(
                     409,
                     "There is no bench sheet yet, for nothing of the wire can be drawn",
-                    "Fill in what is missing: "
+                    Missing.heading(lacks) + ": "
                             + String.join(
                                     ", ", lacks.stream().map(Missing::words).toList()) + ".");
         }

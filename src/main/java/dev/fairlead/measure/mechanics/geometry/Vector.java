@@ -8,10 +8,6 @@ public record Vector(double x, double y, double z) {
         return new Vector(x + o.x, y + o.y, z + o.z);
     }
 
-    public Vector times(double f) {
-        return new Vector(x * f, y * f, z * f);
-    }
-
     public Vector cross(Vector o) {
         return new Vector(y * o.z - z * o.y, z * o.x - x * o.z, x * o.y - y * o.x);
     }

@@ -1,0 +1,62 @@
+package dev.fairlead;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.domain.JavaMethod;
+import com.tngtech.archunit.core.domain.JavaModifier;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+
+/** Nothing stands in the program that nobody calls: neither the program itself nor a test. */
+class UnusedTest {
+    private static final JavaClasses PROGRAM = new ClassFileImporter().importPackages("dev.fairlead");
+
+    @Test
+    void everyMethodIsCalled() {
+        List<String> unused = PROGRAM.stream()
+                .filter(UnusedTest::written)
+                .flatMap(c -> c.getMethods().stream())
+                .filter(m -> !m.getModifiers().contains(JavaModifier.SYNTHETIC)
+                        && !m.getModifiers().contains(JavaModifier.BRIDGE)
+                        && m.getAccessesToSelf().stream()
+                                .allMatch(a -> a.getOrigin().equals(m))
+                        && m.getReferencesToSelf().isEmpty()
+                        && !inherited(m)
+                        && !accessor(m)
+                        && m.getAnnotations().isEmpty())
+                .map(JavaMethod::getFullName)
+                .sorted()
+                .toList();
+        assertThat(unused).isEmpty();
+    }
+
+    /** By hand, and no test. */
+    private static boolean written(JavaClass c) {
+        return c.getSource().isPresent()
+                && c.getSource().get().getUri().toString().contains("/classes/dev/")
+                && !c.getPackageName().startsWith("dev.fairlead.rulebase")
+                && !c.getPackageName().startsWith("dev.fairlead.templates")
+                && !c.getName().matches("dev.fairlead.facts.\\w+Builder(\\$.*)?");
+    }
+
+    private static boolean accessor(JavaMethod m) {
+        return m.getOwner().isRecord() && m.getRawParameterTypes().isEmpty()
+                || m.getOwner().isEnum() && Set.of("values", "valueOf").contains(m.getName())
+                || m.getName().equals("main");
+    }
+
+    private static boolean inherited(JavaMethod m) {
+        Set<JavaClass> above = m.getOwner().getAllRawSuperclasses().stream().collect(Collectors.toSet());
+        above.addAll(m.getOwner().getAllRawInterfaces());
+        return above.stream()
+                .anyMatch(c -> c.getMethods().stream()
+                        .anyMatch(o -> o.getName().equals(m.getName())
+                                && o.getRawParameterTypes().size()
+                                        == m.getRawParameterTypes().size()));
+    }
+}
