@@ -70,7 +70,7 @@ public final class StandOffPicture {
         axes(svg);
         List<At> high = line(mine, StandOffCurve.Point::high);
         List<At> outline = new ArrayList<>(line(mine, StandOffCurve.Point::low));
-        svg.area(Ink.WASH, 0.9, ring(outline, high));
+        svg.area(Ink.WASH, 0.9, ring(edge(mine, StandOffCurve.Point::low), edge(mine, StandOffCurve.Point::high)));
         svg.area(
                 Ink.PASS,
                 0.18,
@@ -127,6 +127,15 @@ public final class StandOffPicture {
         List<At> all = new ArrayList<>(there);
         all.addAll(reversed);
         return all;
+    }
+
+    /** An edge of the band, which goes on along the top of the picture where it leaves it. */
+    private static List<At> edge(StandOffCurve k, java.util.function.ToDoubleFunction<StandOffCurve.Point> what) {
+        List<At> points = new ArrayList<>();
+        for (double s = 0; s <= Math.min(LARGEST, k.searchedTo()) + 1e-9; s += STEP / 5) {
+            points.add(new At(x(s), y(Math.min(HIGHEST, what.applyAsDouble(k.at(s))))));
+        }
+        return points;
     }
 
     /** As far as the picture reaches; where a line leaves it at the top, to its edge. */

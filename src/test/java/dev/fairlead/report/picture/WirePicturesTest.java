@@ -116,6 +116,8 @@ class WirePicturesTest {
                 .orElseThrow();
         // the scale runs from 0 at 214 to 600 gf at 22: 140 gf lie at 214 - 192 x 140 / 600
         assertThat(p.svg()).contains("48,169.2 360,169.2 360,137.2 48,137.2").contains("customary 140 to 240 gf");
+        // the band leaves at the top and goes on along it to the right edge, where the most is still beyond
+        assertThat(p.svg()).contains("360,22 ");
         // 1 mm of 3 mm, from 48 to 360
         assertThat(p.svg()).containsPattern("<circle cx=\"152\"");
         assertThat(p.svg()).contains("0.016 in", "0.018 in", "0.020 in");
