@@ -19,6 +19,14 @@ public sealed interface ArchCurve
     /** Derivative of the point by the parameter, mm; may vanish at the ends. */
     Point derivative(double u);
 
+    /**
+     * Length of the derivative, mm. Lengths ask for nothing else: a curve that has it at hand spares them the two
+     * numbers.
+     */
+    default double speed(double u) {
+        return derivative(u).length();
+    }
+
     /** Same kind of curve between posterior ends this far apart and this deep, mm. */
     ArchCurve reshaped(double width, double depth);
 

@@ -47,7 +47,7 @@ public final class Laying {
             py[i] = p.y();
             foot[i] = p.x();
             // trapezoid rule over the length of the arch
-            weight[i] = arch.derivative(u).length() * (i == 0 || i == SAMPLES - 1 ? 0.5 : 1);
+            weight[i] = arch.speed(u) * (i == 0 || i == SAMPLES - 1 ? 0.5 : 1);
         }
         double depth = wire.depth();
         forward = arch.at(arch.midline()).y() - depth;

@@ -97,6 +97,12 @@ public record SixthDegreeArch(double width, double a, double b) implements ArchC
     }
 
     @Override
+    public double speed(double u) {
+        double slope = slope(u * width / 2);
+        return width / 2 * Math.sqrt(1 + slope * slope);
+    }
+
+    @Override
     public SixthDegreeArch reshaped(double newWidth, double newDepth) {
         return ofShare(newWidth, newDepth, share());
     }
