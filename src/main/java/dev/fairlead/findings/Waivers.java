@@ -118,13 +118,14 @@ final class Waivers {
         }
     }
 
-    private static boolean substance(String reason, Criterion c) {
+    private boolean substance(String reason, Criterion c) {
+        Template template = new Template(c, catalogue);
         String letters = bare(reason);
         return reason.strip().length() >= SUBSTANCE
                 && reason.strip().length() <= MOST
                 && letters.chars().distinct().count() >= 5
                 && !letters.equals(bare(c.title()))
-                && !letters.equals(bare(c.asks()))
+                && !letters.equals(bare(template.general(c.asks())))
                 && !letters.equals(bare(c.id()));
     }
 

@@ -84,6 +84,39 @@ class NumbersTest {
                 .isEqualTo("0.54 mm");
     }
 
+    @ParameterizedTest
+    @CsvSource({
+        "0, 0 %",
+        "0.0001, under 1 %",
+        "0.0099, under 1 %",
+        "0.01, 1 %",
+        "0.014, 1 %",
+        "0.5, 50 %",
+        "0.986, 99 %",
+        "0.99, 99 %",
+        "0.9901, over 99 %",
+        "0.99999, over 99 %",
+        "1, 100 %"
+    })
+    void aChanceIsNeverRoundedToNeverOrAlways(double chance, String text) {
+        assertThat(Numbers.chance(chance)).isEqualTo(text);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "0.2, 0.8 mm",
+        "1, 0.0 mm",
+        "0.96, 0.04 mm",
+        "1.004, 0.004 mm",
+        "1.0000004, 0.000000 mm",
+        "12.3, 11.3 mm"
+    })
+    void aMarginIsNotRoundedToNone(double value, String margin) {
+        SeenValue seen = new SeenValue(Measured.exact(value, Unit.MM), threshold(Unit.MM, 1.0, 0.1));
+        assertThat(seen.marginText()).isEqualTo(margin);
+        assertThat(seen.limitText()).isEqualTo("1.0 mm");
+    }
+
     /** 1 in = 25.4 mm exactly (international yard and pound agreement of 1959). */
     @Test
     void sizesOfWireAreWrittenInInchesToo() {

@@ -7,6 +7,7 @@ import dev.fairlead.model.Choices.Role;
 import dev.fairlead.model.Fact;
 import dev.fairlead.model.Waiver;
 import dev.fairlead.rules.guard.ProjectRules;
+import dev.fairlead.rules.verdict.Ending;
 import dev.fairlead.rules.verdict.Rulebase;
 import java.time.LocalDate;
 import java.util.List;
@@ -64,6 +65,53 @@ class WaiversTest {
                                 Fact.of(DAY),
                                 Fact.of(DAY))))
                 .isEqualTo(Kind.INCOMPLETE);
+    }
+
+    @Test
+    void whatWasNotJudgedOrHasNoDayIsNotWeighed() {
+        Rulebase rulebase = ProjectRules.rulebase();
+        Waiver w = waiver("hygiene-and-caries", REASON, DAY, DAY);
+        Waived unjudged = Waived.of(Map.of(), rulebase.catalogue(), List.of(w), Optional.of(DAY));
+        assertThat(unjudged.notes()).singleElement().satisfies(n -> {
+            assertThat(n.kind()).isEqualTo(Kind.NOT_JUDGED);
+            assertThat(n.text()).contains("stage indication was not judged");
+        });
+        Waived undated = Waived.of(
+                Map.of("hygiene-and-caries", Ending.CAUTION), rulebase.catalogue(), List.of(w), Optional.empty());
+        assertThat(undated.notes()).extracting(WaiverNote::kind).containsExactly(Kind.UNDATED);
+        assertThat(undated.criteria()).isEmpty();
+    }
+
+    @Test
+    void aReasonHasTwentyToAThousandCharactersOfFiveLettersAtLeast() {
+        Map<String, Boolean> reasons = Map.of(
+                "Caries treated today",
+                true,
+                "Caries treated again".substring(1),
+                false,
+                "   Caries treated today   ",
+                true,
+                "  Caries treated agai  ",
+                false,
+                "abcde".repeat(200),
+                true,
+                "abcde".repeat(200) + "a",
+                false,
+                "abcd ".repeat(6),
+                false,
+                "abcde".repeat(6),
+                true,
+                "hygiene, and, caries.",
+                false);
+        reasons.forEach((reason, holds) -> assertThat(
+                        findings(GINGIVITIS, waiver("hygiene-and-caries", reason, DAY, DAY))
+                                .waiverNotes())
+                .extracting(WaiverNote::kind)
+                .as(reason)
+                .isEqualTo(holds ? List.of() : List.of(Kind.NO_SUBSTANCE)));
+        String asks = findings(GINGIVITIS).of("hygiene-and-caries").asks();
+        assertThat(note(GINGIVITIS, waiver("hygiene-and-caries", asks, DAY, DAY)))
+                .isEqualTo(Kind.NO_SUBSTANCE);
     }
 
     @Test

@@ -23,6 +23,9 @@ class WordsTest {
             /visits                     | everything about visits
             /hardware/left/loose        | loose, hardware, left
             /bite/notOfTheFormat        | not of the format, bite
+            /teeth/42/width/-           | second reading of width of tooth 42
+            /teeth/42                   | tooth 42
+            /visits/0                   | visit 1
             """)
     void aPointerReadsAsWords(String pointer, String words) {
         assertThat(Words.of(pointer)).isEqualTo(words);
