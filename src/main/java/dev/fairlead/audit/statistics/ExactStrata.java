@@ -1,5 +1,8 @@
 package dev.fairlead.audit.statistics;
 
+import java.util.Arrays;
+import org.hipparchus.util.CombinatoricsUtils.FactorialLog;
+
 /**
  * How many of a group's cases warn when chance alone deals the warnings of each stage to its cases: hypergeometric
  * within a stage, summed over stages exactly (Mehta, Patel & Gray 1985, doi 10.1080/01621459.1985.10478212, from
@@ -9,7 +12,7 @@ public final class ExactStrata {
     /** Terms below are dropped: smaller than the last digit of a sum of one. */
     private static final double LEAST = Math.exp(-37);
 
-    private static volatile double[] logFactorials = {0, 0};
+    private static final FactorialLog LOG_FACTORIAL = FactorialLog.create();
 
     private final int first;
     private final double[] tail;
@@ -72,7 +75,7 @@ public final class ExactStrata {
                 }
                 p[low - 1 - least] = q;
             }
-            return new Terms(low, java.util.Arrays.copyOfRange(p, low - least, high - least + 1));
+            return new Terms(low, Arrays.copyOfRange(p, low - least, high - least + 1));
         }
     }
 
@@ -89,21 +92,7 @@ public final class ExactStrata {
     }
 
     private static double choose(int n, int k) {
-        double[] f = factorials(n);
-        return f[n] - f[k] - f[n - k];
-    }
-
-    private static double[] factorials(int n) {
-        double[] f = logFactorials;
-        if (f.length <= n) {
-            double[] more = java.util.Arrays.copyOf(f, Math.max(n + 1, 2 * f.length));
-            for (int i = f.length; i < more.length; i++) {
-                more[i] = more[i - 1] + Math.log(i);
-            }
-            logFactorials = more;
-            f = more;
-        }
-        return f;
+        return LOG_FACTORIAL.value(n) - LOG_FACTORIAL.value(k) - LOG_FACTORIAL.value(n - k);
     }
 
     /** Chance of so many warnings or more. */

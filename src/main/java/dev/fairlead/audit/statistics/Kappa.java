@@ -5,7 +5,7 @@ package dev.fairlead.audit.statistics;
  * Fleiss, Cohen & Everitt 1969.
  *
  * @param value 1 for full agreement, 0 for as much as chance gives; NaN when both judges gave the same single answer
- *     throughout
+ *     throughout, or none
  * @param error standard error
  * @param observed share of agreement that was observed, weighted
  * @param expected share of agreement that chance would give, weighted
@@ -39,9 +39,6 @@ public record Kappa(double value, double error, double observed, double expected
                 columns[j] += counts[i][j];
             }
         }
-        if (n == 0) {
-            return new Kappa(Double.NaN, Double.NaN, Double.NaN, Double.NaN, 0);
-        }
         double observed = 0;
         double expected = 0;
         double[] rowCredit = new double[k];
@@ -65,12 +62,7 @@ public record Kappa(double value, double error, double observed, double expected
         }
         double centre = value - expected * (1 - value);
         double variance = Math.max(0, sum - centre * centre) / (n * (1 - expected) * (1 - expected));
-        return new Kappa(
-                1 - expected < 1e-12 ? Double.NaN : value,
-                1 - expected < 1e-12 ? Double.NaN : Math.sqrt(variance),
-                observed,
-                expected,
-                n);
+        return new Kappa(value, Math.sqrt(variance), observed, expected, n);
     }
 
     /** Lower end of the 95 % interval. */

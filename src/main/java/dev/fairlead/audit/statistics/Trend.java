@@ -24,10 +24,9 @@ public record Trend(double level, double slope, double error, double spread, int
     public static final int FEWEST_CASES = 15;
     public static final double SHORTEST_YEARS = 0.5;
 
-    /** Fits cases of observed and expected counts at times in years; null where the fit does not settle. */
+    /** Fits cases of observed and expected counts, none of 0, at times in years; null where the fit does not settle. */
     public static Trend of(double[] observed, double[] expected, double[] years) {
         int n = observed.length;
-        double a = 0;
         double b = 0;
         double sumO = 0;
         double sumE = 0;
@@ -37,10 +36,7 @@ public record Trend(double level, double slope, double error, double spread, int
             sumE += expected[i];
             middle += years[i] / n;
         }
-        if (!(sumO > 0) || !(sumE > 0)) {
-            return null;
-        }
-        a = Math.log(sumO / sumE);
+        double a = Math.log(sumO / sumE);
         double s0 = 0;
         double s1 = 0;
         double s2 = 0;
@@ -75,9 +71,9 @@ public record Trend(double level, double slope, double error, double spread, int
         double x2 = 0;
         for (int i = 0; i < n; i++) {
             double mu = expected[i] * Math.exp(a + b * (years[i] - middle));
-            x2 += mu > 0 ? (observed[i] - mu) * (observed[i] - mu) / mu : 0;
+            x2 += (observed[i] - mu) * (observed[i] - mu) / mu;
         }
-        double spread = n > 2 ? Math.max(1, x2 / (n - 2)) : 1;
+        double spread = Math.max(1, x2 / (n - 2));
         double error = Math.sqrt(spread * s0 / (s0 * s2 - s1 * s1));
         return Double.isFinite(error) && Double.isFinite(b)
                 ? new Trend(a - b * middle, b, error, spread, n, Double.NaN)
@@ -149,7 +145,7 @@ public record Trend(double level, double slope, double error, double spread, int
 
     /** The same with p from the fit, for many cases. */
     public Trend byFit() {
-        double beyond = new TDistribution(Math.max(1, cases - 2)).cumulativeProbability(-Math.abs(slope / error));
+        double beyond = new TDistribution(cases - 2).cumulativeProbability(-Math.abs(slope / error));
         return new Trend(level, slope, error, spread, cases, 2 * beyond);
     }
 
@@ -169,6 +165,6 @@ public record Trend(double level, double slope, double error, double spread, int
     }
 
     private double reach() {
-        return error * new TDistribution(Math.max(1, cases - 2)).inverseCumulativeProbability(0.975);
+        return error * new TDistribution(cases - 2).inverseCumulativeProbability(0.975);
     }
 }

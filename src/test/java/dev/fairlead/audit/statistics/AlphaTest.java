@@ -40,6 +40,22 @@ class AlphaTest {
                 .isCloseTo(0.797, within(5e-4));
     }
 
+    /** Krippendorff 2011, Computing Krippendorff's Alpha-Reliability, part A: two observers, ten units, 0.095. */
+    @Test
+    void twoObserversOfYesAndNoAgreeAsPublished() {
+        String meg = "0100000010";
+        String owen = "1110010000";
+        Alpha.Answers all = new Alpha.Answers(2);
+        for (int u = 0; u < 10; u++) {
+            int[] given = new int[2];
+            given[meg.charAt(u) - '0']++;
+            given[owen.charAt(u) - '0']++;
+            all.nextCase();
+            all.question(given);
+        }
+        assertThat(all.alpha(Alpha.NOMINAL).value()).isCloseTo(0.095, within(5e-4));
+    }
+
     /** The jackknife over units of the same data. */
     @Test
     void errorLeavesOutOneUnitAtATime() {

@@ -82,6 +82,10 @@ class ByHandTest {
         assertThat(found.high()).isEqualTo(Math.exp(Math.log(found.value()) + reach), within(1e-9));
         assertThat(found.none()).isFalse();
         assertThat(Ratio.NONE.none()).isTrue();
+        assertThat(Ratio.of(side(new double[][] {{3, 1.5}, {1, 1}}), side(new double[][] {{1, 1.2}, {2, 1.8}}))
+                        .value())
+                .as("two cases on either side are enough")
+                .isCloseTo(1.6, within(1e-12));
         assertThat(Ratio.of(side(own), side(new double[][] {{1, 1}})).none()).isTrue();
         assertThat(Ratio.of(side(new double[][] {{0, 1}, {0, 1}}), side(others)).none())
                 .isTrue();

@@ -25,6 +25,45 @@ class ComparisonsTest {
         assertThat(StageShuffle.score(6, 3.2)).isCloseTo(1.268218, within(1e-6));
     }
 
+    /** What every case of a stage has in common tells nothing of a group: it moves sums and nothing else. */
+    @Test
+    void whatAWholeStageScoresIsNobodysDoing() {
+        double[] scores = {3, 1, -1, 0, -2, -1, 2, -.5, -1, .5, -1, .5, 2, 1};
+        int[] stage = {0, 0, 0, 0, 0, 0, 1, 1, 1, 1, 1, 2, 2, 3};
+        int[] group = {0, 0, 1, 1, 1, -1, 0, 1, 1, -1, 1, 0, 1, 0};
+        double[] every = {2, -3, 4, 5};
+        double[] more = new double[scores.length];
+        double[] added = new double[2];
+        for (int i = 0; i < scores.length; i++) {
+            more[i] = scores[i] + every[stage[i]];
+            if (group[i] >= 0) {
+                added[group[i]] += every[stage[i]];
+            }
+        }
+        StageShuffle.Result[][] r = StageShuffle.of(new double[][] {scores, more}, stage, group, 2, 3);
+        // by hand, stage by stage: nothing of the first two, 1.25 of the third, 1 of the fourth; a stage of two deals
+        // either of its scores, a stage of one always the same
+        assertThat(r[0][0].mean()).isCloseTo(2.25, within(1e-12));
+        assertThat(r[0][0].variance()).isCloseTo(5.566667 + 0.5625, within(1e-6));
+        assertThat(r[0][0].z()).isCloseTo((7.5 - 2.25) / Math.sqrt(5.566667 + 0.5625), within(1e-6));
+        for (int g = 0; g < 2; g++) {
+            assertThat(r[1][g].sum()).isCloseTo(r[0][g].sum() + added[g], within(1e-12));
+            assertThat(r[1][g].mean()).isCloseTo(r[0][g].mean() + added[g], within(1e-12));
+            assertThat(r[1][g].variance()).isCloseTo(r[0][g].variance(), within(1e-12));
+            assertThat(r[1][g].z()).isCloseTo(r[0][g].z(), within(1e-12));
+            assertThat(r[1][g].p()).isEqualTo(r[0][g].p());
+        }
+    }
+
+    @Test
+    void whereAllAreAlikeNobodyStandsOut() {
+        StageShuffle.Result r =
+                StageShuffle.of(new double[][] {{.5, .5, .5, .5}}, new int[4], new int[] {0, 0, 1, 1}, 2, 1)[0][0];
+        assertThat(r.z()).isZero();
+        assertThat(r.normal()).isEqualTo(1);
+        assertThat(r.p()).isEqualTo(1);
+    }
+
     @Test
     void theSameSeedGivesTheSameShuffles() {
         double[][] scores = {{1, 2, 3, 4, 5, 6, 7, 8}, {8, 1, 7, 2, 6, 3, 5, 4}};
@@ -118,6 +157,7 @@ class ComparisonsTest {
     void holmStepsDown() {
         assertThat(Alarms.holm(0.05, 0.03, 0.01, 0.04, 0.013)).containsExactly(false, true, false, true);
         assertThat(Alarms.holm(0.05)).isEmpty();
+        assertThat(Alarms.holm(0.05, 0.05, 0.025)).as("at the limits").containsExactly(true, true);
     }
 
     /** With ten own cases against 200 at a base of 3 %, a count is told from k* on; its rate by the beta quantile. */
@@ -139,6 +179,12 @@ class ComparisonsTest {
         assertThat(d.low()).isCloseTo(0.0524, within(5e-5));
         assertThat(d.high()).isCloseTo(0.3339, within(5e-5));
         assertThat(d.clear()).isTrue();
+        assertThat(ShareDifference.of(new Rate(48, 80), new Rate(56, 70)).clear())
+                .isTrue();
+        assertThat(ShareDifference.of(new Rate(50, 80), new Rate(48, 80)).clear())
+                .isFalse();
+        assertThat(new ShareDifference(0.1, 0, 0.2).clear()).isFalse();
+        assertThat(new ShareDifference(-0.1, -0.2, 0).clear()).isFalse();
     }
 
     /** Litters of Weil 1970, control group. */
@@ -159,5 +205,18 @@ class ComparisonsTest {
             all.add(20, 20);
         }
         assertThat(all.rate().low()).as("worth ten, not two hundred").isLessThan(0.75);
+        // by the formula: of nothing out of n the interval ends at z²/(n + z²), z² = 3.8415
+        ClusteredRate.Sums none = new ClusteredRate.Sums();
+        none.add(0, 5);
+        none.add(0, 7);
+        assertThat(none.rate().effect()).isEqualTo(1);
+        assertThat(none.rate().low()).isCloseTo(0, within(1e-12));
+        assertThat(none.rate().high()).isCloseTo(3.8415 / 5.8415, within(1e-4));
+        // what one case gives is worth one; 1.96 of its standard errors lie between either end and the share
+        ClusteredRate.Sums single = new ClusteredRate.Sums();
+        single.add(3, 4);
+        for (double end : new double[] {single.rate().low(), single.rate().high()}) {
+            assertThat(Math.abs(0.75 - end) / Math.sqrt(end * (1 - end))).isCloseTo(1.95996, within(1e-4));
+        }
     }
 }

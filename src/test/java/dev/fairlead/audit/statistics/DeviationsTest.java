@@ -36,6 +36,8 @@ class DeviationsTest {
     void spreadHasTheIntervalOfChiSquare() {
         Deviations d = sums(0, 0, 0, 0, 0, 1, 1, 1, 1, 1).deviations();
         assertThat(d.spread()).isCloseTo(Math.sqrt(2.5 / 9), within(1e-12));
+        // Student's t with 9 degrees of freedom: 2.262
+        assertThat(d.biasLow()).isCloseTo(0.5 - 2.262 * Math.sqrt(2.5 / 90), within(1e-4));
         assertThat(d.spreadLow()).isCloseTo(Math.sqrt(2.5 / 19.023), within(1e-4));
         assertThat(d.spreadHigh()).isCloseTo(Math.sqrt(2.5 / 2.700), within(1e-3));
     }
@@ -55,14 +57,20 @@ class DeviationsTest {
 
     @Test
     void standardisedDifferencesFallIntoTenthsAndIntervals() {
-        Deviations.Sums s = sums(-3, -0.5, 0.1, 0.6, 1.9, 2.5);
-        assertThat(s.covered(50).count()).isEqualTo(3);
-        assertThat(s.covered(95).count()).isEqualTo(4);
-        assertThat(s.tenths()).containsExactly(1, 0, 0, 1, 0, 1, 0, 1, 0, 2);
+        // the ends of the intervals are quantiles of every table of the normal distribution, and lie within
+        Deviations.Sums s = sums(-3, -0.5, 0.1, 0.6, 1.9, 2.5, 1.959963984540054, -0.6744897501960817);
+        assertThat(s.covered(50)).isEqualTo(new Deviations.Covered(4, 8));
+        assertThat(s.covered(95)).isEqualTo(new Deviations.Covered(6, 8));
+        assertThat(s.tenths()).containsExactly(1, 0, 1, 1, 0, 1, 0, 1, 0, 3);
+        s.addStandardised(-9);
+        assertThat(s.covered(50).count()).isEqualTo(4);
+        assertThat(s.covered(95).share()).isEqualTo(6 / 9.0);
+        assertThat(sums().covered(95).share()).isNaN();
     }
 
     @Test
     void oneAloneHasNoInterval() {
+        assertThat(sums(2, 4).deviations().spread()).isCloseTo(Math.sqrt(2), within(1e-12));
         assertThat(sums(2).deviations().bias()).isEqualTo(2);
         assertThat(sums(2).deviations().biasLow()).isNaN();
         assertThat(sums().deviations().bias()).isNaN();

@@ -70,6 +70,12 @@ class KappaTest {
         assertThat(Kappa.of(new long[][] {{9, 0}, {0, 0}}, Kappa.NONE).value())
                 .as("one answer throughout")
                 .isNaN();
-        assertThat(Kappa.of(new long[2][2], Kappa.NONE).n()).isZero();
+        assertThat(Kappa.of(new long[][] {{0, 0, 0}, {0, 7, 0}, {0, 0, 0}}, Kappa.LINEAR)
+                        .error())
+                .isNaN();
+        Kappa none = Kappa.of(new long[2][2], Kappa.NONE);
+        assertThat(none.n()).isZero();
+        assertThat(new double[] {none.value(), none.error(), none.observed(), none.expected()})
+                .containsOnly(Double.NaN);
     }
 }

@@ -21,6 +21,9 @@ class LimitsTest {
         assertThat(b.holds(0.42)).isFalse();
         assertThat(b.holds(0.24)).isTrue();
         assertThat(ControlChart.share(5, 0.02).low()).isZero();
+        assertThat(b.holds(b.low())).as("a limit is still held").isTrue();
+        assertThat(b.holds(b.high())).isTrue();
+        assertThat(b.holds(0.05)).isFalse();
     }
 
     /** The same handbook, 6.3.3.1: 25 wafers, mean 16 defects, limits 4 and 28. */
