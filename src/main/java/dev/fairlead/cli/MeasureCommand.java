@@ -28,6 +28,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -213,7 +214,7 @@ final class MeasureCommand implements Callable<Integer> {
         } catch (UnreadableTextException e) {
             throw new Main.Stop(ExitCode.UNREADABLE, WholeFile.shown(into) + ": " + e.getMessage());
         }
-        LocalDate day = date == null ? LocalDate.now() : date;
+        LocalDate day = date == null ? LocalDate.now(ZoneId.systemDefault()) : date;
         int taken = 0;
         for (Read r : all) {
             List<Offer> offers = CaseOffers.of(

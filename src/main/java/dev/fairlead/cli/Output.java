@@ -17,7 +17,6 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
@@ -36,7 +35,7 @@ final class Output {
     private final boolean folder;
     private final Consumer<Path> guard;
     private final List<Checked> kept = new ArrayList<>();
-    private final Map<Checked, List<LoggedChange>> changes = new IdentityHashMap<>();
+    private final IdentityHashMap<Checked, List<LoggedChange>> changes = new IdentityHashMap<>();
     private final List<UnreadCase> refused = new ArrayList<>();
     private final Set<String> taken = new HashSet<>();
     private final StringBuilder text = new StringBuilder();

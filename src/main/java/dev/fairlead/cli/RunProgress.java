@@ -18,9 +18,24 @@ final class RunProgress implements LongConsumer, AutoCloseable {
         this.bar = bar;
     }
 
+    @SuppressWarnings("SystemConsoleNull") // Java 22 to 24 have a console without a terminal, and a method that tells
+    private static boolean terminal() {
+        java.io.Console here = System.console();
+        if (here == null) {
+            return false;
+        }
+        try {
+            return (boolean) java.io.Console.class.getMethod("isTerminal").invoke(here);
+        } catch (NoSuchMethodException e) {
+            return true;
+        } catch (ReflectiveOperationException e) {
+            throw new IllegalStateException("this Java does not tell whether it has a terminal", e);
+        }
+    }
+
     /** Shown when asked for, or when the process has a terminal. */
     static RunProgress of(Console console, boolean wanted, String what, String unit, long size, long most) {
-        if (!wanted && System.console() == null) {
+        if (!wanted && !terminal()) {
             return new RunProgress(null);
         }
         PrintStream err = console.err();

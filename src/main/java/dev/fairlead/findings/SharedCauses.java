@@ -9,6 +9,7 @@ final class SharedCauses {
     private SharedCauses() {}
 
     /** All findings in their order, each lighter warning of a cause told by reference to the heaviest. */
+    @SuppressWarnings("ReferenceEquality") // the heaviest is one of these findings, and not one like it
     static List<Finding> told(List<Finding> all, Catalogue catalogue) {
         List<Finding> told = new ArrayList<>(all);
         catalogue.causes().forEach((cause, ids) -> {

@@ -107,6 +107,7 @@ final class Template {
     }
 
     /** A component; with the decimals of its threshold when it was held against one. */
+    @SuppressWarnings("ReferenceEquality") // an equal number elsewhere was held against another threshold
     private String text(CaseValue known, Verdict verdict) {
         if (!(known instanceof Measured m)) {
             return known.toString();

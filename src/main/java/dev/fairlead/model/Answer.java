@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Objects;
 
 /** A yes or no given by a person, or unknown, or not applicable. */
+@SuppressWarnings("ReferenceEquality") // a yes, a no and what does not apply exist once each
 public final class Answer implements CaseValue {
     public static final Answer YES = new Answer("yes", List.of());
     public static final Answer NO = new Answer("no", List.of());

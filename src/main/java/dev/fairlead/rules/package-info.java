@@ -3,4 +3,7 @@
  * sources as data), {@code language} (what a rule may say), {@code engine} (from rules to what they say of facts),
  * {@code verdict} (what that means for a case).
  */
+@NullMarked
 package dev.fairlead.rules;
+
+import org.jspecify.annotations.NullMarked;

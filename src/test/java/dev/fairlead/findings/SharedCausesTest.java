@@ -31,7 +31,7 @@ class SharedCausesTest {
         Finding head =
                 all.stream().filter(f -> !f.dispute().isEmpty()).findFirst().orElseThrow();
         assertThat(head.weight()).isEqualTo(Weight.STOP);
-        assertThat(all).filteredOn(f -> f != head).allSatisfy(f -> {
+        assertThat(all).filteredOn(f -> !f.equals(head)).allSatisfy(f -> {
             assertThat(f.dispute()).isEmpty();
             assertThat(f.why()).contains(head.title()).contains(head.id());
             assertThat(f.todo()).isNotEmpty();

@@ -71,11 +71,7 @@ public final class RandomCases {
             case QUANTITY -> quantity(f.about(), pointer);
             case ANSWER -> Answer.of(random.nextBoolean());
             case CHOICE -> Fact.of(f.choices().get(random.nextInt(f.choices().size())));
-            case DATE ->
-                Fact.of(
-                        pointer.equals("/date")
-                                ? LocalDate.of(2031, 1, 1)
-                                : (clock = clock.plusDays(1 + random.nextInt(20))));
+            case DATE -> Fact.of(pointer.equals("/date") ? LocalDate.of(2031, 1, 1) : later());
             case TEXT -> Fact.of(text(f));
             case TOOTH -> Fact.of(TEETH.get(random.nextInt(TEETH.size())));
             case FORMAT -> 1;
@@ -146,5 +142,10 @@ public final class RandomCases {
             all.put(t, record(f.nested(), pointer + "/" + t));
         }
         return all;
+    }
+
+    private LocalDate later() {
+        clock = clock.plusDays(1 + random.nextInt(20));
+        return clock;
     }
 }

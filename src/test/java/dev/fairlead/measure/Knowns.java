@@ -17,7 +17,7 @@ public final class Knowns {
                 try {
                     all.put(c.getName(), (CaseValue) c.getAccessor().invoke(fact));
                 } catch (ReflectiveOperationException e) {
-                    throw new AssertionError(e);
+                    throw new LinkageError(c.getName(), e);
                 }
             }
         }

@@ -29,6 +29,7 @@ class WordingTest {
         }
     }
 
+    @SuppressWarnings("StreamResourceLeak") // closed by the stream that it becomes part of
     private static Stream<Path> files(String folder) {
         try {
             return Files.walk(Path.of(folder))

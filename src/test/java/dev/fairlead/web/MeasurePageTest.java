@@ -24,6 +24,7 @@ import dev.fairlead.picture.demo.DemoFiles;
 import dev.fairlead.picture.demo.DemoPicture;
 import dev.fairlead.picture.demo.FilmSketch;
 import dev.fairlead.picture.demo.Sketch;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -310,7 +311,8 @@ class MeasurePageTest {
                 BrowserContext context = browsing.desktop()) {
             Page page = browsing.open(context, pages, "/cases/drawn.json/measure");
             page.setInputFiles(
-                    "#measure-file", new FilePayload("scan.png", "image/png", "not a picture at all".getBytes()));
+                    "#measure-file",
+                    new FilePayload("scan.png", "image/png", "not a picture at all".getBytes(StandardCharsets.UTF_8)));
             page.waitForFunction("() => document.querySelector('#measure-said').textContent.includes('neither PNG')");
             assertThat(page.textContent("#measure-said")).contains("Export the picture as PNG");
             assertThat(page.isHidden("#measure-desk")).isTrue();

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -96,7 +97,7 @@ class OneAndManyTest {
         assertThat(faults).isEmpty();
     }
 
-    private static void read(String where, String text, TreeSet<String> faults) {
+    private static void read(String where, String text, Set<String> faults) {
         for (Pattern p : List.of(ONE_OF_MANY, MANY_OF_ONE)) {
             for (Matcher m = p.matcher(text); m.find(); ) {
                 faults.add(where + ": "

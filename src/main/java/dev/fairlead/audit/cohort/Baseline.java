@@ -25,7 +25,6 @@ final class Baseline {
         BaselineCourse course = new BaselineCourse(s, d);
         ArchMeasures arch = records.arch();
         HeadFilm film = records.headFilm();
-        BiteBefore bite;
         Draft<Case> made = Draft.of(Case.class, "")
                 .set("fairlead", 1)
                 .set("id", "c" + index)
@@ -37,8 +36,9 @@ final class Baseline {
                 .set("space", records.space())
                 .set("arch", arch)
                 .set("films", records.films())
-                .set("headFilm", film)
-                .set("bite", bite = records.bite())
+                .set("headFilm", film);
+        BiteBefore bite = records.bite();
+        made.set("bite", bite)
                 .set("mouth", records.mouth())
                 .set("consent", records.consent())
                 .set("plan", records.plan())

@@ -116,7 +116,7 @@ final class IndicationFaults {
                             "gingiva-thickness",
                             "gingiva",
                             "thin gingiva on the centrals",
-                            w -> thin(w, w.draws().one(0.3, 0.7, 0.8)))
+                            w -> thin(w.draws().one(0.3, 0.7, 0.8)))
                     .at(0.05),
             fault("keratinised-width", "keratinised", "hardly any keratinised gingiva", w ->
                     new Object[] {"/teeth/41/keratinised", w.draws().tenth(0.5, 1.5)}),
@@ -198,7 +198,7 @@ final class IndicationFaults {
         return new double[] {value - 0.5, value + 0.5};
     }
 
-    private static Object[] thin(Fault.Work w, double thickness) {
+    private static Object[] thin(double thickness) {
         return new Object[] {"/teeth/31/gingivaThickness", thickness, "/teeth/41/gingivaThickness", thickness};
     }
 }

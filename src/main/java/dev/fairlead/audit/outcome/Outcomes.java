@@ -120,7 +120,8 @@ public final class Outcomes {
         Optional<Route> planned = Forecast.atStart(c, space, clinic);
         if (planned.isPresent() && !c.visits().isEmpty()) {
             Route route = planned.get();
-            long opened = c.visits().stream().filter(v -> v.activated().known()).count();
+            int opened =
+                    (int) c.visits().stream().filter(v -> v.activated().known()).count();
             if (opened == c.visits().size()) {
                 count(Attained.Kind.VISITS, route.activations(), 1, opened);
             }

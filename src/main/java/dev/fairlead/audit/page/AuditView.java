@@ -111,7 +111,7 @@ public record AuditView(
         return summary.trends().lines().stream().filter(l -> !l.tooFew()).toList();
     }
 
-    public long trendsTooFew() {
+    public int trendsTooFew() {
         return summary.trends().lines().size() - trends().size();
     }
 

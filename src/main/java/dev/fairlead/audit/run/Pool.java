@@ -183,7 +183,7 @@ final class Pool<I, O> {
         try {
             while (!over) {
                 Thread.sleep(pause);
-                for (Worker w : workers) {
+                for (Worker w : List.copyOf(workers)) {
                     Turn<I, O> t = w.turn;
                     if (t != null
                             && System.nanoTime() - t.since() > limitNanos

@@ -34,7 +34,7 @@ public final class Recoder {
         SecureRandom random = new SecureRandom();
         key = new byte[32];
         random.nextBytes(key);
-        long days = LEAST_SHIFT + random.nextInt(MOST_SHIFT - LEAST_SHIFT + 1);
+        int days = LEAST_SHIFT + random.nextInt(MOST_SHIFT - LEAST_SHIFT + 1);
         shift = random.nextBoolean() ? days : -days;
     }
 

@@ -117,11 +117,11 @@ public final class RowMaker {
                 lost,
                 own.day().map(Object::toString).orElse(""),
                 course(c, own),
-                details(c, item, own, waived, full == null ? List.of() : values.of(full)),
+                details(c, item, waived, full == null ? List.of() : values.of(full)),
                 false);
     }
 
-    private CaseRow.Details details(Case c, Item item, Reach own, Waived waived, List<CaseRow.Value> numbers)
+    private CaseRow.Details details(Case c, Item item, Waived waived, List<CaseRow.Value> numbers)
             throws TableException {
         List<Attained> attained = Recorded.any(c.holding()) ? attained(c, item) : List.of();
         List<CaseRow.Answered> answered = waived.holding().isEmpty()

@@ -73,8 +73,8 @@ final class MergedCells {
 
     private static int column(String letters) {
         int n = 0;
-        for (char c : letters.toCharArray()) {
-            n = 26 * n + c - 'A' + 1;
+        for (int i = 0; i < letters.length(); i++) {
+            n = 26 * n + letters.charAt(i) - 'A' + 1;
         }
         return n - 1;
     }

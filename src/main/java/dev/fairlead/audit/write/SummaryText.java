@@ -228,7 +228,7 @@ public final class SummaryText {
         out.append("\nIS IT GETTING BETTER (warnings over expected, by time)\n");
         told.forEach(l -> out.append(String.format(
                 Locale.ROOT, "  %-14s %s%n", l.of() == Trends.Of.ALL ? "all" : l.name(), SignalWords.trend(l))));
-        long few = s.trends().lines().size() - told.size();
+        int few = s.trends().lines().size() - told.size();
         if (few > 0) {
             out.append(
                     Wrap.hanging("  ", few + " more steps or residents: too few cases, warnings or months to tell."));

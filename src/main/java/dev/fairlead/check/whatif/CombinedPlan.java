@@ -4,6 +4,7 @@ import dev.fairlead.check.whatif.Trials.Tried;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 
 /** Puts the best change for each warning into one plan, and takes out again what it can do without. */
@@ -50,7 +51,7 @@ final class CombinedPlan {
         return found.map(trials::suggestion);
     }
 
-    private Optional<Tried> clearing(List<Setting> settings, TreeSet<String> wanted) {
+    private Optional<Tried> clearing(List<Setting> settings, Set<String> wanted) {
         Tried t = trials.tryOut(List.copyOf(settings));
         return trials.worsened(t).isEmpty() && trials.cleared(t).containsAll(wanted)
                 ? Optional.of(t)

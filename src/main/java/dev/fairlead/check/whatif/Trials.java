@@ -126,7 +126,7 @@ final class Trials {
         Criterion of = criteria.get(criterion);
         Set<String> warned = new HashSet<>();
         for (CriterionResult r : rulebase.judge().judge(about(t, of), LAST).results()) {
-            if (r.criterion() == of) {
+            if (r.criterion().id().equals(of.id())) {
                 for (PlaceResult p : r.places()) {
                     for (Verdict v : p.verdicts()) {
                         if (v.outcome() == Outcome.CAUTION || v.outcome() == Outcome.STOP) {

@@ -22,6 +22,7 @@ public final class Problems {
         }
     }
 
+    @SuppressWarnings("StaticAssignmentOfThrowable") // without a stack, and thrown for every damaged row of an audit
     private static final Met MET = new Met();
 
     private final boolean kept;

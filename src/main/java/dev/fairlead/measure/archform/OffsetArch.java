@@ -59,7 +59,7 @@ public record OffsetArch(ArchCurve base, double front, double left, double right
 
     @Override
     public ArchCurve mirrored() {
-        return new OffsetArch(base.mirrored(), front, right, left);
+        return new OffsetArch(base.mirrored(), front, /* left= */ right, /* right= */ left);
     }
 
     @Override

@@ -84,7 +84,8 @@ public sealed interface PictureScaling {
     /**
      * A uniform scale.
      *
-     * @param mmPerPixel of a column and of a row, mm in the object itself
+     * @param mmPerColumn mm in the object itself across one column
+     * @param mmPerRow the same down one row
      */
     record Uniform(double mmPerColumn, double mmPerRow, double relativeError, PictureScale of)
             implements PictureScaling {

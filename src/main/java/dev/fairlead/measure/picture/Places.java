@@ -10,7 +10,8 @@ import java.util.TreeMap;
  * Places of named points in mm, y up, with the plane on which arch lengths are taken.
  *
  * @param at x, y, z of each point
- * @param plane two unit vectors in the plane
+ * @param first unit vector in the plane
+ * @param second unit vector in the plane, across the first
  */
 record Places(Map<String, double[]> at, double[] first, double[] second) {
     static final double[] X = {1, 0, 0};

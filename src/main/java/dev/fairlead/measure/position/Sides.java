@@ -37,6 +37,6 @@ public record Sides(double left, double right) {
 
     /** Left and right exchanged. */
     public Sides mirrored() {
-        return new Sides(right, left);
+        return new Sides(/* left= */ right, /* right= */ left);
     }
 }

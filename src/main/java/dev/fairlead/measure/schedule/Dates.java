@@ -15,13 +15,15 @@ public final class Dates {
 
     /** Days from one to the other; negative when the other is earlier. */
     public static Measured days(Fact<LocalDate> from, Fact<LocalDate> to) {
-        return span(from, to, (a, b) -> Measured.exact(ChronoUnit.DAYS.between(a, b), Unit.DAY));
+        return span(from, to, (a, b) -> Measured.exact((double) ChronoUnit.DAYS.between(a, b), Unit.DAY));
     }
 
     /** Weeks from one to the other; negative when the other is earlier. */
     static Measured weeks(Fact<LocalDate> from, Fact<LocalDate> to) {
         return span(
-                from, to, (a, b) -> Measured.exact(Unit.DAY.to(Unit.WEEK, ChronoUnit.DAYS.between(a, b)), Unit.WEEK));
+                from,
+                to,
+                (a, b) -> Measured.exact(Unit.DAY.to(Unit.WEEK, (double) ChronoUnit.DAYS.between(a, b)), Unit.WEEK));
     }
 
     /** Calendar months from one to the other; negative when the other is earlier. */

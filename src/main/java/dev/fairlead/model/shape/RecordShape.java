@@ -35,7 +35,10 @@ public final class RecordShape {
 
     static RecordCode compiled() {
         try {
-            return (RecordCode) Class.forName(COMPILED).getConstructor().newInstance();
+            return Class.forName(COMPILED)
+                    .asSubclass(RecordCode.class)
+                    .getConstructor()
+                    .newInstance();
         } catch (ClassNotFoundException e) {
             return null;
         } catch (ReflectiveOperationException e) {

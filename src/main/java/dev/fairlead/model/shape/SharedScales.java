@@ -71,7 +71,7 @@ public final class SharedScales {
         for (String field : new TreeSet<>(scales.byField.keySet())) {
             if (Edit.find(shared, field).orElse(null) instanceof Measured m) {
                 Measured in = scales.in(field, m);
-                shared = in == m ? shared : Edit.set(shared, field, in);
+                shared = Edit.set(shared, field, in);
             }
         }
         return shared;

@@ -77,7 +77,7 @@ final class Dicom {
             String syntax = begin();
             elements(in.limit(), 0, true);
             bounded();
-            BufferedImage image = syntax.startsWith("1.2.840.10008.1.2.4.") ? compressed(syntax) : plain();
+            BufferedImage image = syntax.startsWith("1.2.840.10008.1.2.4.") ? compressed() : plain();
             return new ReadPicture(image, spacing(), burntIn());
         } catch (IOException | RuntimeException e) {
             throw new UnfitFileException("a DICOM file that is damaged or of a kind that is not read", AS_PNG);
@@ -233,7 +233,7 @@ final class Dicom {
         return grey(values);
     }
 
-    private BufferedImage compressed(String syntax) throws IOException, UnfitFileException {
+    private BufferedImage compressed() throws IOException, UnfitFileException {
         if (fragments == null || fragments.size() < 2) {
             throw new UnfitFileException("a DICOM file without a picture", AS_PNG);
         }

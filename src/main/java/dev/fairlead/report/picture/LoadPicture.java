@@ -50,10 +50,10 @@ public final class LoadPicture {
 
     /** For forces that were worked out. */
     public static Optional<Picture> of(WireForces forces) {
-        return forces.band().map(b -> new LoadPicture(b).picture(forces));
+        return forces.band().map(b -> new LoadPicture(b).picture());
     }
 
-    private Picture picture(WireForces forces) {
+    private Picture picture() {
         String title = "Force as the incisors move";
         String description = "Total labial force in gf against movement in mm, from " + Numbers.text(standOff, Unit.MM)
                 + " of stand-off to the passive wire. "

@@ -245,8 +245,8 @@ public final class ReportText {
                     (note.criterion().isEmpty() ? "" : note.criterion() + ": ") + note.text() + " (" + note.pointer()
                             + ")"));
         }
+        out.append(report.input().isEmpty() ? "" : "\nNOTES ON THE CASE FILE\n");
         for (InputNote note : report.input()) {
-            out.append(note == report.input().get(0) ? "\nNOTES ON THE CASE FILE\n" : "");
             out.append(Wrap.hanging("  ", note.text()));
         }
         String assumed = AssumedError.sentence(

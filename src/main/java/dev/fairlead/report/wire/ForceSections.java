@@ -81,7 +81,6 @@ final class ForceSections {
     }
 
     private Section force(ForceBand b) {
-        double low = f.modulus().orElseThrow().low() / f.modulus().get().usual();
         Section.Draft t = new Section.Draft("force", "Total labial force as tied in", FORCE)
                 .line("band", "least to most: modulus, ties, folds", ends(b), WITH_MODULUS)
                 .line("drawn", "  5 to 95 % by draws of what was measured", drawn(), MODEL)
@@ -100,11 +99,11 @@ final class ForceSections {
                         ? "Folds as measured. "
                         : "What was not measured of the folds is as planned; least and most allow for 0.25 mm in the radius and 1 mm in"
                                 + " the length. ")
-                + modulus(low) + " " + b.variants() + " variants were solved.");
+                + modulus() + " " + b.variants() + " variants were solved.");
         return t.done();
     }
 
-    private String modulus(double low) {
+    private String modulus() {
         String from = Numbers.plain(f.modulus().orElseThrow().low() / 1000, 0);
         return f.modulus().get().declared()
                 ? "Modulus " + from + " GPa, as declared."

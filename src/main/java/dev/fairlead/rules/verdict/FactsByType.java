@@ -12,7 +12,7 @@ import java.util.Map;
 /** The facts of one case by type, each type in the order of its places; components are read once. */
 final class FactsByType {
     private final Map<Class<?>, List<CaseFact>> facts = new HashMap<>();
-    private final Map<CaseFact, CaseValue[]> parts = new IdentityHashMap<>();
+    private final IdentityHashMap<CaseFact, CaseValue[]> parts = new IdentityHashMap<>();
 
     FactsByType(Collection<? extends CaseFact> all) {
         for (CaseFact fact : all) {

@@ -10,6 +10,7 @@ import dev.fairlead.web.store.ChangeLog;
 import dev.fairlead.web.store.StaleException;
 import dev.fairlead.web.store.Stored;
 import java.time.LocalDateTime;
+import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -210,7 +211,9 @@ public final class CaseEditor {
     }
 
     private void log(Opened before, Opened now, String who, String why) {
-        String when = LocalDateTime.now().truncatedTo(ChronoUnit.SECONDS).toString();
+        String when = LocalDateTime.now(ZoneId.systemDefault())
+                .truncatedTo(ChronoUnit.SECONDS)
+                .toString();
         List<ChangeLog.Entry> entries = CaseValues.changes(before, now).stream()
                 .map(c -> new ChangeLog.Entry(when, who, c.pointer(), c.old(), c.now(), why))
                 .toList();

@@ -65,7 +65,7 @@ public record CaseHead(Opened opened, String here, int undo, int redo, String wi
     /** The time of day; before today the day. */
     static String when(Instant at) {
         LocalDateTime local = LocalDateTime.ofInstant(at, ZoneId.systemDefault());
-        return local.toLocalDate().equals(LocalDate.now())
+        return local.toLocalDate().equals(LocalDate.now(ZoneId.systemDefault()))
                 ? local.toLocalTime().truncatedTo(ChronoUnit.MINUTES).toString()
                 : local.toLocalDate().toString();
     }

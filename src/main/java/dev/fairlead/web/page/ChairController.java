@@ -12,6 +12,7 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.time.LocalTime;
+import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -78,7 +79,10 @@ final class ChairController extends Controller {
         typed.put(Signature.ROLE, role);
         typed.put(Signature.INITIALS, initials);
         typed.put(
-                Signature.TIME, LocalTime.now().truncatedTo(ChronoUnit.MINUTES).toString());
+                Signature.TIME,
+                LocalTime.now(ZoneId.systemDefault())
+                        .truncatedTo(ChronoUnit.MINUTES)
+                        .toString());
         if (opened.typed(Signature.DAY).isEmpty()) {
             typed.put(Signature.DAY, site.today().get().toString());
         }

@@ -45,7 +45,6 @@ public record Uses(Map<String, List<String>> criteria, Map<String, Set<String>> 
          */
         private static final Calculations PARTS = Calculations.full().withoutForces();
 
-        private final Rulebase rules;
         /** The components of its fact that each criterion cannot do without; its conditions ask about no others. */
         private final Map<Criterion, Collection<Need>> looks = new LinkedHashMap<>();
 
@@ -59,7 +58,6 @@ public record Uses(Map<String, List<String>> criteria, Map<String, Set<String>> 
         };
 
         Finder(Rulebase rules) {
-            this.rules = rules;
             for (Criterion c : rules.catalogue().criteria()) {
                 Map<String, Need> needs = new TreeMap<>();
                 c.needs().forEach(n -> needs.putIfAbsent(n.component(), n));

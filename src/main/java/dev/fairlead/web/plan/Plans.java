@@ -56,6 +56,7 @@ public final class Plans {
         this(checker, today, MOST_SECONDS);
     }
 
+    @SuppressWarnings("ThreadPriorityCheck") // where a system heeds it, typing goes before searching
     Plans(Supplier<Checker> checker, Supplier<LocalDate> today, long mostSeconds) {
         base = checker;
         this.today = today;

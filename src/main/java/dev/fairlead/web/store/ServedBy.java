@@ -35,6 +35,7 @@ public final class ServedBy implements AutoCloseable {
         return thread;
     });
 
+    @SuppressWarnings("FutureReturnValueIgnored") // what goes wrong is told where it does
     private ServedBy(Path note) {
         this.note = note;
         beat.scheduleAtFixedRate(this::touch, BEAT_SECONDS, BEAT_SECONDS, TimeUnit.SECONDS);
@@ -78,7 +79,7 @@ public final class ServedBy implements AutoCloseable {
             if (other(note).isEmpty()) {
                 Files.writeString(note, OWN + "\n");
             }
-        } catch (IOException e) {
+        } catch (IOException | RuntimeException e) {
             LOG.log(
                     Level.WARNING,
                     "the note that this machine serves the folder cannot be kept fresh: {0}",

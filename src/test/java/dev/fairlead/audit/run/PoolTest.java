@@ -15,6 +15,7 @@ class PoolTest {
     private static final long LONG = Duration.ofMinutes(5).toNanos();
 
     @Test
+    @SuppressWarnings("ThreadPriorityCheck") // to mix the order
     void resultsComeInOrderWhateverTheThreadsDo() {
         List<Integer> got = new ArrayList<>();
         new Pool<Integer, Integer>(
@@ -74,7 +75,7 @@ class PoolTest {
                 never.await();
                 return;
             } catch (InterruptedException e) {
-                continue;
+                // and goes on
             }
         }
     }

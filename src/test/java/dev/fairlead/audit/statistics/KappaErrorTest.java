@@ -48,7 +48,7 @@ class KappaErrorTest {
             long[][] counts = new long[k][k];
             for (long[] row : counts) {
                 for (int j = 0; j < k; j++) {
-                    row[j] = 1 + random.nextInt(30);
+                    row[j] = 1L + random.nextInt(30);
                 }
             }
             for (Kappa.Weights w : WEIGHTS) {

@@ -109,7 +109,7 @@ class SearchTest {
                             x.pointer().endsWith("Radius") ? 0.1 : x.pointer().matches(".*(outOf|legsOut).*") ? 1 : 0.5;
                     boolean together = s.changes().size() == 2 && x.pointer().startsWith("/plan/advance");
                     List<Change> less = s.changes().stream()
-                            .map(y -> y == x || together && y.value() instanceof Double
+                            .map(y -> y.equals(x) || (together && y.value() instanceof Double)
                                     ? Change.of(c, y.pointer(), (double) y.value() - Math.signum(to - now) * step)
                                     : y)
                             .toList();
