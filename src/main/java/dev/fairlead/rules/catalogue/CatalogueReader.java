@@ -160,7 +160,12 @@ public final class CatalogueReader {
             }
         }
         Map<String, Threshold> thresholds = new LinkedHashMap<>();
-        f.thresholds().forEach((name, t) -> thresholds.put(name, threshold(path, id + "." + name, t)));
+        f.thresholds().forEach((name, t) -> {
+            Threshold read = threshold(path, id + "." + name, t);
+            if (read != null) {
+                thresholds.put(name, read);
+            }
+        });
         Map<String, Reason> reasons = new LinkedHashMap<>();
         f.reasons().forEach((key, r) -> reasons.put(key, reason(path, key, r)));
         cited(path, f.sources(), sources);

@@ -140,7 +140,7 @@ final class DrlLint {
         }
         if (!fact.matches()) {
             add(
-                    offset,
+                    offset + when.length() - when.stripLeading().length(),
                     "a condition looks at one fact, written $f : "
                             + criterion.about().getSimpleName() + "( ... )");
         } else if (!fact.group(1).equals(criterion.about().getSimpleName())) {

@@ -1,6 +1,7 @@
 package dev.fairlead.measure.space;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.fairlead.measure.CaseBuilder;
@@ -94,6 +95,53 @@ class PredictionsTest {
         assertThat(p.remark()).contains("not extrapolated");
     }
 
+    /** A percentile between two rows lies between them by its distance to each. */
+    @ParameterizedTest
+    @CsvSource({"70, 65, 75, 0.5", "83, 75, 85, 0.8", "57.5, 50, 65, 0.5", "8, 5, 15, 0.3"})
+    void betweenRowsThePercentileTellsTheShare(double percentile, double low, double high, double share) {
+        ProbabilityTable table = ProbabilityTable.table();
+        for (double li : new double[] {19.5, 21.0, 22.3, 25.0}) {
+            double under = table.predict(mm(li), low).value();
+            double over = table.predict(mm(li), high).value();
+            assertThat(table.predict(mm(li), percentile).value())
+                    .isCloseTo(under + share * (over - under), within(TINY));
+        }
+    }
+
+    /** The row of 75 % goes from 21.0 to 21.3 mm between incisors of 21.0 and 21.5 mm: 0.6 mm a millimetre. */
+    @Test
+    void anErrorOfTheIncisorsIsCarriedByTheSlopeOfItsColumn() {
+        ProbabilityTable table = ProbabilityTable.table();
+        assertThat(table.predict(mm(21.5), 75).value()).isCloseTo(21.3, within(TINY));
+        for (double percentile : new double[] {50, 68, 75}) {
+            for (double li : new double[] {19.5, 21.2, 24.9, 25.0}) {
+                double from = Math.min(24.5, Math.floor(li * 2) / 2);
+                double slope = (table.predict(mm(from + 0.5), percentile).value()
+                                - table.predict(mm(from), percentile).value())
+                        / 0.5;
+                assertThat(slope).isBetween(0.4, 0.8);
+                assertThat(table.predict(Measured.of(li, Unit.MM, "li", 0.2), percentile)
+                                .sd())
+                        .isCloseTo(0.2 * slope, within(1e-9));
+            }
+        }
+    }
+
+    @Test
+    void theTableTellsHowFarItReaches() {
+        ProbabilityTable table = ProbabilityTable.table();
+        assertThat(table.range(75)).isEqualTo("19.5 to 29.0 mm at 75 %");
+        assertThat(table.range(70)).isEqualTo("19.5 to 25.0 mm at 70 %");
+        assertThat(table.range(96)).isEqualTo("the 5 to 95 % rows");
+        assertThat(table.range(4)).isEqualTo("the 5 to 95 % rows");
+        assertThat(table.reaches(19.5, 5)).isTrue();
+        assertThat(table.reaches(25, 95)).isTrue();
+        assertThat(table.reaches(29, 75)).isTrue();
+        assertThatThrownBy(() -> table.predict(mm(29.5), 75))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("29.5 mm at 75.0 %");
+    }
+
     @ParameterizedTest
     @CsvSource({"25.5, 23.7", "27.0, 24.6", "27.5, 24.8", "29.0, 25.7"})
     void usualRowGoesOnToTwentyNine(double li, double expected) {
@@ -167,6 +215,14 @@ class PredictionsTest {
         assertThat(r.left().required().sd())
                 .isCloseTo(Math.sqrt(0.85 * 0.85 + 0.01), within(1e-9))
                 .isCloseTo(0.86, within(0.005));
+        // 0.88 of 0.10 mm by Spain's slope of 0.44; 1.2 of 0.10 mm by the table's slope of 0.6
+        SpaceResult other = space(incisors(23)
+                .set("/child/population", "spain")
+                .set("/child/sex", "male")
+                .set("/plan/percentile", 75));
+        assertThat(other.left().by(Method.REGRESSION).value().sd()).isCloseTo(Math.hypot(0.85, 0.088), within(1e-9));
+        assertThat(other.left().by(Method.PROBABILITY_TABLE).value().sd())
+                .isCloseTo(Math.hypot(0.85, 0.12), within(1e-9));
         // both sides rise and fall together: twice one side, 1.7 mm, not 1.2
         assertThat(r.left().required().plus(r.right().required()).sd()).isCloseTo(1.7, within(0.02));
     }

@@ -3,6 +3,8 @@ package dev.fairlead.rules.language;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.fairlead.rules.catalogue.Catalogue;
+import dev.fairlead.rules.catalogue.CatalogueReader;
+import dev.fairlead.rules.catalogue.RuleFiles;
 import dev.fairlead.rules.catalogue.RulebaseException;
 import dev.fairlead.rules.engine.DrlCompiler;
 import dev.fairlead.rules.verdict.TestFolder;
@@ -22,9 +24,19 @@ class DrlLintTest {
     @TempDir
     Path folder;
 
-    private List<String> problems(String when, String then) {
-        Catalogue catalogue = TestFolder.whole(folder).load().catalogue();
-        String drl = """
+    /** Texts and needs of the project's own criteria; nothing is compiled. */
+    private static final Catalogue CATALOGUE = CatalogueReader.read(RuleFiles.of(Path.of("rules")));
+
+    private static List<String> lint(String drl) {
+        return DrlLint.problems(CATALOGUE.criterion("overjet-after"), drl, CATALOGUE);
+    }
+
+    private static List<String> problems(String when, String then) {
+        return lint(file(when, then));
+    }
+
+    private static String file(String when, String then) {
+        return """
                 package dev.fairlead.rulebase.indication;
                 import dev.fairlead.facts.Bite;
                 global dev.fairlead.rules.catalogue.Limits limits;
@@ -42,7 +54,6 @@ class DrlLintTest {
                     verdicts.caution("overjet-after", $f, "too-little").seen("overjet-after.min", $f.overjetAfter());
                 end
                 """.formatted(when, then);
-        return DrlLint.problems(catalogue.criterion("overjet-after"), drl, catalogue);
     }
 
     private static final String PASS =
@@ -67,6 +78,10 @@ class DrlLintTest {
             $f : Bite( anteriorShift.atLeast(limits.of("overjet-after.min")) )          | anteriorShift is a Answer: it has no atLeast
             $f : Bite( anteriorShift.no() )                                             | anteriorShift does not stand among the needs
             $f : Bite( overjetAfter.atLeast(limits.of("hygiene-and-caries.plaque")) ) | belongs to another criterion
+            $f : Bite( overjetAfter.atLeast() )                                     | atLeast takes a threshold by name
+            $f : Bite( overjetAfter.known(limits.of("overjet-after.min")) )         | known takes nothing
+            $f : Bite( overbiteAfter.known() )                                      | overbiteAfter does not stand among the needs
+            overjetAfter.known()                                                    | a condition looks at one fact, written $f : Bite( ... )
             $f : Bite( overjetLater.known() )                                       | Bite has no overjetLater
             $f : Bite( overjetAfter.equals(overjet) )                               | a condition is a component and one of
             $f : Bite( overjetAfter.missing() )                                     | missing is no condition that rules may use
@@ -85,6 +100,13 @@ class DrlLintTest {
             verdicts.pass("overjet-after", $f).seen("overjet-after.max", $f.anb());      | no threshold is called overjet-after.max
             verdicts.caution("overjet-after", $f, "other");                              | there is no text for "other"
             verdicts.pass("overjet-after", $f);                                          | the text speaks of a value
+            verdicts.caution("overjet-after", $f);                                       | the reason is missing
+            verdicts.pass("overjet-after", $f, "too-little");                            | pass: there is no text for "too-little"
+            verdicts.doesNotApply("overjet-after", $f, "too-little");                    | doesNotApply: there is no text for "too-little"
+            verdicts.stop("overjet-after", $f, "too-little");                            | stop: the texts give "too-little" another weight
+            verdicts.caution("overjet-after", $f, "reversed");                           | caution: the texts give "reversed" another weight
+            verdicts.pass("overjet-after", $f).seen("overjet-after.min", $f.anb());      | anb does not stand among the needs
+            verdicts.pass("overjet-after", $f).seen("hygiene-and-caries.plaque", $f.overjetAfter()); | hygiene-and-caries.plaque belongs to another criterion
             """)
     void aConsequenceIsOneVerdict(String then, String problem) {
         assertThat(problems("$f : Bite( " + OK + " )", then))
@@ -108,6 +130,48 @@ class DrlLintTest {
                 .isInstanceOf(RulebaseException.class)
                 .hasMessageContaining(problem)
                 .hasMessageContaining("overjet-after/criterion.drl:");
+    }
+
+    @Test
+    void eachSlipIsNamedOnItsOwnLineWhateverStandsBeforeIt() {
+        String when = """
+                /* a reason
+                   of two lines */
+                    $f : Bite( overjetAfter.known(),
+                        overjetAfter.yes(),
+                        overjetAfter.atLeast(limits.of("overjet-after.least")) )""";
+        String then = """
+                verdicts.pass("overjet-after", $f)
+                        .seen("overjet-after.min", $f.overjetAfter())
+                        .seen("overjet-after.max",
+                            $f.anb());""";
+        String drl = file(when, then)
+                .replace(
+                        "rule \"overjet-after: warn\"",
+                        "package dev.fairlead.rulebase.bench;\nimport java.io.File;\nglobal java.util.List list;\nrule \"overjet-after: warn\"");
+        assertThat(lint(drl + "\n\n  query \"q\" end\n  query \"r\" end\n"))
+                .containsExactlyInAnyOrder(
+                        "indication/overjet-after/criterion.drl:10: overjetAfter is a Measured: it has no yes",
+                        "indication/overjet-after/criterion.drl:11: no threshold is called overjet-after.least",
+                        "indication/overjet-after/criterion.drl:15: no threshold is called overjet-after.max",
+                        "indication/overjet-after/criterion.drl:16: anb does not stand among the needs of the criterion",
+                        "indication/overjet-after/criterion.drl:18: the package is dev.fairlead.rulebase.indication",
+                        "indication/overjet-after/criterion.drl:19: rules may import facts alone, not java.io.File",
+                        "indication/overjet-after/criterion.drl:20: the globals are limits and verdicts",
+                        "indication/overjet-after/criterion.drl:29: only package, imports, globals and rules are allowed, not: query \"q\" end");
+    }
+
+    @Test
+    void someRulePassesAndSomeWarns() {
+        String needs = "indication/overjet-after/criterion.drl: needs at least one rule that passes and one that warns";
+        String warning =
+                "verdicts.caution(\"overjet-after\", $f, \"too-little\").seen(\"overjet-after.min\", $f.overjetAfter());";
+        assertThat(problems("$f : Bite( " + OK + " )", warning)).containsExactly(needs);
+        String stops = file("$f : Bite( " + OK + " )", PASS)
+                .replace("caution(\"overjet-after\", $f, \"too-little\")", "stop(\"overjet-after\", $f, \"reversed\")");
+        assertThat(lint(stops)).isEmpty();
+        assertThat(lint(file("$f : Bite( " + OK + " )", PASS).replace(warning, PASS)))
+                .containsExactly(needs);
     }
 
     @Test
