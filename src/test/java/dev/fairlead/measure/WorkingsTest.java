@@ -4,11 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import dev.fairlead.findings.Numbers;
 import dev.fairlead.measure.working.Workbook;
 import dev.fairlead.measure.working.Working;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
@@ -34,6 +38,55 @@ class WorkingsTest {
             assertThat(w.sources()).as(w.id()).isNotEmpty().allMatch(sources::has);
             assertThat(w.substituted()).as(w.id()).doesNotContain("?");
         }
+    }
+
+    /**
+     * Every working of a whole case, and of three others what differs from it, so that none is lost or changed
+     * unnoticed. After a change that is meant, run with {@code -Dfairlead.accept=true} and read the difference.
+     */
+    @Test
+    void everyWorkingIsTheOneThatIsKept() throws IOException {
+        StringBuilder all = new StringBuilder();
+        CaseBuilder byRule = SampleCase.full();
+        byRule.drop("/images/");
+        Map<String, CaseBuilder> cases = new LinkedHashMap<>();
+        cases.put("whole", SampleCase.full());
+        cases.put(
+                "without films of teeth, wide upper front",
+                byRule.set("/teeth/13/width", 9.5).set("/teeth/23/width", 9.5));
+        cases.put(
+                "no population, no row",
+                SampleCase.full()
+                        .set("/child/population", CaseBuilder.NOT_APPLICABLE)
+                        .without("/plan/percentile"));
+        cases.put("empty", new CaseBuilder());
+        List<String> whole = lines(SampleCase.full());
+        cases.forEach((name, b) -> {
+            all.append("# ").append(name).append('\n');
+            lines(b).stream()
+                    .filter(line -> name.equals("whole") || !whole.contains(line))
+                    .forEach(line -> all.append(line).append('\n'));
+        });
+        Path kept = Path.of("src/test/resources/expected-workings.txt");
+        if (Boolean.getBoolean("fairlead.accept")) {
+            Files.writeString(kept, all);
+        }
+        assertThat(all.toString()).isEqualTo(Files.readString(kept));
+    }
+
+    private static List<String> lines(CaseBuilder b) {
+        return workings(b).stream()
+                .map(w -> String.join(
+                        " | ",
+                        w.id(),
+                        w.title(),
+                        w.value().known()
+                                ? Numbers.text(w.value(), 3)
+                                : Numbers.text(w.value()) + " " + w.value().missing(),
+                        w.formula(),
+                        w.substituted(),
+                        w.note()))
+                .toList();
     }
 
     @Test

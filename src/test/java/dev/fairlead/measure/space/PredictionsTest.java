@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import dev.fairlead.measure.CaseBuilder;
 import dev.fairlead.measure.records.Readings;
 import dev.fairlead.model.Measured;
+import dev.fairlead.model.Tooth;
 import dev.fairlead.model.Unit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -178,6 +179,33 @@ class PredictionsTest {
         // relative errors of a product and quotient add in squares (GUM 5.1.6)
         assertThat(two.sd() / two.value())
                 .isCloseTo(Math.sqrt(sq(0.1 / 8) + sq(0.1 / 11) + sq(0.1 / 12.1)), within(1e-9));
+    }
+
+    @Test
+    void anErrorThatImageAndReferenceShareCancels() {
+        Measured both = Measured.of(8, Unit.MM, "film", 0.1);
+        assertThat(ImageWidths.corrected(both, mm(11), both).value()).isCloseTo(11, within(TINY));
+        assertThat(ImageWidths.corrected(both, mm(11), both).sd()).isCloseTo(0, within(TINY));
+        assertThat(ImageWidths.corrected(Measured.unknown("/a"), Measured.unknown("/b"), mm(12))
+                        .missing())
+                .containsExactly("/a", "/b");
+    }
+
+    @Test
+    void theFirstImageThatCanBeUsedCounts() {
+        CaseBuilder b = incisors(22).set("/teeth/36/width", 11.0);
+        b.set("/images/0/tooth", 33).set("/images/0/imageWidth", 7.7).set("/images/0/reference", 36);
+        assertThat(ImageWidths.of(new Readings(b.build()), Tooth.of(33)).missing())
+                .containsExactly("/images/0/referenceImageWidth");
+        b.set("/images/1/tooth", 33).set("/images/1/imageWidth", 7.5).set("/images/1/reference", 36);
+        assertThat(ImageWidths.of(new Readings(b.build()), Tooth.of(33)).missing())
+                .as("the first of two that cannot be used")
+                .containsExactly("/images/0/referenceImageWidth");
+        b.set("/images/1/referenceImageWidth", 11.0);
+        assertThat(ImageWidths.of(new Readings(b.build()), Tooth.of(33)).value())
+                .isCloseTo(7.5, within(TINY));
+        assertThat(ImageWidths.of(new Readings(b.build()), Tooth.of(34)).missing())
+                .containsExactly("/teeth/34/width");
     }
 
     private static double sq(double x) {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import dev.fairlead.measure.CaseBuilder;
 import dev.fairlead.measure.records.Readings;
+import dev.fairlead.model.Contacts;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Side;
 import dev.fairlead.model.Unit;
@@ -77,6 +78,50 @@ class SpaceAnalysisTest {
         assertThat(r.left().spread().missing()).containsExactly("/child/population", "/child/sex", "/images");
     }
 
+    /** The usual row must not stand in for one that somebody read: how far the methods lie apart waits for it. */
+    @Test
+    void theSpreadWaitsForTheRowOfTheTableThatWasRead() {
+        CaseBuilder b = new CaseBuilder().incisors(6, 5.5, 5.5, 6);
+        assertThat(space(b).left().spread().missing()).containsExactly("/plan/percentile");
+        // the row of 75 % gives 22.2 mm for 23 mm, the simple rule 22.0 mm; the row of 50 % 21.5 mm
+        assertThat(space(b.set("/plan/percentile", 75)).left().spread().value()).isCloseTo(0.2, within(TINY));
+        assertThat(space(b.set("/plan/percentile", 50)).left().spread().value()).isCloseTo(0.5, within(TINY));
+        assertThat(space(b.set("/plan/percentile", CaseBuilder.NOT_APPLICABLE))
+                        .left()
+                        .spread()
+                        .value())
+                .as("no row was read")
+                .isCloseTo(0.2, within(TINY));
+        // 19 mm lies outside the table, so no row matters: 20.00 by the rule, 11.71 + 0.44 x 19 = 20.07 for Spain
+        CaseBuilder small = new CaseBuilder()
+                .incisors(5, 4.5, 4.5, 5)
+                .set("/child/population", "spain")
+                .set("/child/sex", "male");
+        assertThat(space(small).left().spread().value()).isCloseTo(0.07, within(TINY));
+        // a single method beside an unread row asks for another way first
+        assertThat(space(new CaseBuilder().incisors(5, 4.5, 4.5, 5))
+                        .left()
+                        .spread()
+                        .missing())
+                .doesNotContain("/plan/percentile");
+    }
+
+    @Test
+    void aFrontToothThatHasNotEruptedLeavesNoRatioAndNothingToMeasure() {
+        CaseBuilder b = new CaseBuilder();
+        for (int n : new int[] {42, 41, 31, 32, 33, 13, 12, 11, 21, 22, 23}) {
+            b.set("/teeth/" + n + "/width", 6.0);
+        }
+        assertThat(space(b).anterior().lower().missing()).containsExactly("/teeth/43/width");
+        b.set("/teeth/43/state", "erupted");
+        assertThat(space(b).anterior().lower().missing()).containsExactly("/teeth/43/width");
+        b.set("/teeth/43/state", "unerupted");
+        assertThat(space(b).anterior().lower().applies()).isFalse();
+        assertThat(space(b).anterior().upper().value()).isCloseTo(36, within(TINY));
+        b.set("/teeth/43/width", 6.5);
+        assertThat(space(b).anterior().lower().value()).isCloseTo(36.5, within(TINY));
+    }
+
     @Test
     void leewayOfTheMeanLowerTeeth() {
         // Nance 1947 from Black's widths: 5.0 + 7.7 + 9.9 against 6.9 + 6.9 + 7.1, 1.7 mm a side (pdfcoke.com,
@@ -134,7 +179,18 @@ class SpaceAnalysisTest {
         double index = space(b).irregularity().value();
         assertThat(index).isCloseTo(4.5, within(TINY));
         assertThat(Irregularity.Grade.of(index)).isEqualTo(Irregularity.Grade.MODERATE);
+        Contacts whole = b.build().contacts();
+        assertThat(Irregularity.largest(whole).value()).isCloseTo(1.5, within(TINY));
+        assertThat(Irregularity.largestSoFar(whole).value()).isCloseTo(1.5, within(TINY));
+        assertThat(Irregularity.indexSoFar(whole).value()).isCloseTo(4.5, within(TINY));
         assertThat(space(b.without("/contacts/41-31")).irregularity().missing()).containsExactly("/contacts/41-31");
+        Contacts open = b.build().contacts();
+        assertThat(Irregularity.largest(open).known()).isFalse();
+        assertThat(Irregularity.largestSoFar(open).value()).isCloseTo(1.5, within(TINY));
+        assertThat(Irregularity.indexSoFar(open).value()).isCloseTo(3.7, within(TINY));
+        Contacts none = new CaseBuilder().build().contacts();
+        assertThat(Irregularity.indexSoFar(none).missing()).hasSize(5);
+        assertThat(Irregularity.largestSoFar(none).missing()).hasSize(5);
     }
 
     @ParameterizedTest

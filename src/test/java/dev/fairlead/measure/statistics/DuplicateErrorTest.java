@@ -23,6 +23,9 @@ class DuplicateErrorTest {
         assertThat(e.reliability()).isEqualTo(0.98, within(1e-12));
         assertThat(e.meanDifference()).isEqualTo(0.2, within(1e-12));
         assertThat(e.pairs()).isEqualTo(3);
+        // means 1 and 5 have variance 8
+        DuplicateError two = DuplicateError.of(new double[] {0.9, 4.9}, new double[] {1.1, 5.1});
+        assertThat(two.reliability()).isEqualTo(1 - 0.02 / 8, within(1e-12));
     }
 
     @Test
@@ -49,6 +52,12 @@ class DuplicateErrorTest {
         assertThatIllegalArgumentException().isThrownBy(() -> DuplicateError.ofDifferences());
         assertThatIllegalArgumentException().isThrownBy(() -> DuplicateError.ofDifferences(0.1, Double.NaN));
         assertThatIllegalArgumentException().isThrownBy(() -> DuplicateError.of(new double[] {1}, new double[] {1}));
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> DuplicateError.of(new double[] {1, 2}, new double[] {1, 2, 3}))
+                .withMessageContaining("2 and 3");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> DuplicateError.systematic(new double[] {1, 2}, new double[] {1, 2, 3}))
+                .withMessageContaining("2 and 3");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> DuplicateError.of(new double[] {1, 1}, new double[] {1, 1}));
     }

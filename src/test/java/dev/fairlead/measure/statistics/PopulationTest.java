@@ -130,4 +130,22 @@ class PopulationTest {
         assertThatIllegalArgumentException().isThrownBy(() -> new NumberWithError(1, -1));
         assertThat(Population.of(List.of(line, line)).between()).isZero();
     }
+
+    /** Anscombe 1973, American Statistician 27:17, first of the four sets: slope 0.500, standard error 0.118. */
+    @Test
+    void theErrorOfASlopeIsThePublishedOne() {
+        RegressionLine line = RegressionLine.of(
+                new double[] {10, 8, 13, 9, 11, 14, 6, 4, 12, 7, 5},
+                new double[] {8.04, 6.95, 7.58, 8.81, 8.33, 9.96, 7.24, 4.26, 10.84, 4.82, 5.68});
+        assertThat(line.slope()).isEqualTo(0.5, within(5e-4));
+        assertThat(line.slopeError()).isEqualTo(0.118, within(5e-4));
+    }
+
+    /** By the formula: a spread of 2 between subjects beside an error of 1 weighs 4 / (4 + 1). */
+    @Test
+    void theOwnRateWeighsByItsShareOfTheVariance() {
+        assertThat(new Population(0, 2, 0).weight(1)).isEqualTo(0.8, within(1e-12));
+        assertThat(new Population(0, 2, 0).weight(0)).isEqualTo(1);
+        assertThat(new Population(0, 0.5, 0).weight(1.5)).isEqualTo(0.1, within(1e-12));
+    }
 }
