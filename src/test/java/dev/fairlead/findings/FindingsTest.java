@@ -180,5 +180,22 @@ class FindingsTest {
         assertThat(f.flip()).isEmpty();
         assertThat(f.withFlip(0.2).flip()).hasValue(0.2);
         assertThatThrownBy(() -> f.withFlip(1.2)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> f.withFlip(-0.1)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> f.withFlip(Double.NaN)).isInstanceOf(IllegalArgumentException.class);
+        assertThat(f.withFlip(0).flip()).hasValue(0);
+        assertThat(f.withFlip(1).flip()).hasValue(1);
+    }
+
+    @Test
+    void aPassThatMoreLikelyFailsIsNoneToRelyOn() {
+        Finding pass = findings(Map.of()).of("overjet-after");
+        Finding warning =
+                findings(ProjectRules.rulebase(), overjetAfter(0.2, 0.5)).of("overjet-after");
+        assertThat(pass.onTheLimit()).isFalse();
+        assertThat(pass.withFlip(0.5).onTheLimit()).isFalse();
+        assertThat(pass.withFlip(0.51).onTheLimit()).isTrue();
+        assertThat(warning.withFlip(0.9).onTheLimit()).isFalse();
+        assertThat(warning.open()).isTrue();
+        assertThat(pass.open()).isFalse();
     }
 }
