@@ -300,7 +300,8 @@
     const box = b && $('input.big-input', b.form);
     if (!box) return;
     const at = parseFloat(box.value.replace(',', '.'));
-    const now = Math.max(0, (Number.isFinite(at) ? at : 0) + parseFloat(b.dataset.step));
+    // an empty box begins where the number is expected; nothing is written before it is taken
+    const now = Math.max(parseFloat(box.dataset.least), Number.isFinite(at) ? at + parseFloat(b.dataset.step) : parseFloat(box.dataset.from || b.dataset.step));
     box.value = String(Math.round(now * 100) / 100);
   });
   // what is long is folded on a small screen

@@ -214,6 +214,7 @@
     drawFigure();
     scaleForm();
   }
+  const BEGINNING = 1 << 17;
   root.querySelectorAll('[name=kind]').forEach(i => { i.addEventListener('change', () => kind(i.value)); });
 
   $('#measure-file').addEventListener('change', async e => {
@@ -222,7 +223,10 @@
     if (file.size > 100 * 1024 * 1024) { said('The file has more than 100 MB. Export it smaller.', true); return; }
     said('Reading the picture…');
     if (state.kind === 'surface-scan') { await openScan(file); return; }
-    const r = await fetch(base + '/measure/picture', { method: 'POST', headers: { 'Content-Type': 'application/octet-stream' }, body: file });
+    // how large a picture is stands at its beginning; the whole file is sent only where the program has to decode it
+    const ask = body => fetch(base + '/measure/picture' + (body === file ? '' : '?beginning=yes'), { method: 'POST', headers: { 'Content-Type': 'application/octet-stream' }, body });
+    let r = await ask(file.size > BEGINNING ? file.slice(0, BEGINNING) : file);
+    if (r.status === 202) r = await ask(file);
     if (!r.ok) { const j = await r.json().catch(() => ({ error: 'The picture could not be read.' })); said(j.error + ' ' + (j.mend || ''), true); return; }
     const about = JSON.parse(r.headers.get('X-Picture'));
     let bitmap;

@@ -9,7 +9,6 @@ import dev.fairlead.audit.source.TableException;
 import dev.fairlead.audit.summary.Heading;
 import dev.fairlead.audit.summary.Summary;
 import dev.fairlead.audit.summary.Tally;
-import dev.fairlead.audit.write.ProblemSink;
 import dev.fairlead.audit.write.RowSink;
 import dev.fairlead.check.Checker;
 import dev.fairlead.check.Version;
@@ -19,7 +18,6 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -209,6 +207,7 @@ final class AuditCommand implements Callable<Integer> {
         Recoder recoder = recode ? counted(checker) : null;
         LastAudit last = last(checker);
         try (AuditOutput to = new AuditOutput(console, form, output);
+                ProblemsFile listed = problems == null ? null : new ProblemsFile(problems);
                 RunProgress bar = source.progress(console, "Auditing", sources.size())) {
             Pass[] pass = new Pass[1];
             Audit.Settings settings = source.settings(checking.options(), journal);
@@ -216,7 +215,7 @@ final class AuditCommand implements Callable<Integer> {
                     .run(
                             sources,
                             () -> {
-                                pass[0] = new Pass(checker, to, heading, recoder, last);
+                                pass[0] = new Pass(checker, to, listed, heading, recoder, last);
                                 return pass[0];
                             },
                             bar);
@@ -298,14 +297,14 @@ final class AuditCommand implements Callable<Integer> {
         private final List<RowSink> sinks;
         private final Recoder recoder;
 
-        Pass(Checker checker, AuditOutput to, Heading heading, Recoder recoder, LastAudit last) {
+        Pass(Checker checker, AuditOutput to, ProblemsFile listed, Heading heading, Recoder recoder, LastAudit last) {
             this.recoder = recoder;
             try {
                 tally = new Tally(checker, looks, last);
                 extras = AuditExtras.read(truth, verdicts, checker.rulebase().catalogue());
                 sinks = new ArrayList<>(to.sinks(checker, heading));
-                if (problems != null) {
-                    sinks.add(new ProblemSink(Files.newBufferedWriter(problems, StandardCharsets.UTF_8)));
+                if (listed != null) {
+                    sinks.add(listed.empty());
                 }
             } catch (IOException e) {
                 throw new UncheckedIOException(e);
@@ -330,9 +329,6 @@ final class AuditCommand implements Callable<Integer> {
             Summary summary = tally.summary();
             for (RowSink s : sinks) {
                 s.end(heading, summary);
-                if (s instanceof ProblemSink) {
-                    s.close();
-                }
             }
             return summary;
         }

@@ -32,6 +32,7 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -241,15 +242,8 @@ final class MeasureCommand implements Callable<Integer> {
             CaseOffers.put(
                     tree,
                     takes,
-                    new Origin(
-                            PictureKind.POINT_TABLE,
-                            day,
-                            r.result().scale(),
-                            r.result().scaleError(),
-                            false));
-            if (r.table().kind() == PictureKind.POINT_TABLE) {
-                CaseOffers.putLandmarks(tree, landmarks(r));
-            }
+                    r.table().kind() == PictureKind.POINT_TABLE ? landmarks(r) : Map.of(),
+                    new Origin(PictureKind.POINT_TABLE, day, r.result(), Set.of()));
         }
         if (!tree.read("").errors().isEmpty()) {
             throw new Main.Stop(
@@ -268,7 +262,8 @@ final class MeasureCommand implements Callable<Integer> {
     }
 
     private static Map<String, double[]> landmarks(Read r) {
-        return PictureMeasures.landmarks(r.table().kind(), r.table().points(), new PictureScaling.Millimetres());
+        return PictureMeasures.landmarks(
+                r.table().kind(), r.table().points(), List.of(), new PictureScaling.Millimetres());
     }
 
     private static String guide() {

@@ -250,15 +250,16 @@ public final class Measured implements CaseValue {
 
     /**
      * The same value, readings and whole error, of which {@code part} comes from a source that other values share, such
-     * as the scale of a picture. A part that is not smaller than the whole error says nothing new.
+     * as the scale of a picture; it is negative where the value falls as the source grows. A part that is not smaller
+     * than the whole error says nothing new.
      */
     public Measured sharing(String source, double part) {
         double whole = known() ? sd() : 0;
-        if (!(part > 0) || part >= whole) {
+        if (part == 0 || !(Math.abs(part) < whole)) {
             return this;
         }
         double own = Math.sqrt(whole * whole - part * part) / whole;
-        Measured mixed = merge(value, unit, own, this, 1, of(0, unit, source, part));
+        Measured mixed = merge(value, unit, own, this, Math.signum(part), of(0, unit, source, Math.abs(part)));
         return new Measured(value, unit, mixed.sources, mixed.parts, repeats, missing, applies);
     }
 

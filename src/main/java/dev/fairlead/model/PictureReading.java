@@ -9,7 +9,8 @@ import java.time.LocalDate;
  * error. The reading itself stands in its own field, beside those that were typed.
  */
 public record PictureReading(
-        @Field("JSON Pointer of the field that the reading belongs to, such as /teeth/42/width.")
+        @Field(
+                "JSON Pointer of the field that the reading belongs to, such as /teeth/42/width; /landmarks for the points of the arch.")
         Fact<String> field,
 
         @Field(value = "The reading, in the unit of its field.", unit = Unit.RATIO, low = -60, high = 150)

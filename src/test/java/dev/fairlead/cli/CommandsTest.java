@@ -1,6 +1,7 @@
 package dev.fairlead.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
@@ -14,6 +15,8 @@ import org.junit.jupiter.api.parallel.Resources;
 
 /** Each command as a person calls it. */
 class CommandsTest {
+    private static final Path ZSH = Path.of("/usr/bin/zsh");
+
     private static final Path CLEAN = Path.of("cases/heron-07-clean.yaml");
 
     @TempDir
@@ -187,6 +190,35 @@ class CommandsTest {
                         .lines()
                         .map(String::strip))
                 .containsExactly("check", "--stage", "holding");
+    }
+
+    /** By its own keys: what a person sees behind the prompt after pressing the tabulator. */
+    @Test
+    void zshCompletesToo() throws Exception {
+        assumeTrue(Files.isExecutable(ZSH), "zsh is installed");
+        Path script = Files.writeString(
+                folder.resolve("completion"), CasesTest.run("completion").out());
+        // the module for pseudo-terminals is zsh's own, so that no other program has to play the person
+        Path typed = Files.writeString(folder.resolve("typed.zsh"), """
+                zmodload zsh/zpty
+                zpty shell 'TERM=dumb PS1= zsh -f'
+                zpty -w shell 'unsetopt zle_bracketed_paste; fairlead() { print -r -- "<$*>" }; source %s; print -r -- re""ady'
+                zpty -r -m shell line '*ready*'
+                for words in 'fairlead che' 'fairlead start --sta' 'fairlead start --stage hol'; do
+                  zpty -w -n shell "$words"$'\t\n'
+                  zpty -r -m shell line '*<*>*'
+                  print -r -- "${${line##*<}%%%%>*}"
+                done
+                zpty -d shell
+                """.formatted(script));
+        Process zsh = new ProcessBuilder(ZSH.toString(), "-f", typed.toString())
+                .redirectError(ProcessBuilder.Redirect.DISCARD)
+                .start();
+        assertThat(zsh.waitFor(60, java.util.concurrent.TimeUnit.SECONDS)).isTrue();
+        assertThat(new String(zsh.getInputStream().readAllBytes(), java.nio.charset.StandardCharsets.UTF_8)
+                        .lines()
+                        .map(String::strip))
+                .containsExactly("check", "start --stage", "start --stage holding");
     }
 
     @Test

@@ -58,7 +58,7 @@ final class Browsing implements AutoCloseable {
         c.setDefaultTimeout(PATIENCE_MS);
         c.setDefaultNavigationTimeout(PATIENCE_MS);
         c.onRequest(r -> {
-            if (!r.url().startsWith("http://127.0.0.1:")) {
+            if (!r.url().matches("https?://127\\.0\\.0\\.1:.*")) {
                 abroad.add(r.url());
             }
         });

@@ -95,10 +95,24 @@ class ChairTest {
 
     @Test
     void plusAndMinusMoveANumberByItsStep(Browsing browsing) throws Exception {
+        CaseTree bare = CaseTree.of(SampleCase.full().build());
+        bare.remove("/bench");
+        Files.writeString(folder.resolve("bare.json"), bare.text(CaseFormat.JSON));
         try (Pages pages = Pages.withSample(folder);
                 BrowserContext c = browsing.desktop()) {
-            Page page = browsing.open(c, pages, "/cases/sample.json/chair?q=2");
+            Page page = browsing.open(c, pages, "/cases/bare.json/chair?part=bench&q=1");
             Locator box = page.locator("input.big-input");
+            assertThat(page.locator("#ask")).hasText("First mark from midline");
+            page.locator(".stepper [aria-label^=More]").click();
+            org.assertj.core.api.Assertions.assertThat(Double.parseDouble(box.inputValue()))
+                    .as("near where the mark was worked out to be, not at zero")
+                    .isBetween(30.0, 50.0);
+            page.navigate(pages.at("/cases/bare.json/chair?part=bench&q=10").toString());
+            assertThat(page.locator("#ask")).hasText("Fold tipped to the cheek");
+            page.locator(".stepper [aria-label^=Less]").click();
+            page.locator(".stepper [aria-label^=Less]").click();
+            assertThat(box).hasValue("-2");
+            page.navigate(pages.at("/cases/sample.json/chair?q=2").toString());
             for (String[] step :
                     new String[][] {{"4.1", "Less", "3.85"}, {"2,3", "More", "2.55"}, {"0.1", "Less", "0"}}) {
                 box.fill(step[0]);

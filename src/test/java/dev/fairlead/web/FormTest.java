@@ -413,4 +413,31 @@ class FormTest {
         form.put("by", "supervisor");
         assertThat(pages.post(page, form).statusCode()).isEqualTo(303);
     }
+
+    @Test
+    void aNameThatIsNoneIsAnsweredForBesideIt() throws Exception {
+        String form = "/cases/sample.json/form/child";
+        pages.post(form + "?changed=/resident", Map.of("version", pages.version(form), "/resident", "anna-07"));
+        String link = "/cases/sample.json/nobody?at=/resident";
+        assertThat(pages.get(form).body()).contains("This may name somebody.", "href=\"" + link + "\"");
+        assertThat(pages.get(link).body()).contains("<b>anna-07</b>");
+        assertThat(pages.post(link, Map.of("version", pages.version(link), "initials", "x")))
+                .satisfies(r -> {
+                    assertThat(r.statusCode()).isEqualTo(422);
+                    assertThat(r.body()).contains("Not written");
+                });
+        assertThat(read("sample.json").notPersons()).isEmpty();
+        assertThat(pages.post(link, Map.of("version", pages.version(link), "initials", "kl"))
+                        .headers()
+                        .firstValue("Location"))
+                .hasValue(form);
+        assertThat(read("sample.json").notPersons()).singleElement().satisfies(n -> {
+            assertThat(n.words().get()).isEqualTo("anna-07");
+            assertThat(n.by().get()).isEqualTo("kl");
+        });
+        assertThat(pages.get(form).body()).doesNotContain("This may name somebody.");
+        assertThat(pages.get(link).statusCode())
+                .as("there is nothing left to answer")
+                .isEqualTo(422);
+    }
 }

@@ -340,7 +340,7 @@ class ListTest {
             }
             // 2026-01-25 and four weeks are 2026-02-22, seven days before the day of the test
             // that is due, and overdue once the longest interval of eight weeks, 2026-03-22, is over
-            assertThat(list).contains("visit due now, at the latest in 21 days", "visit due in 1 day<");
+            assertThat(list).contains("visit due, at the latest in 21 days", "visit due in 1 day<");
             assertThat(list).contains("visit 1 day overdue", "recall due in 32 days", "recall 2 days overdue");
             assertThat(list).contains("visit due in 2 days");
             assertThat(list.indexOf(">late-1<")).isPositive().isLessThan(list.indexOf(">soon-1<"));

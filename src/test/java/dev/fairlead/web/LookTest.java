@@ -34,6 +34,11 @@ class LookTest {
     private void twelve() throws Exception {
         for (int i = 10; i < 24; i++) {
             CaseTree tree = CaseTree.of(SampleCase.full().build());
+            if (i % 3 == 0) {
+                // counts of other lengths
+                tree.remove("/films");
+                tree.set("/bite/overjet", "0.2");
+            }
             tree.set("/id", "case-with-a-long-name-" + i);
             tree.set("/resident", "r" + i);
             Files.writeString(folder.resolve("file-of-another-name-" + i + ".json"), tree.text(CaseFormat.JSON));
@@ -53,6 +58,11 @@ class LookTest {
             Object heights = page.evaluate(
                     "() => new Set([...document.querySelectorAll('.case-card')].map(e => e.offsetHeight)).size");
             assertThat(heights).as("different heights of cards").isEqualTo(1);
+            assertThat(page.evaluate("() => document.querySelectorAll('#resident option').length"))
+                    .isEqualTo(15);
+            assertThat(page.evaluate("() => document.querySelector('#resident').value"))
+                    .as("residents that were found meanwhile choose nobody")
+                    .isEqualTo("");
             browsing.assertQuiet();
         }
     }
@@ -72,7 +82,8 @@ class LookTest {
                         + " return [at('.case-link').height > 30 && 'name in two lines',"
                         + "   at('.case-progress').right + 8 > at('.tally').left && 'counts touch the bars',"
                         + "   at('.case-main').right > at('.case-progress').left && 'name touches the bars',"
-                        + "   at('.tally').right > card.getBoundingClientRect().right && 'counts stand out']"
+                        + "   at('.tally').right > card.getBoundingClientRect().right && 'counts stand out',"
+                        + "   at('.case-progress').left !== document.querySelector('.case-progress').getBoundingClientRect().left && 'bars stand askew']"
                         + "   .filter(Boolean); })");
                 assertThat((List<?>) faults).as("at " + width).isEmpty();
             }

@@ -5,7 +5,11 @@ import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.google.gson.JsonArray;
+import com.google.gson.JsonObject;
+import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.CDPSession;
 import com.microsoft.playwright.Page;
 import dev.fairlead.model.Case;
 import dev.fairlead.picture.demo.ArchSketch;
@@ -131,6 +135,55 @@ class MeasureHandTest {
             d.last("M41", middle - 100);
             browsing.assertQuiet();
         }
+    }
+
+    /** Two fingers that draw apart bring the picture nearer; a point is moved by the buttons beside it. */
+    @Test
+    void fingersZoomAndButtonsMoveAPoint(Browsing browsing) throws Exception {
+        try (Pages pages = MeasurePageTest.served(folder);
+                BrowserContext context = browsing.context(new Browser.NewContextOptions()
+                        .setViewportSize(820, 1180)
+                        .setHasTouch(true))) {
+            Desk d = Desk.open(browsing, context, pages);
+            double middle = d.size()[0] / 2;
+            double[] at = d.shown(middle, d.size()[1] / 2);
+            CDPSession hand = context.newCDPSession(d.page());
+            touch(hand, "touchStart", at, 60);
+            touch(hand, "touchMove", at, 90);
+            touch(hand, "touchMove", at, 120);
+            hand.send("Input.dispatchTouchEvent", touches("touchEnd"));
+            // twice as large about the middle
+            d.place("M42", middle - 200, d.size()[1] / 2);
+            d.last("M42", middle - 100);
+            d.page().click("#measure-fit");
+            double scale = MeasurePageTest.number(MeasurePageTest.rect(d.page()), "width") / d.size()[0];
+            for (int i = 0; i < 20; i++) {
+                d.page().tap("[data-nudge='1 0']");
+            }
+            d.last("M42", middle - 100 + 20 / scale);
+            browsing.assertQuiet();
+        }
+    }
+
+    private static void touch(CDPSession hand, String type, double[] at, double apart) {
+        hand.send("Input.dispatchTouchEvent", touches(type, new double[] {at[0] - apart / 2, at[1]}, new double[] {
+            at[0] + apart / 2, at[1]
+        }));
+    }
+
+    private static JsonObject touches(String type, double[]... fingers) {
+        JsonObject event = new JsonObject();
+        event.addProperty("type", type);
+        JsonArray points = new JsonArray();
+        for (int i = 0; i < fingers.length; i++) {
+            JsonObject p = new JsonObject();
+            p.addProperty("x", fingers[i][0]);
+            p.addProperty("y", fingers[i][1]);
+            p.addProperty("id", i);
+            points.add(p);
+        }
+        event.add("touchPoints", points);
+        return event;
     }
 
     @Test

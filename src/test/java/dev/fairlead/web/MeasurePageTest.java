@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.within;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Response;
-import com.microsoft.playwright.options.ColorScheme;
 import com.microsoft.playwright.options.FilePayload;
 import dev.fairlead.intake.CaseReader;
 import dev.fairlead.intake.tree.CaseTree;
@@ -16,6 +15,7 @@ import dev.fairlead.measure.picture.PointGuide;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Choices.PictureKind;
 import dev.fairlead.model.Choices.PictureScale;
+import dev.fairlead.model.Landmark;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.PictureReading;
 import dev.fairlead.model.shape.Edit;
@@ -155,8 +155,23 @@ class MeasurePageTest {
             page.click("#measure-take");
             page.waitForFunction("() => document.querySelector('#measure-said').textContent.includes('in the case')");
             Case now = now();
+            assertThat(now.pictured()).last().satisfies(r -> {
+                assertThat(r.field().get()).isEqualTo("/landmarks");
+                assertThat(r.scaleError().value()).isPositive();
+                assertThat(r.placedTwice().yes()).isTrue();
+            });
+            double scale = now.pictured().get(0).scaleError().value() / 100;
+            Landmark molar = now.landmarks().stream()
+                    .filter(l -> l.tooth().get().number() == 36
+                            && l.point().is(dev.fairlead.model.Choices.LandmarkPoint.TUBE))
+                    .findFirst()
+                    .orElseThrow();
+            assertThat(molar.x().sd())
+                    .as("the error of this hand and of this picture's scale, not the usual one")
+                    .isGreaterThan(scale * molar.x().value())
+                    .isLessThan(0.3);
             int n = 0;
-            for (PictureReading r : now.pictured()) {
+            for (PictureReading r : now.pictured().subList(0, now.pictured().size() - 1)) {
                 String field = r.field().get();
                 Measured was = (Measured) Edit.get(c, field);
                 Measured read = (Measured) Edit.get(now, field);
@@ -326,32 +341,14 @@ class MeasurePageTest {
         try (Pages pages = served();
                 BrowserContext context = browsing.desktop()) {
             Page page = browsing.open(context, pages, "/cases/drawn.json/measure");
-            page.evaluate(Browsing.axe());
-            look(page, "clean");
+            List<String> faults = new ArrayList<>();
+            Axe.look(page, "clean", faults);
             page.setViewportSize(1440, 900);
             choose(page, picture);
             placeAll(page, picture, 8);
             settled(page, 1);
-            page.evaluate("() => document.querySelectorAll('details').forEach(d => { d.open = true; })");
-            look(page, "with numbers");
-        }
-    }
-
-    private static void look(Page page, String state) {
-        for (int[] size : new int[][] {{1440, 900}, {820, 1180}, {390, 844}}) {
-            page.setViewportSize(size[0], size[1]);
-            for (ColorScheme scheme : new ColorScheme[] {ColorScheme.LIGHT, ColorScheme.DARK}) {
-                page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(scheme));
-                assertThat(
-                                (List<?>)
-                                        page.evaluate(
-                                                "async () => (await axe.run({ resultTypes: ['violations'], rules: { 'target-size': { enabled: true } } })).violations.map(v => v.id + ' ' + v.nodes.slice(0, 3).map(n => n.html.slice(0, 160) + n.failureSummary.slice(0, 200)).join(' | '))"))
-                        .as("%s, %d px, %s", state, size[0], scheme)
-                        .isEmpty();
-                assertThat(page.evaluate("() => document.documentElement.scrollWidth <= innerWidth"))
-                        .as("%s, %d px wide without scrolling", state, size[0])
-                        .isEqualTo(true);
-            }
+            Axe.look(page, "with numbers", faults);
+            assertThat(faults).isEmpty();
         }
     }
 }

@@ -2,6 +2,9 @@ package dev.fairlead.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.Page;
 import dev.fairlead.check.Checker;
 import dev.fairlead.intake.write.CaseWriter;
 import dev.fairlead.measure.SampleCase;
@@ -15,6 +18,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.security.KeyStore;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -24,6 +29,7 @@ import javax.net.ssl.TrustManagerFactory;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The pages over a clinic's own network: by TLS, to paired devices, each in its role. */
@@ -163,5 +169,32 @@ class ShareTest {
         assertThat(send("POST", "/pair", Map.of("code", "none"), "").body()).contains("Too soon");
         assertThat(send("POST", "/pair", Map.of("code", "none"), "").statusCode())
                 .isEqualTo(429);
+    }
+
+    /** The page by which a device comes in, with a wrong code too, and the one that shows the code. */
+    @Test
+    @ExtendWith(WithBrowser.class)
+    void thePagesOfPairingStandInNobodysWay(Browsing browsing) throws Exception {
+        send("POST", "/devices", Map.of("name", "Chair 2", "role", "assistant"), owner);
+        List<String> faults = new ArrayList<>();
+        // the browser does not know the certificate either
+        try (BrowserContext c = browsing.context(new Browser.NewContextOptions().setIgnoreHTTPSErrors(true))) {
+            Page page = c.newPage();
+            page.navigate(server.address().resolve("/cases").toString());
+            assertThat(page.content()).contains("href=\"/pair\"");
+            Axe.look(page, "not let in", faults);
+            page.navigate(server.address().resolve("/pair").toString());
+            Axe.look(page, "pair", faults);
+            page.fill("[name=code]", "000 000");
+            page.click("button");
+            page.waitForSelector("[role=alert]");
+            Axe.look(page, "wrong code", faults);
+            page.navigate(server.link().toString());
+            page.navigate(server.address().resolve("/devices").toString());
+            assertThat(page.locator(".pair-code").count()).isEqualTo(1);
+            Axe.look(page, "devices", faults);
+        }
+        assertThat(faults).isEmpty();
+        browsing.assertQuiet();
     }
 }

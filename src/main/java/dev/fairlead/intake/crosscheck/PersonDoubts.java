@@ -1,6 +1,7 @@
 package dev.fairlead.intake.crosscheck;
 
 import dev.fairlead.intake.spelling.Privacy;
+import dev.fairlead.intake.text.Problem;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Fact;
 import dev.fairlead.model.NotPerson;
@@ -8,6 +9,8 @@ import java.util.function.Function;
 
 /** Texts and codes that may name somebody: a doubt, until somebody answers for the words with initials. */
 public final class PersonDoubts {
+    private static final String EXPECTED = "a text that does not tell who the patient is";
+
     private PersonDoubts() {}
 
     static void check(Case c, CrossChecks to) {
@@ -23,8 +26,13 @@ public final class PersonDoubts {
             Case c, String pointer, Fact<String> text, Function<String, Privacy.Refusal> how, CrossChecks to) {
         Privacy.Refusal doubt = text.known() ? how.apply(text.get()) : null;
         if (doubt != null && how.apply(unanswered(c, text.get())) != null) {
-            to.doubt(pointer, "a text that does not tell who the patient is", doubt.found(), "", doubt.mend());
+            to.doubt(pointer, EXPECTED, doubt.found(), "", doubt.mend());
         }
+    }
+
+    /** True for a doubt whether a text names somebody, which a person may answer. */
+    public static boolean is(Problem problem) {
+        return !problem.error() && problem.expected().equals(EXPECTED);
     }
 
     /** A text without the words that somebody answered for. */

@@ -211,10 +211,15 @@ public final class PictureMeasures {
         return PictureForm.of(places);
     }
 
-    /** Landmarks of the arch as a case keeps them: x to the patient's left, y to the front, mm, by point name. */
+    /**
+     * Landmarks of the arch as a case keeps them: x to the patient's left, y to the front, mm, by point name; the mean
+     * of both placings where there are two.
+     */
     public static Map<String, double[]> landmarks(
-            PictureKind kind, Collection<PlacedPoint> points, PictureScaling scaling) {
+            PictureKind kind, Collection<PlacedPoint> points, Collection<PlacedPoint> again, PictureScaling scaling) {
         Map<String, double[]> at = placed(points, scaling, new ArrayList<>());
+        placed(again, scaling, new ArrayList<>())
+                .forEach((name, p) -> at.computeIfPresent(name, (same, first) -> middle(first, p)));
         if (!scaling.lengths() || !at.containsKey("M46") || !at.containsKey("M36") || kind == PictureKind.PANORAMIC) {
             return Map.of();
         }

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeSet;
 
 /**
@@ -17,6 +18,9 @@ import java.util.TreeSet;
 public final class SharedScales {
     private static final String PICTURED = "/pictured/";
     private static final String SCALE = "/scaleError";
+    /** Stands for all points of the arch: their coordinates come of one picture. */
+    private static final String LANDMARKS = "/landmarks";
+
     private static final SharedScales NONE = new SharedScales(Map.of());
 
     /** One picture's share in a reading: {@code relative} of its length. */
@@ -50,7 +54,7 @@ public final class SharedScales {
 
     /** The length with its whole error as it is, of which the part that comes of scales is shared. */
     public Measured in(String field, Measured length) {
-        List<Share> shares = byField.get(field);
+        List<Share> shares = byField.get(field.startsWith(LANDMARKS) ? LANDMARKS : field);
         if (shares == null || !length.known() || length.unit() != Unit.MM) {
             return length;
         }
@@ -58,7 +62,7 @@ public final class SharedScales {
         int readings = Math.max(1, length.repeatCount());
         for (Share s : shares) {
             if (length.part(s.source()) == 0) {
-                shared = shared.sharing(s.source(), Math.abs(length.value()) * s.relative() / readings);
+                shared = shared.sharing(s.source(), length.value() * s.relative() / readings);
             }
         }
         return shared;
@@ -68,13 +72,25 @@ public final class SharedScales {
     public static Case in(Case c) {
         SharedScales scales = of(c);
         Case shared = c;
-        for (String field : new TreeSet<>(scales.byField.keySet())) {
+        for (String field : scales.fields(c)) {
             if (Edit.find(shared, field).orElse(null) instanceof Measured m) {
                 Measured in = scales.in(field, m);
                 shared = Edit.set(shared, field, in);
             }
         }
         return shared;
+    }
+
+    private Set<String> fields(Case c) {
+        Set<String> all = new TreeSet<>(byField.keySet());
+        if (all.remove(LANDMARKS)) {
+            for (int i = 0; i < c.landmarks().size(); i++) {
+                all.add(LANDMARKS + '/' + i + "/x");
+                all.add(LANDMARKS + '/' + i + "/y");
+                all.add(LANDMARKS + '/' + i + "/z");
+            }
+        }
+        return all;
     }
 
     /** True for a source of error that is the scale of a picture. */

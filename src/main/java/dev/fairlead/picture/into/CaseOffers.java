@@ -3,8 +3,11 @@ package dev.fairlead.picture.into;
 import dev.fairlead.intake.spelling.Slips;
 import dev.fairlead.intake.tree.CasePaths;
 import dev.fairlead.intake.tree.CaseTree;
+import dev.fairlead.measure.picture.PictureMeasures;
+import dev.fairlead.measure.picture.PictureResult;
 import dev.fairlead.measure.picture.PictureValue;
 import dev.fairlead.model.Case;
+import dev.fairlead.model.ErrorKind;
 import dev.fairlead.model.Field;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Unit;
@@ -63,8 +66,13 @@ public final class CaseOffers {
         return new Offer(v, there, becomes.append(text(value)) + " ± " + text(error(sd)), "");
     }
 
-    /** Puts the readings in, and where each came from; returns the number of the picture in the case. */
-    public static int put(CaseTree tree, Collection<Offer> taken, Origin origin) {
+    /**
+     * Puts the readings in, and where each came from.
+     *
+     * @param points landmarks of the arch to go with them, as {@link PictureMeasures#landmarks} gives them; a case that
+     *     has landmarks keeps its own
+     */
+    public static void put(CaseTree tree, Collection<Offer> taken, Map<String, double[]> points, Origin origin) {
         int entry = tree.size("/pictured");
         int picture = 1;
         for (int i = 0; i < entry; i++) {
@@ -77,27 +85,29 @@ public final class CaseOffers {
             }
             tree.set(o.value().pointer(), o.becomes());
             String at = "/pictured/" + entry++;
-            boolean length = o.value().unit() == Unit.MM;
-            tree.set(at + "/field", o.value().pointer());
+            origin(tree, at, o.value().pointer(), picture, origin, o.value().unit() == Unit.MM);
             tree.set(at + "/value", rounded(o.value().value(), o.value().unit()));
             tree.set(at + "/sd", error(o.value().sd()));
-            tree.set(at + "/from", origin.from().word());
-            tree.set(at + "/picture", picture);
-            tree.set(at + "/date", origin.date().toString());
-            if (length && origin.scale().isPresent()) {
-                tree.set(at + "/scale", origin.scale().get().word());
-                tree.set(at + "/scaleError", error(origin.scaleError()));
-            }
-            tree.set(at + "/placedTwice", origin.twice() ? "yes" : "no");
         }
-        return picture;
+        if (tree.size("/landmarks") == 0 && landmarks(tree, points, origin)) {
+            origin(tree, "/pictured/" + entry, "/landmarks", picture, origin, true);
+        }
     }
 
-    /** Puts the points in as landmarks of the arch; a case that has landmarks keeps its own. True when they went in. */
-    public static boolean putLandmarks(CaseTree tree, Map<String, double[]> points) {
-        if (tree.size("/landmarks") > 0 || points.isEmpty()) {
-            return false;
+    private static void origin(CaseTree tree, String at, String field, int picture, Origin origin, boolean length) {
+        PictureResult r = origin.result();
+        tree.set(at + "/field", field);
+        tree.set(at + "/from", origin.from().word());
+        tree.set(at + "/picture", picture);
+        tree.set(at + "/date", origin.date().toString());
+        if (length && r.scale().isPresent()) {
+            tree.set(at + "/scale", r.scale().get().word());
+            tree.set(at + "/scaleError", error(r.scaleError()));
         }
+        tree.set(at + "/placedTwice", origin.again().isEmpty() ? "no" : "yes");
+    }
+
+    private static boolean landmarks(CaseTree tree, Map<String, double[]> points, Origin origin) {
         int n = 0;
         for (Map.Entry<String, double[]> p : points.entrySet()) {
             String kind = switch (p.getKey().charAt(0)) {
@@ -113,11 +123,25 @@ public final class CaseOffers {
                 String at = "/landmarks/" + n++;
                 tree.set(at + "/tooth", p.getKey().substring(1));
                 tree.set(at + "/point", kind);
-                tree.set(at + "/x", rounded(p.getValue()[0], Unit.MM));
-                tree.set(at + "/y", rounded(p.getValue()[1], Unit.MM));
+                double placing = placing(p.getKey(), origin);
+                tree.set(at + "/x", coordinate(p.getValue()[0], placing, origin));
+                tree.set(at + "/y", coordinate(p.getValue()[1], placing, origin));
             }
         }
         return n > 0;
+    }
+
+    /** One standard deviation of a coordinate from placing alone, mm: the hand's own where it is known. */
+    private static double placing(String point, Origin origin) {
+        return origin.result()
+                .ownError()
+                .map(own -> own / (origin.again().contains(point) ? Math.sqrt(2) : 1))
+                .orElse(ErrorKind.ARCH_DIMENSION.defaultSd());
+    }
+
+    private static String coordinate(double mm, double placing, Origin origin) {
+        double scale = mm * origin.result().scaleError() / 100;
+        return text(rounded(mm, Unit.MM)) + " ± " + text(error(Math.hypot(placing, scale)));
     }
 
     private static double rounded(double v, Unit unit) {

@@ -1,15 +1,18 @@
 package dev.fairlead.picture.into;
 
+import dev.fairlead.measure.picture.PictureResult;
 import dev.fairlead.model.Choices.PictureKind;
-import dev.fairlead.model.Choices.PictureScale;
 import java.time.LocalDate;
-import java.util.Optional;
+import java.util.Set;
 
 /**
  * Where readings of one picture come from.
  *
- * @param scaleError one standard deviation, per cent of a length
- * @param twice whether points were placed a second time without sight of the first
+ * @param result with its scale and its errors
+ * @param again names of the points that were placed a second time without sight of the first
  */
-public record Origin(
-        PictureKind from, LocalDate date, Optional<PictureScale> scale, double scaleError, boolean twice) {}
+public record Origin(PictureKind from, LocalDate date, PictureResult result, Set<String> again) {
+    public Origin {
+        again = Set.copyOf(again);
+    }
+}

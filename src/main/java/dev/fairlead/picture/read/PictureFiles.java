@@ -111,22 +111,26 @@ public final class PictureFiles {
     }
 
     /**
-     * Width and height of a PNG or JPEG by its head alone, within bounds: a browser decodes these by itself, and turns
-     * them as EXIF says. Empty for other files.
+     * True for a PNG or JPEG whose head tells a size within bounds: a browser decodes these by itself, and turns them
+     * as EXIF says.
+     *
+     * @param beginning true where these are only the first bytes of a file, which may not reach to its size
      */
-    public static Optional<int[]> head(byte[] bytes) throws UnfitFileException {
+    public static boolean shownByBrowsers(byte[] bytes, boolean beginning) throws UnfitFileException {
         FileKind kind = FileKind.of(bytes);
         if (kind != FileKind.PNG && kind != FileKind.JPEG) {
-            return Optional.empty();
+            return false;
         }
         ImageReader reader = ImageIO.getImageReadersByFormatName(kind.name().toLowerCase(Locale.ROOT))
                 .next();
         try (ImageInputStream in = new MemoryCacheImageInputStream(new ByteArrayInputStream(bytes))) {
             reader.setInput(in, true, true);
-            int[] size = {reader.getWidth(0), reader.getHeight(0)};
-            bounded(size[0], size[1]);
-            return Optional.of(size);
+            bounded(reader.getWidth(0), reader.getHeight(0));
+            return true;
         } catch (IOException | RuntimeException e) {
+            if (beginning) {
+                return false;
+            }
             throw damaged(kind.name());
         } finally {
             reader.dispose();

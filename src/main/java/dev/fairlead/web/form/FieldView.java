@@ -23,9 +23,10 @@ public record FieldView(
      * @param tone {@code error}, {@code doubt}, {@code echo} or empty
      * @param text what is wrong, or the value as it was read
      * @param mend what to do; may be empty
+     * @param person true where the value may name somebody, and a person may answer that it does not
      */
-    public record Note(String tone, String text, String mend) {
-        static final Note NONE = new Note("", "", "");
+    public record Note(String tone, String text, String mend, boolean person) {
+        static final Note NONE = new Note("", "", "", false);
     }
 
     /** A name that can be used as an element's id. */

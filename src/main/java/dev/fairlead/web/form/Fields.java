@@ -1,5 +1,6 @@
 package dev.fairlead.web.form;
 
+import dev.fairlead.intake.crosscheck.PersonDoubts;
 import dev.fairlead.intake.text.Problem;
 import dev.fairlead.intake.tree.CasePaths;
 import dev.fairlead.model.Case;
@@ -77,13 +78,14 @@ public final class Fields {
                         echo + " ± "
                                 + FormWords.number(m.unit().to(shape.about().unit(), m.sd()))
                                 + ": one standard deviation, stated with this value.",
-                        "Empty the second box to take the usual one, " + usual(shape) + ".");
+                        "Empty the second box to take the usual one, " + usual(shape) + ".",
+                        false);
             }
             // a plain number needs no echo; a comma, an inch, or several readings do
             boolean plain = typed.matches("-?[0-9.]+( ?"
                             + java.util.regex.Pattern.quote(shape.about().unit().symbol()) + ")?")
                     && !echo.contains("=");
-            return plain ? FieldView.Note.NONE : new FieldView.Note("echo", echo, "");
+            return plain ? FieldView.Note.NONE : new FieldView.Note("echo", echo, "", false);
         }
         return FieldView.Note.NONE;
     }
@@ -100,9 +102,13 @@ public final class Fields {
     }
 
     private static FieldView.Note said(String tone, Problem p, String before) {
+        if (PersonDoubts.is(p)) {
+            return new FieldView.Note(
+                    tone, "This may name somebody.", "Where it does, write a pseudonym or a role instead.", true);
+        }
         String text = before + "expected " + p.expected() + ", found " + p.found()
                 + p.slip().map(s -> " – likely " + s).orElse("") + ".";
         return new FieldView.Note(
-                tone, FormWords.capital(text), p.mend().isEmpty() ? "" : FormWords.capital(p.mend()) + ".");
+                tone, FormWords.capital(text), p.mend().isEmpty() ? "" : FormWords.capital(p.mend()) + ".", false);
     }
 }

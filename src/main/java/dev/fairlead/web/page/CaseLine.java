@@ -86,7 +86,7 @@ public record CaseLine(
         if (!lastVisit.isEmpty()) {
             all.add("last visit " + lastVisit);
         }
-        if (!name.replaceAll("\\.[^.]*$", "").equals(title)) {
+        if (!name.startsWith(title)) {
             all.add(name);
         }
         return String.join(" · ", all);

@@ -1,5 +1,8 @@
 package dev.fairlead.web.page;
 
+import dev.fairlead.measure.wire.WireGeometry;
+import dev.fairlead.model.Measured;
+import dev.fairlead.model.Side;
 import dev.fairlead.web.edit.EditResult;
 import dev.fairlead.web.edit.Opened;
 import dev.fairlead.web.edit.Signature;
@@ -110,12 +113,27 @@ final class ChairController extends Controller {
                 Urls.of(opened.name()),
                 checklist,
                 index,
+                from(opened, checklist, index),
                 ChairVerdict.of(site.reports().upTo(opened, checklist.stage()), checklist),
                 signed(opened),
                 voided(opened),
                 PageFrame.roles(Visitor.known(ctx)),
                 who.length == 2 ? who[0] : "",
                 who.length == 2 ? who[1] : "");
+    }
+
+    /** The mark of the first bend lies somewhere else in each child: near where it was worked out to be. */
+    private static String from(Opened opened, Checklist checklist, int index) {
+        String pointer = index < checklist.questions().size()
+                ? checklist.questions().get(index).field().pointer()
+                : "";
+        if (!pointer.endsWith("/firstMark") || !opened.reading().read()) {
+            return "";
+        }
+        WireGeometry wire = WireGeometry.of(opened.reading().value().orElseThrow());
+        Measured planned =
+                wire.marks(pointer.contains("/left/") ? Side.LEFT : Side.RIGHT).firstBend();
+        return planned.known() ? String.valueOf(Math.round(planned.value())) : "";
     }
 
     private static String signed(Opened opened) {

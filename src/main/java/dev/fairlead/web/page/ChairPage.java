@@ -7,12 +7,15 @@ import java.util.List;
  *
  * @param index of the question that is asked, from 0; the number of questions when it asks who answered
  * @param voided whose signature ended because an answer was changed after it; empty when none did
+ * @param from whole number near which the answer is expected, where a press on plus or minus begins; empty where that
+ *     is zero
  * @param signed who signed and when, in a sentence; empty when nobody has
  */
 public record ChairPage(
         String base,
         Checklist checklist,
         int index,
+        String from,
         ChairVerdict verdict,
         String signed,
         String voided,

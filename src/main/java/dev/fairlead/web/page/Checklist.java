@@ -109,6 +109,11 @@ public record Checklist(String part, List<Question> questions) {
             return PRESETS.getOrDefault(key(), List.of());
         }
 
+        /** The least that a press on minus leads to. */
+        public String least() {
+            return FormWords.number(field.shape().about().low());
+        }
+
         /** How much a press on plus or minus changes. */
         public String stride() {
             Unit unit = field.shape().about().unit();

@@ -65,7 +65,7 @@ public record Due(String what, LocalDate from, LocalDate latest, LocalDate today
         }
         return today.isBefore(from)
                 ? what + " due in " + days(today, from)
-                : what + " due now, at the latest " + (today.equals(latest) ? "today" : "in " + days(today, latest));
+                : what + " due, at the latest " + (today.equals(latest) ? "today" : "in " + days(today, latest));
     }
 
     private static String days(LocalDate a, LocalDate b) {

@@ -10,6 +10,7 @@ import dev.fairlead.measure.archform.Point;
 import dev.fairlead.measure.picture.PictureForm;
 import dev.fairlead.measure.picture.PictureMeasures;
 import dev.fairlead.measure.picture.PictureResult;
+import dev.fairlead.measure.picture.PlacedPoint;
 import dev.fairlead.model.Choices.PictureKind;
 import dev.fairlead.picture.into.CaseOffers;
 import dev.fairlead.picture.into.MeasuredText;
@@ -34,6 +35,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * Measuring on a picture: the page, the picture made fit to be shown, numbers for the points placed so far, and what is
@@ -110,10 +112,16 @@ final class MeasureController extends Controller {
 
     private Object picture(Context ctx) throws UnfitFileException {
         byte[] file = body(ctx);
+        boolean beginning = ctx.queryParam("beginning") != null;
         ObjectNode about = JsonNodeFactory.instance.objectNode();
-        if (PictureFiles.head(file).isPresent()) {
+        if (PictureFiles.shownByBrowsers(file, beginning)) {
             // the browser shows its own file, and sooner than one that was decoded and encoded here first
             ctx.header("X-Picture", about.put("own", true).toString());
+            return new byte[0];
+        }
+        if (beginning) {
+            // the rest is needed too
+            ctx.status(202);
             return new byte[0];
         }
         ReadPicture read = PictureFiles.read(file);
@@ -245,9 +253,8 @@ final class MeasureController extends Controller {
         Origin origin = new Origin(
                 placing.kind(),
                 site.today().get(),
-                placing.scale(),
-                result.scaleError(),
-                !placing.again().isEmpty());
+                result,
+                placing.again().stream().map(PlacedPoint::name).collect(Collectors.toSet()));
         Opened now =
                 site.editor().rework(opened.name(), version, author(ctx), tree -> put(tree, placing, taken, origin));
         return JsonNodeFactory.instance
@@ -257,11 +264,15 @@ final class MeasureController extends Controller {
     }
 
     private static void put(CaseTree tree, Placing placing, List<Offer> taken, Origin origin) {
-        CaseOffers.put(tree, taken, origin);
-        if (placing.node().path("landmarks").asBoolean(false)) {
-            CaseOffers.putLandmarks(
-                    tree, PictureMeasures.landmarks(placing.kind(), placing.points(), placing.scaling()));
-        }
+        boolean landmarks = placing.node().path("landmarks").asBoolean(false);
+        CaseOffers.put(
+                tree,
+                taken,
+                landmarks
+                        ? PictureMeasures.landmarks(
+                                placing.kind(), placing.points(), placing.again(), placing.scaling())
+                        : Map.of(),
+                origin);
         List<Problem> errors = tree.read("").errors();
         if (!errors.isEmpty()) {
             throw new IllegalArgumentException(

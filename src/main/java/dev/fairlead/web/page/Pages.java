@@ -22,6 +22,7 @@ public final class Pages {
         new PlanController(site).install(routes);
         new MeasureController(site).install(routes);
         new WaiveController(site).install(routes);
+        new NobodyController(site).install(routes);
         new VisitsController(site).install(routes);
         new ChairController(site).install(routes);
         new PrintController(site).install(routes);

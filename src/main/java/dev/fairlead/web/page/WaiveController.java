@@ -3,6 +3,7 @@ package dev.fairlead.web.page;
 import dev.fairlead.findings.Finding;
 import dev.fairlead.findings.WaiverNote;
 import dev.fairlead.intake.CaseReading;
+import dev.fairlead.intake.crosscheck.PersonDoubts;
 import dev.fairlead.intake.text.Problem;
 import dev.fairlead.intake.tree.CaseTree;
 import dev.fairlead.model.Choices.Role;
@@ -83,8 +84,9 @@ public final class WaiveController extends Controller {
      * A waiver of a finding that stands in the case.
      *
      * @param lapsed why it does not hold; empty when it does
+     * @param person true where the reason may name somebody
      */
-    public record Entry(String pointer, String reason, String by, String expires, String lapsed) {}
+    public record Entry(String pointer, String reason, String by, String expires, String lapsed, boolean person) {}
 
     private List<Entry> there(Opened opened, String criterion) {
         CaseTree tree = opened.tree().orElseThrow();
@@ -96,7 +98,8 @@ public final class WaiveController extends Controller {
                         opened.typed(at + "/reason"),
                         opened.typed(at + "/by"),
                         opened.typed(at + "/expires"),
-                        lapsed(opened, at)))
+                        lapsed(opened, at),
+                        opened.problems(at + "/reason").stream().anyMatch(PersonDoubts::is)))
                 .toList();
     }
 

@@ -255,9 +255,16 @@ class ArchPictureTest {
     @Test
     void landmarksOfACaseHaveTheirXToTheLeft() {
         Camera camera = new Camera(Double.POSITIVE_INFINITY, 20, 1, 0, 0);
-        Map<String, double[]> l = PictureMeasures.landmarks(
-                PictureKind.ARCH_PICTURE, picture(camera), ruler(camera, 0, 0, Double.POSITIVE_INFINITY));
+        PictureScaling scaling = ruler(camera, 0, 0, Double.POSITIVE_INFINITY);
+        List<PlacedPoint> points = picture(camera);
+        Map<String, double[]> l = PictureMeasures.landmarks(PictureKind.ARCH_PICTURE, points, List.of(), scaling);
         assertThat(l.get("L33")).containsExactly(new double[] {13, 17}, within(1e-9));
         assertThat(l.get("L43")).containsExactly(new double[] {-13, 17}, within(1e-9));
+        // placed again 0.4 mm farther to the front, of which the mean takes half
+        double[] again = camera.sees(-13, 17.4, 0);
+        Map<String, double[]> twice = PictureMeasures.landmarks(
+                PictureKind.ARCH_PICTURE, points, List.of(PlacedPoint.flat("L33", again[0], again[1])), scaling);
+        assertThat(twice.get("L33")).containsExactly(new double[] {13, 17.2}, within(1e-9));
+        assertThat(twice.get("L43")).containsExactly(new double[] {-13, 17}, within(1e-9));
     }
 }

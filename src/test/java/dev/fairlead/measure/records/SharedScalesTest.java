@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import dev.fairlead.intake.CaseReader;
 import dev.fairlead.intake.text.CaseFormat;
+import dev.fairlead.measure.arch.PatientArch;
 import dev.fairlead.measure.space.Irregularity;
 import dev.fairlead.measure.uncertainty.Simulation;
 import dev.fairlead.measure.wire.WireGeometry;
@@ -96,6 +97,31 @@ class SharedScalesTest {
                 .as("an arch that is 2 % larger has a half that is 2 % longer")
                 .isCloseTo(0.02 * tube.value(), within(0.1));
         assertThat(tube.sd()).isGreaterThan(apart.sd());
+    }
+
+    /** Landmarks of one picture move apart together: an arch that is 2 % too large is so on both sides at once. */
+    @Test
+    void theWidthThroughLandmarksCarriesTheScale() {
+        double[][] points = {{46, -22, 0}, {43, -13, 17}, {41, -3, 23}, {31, 3, 23}, {33, 13, 17}, {36, 22, 0}};
+        StringBuilder text = new StringBuilder("\"landmarks\":[");
+        for (double[] p : points) {
+            text.append(String.format(
+                    java.util.Locale.ROOT,
+                    "%s{\"tooth\":%.0f,\"x\":{\"value\":%.0f,\"error\":%.4f},\"y\":{\"value\":%.0f,\"error\":%.4f}}",
+                    p == points[0] ? "" : ",",
+                    p[0],
+                    p[1],
+                    Math.hypot(0.1, 0.02 * p[1]),
+                    p[2],
+                    Math.hypot(0.1, 0.02 * p[2])));
+        }
+        String landmarks = text.append(']').toString();
+        Measured width = PatientArch.of(pictured(landmarks, "/landmarks")).width();
+        assertThat(width.part("/pictured/0/scaleError"))
+                .as("of the whole width, not of each half by itself")
+                .isCloseTo(0.02 * width.value(), within(0.02));
+        Measured apart = PatientArch.of(pictured(landmarks, "/nowhere/at/all")).width();
+        assertThat(width.sd()).isGreaterThan(1.25 * apart.sd());
     }
 
     /** In draws one deviation of the scale moves all lengths of the picture the same way. */

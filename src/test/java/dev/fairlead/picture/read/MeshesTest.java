@@ -127,6 +127,7 @@ class MeshesTest {
     @Test
     void whatLiesAboutItsSizeIsRefusedWithoutSettingMemoryAside() {
         refused(stl(4_000_000, 4, 50), "triangles");
+        refused(stl(10_000_000, 4, 50), "triangles");
         refused(stl(-1, 4, 50), "triangles");
         refused(stl(4, 4, Float.NaN), "lies nowhere");
         refused(stl(4, 4, 1e9f), "lies nowhere");

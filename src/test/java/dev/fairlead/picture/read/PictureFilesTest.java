@@ -135,13 +135,24 @@ class PictureFilesTest {
 
     @Test
     void theHeadAloneTellsWhetherABrowserMayDecode() throws Exception {
-        assertThat(PictureFiles.head(file(corners(), "png")).orElseThrow()).containsExactly(80, 60);
-        assertThat(PictureFiles.head(exif(file(corners(), "jpeg"), 6)).orElseThrow())
-                .containsExactly(80, 60);
-        assertThat(PictureFiles.head(dicom("1.2.840.10008.1.2.1"))).isEmpty();
-        assertThatThrownBy(() -> PictureFiles.head(pngHeader(40_000, 40_000))).hasMessageContaining("64 million");
-        assertThatThrownBy(() -> PictureFiles.head(Arrays.copyOf(file(corners(), "jpeg"), 5)))
-                .hasMessageContaining("damaged");
+        for (boolean beginning : new boolean[] {false, true}) {
+            assertThat(PictureFiles.shownByBrowsers(file(corners(), "png"), beginning))
+                    .isTrue();
+            assertThat(PictureFiles.shownByBrowsers(exif(file(corners(), "jpeg"), 6), beginning))
+                    .isTrue();
+            assertThat(PictureFiles.shownByBrowsers(dicom("1.2.840.10008.1.2.1"), beginning))
+                    .isFalse();
+            assertThatThrownBy(() -> PictureFiles.shownByBrowsers(pngHeader(40_000, 40_000), beginning))
+                    .as("a bomb of any size, such as one of 1.6 thousand million pixels")
+                    .hasMessageContaining("64 million");
+            assertThatThrownBy(() -> PictureFiles.shownByBrowsers(pngHeader(10_000, 10_000), beginning))
+                    .hasMessageContaining("64 million");
+        }
+        byte[] cut = Arrays.copyOf(file(corners(), "jpeg"), 5);
+        assertThatThrownBy(() -> PictureFiles.shownByBrowsers(cut, false)).hasMessageContaining("damaged");
+        assertThat(PictureFiles.shownByBrowsers(cut, true))
+                .as("the rest may tell")
+                .isFalse();
     }
 
     @Test
