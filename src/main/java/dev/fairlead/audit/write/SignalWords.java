@@ -5,6 +5,7 @@ import dev.fairlead.audit.statistics.Trend;
 import dev.fairlead.audit.summary.Comparisons;
 import dev.fairlead.audit.summary.Signal;
 import dev.fairlead.audit.summary.Trends;
+import java.util.List;
 import java.util.Locale;
 
 /** Comparisons and trends in words, the same in every form of an audit. */
@@ -70,13 +71,28 @@ public final class SignalWords {
         return ratio(r).replace(" times", "");
     }
 
+    /** What "may rise" says in a list of trends. */
+    public static final String MAY =
+            "May: told alone, this line would count as a change; among as many lines as here one such is not rare.";
+
     /** A trend, such as "falls: ×0.70 a year (0.50–0.98)". */
     public static String trend(Trends.Line l) {
         if (l.tooFew()) {
             return "too few cases, warnings or months to tell";
         }
         Trend t = l.trend();
-        String way = l.out() ? t.ratio() < 1 ? "falls" : "rises" : "no clear change";
+        String way = l.out()
+                ? t.ratio() < 1 ? "falls" : "rises"
+                : may(t) ? t.ratio() < 1 ? "may fall" : "may rise" : "no clear change";
         return way + String.format(Locale.ROOT, ": ×%.2f a year (%.2f–%.2f)", t.ratio(), t.low(), t.high());
+    }
+
+    /** True where the list has a trend of which {@link #MAY} must be told. */
+    public static boolean may(List<Trends.Line> told) {
+        return told.stream().anyMatch(l -> !l.tooFew() && !l.out() && may(l.trend()));
+    }
+
+    private static boolean may(Trend t) {
+        return t.low() > 1 || t.high() < 1;
     }
 }

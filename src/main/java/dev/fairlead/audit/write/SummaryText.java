@@ -228,6 +228,9 @@ public final class SummaryText {
         out.append("\nIS IT GETTING BETTER (warnings over expected, by time)\n");
         told.forEach(l -> out.append(String.format(
                 Locale.ROOT, "  %-14s %s%n", l.of() == Trends.Of.ALL ? "all" : l.name(), SignalWords.trend(l))));
+        if (SignalWords.may(told)) {
+            out.append(Wrap.hanging("  ", SignalWords.MAY));
+        }
         int few = s.trends().lines().size() - told.size();
         if (few > 0) {
             out.append(

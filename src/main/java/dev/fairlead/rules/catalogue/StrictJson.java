@@ -1,5 +1,7 @@
 package dev.fairlead.rules.catalogue;
 
+import com.fasterxml.jackson.annotation.JsonSetter;
+import com.fasterxml.jackson.annotation.Nulls;
 import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.StreamReadFeature;
@@ -22,6 +24,7 @@ public final class StrictJson {
                     DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
             .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
             .disable(MapperFeature.ALLOW_COERCION_OF_SCALARS)
+            .defaultSetterInfo(JsonSetter.Value.forContentNulls(Nulls.FAIL))
             .build();
 
     private static final Pattern LIBRARY = Pattern.compile(

@@ -119,6 +119,30 @@ class RulebaseTest {
     }
 
     @Test
+    void aThresholdInNoUnitIsRefusedTogetherWithWhatElseIsWrong() {
+        TestFolder broken = TestFolder.whole(folder)
+                .replace(TestFolder.OVERJET + "/criterion.json", "\"unit\": \"mm\"", "\"unit\": \"furlong\"")
+                .replace(TestFolder.OVERJET + "/criterion.json", "[\"common-practice\"]", "[\"hearsay\"]");
+        assertThatThrownBy(broken::load)
+                .isInstanceOf(RulebaseException.class)
+                .hasMessageContaining("overjet-after.min: furlong is no unit")
+                .hasMessageContaining("hearsay does not stand in sources.json");
+    }
+
+    @Test
+    void nothingInPlaceOfAReasonOrASourceIsRefusedWithItsPlace() {
+        TestFolder broken = TestFolder.whole(folder)
+                .replace(TestFolder.OVERJET + "/criterion.json", "\"reasons\": {", "\"reasons\": { \"none\": null,")
+                .replace(TestFolder.HYGIENE + "/criterion.json", "[\"common-practice\"]", "[null]");
+        assertThatThrownBy(broken::load)
+                .isInstanceOf(RulebaseException.class)
+                .hasMessageContaining("overjet-after/criterion.json:")
+                .hasMessageContaining("hygiene-and-caries/criterion.json:")
+                .message()
+                .doesNotContain("fasterxml", "Null");
+    }
+
+    @Test
     void aPlaceholderThatNothingFillsIsRefused() {
         TestFolder broken = TestFolder.whole(folder)
                 .replace(TestFolder.OVERJET + "/criterion.json", "{value} is left", "{overbite} is left");
