@@ -4,6 +4,7 @@ import dev.fairlead.intake.spelling.Slips;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Choices.Material;
 import dev.fairlead.model.Measured;
+import dev.fairlead.model.StrayLandmark;
 import dev.fairlead.model.Tooth;
 import java.util.HashSet;
 import java.util.Set;
@@ -30,6 +31,15 @@ final class OddValues {
                     Slips.number(modulus.value()) + " GPa",
                     "another material",
                     "look at the label; the force goes with it one for one");
+        }
+        for (StrayLandmark s : StrayLandmark.among(c.landmarks())) {
+            to.doubt(
+                    "/landmarks/" + s.index(),
+                    "a point no farther from that of tooth "
+                            + s.beside().tooth().get() + " than teeth are wide",
+                    Slips.number(Math.round(10 * s.distance()) / 10.0) + " mm from it",
+                    "a digit, a sign or the number of the tooth",
+                    "look at the point again; until then the landmarks are not used");
         }
         Set<Tooth> images = new HashSet<>();
         for (int i = 0; i < c.images().size(); i++) {

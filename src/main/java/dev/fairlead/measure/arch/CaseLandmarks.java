@@ -7,6 +7,7 @@ import dev.fairlead.measure.archform.Teeth;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Choices.LandmarkPoint;
 import dev.fairlead.model.Measured;
+import dev.fairlead.model.StrayLandmark;
 import dev.fairlead.model.Unit;
 import java.util.List;
 import java.util.Optional;
@@ -44,6 +45,15 @@ record CaseLandmarks(List<dev.fairlead.model.Landmark> given, Landmarks normal) 
                     Optional.empty(),
                     "The landmarks do not reach from 46 over an incisor to 36 with at least " + FEWEST
                             + " complete points; they are not used.");
+        }
+        List<StrayLandmark> strays = StrayLandmark.among(given);
+        if (!strays.isEmpty()) {
+            StrayLandmark s = strays.get(0);
+            return new Found(
+                    Optional.empty(),
+                    "The landmarks are not used: that of " + Teeth.words(number(given.get(s.index())))
+                            + " lies farther from that of "
+                            + Teeth.words(number(s.beside())) + " than teeth are wide.");
         }
         boolean flat = given.stream().anyMatch(l -> !l.z().known());
         try {

@@ -44,6 +44,9 @@ public final class ReportText {
 
     static final int BRIEF = 20;
 
+    private static final String SHORT_CAUTION =
+            Wrap.hanging("", Report.CAUTION.substring(0, Report.CAUTION.indexOf('.') + 1));
+
     private static final int MISSING = 6;
     private static final int CRITERIA = 3;
 
@@ -64,8 +67,11 @@ public final class ReportText {
     private String brief() {
         StringBuilder out = new StringBuilder(head()).append(warnings.isEmpty() ? "" : "\n");
         List<String> all = warnings.stream().map(FindingText::shortly).toList();
+        String rest = errors() + doubted() + SHORT_CAUTION;
         int shown = 0;
-        for (int left = BRIEF - lines(out) - 1; shown < all.size() && lines(all.get(shown)) <= left; shown++) {
+        for (int left = BRIEF - lines(out) - lines(rest) - 1;
+                shown < all.size() && lines(all.get(shown)) <= left;
+                shown++) {
             out.append(all.get(shown));
             left -= lines(all.get(shown));
         }
@@ -73,7 +79,24 @@ public final class ReportText {
                         shown == all.size()
                                 ? ""
                                 : "and " + (all.size() - shown) + " more; leave --brief out to see them.\n")
+                .append(rest)
                 .toString();
+    }
+
+    /** Where the file itself may hold a slip: nothing that was judged is surer than what was read. */
+    private String doubted() {
+        List<String> places = report.input().stream()
+                .map(InputNote::pointer)
+                .distinct()
+                .map(p -> p.isEmpty() ? "the file" : p)
+                .toList();
+        return places.isEmpty()
+                ? ""
+                : Wrap.hanging(
+                        "",
+                        "DOUBTED in the case file: " + String.join(", ", places.subList(0, Math.min(3, places.size())))
+                                + (places.size() > 3 ? " and " + (places.size() - 3) + " more" : "")
+                                + "; leave --brief out to see why.");
     }
 
     private String whole(boolean all) {

@@ -80,6 +80,11 @@ class ReportTextTest {
         assertThat(ReportText.of(report, Detail.BRIEF).lines())
                 .hasSizeLessThanOrEqualTo(ReportText.BRIEF)
                 .anyMatch(l -> !l.isBlank());
+        String brief = ReportText.of(report, Detail.BRIEF).replaceAll("\\s+", " ");
+        assertThat(brief).contains("does not replace it.");
+        assertThat(brief.contains("DOUBTED in the case file: "))
+                .as("a doubt is told, however short the report")
+                .isEqualTo(!report.input().isEmpty());
         String all = ReportText.of(report, Detail.ALL);
         assertThat(report.findings().all()).allMatch(f -> all.contains(f.id()));
         report.findings()
