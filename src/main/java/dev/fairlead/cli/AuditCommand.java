@@ -112,7 +112,7 @@ final class AuditCommand implements Callable<Integer> {
             names = "--propose-mapping",
             paramLabel = "FILE",
             description =
-                    "Judge nothing: write a mapping for the headings of the table that is named, to be read and corrected.")
+                    "Judge nothing: write a mapping for the headings of the table that is named, to be read and corrected; - for standard output.")
     private Path proposal;
 
     @Option(
@@ -176,8 +176,10 @@ final class AuditCommand implements Callable<Integer> {
         // one that is resumed was begun by an earlier run of this command
         target.guard(output, read, resume);
         target.guard(problems, read);
-        target.guard(proposal, read);
         if (proposal != null) {
+            if (!MappingProposals.toOutput(proposal)) {
+                target.guard(proposal, read);
+            }
             return MappingProposals.write(console, paths.get(0), proposal, source);
         }
         if (sample > 0) {

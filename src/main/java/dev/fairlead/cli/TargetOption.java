@@ -22,7 +22,15 @@ final class TargetOption {
 
     /** The same; {@code own} says that the file is known to be one that the command made. */
     void guard(Path file, Collection<String> inputs, boolean own) {
-        if (file == null || !Files.exists(file)) {
+        if (file == null) {
+            return;
+        }
+        if (file.toString().equals("-")) {
+            throw new Main.Stop(
+                    ExitCode.USAGE,
+                    "- is no name of a file to write to: leave the option out for standard output, or write ./- for a file of that name.");
+        }
+        if (!Files.exists(file)) {
             return;
         }
         for (String input : inputs) {

@@ -2,6 +2,7 @@ package dev.fairlead.cli;
 
 import dev.fairlead.drawing.Wrap;
 import java.io.PrintWriter;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import picocli.CommandLine;
@@ -16,6 +17,7 @@ final class UsageErrors {
 
     static void on(CommandLine line) {
         line.registerConverter(LocalDate.class, new Day());
+        line.registerConverter(Path.class, new FileNames());
         line.setParameterExceptionHandler((e, args) -> told(e, args.length == 0));
     }
 

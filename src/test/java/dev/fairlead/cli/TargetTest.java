@@ -36,6 +36,32 @@ class TargetTest {
         assertThat(read).hasSameTextualContentAs(CASE);
     }
 
+    /** A dash is standard output everywhere, and never a file of that name. */
+    @Test
+    void aDashIsNoFile() throws IOException {
+        Path table = Files.writeString(folder.resolve("mine.csv"), "id,stage\na,records\n");
+        CasesTest.Run proposed = CasesTest.run("audit", table.toString(), "--propose-mapping", "-");
+        assertThat(proposed.code()).isZero();
+        assertThat(proposed.out()).startsWith("{").contains("\"columns\"");
+        CasesTest.Run refused = CasesTest.run("audit", table.toString(), "-o", "-");
+        assertThat(refused.code()).isEqualTo(ExitCode.USAGE);
+        assertThat(refused.err()).contains("standard output");
+        assertThat(Path.of("-")).doesNotExist();
+    }
+
+    @Test
+    void aNameThatTheLocaleCannotHoldIsToldWithoutWordsOfALibrary() {
+        for (String name : new String[] {"\0", "\uFFFD\uFFFD\0"}) {
+            CasesTest.Run checked = CasesTest.run("check", name);
+            assertThat(checked.code()).isEqualTo(ExitCode.UNREADABLE);
+            CasesTest.Run audited = CasesTest.run("audit", name);
+            assertThat(audited.code()).isEqualTo(ExitCode.USAGE);
+            assertThat(checked.err() + audited.err())
+                    .doesNotContain("Exception", "Path.", "unmappable")
+                    .contains(name.length() > 1 ? "LC_ALL=C.UTF-8" : "look at the name");
+        }
+    }
+
     @Test
     void anotherFileIsWrittenOverWithForceAlone() throws IOException {
         Path notes = Files.writeString(folder.resolve("notes.txt"), "my own words");

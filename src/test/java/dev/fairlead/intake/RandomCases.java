@@ -84,6 +84,7 @@ public final class RandomCases {
 
     private String text(FieldShape f) {
         return switch (f.key()) {
+            case "field" -> "/bite/overjet";
             case "time" -> String.format("%02d:%02d", random.nextInt(24), random.nextInt(60));
             case "initials", "by" -> "ab";
             case "criterion" -> "stand-off";

@@ -27,6 +27,9 @@ public final class CrossChecks {
         PlanSlips.check(c, to);
         FarDates.check(c, to);
         PersonDoubts.check(c, to);
+        if (!c.pictured().isEmpty()) {
+            PictureSlips.check(c, to);
+        }
     }
 
     public void error(String pointer, String expected, String found, String slip, String mend) {

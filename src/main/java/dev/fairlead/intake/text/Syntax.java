@@ -34,14 +34,16 @@ public final class Syntax {
                     Optional.empty(),
                     "put blanks in its place; what stands behind it could not be read");
         }
+        String met = first(e.getOriginalMessage());
         return new Problem(
                 Severity.ERROR,
                 "",
                 line,
                 column,
                 format == CaseFormat.YAML ? "YAML" : "JSON",
-                first(e.getOriginalMessage()),
-                Optional.ofNullable(slip(lines, line, at, e.getOriginalMessage(), format)),
+                met,
+                Optional.ofNullable(slip(lines, line, at, e.getOriginalMessage(), format))
+                        .filter(slip -> !slip.equals(met)),
                 "correct this first: what stands behind it could not be read");
     }
 

@@ -22,6 +22,17 @@ class CrossChecksTest {
                 ("fairlead: 1\nid: a\nstage: holding\n" + part).getBytes(StandardCharsets.UTF_8), "x", CaseFormat.YAML);
     }
 
+    @Test
+    void aPicturedReadingOfAFieldThatTheCaseDoesNotHaveIsTold() {
+        CaseReading r = read("pictured:\n- {field: /teeth/42/width}\n- {field: /teeth/42/wdith}\n- {field: /bite}\n"
+                + "- {field: /visits/3/left/gapOpened}\n- {field: overjet}\n");
+        assertThat(r.doubts())
+                .extracting(Problem::pointer)
+                .filteredOn(p -> p.startsWith("/pictured"))
+                .containsExactly("/pictured/1/field", "/pictured/2/field", "/pictured/3/field", "/pictured/4/field");
+        assertThat(r.doubts().get(0).mend()).contains("take this entry out");
+    }
+
     /** ISO 3950:2016: quadrants 1-4 with teeth 1-8, quadrants 5-8 with teeth 1-5; nothing else. */
     @Test
     void onlyTheFiftyTwoNumbersOfIso3950AreTeeth() {
