@@ -70,7 +70,10 @@ final class Output {
         try {
             return Path.of(name);
         } catch (InvalidPathException e) {
-            throw new Main.Stop(ExitCode.USAGE, "-o: expected the name of a file, found " + FileNames.found(name) + "; " + FileNames.mend(name) + ".");
+            throw new Main.Stop(
+                    ExitCode.USAGE,
+                    "-o: expected the name of a file, found " + FileNames.found(name) + "; " + FileNames.mend(name)
+                            + ".");
         }
     }
 

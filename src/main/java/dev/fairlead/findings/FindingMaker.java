@@ -1,5 +1,6 @@
 package dev.fairlead.findings;
 
+import dev.fairlead.facts.CaseFact;
 import dev.fairlead.rules.catalogue.Catalogue;
 import dev.fairlead.rules.catalogue.Criterion;
 import dev.fairlead.rules.catalogue.Need;
@@ -15,6 +16,7 @@ import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -80,8 +82,7 @@ final class FindingMaker {
         for (Verdict v : p.verdicts()) {
             texts.add(template.at(text(c, v), p, v));
             for (Verdict.Seen s : v.seen()) {
-                SeenValue value =
-                        new SeenValue(s.value(), catalogue.thresholds().get(s.limit()));
+                SeenValue value = new SeenValue(s.value(), catalogue.threshold(s.limit()));
                 values.add(value);
                 close |= value.close();
             }
@@ -143,15 +144,17 @@ final class FindingMaker {
     private static String text(Criterion c, Verdict v) {
         return switch (v.outcome()) {
             case PASS -> c.passes();
-            case CAUTION, STOP -> c.reasons().get(v.reason()).says();
-            case DOES_NOT_APPLY -> c.exemptions().get(v.reason());
+            case CAUTION, STOP ->
+                Objects.requireNonNull(c.reasons().get(v.reason())).says();
+            case DOES_NOT_APPLY -> Objects.requireNonNull(c.exemptions().get(v.reason()));
         };
     }
 
     /** No rule exempts it: the case itself says that a fact does not apply. */
     private static String notApplicable(PlaceResult p, Criterion c) {
-        for (Need need : p.fact() == null ? List.<Need>of() : c.needs()) {
-            if (!need.of(p.fact()).applies()) {
+        CaseFact fact = p.fact();
+        for (Need need : c.needs()) {
+            if (fact != null && !need.of(fact).applies()) {
                 return ABSENT.getOrDefault(need.component(), Words.apart(need.component()) + " does not apply");
             }
         }

@@ -3,6 +3,7 @@ package dev.fairlead.findings;
 import dev.fairlead.rules.catalogue.Catalogue;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** Warnings that share one cause: the heaviest alone tells the reason and what is disputed, the others refer to it. */
 final class SharedCauses {
@@ -14,6 +15,9 @@ final class SharedCauses {
         List<Finding> told = new ArrayList<>(all);
         catalogue.causes().forEach((cause, ids) -> {
             Finding heaviest = heaviest(all, ids);
+            if (heaviest == null) {
+                return;
+            }
             for (int i = 0; i < told.size(); i++) {
                 Finding f = told.get(i);
                 if (f.warns() && f != heaviest && ids.contains(f.id())) {
@@ -25,7 +29,7 @@ final class SharedCauses {
     }
 
     /** Of the warnings among these criteria the heaviest, the first named of equals; null when none warns. */
-    private static Finding heaviest(List<Finding> all, List<String> ids) {
+    private static @Nullable Finding heaviest(List<Finding> all, List<String> ids) {
         Finding heaviest = null;
         for (String id : ids) {
             for (Finding f : all) {

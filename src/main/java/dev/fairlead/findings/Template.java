@@ -9,6 +9,7 @@ import dev.fairlead.rules.catalogue.Threshold;
 import dev.fairlead.rules.language.Verdict;
 import dev.fairlead.rules.verdict.PlaceResult;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Fills the placeholders of a criterion's texts: {value}, {-value}, {limit}, {place}, a threshold, or a component that
@@ -42,7 +43,7 @@ final class Template {
         return fill(text, place, verdict);
     }
 
-    private String fill(String text, PlaceResult place, Verdict verdict) {
+    private String fill(String text, @Nullable PlaceResult place, @Nullable Verdict verdict) {
         StringBuilder filled = new StringBuilder();
         int copied = 0;
         int after = 0;
@@ -57,7 +58,7 @@ final class Template {
         return copied == 0 ? text : filled.append(text, copied, text.length()).toString();
     }
 
-    private String value(String name, PlaceResult place, Verdict verdict) {
+    private String value(String name, @Nullable PlaceResult place, @Nullable Verdict verdict) {
         int bar = name.indexOf('|');
         if (bar > 0) {
             return bySign(name.substring(0, bar), name.substring(bar + 1).split("\\|"), place, verdict);
@@ -70,7 +71,7 @@ final class Template {
         }
         if (verdict != null && !verdict.seen().isEmpty() && name.matches("-?value|limit")) {
             Verdict.Seen seen = verdict.seen().get(0);
-            Threshold t = catalogue.thresholds().get(seen.limit());
+            Threshold t = catalogue.threshold(seen.limit());
             return switch (name) {
                 case "value" -> Numbers.beside(seen.value(), t);
                 case "-value" -> Numbers.oppositeBeside(seen.value(), t);
@@ -98,7 +99,7 @@ final class Template {
     }
 
     /** Words for a number above nought, below it, and, where they differ, for one that shows as nought. */
-    private String bySign(String name, String[] words, PlaceResult place, Verdict verdict) {
+    private String bySign(String name, String[] words, @Nullable PlaceResult place, @Nullable Verdict verdict) {
         String shown = value(name, place, verdict);
         boolean below = shown.replaceFirst("^\\(", "").startsWith(OPPOSITE);
         String number = below ? value(OPPOSITE + name, place, verdict) : shown;
@@ -108,13 +109,13 @@ final class Template {
 
     /** A component; with the decimals of its threshold when it was held against one. */
     @SuppressWarnings("ReferenceEquality") // an equal number elsewhere was held against another threshold
-    private String text(CaseValue known, Verdict verdict) {
+    private String text(CaseValue known, @Nullable Verdict verdict) {
         if (!(known instanceof Measured m)) {
             return known.toString();
         }
         for (Verdict.Seen seen : verdict == null ? List.<Verdict.Seen>of() : verdict.seen()) {
             if (seen.value() == m) {
-                return Numbers.beside(m, catalogue.thresholds().get(seen.limit()));
+                return Numbers.beside(m, catalogue.threshold(seen.limit()));
             }
         }
         return Numbers.text(m);

@@ -1,5 +1,6 @@
 package dev.fairlead.findings;
 
+import dev.fairlead.facts.CaseFact;
 import dev.fairlead.model.Measured;
 import dev.fairlead.rules.catalogue.Hash;
 import dev.fairlead.rules.catalogue.Need;
@@ -9,6 +10,7 @@ import dev.fairlead.rules.verdict.PlaceResult;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What tells where a finding comes from; worked out when it is asked for, as a report in plain text shows none of it.
@@ -17,8 +19,8 @@ public final class Traces {
     private static final int DIGITS = 16;
 
     private final CriterionResult result;
-    private String fingerprint;
-    private List<String> usedFields;
+    private @Nullable String fingerprint;
+    private @Nullable List<String> usedFields;
 
     Traces(CriterionResult result) {
         this.result = result;
@@ -63,9 +65,12 @@ public final class Traces {
     private Set<String> used() {
         Set<String> used = new TreeSet<>(result.missing());
         for (PlaceResult p : result.places()) {
-            for (Need need :
-                    p.fact() == null ? List.<Need>of() : result.criterion().needs()) {
-                if (need.of(p.fact()) instanceof Measured m) {
+            CaseFact fact = p.fact();
+            if (fact == null) {
+                continue;
+            }
+            for (Need need : result.criterion().needs()) {
+                if (need.of(fact) instanceof Measured m) {
                     m.sources().stream().filter(s -> s.startsWith("/")).forEach(used::add);
                 }
             }

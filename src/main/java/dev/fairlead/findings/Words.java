@@ -6,6 +6,7 @@ import dev.fairlead.model.shape.RecordShape;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 
 /** Says in words what a JSON Pointer into a case points at, from the labels of the case model. */
 public final class Words {
@@ -47,7 +48,7 @@ public final class Words {
         return join(what, where);
     }
 
-    private static RecordShape nested(FieldShape field) {
+    private static @Nullable RecordShape nested(FieldShape field) {
         return field.element() != null && field.element().isRecord() ? field.nested() : null;
     }
 

@@ -3,16 +3,17 @@ package dev.fairlead.model;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** A fact that is not a quantity (a date, a choice, a short text): known, unknown, or not applicable. */
 public final class Fact<T> implements CaseValue {
     private static final Fact<?> NOT_APPLICABLE = new Fact<>(null, List.of(), false);
 
-    private final T value;
+    private final @Nullable T value;
     private final List<String> missing;
     private final boolean applies;
 
-    private Fact(T value, List<String> missing, boolean applies) {
+    private Fact(@Nullable T value, List<String> missing, boolean applies) {
         this.value = value;
         this.missing = missing;
         this.applies = applies;

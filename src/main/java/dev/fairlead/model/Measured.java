@@ -3,6 +3,7 @@ package dev.fairlead.model;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A quantity: known (value, unit, error and where the error comes from), unknown, or not applicable.
@@ -339,7 +340,7 @@ public final class Measured implements CaseValue {
     }
 
     /** Null when both are known; else what stands for the result. Not applicable wins: no measuring would mend it. */
-    private Measured absent(Measured other) {
+    private @Nullable Measured absent(Measured other) {
         if (known() && other.known()) {
             return null;
         }

@@ -86,7 +86,10 @@ class HintsTest {
                 "{\"a\": 11111111111111111111111111111111111111111111111111}"
             })
     void brokenJsonIsToldInPlainWords(String text) {
-        assertThat(told(text, CaseFormat.JSON)).isNotEmpty().doesNotContainPattern(LIBRARY).doesNotContainPattern(TWICE);
+        assertThat(told(text, CaseFormat.JSON))
+                .isNotEmpty()
+                .doesNotContainPattern(LIBRARY)
+                .doesNotContainPattern(TWICE);
     }
 
     @ParameterizedTest
@@ -113,7 +116,10 @@ class HintsTest {
                 "--- a\n--- b"
             })
     void brokenYamlIsToldInPlainWords(String text) {
-        assertThat(told(text, CaseFormat.YAML)).isNotEmpty().doesNotContainPattern(LIBRARY).doesNotContainPattern(TWICE);
+        assertThat(told(text, CaseFormat.YAML))
+                .isNotEmpty()
+                .doesNotContainPattern(LIBRARY)
+                .doesNotContainPattern(TWICE);
     }
 
     @Test

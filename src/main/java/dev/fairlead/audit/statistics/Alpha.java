@@ -2,6 +2,7 @@ package dev.fairlead.audit.statistics;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Agreement of any number of judges beyond chance (Krippendorff's alpha; Hayes & Krippendorff 2007, doi
@@ -30,7 +31,7 @@ public final class Alpha {
     public static final class Answers {
         private final int categories;
         private final List<double[][]> byCase = new ArrayList<>();
-        private double[][] open;
+        private double @Nullable [][] open;
 
         public Answers(int categories) {
             this.categories = categories;

@@ -2,6 +2,7 @@ package dev.fairlead.audit.statistics;
 
 import java.util.SplittableRandom;
 import org.hipparchus.distribution.continuous.TDistribution;
+import org.jspecify.annotations.Nullable;
 
 /**
  * How observed over expected changes with time: a log-linear fit whose spread is taken from the data (Wedderburn 1974,
@@ -25,7 +26,7 @@ public record Trend(double level, double slope, double error, double spread, int
     public static final double SHORTEST_YEARS = 0.5;
 
     /** Fits cases of observed and expected counts, none of 0, at times in years; null where the fit does not settle. */
-    public static Trend of(double[] observed, double[] expected, double[] years) {
+    public static @Nullable Trend of(double[] observed, double[] expected, double[] years) {
         int n = observed.length;
         double b = 0;
         double sumO = 0;

@@ -13,7 +13,9 @@ final class PictureSlips {
         for (int i = 0; i < c.pictured().size(); i++) {
             Fact<String> field = c.pictured().get(i).field();
             if (field.known()
-                    && Edit.find(c, field.get()).filter(Measured.class::isInstance).isEmpty()) {
+                    && Edit.find(c, field.get())
+                            .filter(Measured.class::isInstance)
+                            .isEmpty()) {
                 to.doubt(
                         "/pictured/" + i + "/field",
                         "the JSON Pointer of a measurement of this case, such as /teeth/42/width",

@@ -13,6 +13,7 @@ import dev.fairlead.model.Measured;
 import dev.fairlead.model.Unit;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The one smooth curve that stands for a child's arch. From landmarks: the beta function or the sixth-degree
@@ -26,7 +27,7 @@ public final class PatientArch {
     private final Measured[] inputs;
     private final Optional<CaseLandmarks> landmarks;
     private final String remark;
-    private ArchCurve curve;
+    private @Nullable ArchCurve curve;
     private double canineDepth;
 
     private PatientArch(Basis basis, Measured[] inputs, Optional<CaseLandmarks> landmarks, String remark) {

@@ -1,5 +1,7 @@
 package dev.fairlead.measure.archform;
 
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import org.hipparchus.stat.correlation.PearsonsCorrelation;
 
@@ -24,15 +26,12 @@ public record Goodness(double rms, Residual worst, double r, List<Residual> resi
         double[] measured = landmarks.points().stream().mapToDouble(Point::y).toArray();
         double[] drawn = feet.stream().mapToDouble(f -> f.point().y()).toArray();
         double squares = 0;
-        Residual worst = null;
         Residual[] all = new Residual[feet.size()];
         for (int i = 0; i < all.length; i++) {
             all[i] = new Residual(landmarks.teeth().get(i).tooth(), feet.get(i).outside());
             squares += all[i].outside() * all[i].outside();
-            if (worst == null || Math.abs(all[i].outside()) > Math.abs(worst.outside())) {
-                worst = all[i];
-            }
         }
+        Residual worst = Collections.max(List.of(all), Comparator.comparingDouble(r -> Math.abs(r.outside())));
         return new Goodness(
                 Math.sqrt(squares / all.length),
                 worst,

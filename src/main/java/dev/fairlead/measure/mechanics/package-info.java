@@ -9,4 +9,7 @@
  *
  * <p>Read the rooms in this order: geometry, element, solver, answer; each knows only those before it.
  */
+@NullMarked
 package dev.fairlead.measure.mechanics;
+
+import org.jspecify.annotations.NullMarked;

@@ -10,6 +10,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Random;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
@@ -203,7 +204,7 @@ final class ForceLaw {
                 ? m.shifted(Math.max(
                         LEAST_SHARE * m.value() - m.value(),
                         m.sources().stream()
-                                .mapToDouble(s -> m.part(s) * errors.get(s))
+                                .mapToDouble(s -> m.part(s) * Objects.requireNonNull(errors.get(s), s))
                                 .sum()))
                 : m;
         return new ForceLaw(

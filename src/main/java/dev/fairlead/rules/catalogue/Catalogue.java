@@ -8,6 +8,8 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 
 /** All criteria of a rulebase in their fixed order, with the bibliography. */
 public final class Catalogue {
@@ -44,7 +46,7 @@ public final class Catalogue {
     }
 
     /** The criterion of that identifier, or null. */
-    public Criterion criterion(String id) {
+    public @Nullable Criterion criterion(String id) {
         return byId.get(id);
     }
 
@@ -61,6 +63,11 @@ public final class Catalogue {
     /** Every threshold by full name. */
     public Map<String, Threshold> thresholds() {
         return Collections.unmodifiableMap(thresholds);
+    }
+
+    /** The threshold of that full name; the lint lets no rule or text name another. */
+    public Threshold threshold(String name) {
+        return Objects.requireNonNull(thresholds.get(name), name);
     }
 
     /** The thresholds as rules read them. */

@@ -15,8 +15,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import org.jspecify.annotations.NullUnmarked;
 
 /** Makes the catalogue of the texts of a rulebase; collects every problem before it gives up. */
+@NullUnmarked // whatever a file leaves out is told as a problem, and no catalogue with one is given out
 public final class CatalogueReader {
     private final List<String> problems = new ArrayList<>();
 

@@ -5,6 +5,7 @@ import dev.fairlead.model.CaseValue;
 import java.lang.reflect.RecordComponent;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A component of a fact without which a criterion cannot be judged. With a question mark behind its name it is one that
@@ -37,7 +38,7 @@ public final class Need {
      * The component of {@code type} with that name, a question mark behind it or none; null when there is none that can
      * be known or unknown.
      */
-    public static Need of(Class<? extends CaseFact> type, String component) {
+    public static @Nullable Need of(Class<? extends CaseFact> type, String component) {
         return KNOWN.get(type).get(component);
     }
 

@@ -2,6 +2,7 @@ package dev.fairlead.rules.catalogue;
 
 import com.fasterxml.jackson.core.type.TypeReference;
 import com.fasterxml.jackson.databind.JsonNode;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -27,7 +28,7 @@ public final class Overlay {
             } else if (old == null || path.equals(RuleFiles.CLINIC) || path.endsWith("/" + RuleFiles.DRL)) {
                 changed.put(path, bytes);
             } else {
-                changed.put(path, merged(path, over.text(path), old, problems));
+                changed.put(path, merged(path, new String(bytes, StandardCharsets.UTF_8), old, problems));
             }
         });
         if (changed.isEmpty() && problems.isEmpty() && over.text(RuleFiles.THRESHOLDS) == null) {

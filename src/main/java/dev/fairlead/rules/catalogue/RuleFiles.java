@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /** The files of a rulebase by path below its folder, wherever they come from. */
 public final class RuleFiles {
@@ -68,7 +69,7 @@ public final class RuleFiles {
     }
 
     /** The text of a file, or null when it is not there. */
-    public String text(String path) {
+    public @Nullable String text(String path) {
         byte[] bytes = byPath.get(path);
         return bytes == null ? null : new String(bytes, StandardCharsets.UTF_8);
     }

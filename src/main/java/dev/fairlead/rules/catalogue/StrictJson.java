@@ -12,6 +12,7 @@ import com.fasterxml.jackson.databind.MapperFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.util.List;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
 /** Reads JSON of the rulebase: nothing unknown, nothing missing, nothing twice, nothing guessed. */
 public final class StrictJson {
@@ -33,7 +34,7 @@ public final class StrictJson {
     private StrictJson() {}
 
     /** Reads {@code text} as {@code type}; on a fault adds a problem that names {@code file}, and returns null. */
-    public static <T> T read(String file, String text, TypeReference<T> type, List<String> problems) {
+    public static <T> @Nullable T read(String file, String text, TypeReference<T> type, List<String> problems) {
         try {
             return MAPPER.readValue(text, type);
         } catch (JsonProcessingException e) {

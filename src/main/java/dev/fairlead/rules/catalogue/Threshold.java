@@ -3,6 +3,7 @@ package dev.fairlead.rules.catalogue;
 import dev.fairlead.model.Limit;
 import dev.fairlead.model.Unit;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One named number that a criterion holds values against.
@@ -55,6 +56,7 @@ public record Threshold(
     }
 
     /** Why {@code newValue} may not be set, or null when it may. */
+    @Nullable
     String fault(double newValue) {
         if (Double.isFinite(newValue) && newValue >= low && newValue <= high) {
             return null;

@@ -16,8 +16,10 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Properties;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The rulebase that was compiled in the build and lies on the class path beside its classes.
@@ -40,7 +42,7 @@ public record BuiltIn(String hash, Map<String, String> models, Map<String, Integ
     private static final String RULES = "rules.";
 
     /** Null when the build left none. */
-    public static BuiltIn onClassPath() {
+    public static @Nullable BuiltIn onClassPath() {
         String text = resource(INDEX);
         if (text == null) {
             return null;
@@ -73,15 +75,16 @@ public record BuiltIn(String hash, Map<String, String> models, Map<String, Integ
 
     private static <T> T read(String name, TypeReference<T> type) {
         List<String> problems = new ArrayList<>();
-        T read = StrictJson.read(name, resource(name), type, problems);
-        if (!problems.isEmpty()) {
+        String text = Objects.requireNonNull(resource(name), name);
+        T read = StrictJson.read(name, text, type, problems);
+        if (read == null || !problems.isEmpty()) {
             throw new RulebaseException(problems);
         }
         return read;
     }
 
     /** A text that the build put beside the rules; null when it is not there. */
-    public static String resource(String name) {
+    public static @Nullable String resource(String name) {
         try (InputStream in = BuiltIn.class.getClassLoader().getResourceAsStream(FOLDER + name)) {
             return in == null ? null : new String(in.readAllBytes(), StandardCharsets.UTF_8);
         } catch (IOException e) {
@@ -102,7 +105,7 @@ public record BuiltIn(String hash, Map<String, String> models, Map<String, Integ
      * The {@code rules} folder that this program was built from, where it still stands beside {@code target}; null for
      * a program that was put elsewhere.
      */
-    public static Path source() {
+    public static @Nullable Path source() {
         try {
             Path program = Path.of(BuiltIn.class
                     .getProtectionDomain()

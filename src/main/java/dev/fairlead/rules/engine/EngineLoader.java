@@ -9,23 +9,28 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.drools.model.Model;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Makes an engine of a checked rulebase, and counts its rules: what was lost on the way must never look like a pass.
  */
 public final class EngineLoader {
     private final RuleCache cache;
-    private final BuiltIn builtIn;
+    private final @Nullable BuiltIn builtIn;
 
     /** {@code builtIn} holds what need not be compiled; it may be null. */
-    public EngineLoader(RuleCache cache, BuiltIn builtIn) {
+    public EngineLoader(RuleCache cache, @Nullable BuiltIn builtIn) {
         this.cache = cache;
         this.builtIn = builtIn;
     }
 
     /** The engine of what the program was built with. */
     public Engine ofBuild() {
+        if (builtIn == null) {
+            throw new IllegalStateException("the build left no rules");
+        }
         return engine(
                 builtIn.models().values(),
                 builtIn.rules().values().stream().mapToInt(n -> n).sum(),
@@ -38,12 +43,12 @@ public final class EngineLoader {
         Map<String, String> toCompile = new LinkedHashMap<>();
         int expected = 0;
         Map<String, String> drl = new LinkedHashMap<>();
-        catalogue.criteria().forEach(c -> drl.put(c.drl(), files.text(c.drl())));
+        catalogue.criteria().forEach(c -> drl.put(c.drl(), Objects.requireNonNull(files.text(c.drl()), c.drl())));
         for (Map<String, String> texts : DrlCompiler.byPackage(drl).values()) {
             String key = CacheKey.of(texts);
             if (builtIn != null && builtIn.models().containsKey(key)) {
                 names.add(builtIn.models().get(key));
-                expected += builtIn.rules().get(key);
+                expected += builtIn.rules().getOrDefault(key, 0);
             } else {
                 toCompile.putAll(texts);
             }

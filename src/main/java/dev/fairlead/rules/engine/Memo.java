@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Remembers what came of the engine's answers, for those who judge many cases. The lint lets a condition see nothing of
@@ -61,7 +62,7 @@ public final class Memo<V> {
     }
 
     /** What is remembered of a fact with these components; null when nothing is. */
-    public V of(int criterion, CaseValue[] fact) {
+    public @Nullable V of(int criterion, CaseValue[] fact) {
         return remembers(criterion) ? kept.get(criterion).get(key(criterion, fact)) : null;
     }
 

@@ -18,6 +18,7 @@ import java.util.TreeMap;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import java.util.zip.ZipOutputStream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Keeps the classes of edited DRL files between runs, in a folder that only the user can read or write: they are code
@@ -93,7 +94,7 @@ public final class RuleCache {
         }
     }
 
-    private CompiledRules read(Map<String, String> texts) {
+    private @Nullable CompiledRules read(Map<String, String> texts) {
         String key = CacheKey.of(texts);
         Path file = folder.resolve(key + ".zip");
         if (Files.notExists(file)) {
@@ -133,7 +134,7 @@ public final class RuleCache {
         }
     }
 
-    private static void discard(Path part) {
+    private static void discard(@Nullable Path part) {
         try {
             if (part != null) {
                 Files.deleteIfExists(part);

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Holds the DRL of a criterion to the small language that criteria are written in: one fact, positive conditions,
@@ -184,12 +185,12 @@ final class DrlLint {
         }
     }
 
-    private boolean needed(Need need) {
+    private boolean needed(@Nullable Need need) {
         return need != null && criterion.needs().stream().anyMatch(n -> n.at() == need.at());
     }
 
     /** The one verdict of a rule; null when it is not one. */
-    private String consequence(String then, int offset) {
+    private @Nullable String consequence(String then, int offset) {
         Matcher call = CALL.matcher(then);
         if (!call.matches()) {
             add(

@@ -7,6 +7,7 @@ import dev.fairlead.rules.catalogue.RuleFiles;
 import dev.fairlead.rules.catalogue.RulebaseException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /** Checks texts and DRL of a rulebase without compiling anything. */
 public final class RulebaseCheck {
@@ -17,7 +18,8 @@ public final class RulebaseCheck {
         Catalogue catalogue = CatalogueReader.read(files);
         List<String> problems = new ArrayList<>(TextCheck.problems(catalogue));
         for (Criterion c : catalogue.criteria()) {
-            problems.addAll(DrlLint.problems(c, files.text(c.drl()), catalogue));
+            String drl = Objects.requireNonNull(files.text(c.drl()), c.drl());
+            problems.addAll(DrlLint.problems(c, drl, catalogue));
         }
         if (!problems.isEmpty()) {
             throw new RulebaseException(problems);

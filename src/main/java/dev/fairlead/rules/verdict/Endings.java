@@ -3,6 +3,7 @@ package dev.fairlead.rules.verdict;
 import dev.fairlead.rules.catalogue.Criterion;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * How a case ends criterion by criterion, and no more: no verdicts, no places, no values. For audits of many cases.
@@ -11,19 +12,24 @@ import java.util.List;
  * @param missing for each criterion that is not assessed, JSON Pointers of what it waits for; empty for others
  * @param errors what went wrong on our side
  */
-public record Endings(List<Ending> endings, List<List<String>> missing, List<OwnError> errors) {
+public record Endings(List<@Nullable Ending> endings, List<List<String>> missing, List<OwnError> errors) {
     /** What a judgement says of endings; {@code criteria} is the whole catalogue, in whose order results stand. */
     public static Endings of(Judgement judgement, List<Criterion> criteria) {
-        List<Ending> endings = new ArrayList<>(criteria.size());
+        List<@Nullable Ending> endings = new ArrayList<>(criteria.size());
         List<List<String>> missing = new ArrayList<>(criteria.size());
         int next = 0;
         for (Criterion c : criteria) {
             CriterionResult r =
                     next < judgement.results().size() ? judgement.results().get(next) : null;
-            boolean judged = r != null && r.criterion().id().equals(c.id());
-            next += judged ? 1 : 0;
-            endings.add(judged ? Ending.of(r) : null);
-            missing.add(judged && Ending.of(r) == Ending.NOT_ASSESSED ? r.missing() : List.of());
+            if (r == null || !r.criterion().id().equals(c.id())) {
+                endings.add(null);
+                missing.add(List.of());
+                continue;
+            }
+            next++;
+            Ending ending = Ending.of(r);
+            endings.add(ending);
+            missing.add(ending == Ending.NOT_ASSESSED ? r.missing() : List.of());
         }
         return new Endings(endings, missing, judgement.errors());
     }

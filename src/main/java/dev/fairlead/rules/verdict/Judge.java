@@ -15,7 +15,9 @@ import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Judges the facts of cases by a rulebase: the engine is asked about every fact that the memo does not know the like
@@ -25,10 +27,10 @@ public final class Judge {
     private final Criterion[] criteria;
     private final Limits limits;
     private final Engine engine;
-    private final Memo<Ruling> memo;
+    private final @Nullable Memo<Ruling> memo;
 
     /** Without a memo when {@code memo} is null. */
-    Judge(Catalogue catalogue, Limits limits, Engine engine, Memo<Ruling> memo) {
+    Judge(Catalogue catalogue, Limits limits, Engine engine, @Nullable Memo<Ruling> memo) {
         this.criteria = catalogue.criteria().toArray(Criterion[]::new);
         this.limits = limits;
         this.engine = engine;
@@ -92,7 +94,7 @@ public final class Judge {
         return places;
     }
 
-    private Ruling known(int criterion, CaseValue[] parts) {
+    private @Nullable Ruling known(int criterion, CaseValue[] parts) {
         Ruling ruling = memo == null ? null : memo.of(criterion, parts);
         return ruling != null && ruling.fits(parts) ? ruling : null;
     }
@@ -118,7 +120,7 @@ public final class Judge {
                     FillIn at = new FillIn(c, about.get(p), sorted.parts(about.get(p)), limits);
                     places[i][p] = at.result(heard.verdicts().getOrDefault(c.id(), List.of()));
                     if (at.errors().isEmpty()) {
-                        keep(i, places[i][p], sorted.parts(about.get(p)));
+                        keep(i, about.get(p), places[i][p], sorted.parts(about.get(p)));
                     } else {
                         errors.addAll(at.errors());
                         failed.add(c.id());
@@ -128,17 +130,16 @@ public final class Judge {
         }
     }
 
-    private void keep(int criterion, PlaceResult place, CaseValue[] parts) {
+    private void keep(int criterion, CaseFact fact, PlaceResult place, CaseValue[] parts) {
         if (memo == null) {
             return;
         }
         Criterion c = criteria[criterion];
         Ruling ruling = Ruling.of(c, place, parts, limits);
         if (ruling == null) {
-            // two components are the same number, as ends of a band that was gauged: of a copy in which they are not,
-            // it
+            // two components are the same number, as ends of a band that was gauged: of a copy in which they are not it
             // can be told which of them the verdict shows
-            CaseFact copy = FactEdit.distinct(place.fact());
+            CaseFact copy = FactEdit.distinct(fact);
             FillIn at = new FillIn(c, copy, copy.components(), limits);
             Engine.Heard heard = engine.ask(List.of(copy), limits);
             PlaceResult same = at.result(heard.verdicts().getOrDefault(c.id(), List.of()));
@@ -192,7 +193,7 @@ public final class Judge {
     }
 
     /** How a criterion ends over all places; null when the memo does not know that. */
-    private Ending ending(int criterion, FactsByType sorted) {
+    private @Nullable Ending ending(int criterion, FactsByType sorted) {
         List<CaseFact> about = sorted.of(criteria[criterion].about());
         Ending heaviest = about.isEmpty() ? Ending.NOT_ASSESSED : Ending.FAILED;
         for (CaseFact fact : about) {
@@ -213,7 +214,8 @@ public final class Judge {
         }
         Set<String> missing = new LinkedHashSet<>();
         for (CaseFact fact : about) {
-            missing.addAll(known(criterion, sorted.parts(fact)).missing(sorted.parts(fact)));
+            CaseValue[] parts = sorted.parts(fact);
+            missing.addAll(Objects.requireNonNull(known(criterion, parts)).missing(parts));
         }
         return List.copyOf(missing);
     }
@@ -225,7 +227,7 @@ public final class Judge {
 
     /** How many answers of the engine are remembered. */
     int remembered() {
-        return memo.size();
+        return memo == null ? 0 : memo.size();
     }
 
     private Judge(Judge other) {

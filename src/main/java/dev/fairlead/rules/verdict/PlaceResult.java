@@ -7,6 +7,7 @@ import dev.fairlead.rules.catalogue.Criterion;
 import dev.fairlead.rules.catalogue.Outcome;
 import dev.fairlead.rules.language.Verdict;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * How a criterion ends at one place.
@@ -15,7 +16,8 @@ import java.util.List;
  * @param verdicts what the rules said that counts here, heaviest first
  * @param missing JSON Pointers of what is missing; empty unless not assessed
  */
-public record PlaceResult(Place place, CaseFact fact, Status status, List<Verdict> verdicts, List<String> missing) {
+public record PlaceResult(
+        Place place, @Nullable CaseFact fact, Status status, List<Verdict> verdicts, List<String> missing) {
     public PlaceResult {
         verdicts = List.copyOf(verdicts);
         missing = List.copyOf(missing);

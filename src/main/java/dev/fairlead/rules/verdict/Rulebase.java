@@ -12,6 +12,7 @@ import dev.fairlead.rules.language.ExampleFacts;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A rulebase ready to judge: catalogue, thresholds in force, compiled rules. Immutable, and safe to share between
@@ -19,7 +20,7 @@ import java.util.TreeMap;
  */
 public final class Rulebase {
     /** Loaded when first asked for, and kept: it never changes while the program runs. */
-    private static Rulebase builtIn;
+    private static @Nullable Rulebase builtIn;
 
     private final Catalogue catalogue;
     private final Engine engine;
@@ -66,12 +67,12 @@ public final class Rulebase {
     }
 
     /** The rulebase that {@code --rules} asks for: the built-in one when {@code folder} is null. */
-    public static Rulebase load(Path folder) {
+    public static Rulebase load(@Nullable Path folder) {
         return folder == null ? builtIn() : fromFolder(folder);
     }
 
     /** The facts that examples start from, as they come with the program; null where it holds none. */
-    public static String baseFacts() {
+    public static @Nullable String baseFacts() {
         return BuiltIn.resource(ExampleFacts.BASE);
     }
 

@@ -21,10 +21,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
+import org.jspecify.annotations.Nullable;
 
 /** Loads a rulebase: texts, check of texts and DRL, engine. */
 final class RulebaseLoader {
-    private final BuiltIn builtIn = BuiltIn.onClassPath();
+    private final @Nullable BuiltIn builtIn = BuiltIn.onClassPath();
     private final EngineLoader engines;
 
     RulebaseLoader(RuleCache cache) {
@@ -44,13 +45,13 @@ final class RulebaseLoader {
         }
         Path source = BuiltIn.source();
         RuleFiles edited = source == null ? null : RuleFiles.of(source);
-        if (builtIn == null && edited == null) {
-            throw new RulebaseException(
-                    List.of("this program holds no compiled rulebase, and there is no rules folder beside it"));
-        }
-        if (edited == null || builtIn != null && edited.hash().equals(builtIn.hash())) {
+        if (builtIn != null && (edited == null || edited.hash().equals(builtIn.hash()))) {
             Catalogue catalogue = CatalogueReader.read(builtIn.texts());
             return rulebase(catalogue, made(engine), builtIn.hash(), Map.of(), Clinic.PUBLISHED);
+        }
+        if (edited == null) {
+            throw new RulebaseException(
+                    List.of("this program holds no compiled rulebase, and there is no rules folder beside it"));
         }
         return load(edited, Map.of());
     }
@@ -85,10 +86,13 @@ final class RulebaseLoader {
 
     private RuleFiles base() {
         Path source = BuiltIn.source();
-        if (source == null && builtIn == null) {
+        if (source != null) {
+            return RuleFiles.of(source);
+        }
+        if (builtIn == null) {
             throw new RulebaseException(List.of("this program holds no rulebase to lay the folder over"));
         }
-        return source == null ? builtIn.files() : RuleFiles.of(source);
+        return builtIn.files();
     }
 
     private Rulebase load(RuleFiles files, Map<String, Double> thresholds) {
@@ -124,8 +128,9 @@ final class RulebaseLoader {
         if (read != null) {
             read.faults().forEach(f -> problems.add(RuleFiles.CLINIC + ": " + f));
         }
-        if (!problems.isEmpty()) {
-            throw new RulebaseException(problems);
+        if (read == null || !problems.isEmpty()) {
+            throw new RulebaseException(
+                    problems.isEmpty() ? List.of(RuleFiles.CLINIC + ": it says nothing") : problems);
         }
         return read;
     }

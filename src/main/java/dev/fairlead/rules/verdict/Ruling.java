@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /**
  * How a criterion ended at one place, without the values of that place: it holds for every fact that the rules cannot
@@ -23,7 +24,7 @@ record Ruling(Criterion criterion, Status status, Ending ending, List<Said> said
     private record Said(Outcome outcome, String reason, List<Limit> limits, List<Integer> components) {}
 
     /** What can be kept of a result; null when a value that it shows cannot be told from another of the same fact. */
-    static Ruling of(Criterion criterion, PlaceResult result, CaseValue[] fact, Limits limits) {
+    static @Nullable Ruling of(Criterion criterion, PlaceResult result, CaseValue[] fact, Limits limits) {
         List<Said> all = new ArrayList<>();
         for (Verdict v : result.verdicts()) {
             List<Limit> held = new ArrayList<>();

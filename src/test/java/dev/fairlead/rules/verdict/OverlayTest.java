@@ -56,6 +56,14 @@ class OverlayTest {
     }
 
     @Test
+    void figuresOfAClinicThatSayNothingAreRefused() {
+        assertThatThrownBy(() ->
+                        new TestFolder(folder).write("clinic.json", "null").load())
+                .isInstanceOf(RulebaseException.class)
+                .hasMessageContaining("clinic.json: it says nothing");
+    }
+
+    @Test
     void aCriterionOfTheHouseIsAddedAtTheEndOfItsStage() {
         String drl = "indication/overjet-after/criterion.drl";
         TestFolder whole = TestFolder.whole(folder.resolve("whole"));

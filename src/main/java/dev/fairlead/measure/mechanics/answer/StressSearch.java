@@ -6,6 +6,7 @@ import java.util.function.DoubleFunction;
 import org.hipparchus.analysis.UnivariateFunction;
 import org.hipparchus.analysis.interpolation.NevilleInterpolator;
 import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Peak bending stress against stand-off, solved at a few stand-offs and joined by the polynomial through them and the
@@ -17,7 +18,7 @@ final class StressSearch {
 
     private static final double ACCURACY = 1e-6;
 
-    private final UnivariateFunction stress;
+    private final @Nullable UnivariateFunction stress;
     private final double searchedTo;
 
     /** @param solve outcome at a stand-off of the side opened more, mm */
@@ -43,10 +44,11 @@ final class StressSearch {
 
     /** Stand-off at which the stress reaches a limit; empty: not within the stand-offs searched. */
     OptionalDouble standOffAt(double limit) {
-        if (stress == null || stress.value(searchedTo) < limit) {
+        UnivariateFunction drawn = stress;
+        if (drawn == null || drawn.value(searchedTo) < limit) {
             return OptionalDouble.empty();
         }
         var solver = new BracketingNthOrderBrentSolver(ACCURACY, 5);
-        return OptionalDouble.of(solver.solve(100, s -> stress.value(s) - limit, 0, searchedTo));
+        return OptionalDouble.of(solver.solve(100, s -> drawn.value(s) - limit, 0, searchedTo));
     }
 }
