@@ -218,7 +218,7 @@ class CaseReaderTest {
         assertThat(tab.errors().get(0).found()).isEqualTo("a tab");
         assertThat(tab.errors().get(0).line()).isEqualTo(5);
         CaseReading open = yaml("bite: {overjet: 5\nmouth: {plaqueScore: 5 %}\n");
-        assertThat(open.errors().get(1).slip().orElseThrow()).contains("not closed");
+        assertThat(open.errors().get(1).found()).contains("not closed");
         CaseReading colon = yaml("waivers:\n- reason: one: two\n");
         assertThat(colon.errors().get(0).found()).isEqualTo("a colon where none can stand");
         assertThat(colon.errors().get(0).slip().orElseThrow()).contains("quotation marks");
