@@ -4,6 +4,7 @@ import dev.fairlead.model.Case;
 import dev.fairlead.model.Fact;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.shape.Edit;
+import dev.fairlead.model.shape.SharedScales;
 
 /** Readings by picture whose field is none of this case: the error of their scale would be shared with nothing. */
 final class PictureSlips {
@@ -13,6 +14,7 @@ final class PictureSlips {
         for (int i = 0; i < c.pictured().size(); i++) {
             Fact<String> field = c.pictured().get(i).field();
             if (field.known()
+                    && !field.get().equals(SharedScales.LANDMARKS)
                     && Edit.find(c, field.get())
                             .filter(Measured.class::isInstance)
                             .isEmpty()) {

@@ -18,8 +18,8 @@ import java.util.TreeSet;
 public final class SharedScales {
     private static final String PICTURED = "/pictured/";
     private static final String SCALE = "/scaleError";
-    /** Stands for all points of the arch: their coordinates come of one picture. */
-    private static final String LANDMARKS = "/landmarks";
+    /** In the place of a field it stands for all points of the arch: their coordinates come of one picture. */
+    public static final String LANDMARKS = "/landmarks";
 
     private static final SharedScales NONE = new SharedScales(Map.of());
 

@@ -25,7 +25,7 @@ class CrossChecksTest {
     @Test
     void aPicturedReadingOfAFieldThatTheCaseDoesNotHaveIsTold() {
         CaseReading r = read("pictured:\n- {field: /teeth/42/width}\n- {field: /teeth/42/wdith}\n- {field: /bite}\n"
-                + "- {field: /visits/3/left/gapOpened}\n- {field: overjet}\n");
+                + "- {field: /visits/3/left/gapOpened}\n- {field: overjet}\n- {field: /landmarks}\n");
         assertThat(r.doubts())
                 .extracting(Problem::pointer)
                 .filteredOn(p -> p.startsWith("/pictured"))
