@@ -12,7 +12,6 @@ import dev.fairlead.measure.picture.PictureScaling;
 import dev.fairlead.measure.picture.PlacedPoint;
 import dev.fairlead.measure.picture.Scales;
 import dev.fairlead.model.Choices.PictureKind;
-import dev.fairlead.model.Choices.PictureScale;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -156,10 +155,5 @@ public record Placing(
                 return new PictureScaling.Unknown();
             }
         }
-    }
-
-    /** How the scale was taken, for the origin of readings. */
-    public Optional<PictureScale> scale() {
-        return scaling.kind();
     }
 }
