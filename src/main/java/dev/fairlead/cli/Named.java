@@ -58,7 +58,7 @@ record Named(String name, CaseReading reading, byte[] bytes, Optional<Path> file
         } catch (AccessDeniedException e) {
             return unreadable(name, "a file that you are not allowed to read", "look at its permissions");
         } catch (InvalidPathException e) {
-            return unreadable(name, FileNames.found(name), FileNames.mend(name));
+            return unreadable(name, PathNames.found(name), PathNames.mend(name));
         } catch (IOException e) {
             if (Files.isDirectory(Path.of(name))) {
                 return unreadable(name, "a folder", "name the files in it, or use audit, which takes folders");

@@ -72,7 +72,7 @@ final class Output {
         } catch (InvalidPathException e) {
             throw new Main.Stop(
                     ExitCode.USAGE,
-                    "-o: expected the name of a file, found " + FileNames.found(name) + "; " + FileNames.mend(name)
+                    "-o: expected the name of a file, found " + PathNames.found(name) + "; " + PathNames.mend(name)
                             + ".");
         }
     }

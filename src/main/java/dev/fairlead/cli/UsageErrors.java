@@ -17,7 +17,7 @@ final class UsageErrors {
 
     static void on(CommandLine line) {
         line.registerConverter(LocalDate.class, new Day());
-        line.registerConverter(Path.class, new FileNames());
+        line.registerConverter(Path.class, new PathNames());
         line.setParameterExceptionHandler((e, args) -> told(e, args.length == 0));
     }
 

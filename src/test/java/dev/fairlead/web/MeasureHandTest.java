@@ -156,7 +156,11 @@ class MeasureHandTest {
             d.place("M42", middle - 200, d.size()[1] / 2);
             d.last("M42", middle - 100);
             d.page().click("#measure-fit");
-            double scale = MeasurePageTest.number(MeasurePageTest.rect(d.page()), "width") / d.size()[0];
+            double scale = Math.min(
+                    MeasurePageTest.number(MeasurePageTest.rect(d.page()), "width") / d.size()[0],
+                    MeasurePageTest.number(MeasurePageTest.rect(d.page()), "height") / d.size()[1]);
+            // once placed, the next point is asked for: the one to be moved is chosen again
+            d.page().tap("[data-point=M42]");
             for (int i = 0; i < 20; i++) {
                 d.page().tap("[data-nudge='1 0']");
             }

@@ -6,7 +6,7 @@ import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 
 /** Names of files as they were typed, and what to do where the system cannot tell which is meant. */
-final class FileNames implements ITypeConverter<Path> {
+final class PathNames implements ITypeConverter<Path> {
     @Override
     public Path convert(String name) {
         try {
