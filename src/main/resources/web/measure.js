@@ -72,7 +72,7 @@
     $('#measure-second').disabled = state.second || !twice;
     $('#measure-second-done').hidden = !state.second;
     $('#measure-undo').disabled = !state.undone.length;
-    $('#measure-forget').disabled = !at().has(state.now);
+    root.querySelectorAll('#measure-forget, [data-nudge]').forEach(b => { b.disabled = !at().has(state.now); });
   }
 
   function figure(name) {

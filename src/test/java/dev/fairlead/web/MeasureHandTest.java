@@ -160,6 +160,7 @@ class MeasureHandTest {
                     MeasurePageTest.number(MeasurePageTest.rect(d.page()), "width") / d.size()[0],
                     MeasurePageTest.number(MeasurePageTest.rect(d.page()), "height") / d.size()[1]);
             // once placed, the next point is asked for: the one to be moved is chosen again
+            assertThat(d.page().isDisabled("[data-nudge='1 0']")).isTrue();
             d.page().tap("[data-point=M42]");
             for (int i = 0; i < 20; i++) {
                 d.page().tap("[data-nudge='1 0']");
