@@ -11,19 +11,25 @@ import dev.fairlead.intake.CaseReading;
 import dev.fairlead.intake.spelling.Visible;
 import dev.fairlead.intake.text.CaseFormat;
 import dev.fairlead.intake.write.CaseWriter;
+import dev.fairlead.model.Case;
 import dev.fairlead.report.html.ReportHtml;
 import dev.fairlead.report.html.ReportPdf;
 import dev.fairlead.report.json.ReportJson;
+import dev.fairlead.report.sheet.BenchSheet;
+import dev.fairlead.report.sheet.Paper;
 import dev.fairlead.report.text.ReportText;
+import dev.fairlead.report.wire.WireJson;
+import dev.fairlead.report.wire.WireReport;
+import dev.fairlead.report.wire.WireText;
 import dev.fairlead.rules.verdict.Rulebase;
+import dev.fairlead.testing.Damage;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import java.util.Random;
+import java.util.OptionalInt;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
@@ -71,9 +77,10 @@ class AcceptedFuzzTest {
             "25",
             "\"a text of some length that is wrapped where a line of a report ends, and again\"");
 
-    private final Random random = new Random(19);
+    private final Damage damage = new Damage(19);
     private final Checker checker = new Checker(Rulebase.builtIn());
     private int accepted;
+    private int printed;
 
     @Test
     void whatIsAcceptedIsRenderedInEveryForm() throws IOException {
@@ -84,7 +91,7 @@ class AcceptedFuzzTest {
                 cases.add(Files.readString(file));
             }
         }
-        int all = Integer.getInteger("fairlead.fuzz", 2000) / 4;
+        int all = Damage.Kind.ACCEPTED.inputs();
         for (int i = 0; i < all; i++) {
             String text = spoilt(cases.get(i % cases.size()));
             try {
@@ -93,24 +100,25 @@ class AcceptedFuzzTest {
                 throw new AssertionError("input " + i + ":\n" + text, e);
             }
         }
-        System.out.printf("Fuzz: of %d inputs %d accepted, judged and rendered%n", all, accepted);
+        System.out.printf(
+                "Fuzz: of %d inputs %d accepted, judged and rendered, %d of them with forces and in print%n",
+                all, accepted, printed);
         assertThat(accepted).isGreaterThan(all / 50);
     }
 
     private String spoilt(String text) {
         String[] lines = text.split("\n", -1);
-        for (int n = 1 + random.nextInt(3); n > 0; n--) {
-            int at = random.nextInt(lines.length);
+        for (int n = 1 + damage.below(3); n > 0; n--) {
+            int at = damage.below(lines.length);
             String line = lines[at];
             int colon = line.lastIndexOf(": ");
-            switch (random.nextInt(5)) {
+            switch (damage.below(5)) {
                 case 0 -> lines[at] = "";
                 case 1 -> lines[at] = line + "\n" + line;
                 default -> {
                     if (colon > 0 && !line.strip().startsWith("#")) {
-                        lines[at] = line.substring(0, colon + 2)
-                                + VALUES.get(random.nextInt(VALUES.size()))
-                                + (line.endsWith("}") ? "}" : "");
+                        lines[at] =
+                                line.substring(0, colon + 2) + damage.pick(VALUES) + (line.endsWith("}") ? "}" : "");
                     }
                 }
             }
@@ -129,18 +137,36 @@ class AcceptedFuzzTest {
         assertThat(CaseReader.read(CaseWriter.json(c).getBytes(StandardCharsets.UTF_8), "case", CaseFormat.JSON)
                         .value())
                 .contains(c);
+        boolean slowly = accepted % 50 == 1;
         Checked checked = checker.check(
                 c,
                 "",
                 reading.problems(),
-                new CheckOptions(Optional.empty(), Optional.empty(), true, Doubting.NONE).withoutForces());
+                slowly
+                        ? CheckOptions.USUAL
+                        : CheckOptions.USUAL.with(Doubting.NONE).withoutForces());
         assertThat(checked.report().errors()).isEmpty();
         assertThat(Visible.odd(ReportText.of(checked.report(), ReportText.Detail.ALL)))
                 .isEmpty();
         assertThat(ReportJson.text(checked.report(), true)).isNotEmpty();
         assertThat(ReportHtml.of(checked, true)).contains("</html>");
-        if (accepted % 200 == 1) {
-            assertThat(ReportPdf.of(checked, true)).hasSizeGreaterThan(1000);
+        if (slowly) {
+            everyOtherForm(c, checked);
         }
+    }
+
+    /** What takes long: the wire's forces, its sheet, and everything that is printed. */
+    private void everyOtherForm(Case c, Checked checked) {
+        WireReport wire = WireReport.of(c, checker.rulebase().catalogue(), OptionalInt.empty(), List.of(0.4, 0.5));
+        assertThat(Visible.odd(WireText.of(wire))).isEmpty();
+        assertThat(WireJson.of(wire).toString()).isNotEmpty();
+        assertThat(ReportPdf.of(checked, true)).hasSizeGreaterThan(1000);
+        assertThat(ReportPdf.onePage(List.of(checked), List.of())).hasSizeGreaterThan(1000);
+        BenchSheet sheet = new BenchSheet(checker.rulebase().catalogue());
+        if (sheet.refusal(checked).isEmpty()) {
+            assertThat(sheet.pdf(checked, Paper.A4)).hasSizeGreaterThan(1000);
+            assertThat(sheet.svg(checked, Paper.LETTER)).contains("</svg>");
+        }
+        printed++;
     }
 }

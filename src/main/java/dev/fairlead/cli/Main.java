@@ -1,6 +1,7 @@
 package dev.fairlead.cli;
 
 import dev.fairlead.check.Version;
+import dev.fairlead.intake.spelling.Visible;
 import dev.fairlead.rules.catalogue.RulebaseException;
 import java.io.IOException;
 
@@ -59,7 +60,7 @@ public final class Main {
         }
         if (e instanceof RulebaseException rules) {
             console.err().println("The rulebase cannot be used:");
-            rules.problems().forEach(p -> console.err().println("  " + p));
+            rules.problems().forEach(p -> console.err().println("  " + Visible.of(p)));
             return ExitCode.USAGE;
         }
         console.err().println("An error of the program, not of the case: " + e);

@@ -1,5 +1,6 @@
 package dev.fairlead.cli;
 
+import dev.fairlead.intake.spelling.Visible;
 import dev.fairlead.rules.catalogue.Criterion;
 import dev.fairlead.rules.catalogue.RulebaseException;
 import dev.fairlead.rules.language.ExampleFacts;
@@ -63,7 +64,7 @@ final class RulesCommand {
         try {
             rulebase = Rulebase.load(rules);
         } catch (RulebaseException e) {
-            e.problems().forEach(console.out()::println);
+            e.problems().forEach(p -> console.out().println(Visible.of(p)));
             console.out()
                     .println(e.problems().size() + (e.problems().size() == 1 ? " problem" : " problems")
                             + " in the rulebase; no example was run.");

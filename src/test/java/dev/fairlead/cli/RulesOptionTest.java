@@ -81,6 +81,18 @@ class RulesOptionTest {
     }
 
     @Test
+    void whatARuleSaysReachesNoTerminalWithCharactersThatTurnItRound() throws IOException {
+        write(DRL, Files.readString(Path.of("rules", DRL)).replaceFirst("\"reversed\"\\)", "\"rev\u202eersed\")"));
+        CasesTest.Run run = check();
+        assertThat(run.code()).isEqualTo(2);
+        assertThat(run.err())
+                .contains("there is no text for \"rev<U+202E>ersed\"")
+                .doesNotContain("\u202e");
+        CasesTest.Run test = CasesTest.run("rules", "test", "--rules", site.toString());
+        assertThat(test.out()).contains("rev<U+202E>ersed").doesNotContain("\u202e");
+    }
+
+    @Test
     void aFolderThatIsNotThereIsSaid() {
         CasesTest.Run run =
                 CasesTest.run("check", "--rules", site.resolve("none").toString(), CASE);

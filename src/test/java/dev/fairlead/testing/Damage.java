@@ -42,6 +42,25 @@ public final class Damage {
             "0x10",
             "999999999999999999999",
             "unknown",
+            "does-not-apply",
+            "&a",
+            "*a",
+            "!!",
+            "|",
+            ">",
+            "@",
+            "`",
+            "---",
+            "...",
+            "? ",
+            "<<: ",
+            "-",
+            ".",
+            "_",
+            "5",
+            "\\u12",
+            "\u2028",
+            "\uD83D\uDE00",
             "2026-02-30",
             "/*",
             "//",
@@ -52,8 +71,29 @@ public final class Damage {
 
     private final Random random;
 
+    /** What is spoilt, with its part of all inputs in thousandths: what takes longest has the smaller part. */
+    public enum Kind {
+        CASE_TEXT(740),
+        ACCEPTED(60),
+        TABLE(100),
+        SITE_RULES(50),
+        REQUEST(50);
+
+        private final int thousandths;
+
+        Kind(int thousandths) {
+            this.thousandths = thousandths;
+        }
+
+        /** How many inputs its test is to make: of 20,000 in every build, of a million by {@code -Pfuzz}. */
+        public int inputs() {
+            return (int) ((long) Integer.getInteger("fairlead.fuzz", 2000) * thousandths / 1000);
+        }
+    }
+
+    /** Another {@code -Dfairlead.seed} than 0 makes other inputs. */
     public Damage(long seed) {
-        random = new Random(seed);
+        random = new Random(seed + 1000L * Integer.getInteger("fairlead.seed", 0));
     }
 
     /** One to three spots of {@code text} cut, doubled, exchanged or put in. */
@@ -89,10 +129,5 @@ public final class Damage {
 
     public int below(int n) {
         return random.nextInt(n);
-    }
-
-    /** How many inputs a test of that share of all is to make: 20,000 in every build, a million by {@code -Pfuzz}. */
-    public static int share(int part) {
-        return Integer.getInteger("fairlead.fuzz", 2000) / part;
     }
 }

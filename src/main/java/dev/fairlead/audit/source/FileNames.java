@@ -1,5 +1,6 @@
 package dev.fairlead.audit.source;
 
+import dev.fairlead.intake.spelling.Visible;
 import java.util.Locale;
 
 /** Names of files and entries: their kind by ending, and how they are shown. */
@@ -31,17 +32,13 @@ final class FileNames {
                 : n.endsWith(".xlsx") ? Kind.XLSX : n.endsWith(".zip") ? Kind.ZIP : Kind.OTHER;
     }
 
-    /** A name from a file system or an archive, without characters that could steer a terminal or a page. */
+    /**
+     * A name from a file system or an archive on one line, without characters that could steer a terminal or a page.
+     */
     static String shown(String name) {
-        StringBuilder out = new StringBuilder();
-        name.codePoints()
-                .limit(LONGEST)
-                .forEach(c -> out.appendCodePoint(
-                        Character.isISOControl(c)
-                                        || Character.getType(c) == Character.FORMAT
-                                        || Character.getType(c) == Character.SURROGATE
-                                ? '?'
-                                : c));
-        return out.toString();
+        String begin = name.codePointCount(0, name.length()) > LONGEST
+                ? name.substring(0, name.offsetByCodePoints(0, LONGEST))
+                : name;
+        return Visible.of(begin.replaceAll("[\\r\\n\\t]", "?"));
     }
 }

@@ -171,6 +171,14 @@ class HostileTest {
     }
 
     @Test
+    void aHeadingIsQuotedWithoutCharactersThatCannotBeSeen() throws IOException {
+        assertThat(told(Files.writeString(folder.resolve("t.csv"), "id,stage,over\u2028jet\u202e\na,records,3\n")))
+                .singleElement()
+                .asString()
+                .contains("over<U+2028>jet<U+202E>");
+    }
+
+    @Test
     void linesOfZerosPackedFilesAndEmptyArchivesAreNotPassedOver() throws IOException {
         String good = "{\"fairlead\":1,\"id\":\"ok\",\"stage\":\"records\"}";
         assertThat(told(Files.writeString(folder.resolve("z.ndjson"), "\0\0\0\0\r\n \t\r\n\r\n" + good + "\r\n")))

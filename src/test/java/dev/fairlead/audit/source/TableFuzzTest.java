@@ -45,7 +45,7 @@ class TableFuzzTest {
         byte[] workbook = workbook();
         byte[] archive = archive();
         Mapping good = mapping(MAPPING);
-        int all = Damage.share(10);
+        int all = Damage.Kind.TABLE.inputs();
         for (int i = 0; i < all; i++) {
             int kind = i % 8;
             byte[] bytes = kind == 0
