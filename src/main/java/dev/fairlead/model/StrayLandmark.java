@@ -24,6 +24,9 @@ public record StrayLandmark(int index, Landmark beside, double distance) {
 
     /** Those among the lower teeth whose place was measured, each once. */
     public static List<StrayLandmark> among(List<Landmark> all) {
+        if (all.isEmpty()) {
+            return List.of();
+        }
         List<Landmark> row = all.stream()
                 .filter(l -> l.tooth().known() && l.tooth().get().lower() && l.x().known() && l.y().known())
                 .sorted(Comparator.comparingInt(StrayLandmark::place))

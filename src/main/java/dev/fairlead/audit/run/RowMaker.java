@@ -14,6 +14,7 @@ import dev.fairlead.intake.text.Problem;
 import dev.fairlead.measure.Worked;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Stage;
+import dev.fairlead.model.shape.Exact;
 import dev.fairlead.model.shape.Recorded;
 import dev.fairlead.rules.catalogue.Criterion;
 import dev.fairlead.rules.catalogue.Hash;
@@ -63,12 +64,12 @@ public final class RowMaker {
     public CaseRow row(Item item) {
         String hash = "";
         try {
-            // numbers are told with their errors; without them reading is quicker
+            // numbers are told with their errors, and so is what came out in the end; without them reading is quicker
             Item.Read read = item.read(values == null);
             hash = Hash.of(read.text());
             CaseReading reading = read.reading();
             return reading.read()
-                    ? judged(item, hash, reading, read.lost())
+                    ? judged(item, hash, reading, read)
                     : CaseRow.not(CaseRow.Kind.UNREADABLE, item.source(), hash, problems(item, reading));
         } catch (TableException e) {
             return CaseRow.not(CaseRow.Kind.UNREADABLE, item.source(), "", e.getMessage());
@@ -77,8 +78,9 @@ public final class RowMaker {
         }
     }
 
-    private CaseRow judged(Item item, String hash, CaseReading reading, List<String> lost) throws TableException {
-        Case c = reading.value().orElseThrow();
+    private CaseRow judged(Item item, String hash, CaseReading reading, Item.Read read) {
+        Case whole = reading.value().orElseThrow();
+        Case c = values != null || read.exact() ? whole : Exact.of(whole);
         Reach reach = options.reach(c);
         Reach own = options.date().isEmpty() && options.stage().isEmpty()
                 ? reach
@@ -114,16 +116,16 @@ public final class RowMaker {
                         n -> new CaseRow.Note(n.criterion(), n.kind().word(), n.text())),
                 each(judged.errors(), Object::toString),
                 reading.problems().size(),
-                lost,
+                read.lost(),
                 own.day().map(Object::toString).orElse(""),
                 course(c, own),
-                details(c, item, waived, full == null ? List.of() : values.of(full)),
+                details(whole, waived, full == null ? List.of() : values.of(full)),
                 false);
     }
 
-    private CaseRow.Details details(Case c, Item item, Waived waived, List<CaseRow.Value> numbers)
-            throws TableException {
-        List<Attained> attained = Recorded.any(c.holding()) ? attained(c, item) : List.of();
+    private CaseRow.Details details(Case c, Waived waived, List<CaseRow.Value> numbers) {
+        List<Attained> attained =
+                Recorded.any(c.holding()) ? Outcomes.of(c, checker.parts().clinic()) : List.of();
         List<CaseRow.Answered> answered = waived.holding().isEmpty()
                 ? List.of()
                 : Arrays.stream(ids)
@@ -134,12 +136,6 @@ public final class RowMaker {
         return site.isEmpty() && attained.isEmpty() && answered.isEmpty() && numbers.isEmpty()
                 ? CaseRow.Details.NONE
                 : new CaseRow.Details(site, answered, attained, numbers);
-    }
-
-    /** A case that has an end is read once more where it was read without the errors of its measurements. */
-    private List<Attained> attained(Case c, Item item) throws TableException {
-        Case full = values == null ? item.read(false).reading().value().orElse(c) : c;
-        return Outcomes.of(full, checker.parts().clinic());
     }
 
     private static CaseRow.Answered answered(String criterion, AppliedWaiver w) {

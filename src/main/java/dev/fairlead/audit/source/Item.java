@@ -4,6 +4,7 @@ import dev.fairlead.intake.CaseReader;
 import dev.fairlead.intake.CaseReading;
 import dev.fairlead.intake.text.CaseFormat;
 import dev.fairlead.intake.text.Problem;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -54,8 +55,9 @@ public record Item(String source, Content content, long reached) {
      *
      * @param text all of it
      * @param lost facts of a row that could not be read, with reasons; the case is read without them
+     * @param exact true when errors of measurement were left out
      */
-    public record Read(byte[] text, CaseReading reading, List<String> lost) {}
+    public record Read(byte[] text, CaseReading reading, List<String> lost, boolean exact) {}
 
     /** The text of the case; throws when there is none. */
     public byte[] text() throws TableException {
@@ -69,14 +71,16 @@ public record Item(String source, Content content, long reached) {
     }
 
     /**
-     * Reads the case; a cell of a table that cannot be read loses its fact and not the case. {@code exact} reads for
-     * verdicts alone, without errors of measurement.
+     * Reads the case; a cell of a table that cannot be read loses its fact and not the case. {@code verdicts} reads for
+     * verdicts alone, without errors of measurement, unless the case may tell how it ended: what was foretold is held
+     * against that with its error.
      */
-    public Read read(boolean exact) throws TableException {
+    public Read read(boolean verdicts) throws TableException {
         byte[] text = text();
+        boolean exact = verdicts && !mayEnd(text);
         CaseReading reading = exact ? readExact(text) : read(text);
         if (!(content instanceof Row r)) {
-            return new Read(text, reading, List.of());
+            return new Read(text, reading, List.of(), exact);
         }
         List<String> lost = new ArrayList<>(r.row().notes());
         Set<String> leftOut = new HashSet<>();
@@ -85,7 +89,7 @@ public record Item(String source, Content content, long reached) {
             for (Problem p : reading.errors()) {
                 Optional<String> column = r.row().mayLeaveOut(p.pointer());
                 if (column.isEmpty()) {
-                    return new Read(text, first, lost);
+                    return new Read(text, first, lost, exact);
                 }
                 if (leftOut.add(p.pointer())) {
                     lost.add(column.get() + ": expected " + p.expected() + ", found " + p.found());
@@ -94,7 +98,13 @@ public record Item(String source, Content content, long reached) {
             byte[] rest = r.row().json(leftOut);
             reading = exact ? readExact(rest) : read(rest);
         }
-        return new Read(text, reading.read() ? reading : first, lost);
+        return new Read(text, reading.read() ? reading : first, lost, exact);
+    }
+
+    /** A backslash may spell any word. */
+    private static boolean mayEnd(byte[] text) {
+        String read = new String(text, StandardCharsets.UTF_8);
+        return read.contains("holding") || read.indexOf('\\') >= 0;
     }
 
     /** Reads the case from its text. */

@@ -60,8 +60,10 @@ public final class Tally {
     private long judged;
     private long doubts;
     private long unnamed;
-    private LocalDate firstDay;
-    private LocalDate lastDay;
+    /** Days as they are written, which sort as the days do. */
+    private String firstDay;
+
+    private String lastDay;
 
     /** {@code looks} is how many cases are kept that need a look first. */
     public Tally(Checker checker, int looks) {
@@ -151,6 +153,10 @@ public final class Tally {
         return change.fresh();
     }
 
+    private static LocalDate day(String written) {
+        return written == null ? null : LocalDate.parse(written);
+    }
+
     private static int bits(long[] words) {
         int n = 0;
         for (long w : words) {
@@ -174,9 +180,8 @@ public final class Tally {
         String name = "";
         if (row.day().length() >= 10) {
             name = row.day().substring(0, 7);
-            LocalDate day = LocalDate.parse(row.day());
-            firstDay = firstDay == null || day.isBefore(firstDay) ? day : firstDay;
-            lastDay = lastDay == null || day.isAfter(lastDay) ? day : lastDay;
+            firstDay = firstDay == null || row.day().compareTo(firstDay) < 0 ? row.day() : firstDay;
+            lastDay = lastDay == null || row.day().compareTo(lastDay) > 0 ? row.day() : lastDay;
         }
         String known = months.containsKey(name) || months.size() < MOST_NAMES ? name : OTHERS;
         return months.computeIfAbsent(known, k -> new Group(k, criteria.size()));
@@ -227,7 +232,7 @@ public final class Tally {
                 byStage,
                 counts,
                 residentNumbers.values().stream().map(residents::get).toList(),
-                Periods.of(months, criteria.size(), firstDay, lastDay),
+                Periods.of(months, criteria.size(), day(firstDay), day(lastDay)),
                 gaps(),
                 notes.entrySet().stream()
                         .map(n -> new Summary.Notes(n.getKey(), NamedCount.most(n.getValue())))

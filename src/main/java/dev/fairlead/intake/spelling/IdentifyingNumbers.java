@@ -27,6 +27,8 @@ final class IdentifyingNumbers {
     /** Seven digits in a row, or three groups of them. */
     private static final Pattern DIGITS = Pattern.compile("\\d{7,}|\\(?\\d{2,5}\\)?(?:[ ./-]{1,2}\\d{2,5}){2,}");
 
+    private static final int LONG = 7;
+
     private static final Pattern UNIT = Pattern.compile(
             "(?iu)\\d+(?: ?[-–/] ?\\d+)* ?(?:mm|cm|in|°|deg|gf|g|cn|n|mpa|gpa|%|weeks?|months?|years?|days?|visits?)\\b");
 
@@ -41,16 +43,23 @@ final class IdentifyingNumbers {
         if (IN_WORDS.matcher(rest).find() || date(rest)) {
             return Optional.of("a date, which may be a date of birth");
         }
-        if (CODE.matcher(rest).find() || number(UNIT.matcher(rest).replaceAll("·"))) {
+        if (CODE.matcher(rest).find()
+                || digits(rest) >= LONG && number(UNIT.matcher(rest).replaceAll("·"))) {
             return Optional.of("a long number, such as a record or telephone number");
         }
         return Optional.empty();
     }
 
     private static boolean number(String text) {
-        return DIGITS.matcher(text)
-                .results()
-                .anyMatch(r -> r.group().chars().filter(Character::isDigit).count() >= 7);
+        return DIGITS.matcher(text).results().anyMatch(r -> digits(r.group()) >= LONG);
+    }
+
+    static int digits(String text) {
+        int digits = 0;
+        for (int i = 0; i < text.length(); i++) {
+            digits += Character.isDigit(text.charAt(i)) ? 1 : 0;
+        }
+        return digits;
     }
 
     private static boolean date(String text) {

@@ -97,6 +97,10 @@ final class PersonNames {
 
     /** A given name among the parts of a code, or at the beginning of one that goes on like a family name. */
     static boolean inCode(String code) {
+        // most are a letter and a number
+        if (code.chars().filter(Character::isLetter).count() < LEAST_ALONE) {
+            return false;
+        }
         for (String part : PARTS.split(code)) {
             String word = plain(part);
             if (word.length() >= LEAST_ALONE && GIVEN.contains(word) && !TERMS.contains(word)) {
@@ -201,10 +205,12 @@ final class PersonNames {
     }
 
     private static String plain(String word) {
-        return Normalizer.normalize(
-                        word.toLowerCase(Locale.ROOT).replace("ł", "l").replace("ø", "o"), Normalizer.Form.NFD)
-                .replaceAll("\\p{M}", "")
-                .replace('’', '\'');
+        String small = word.toLowerCase(Locale.ROOT);
+        return small.chars().allMatch(c -> c < 128)
+                ? small
+                : Normalizer.normalize(small.replace("ł", "l").replace("ø", "o"), Normalizer.Form.NFD)
+                        .replaceAll("\\p{M}", "")
+                        .replace('’', '\'');
     }
 
     private static Found more(Found a, Found b) {

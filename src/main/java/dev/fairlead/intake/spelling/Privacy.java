@@ -212,7 +212,7 @@ public final class Privacy {
         if (letters && BIRTH.matcher(text).find()) {
             return refusal("a date of birth");
         }
-        if (text.chars().filter(Character::isDigit).limit(3).count() == 3) {
+        if (IdentifyingNumbers.digits(text) >= 3) {
             Optional<String> number = IdentifyingNumbers.in(text);
             if (number.isPresent()) {
                 return refusal(number.get());

@@ -9,8 +9,6 @@ public record OffsetArch(ArchCurve base, double front, double left, double right
     /** Parameter over which a change is read: errors of both kinds stay below 1e-7 mm. */
     private static final double STEP = 1e-5;
 
-    private static final double POWER = 2;
-
     public OffsetArch {
         if (!Double.isFinite(front) || !Double.isFinite(left) || !Double.isFinite(right)) {
             throw new IllegalArgumentException("distances from a curve are finite numbers of mm");
@@ -29,8 +27,14 @@ public record OffsetArch(ArchCurve base, double front, double left, double right
         boolean onLeft = u >= base.midline();
         double across = (p.x() - middle) / (base.at(onLeft ? 1 : -1).x() - middle);
         double end = onLeft ? left : right;
-        double distance = front + (end - front) * Math.pow(Math.max(0, Math.min(1, across)), POWER);
+        double distance = front + (end - front) * share(across);
         return p.plus(base.normal(u).times(distance));
+    }
+
+    /** How far the distance has passed to that of the end, so far across from the middle (0) to the end (1). */
+    public static double share(double across) {
+        double within = Math.max(0, Math.min(1, across));
+        return within * within;
     }
 
     @Override

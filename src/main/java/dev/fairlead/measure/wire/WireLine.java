@@ -1,10 +1,9 @@
 package dev.fairlead.measure.wire;
 
 import dev.fairlead.measure.arch.PatientArch;
-import dev.fairlead.measure.archform.ArcRuler;
 import dev.fairlead.measure.archform.ArchCurve;
 import dev.fairlead.measure.archform.OffsetArch;
-import dev.fairlead.measure.working.LatestAnswers;
+import dev.fairlead.measure.archform.Point;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Side;
@@ -38,20 +37,39 @@ public record WireLine(PatientArch arch, Measured front, Measured left, Measured
     static final double TUBE_SD = 0.3;
     private static final String SLOT_SOURCE = "distance of the slots from the teeth, not measured";
     private static final String TUBE_SOURCE = "distance of the tubes from where the arch was measured, not known";
-    private static final int REMEMBERED = 256;
-    private static final LatestAnswers<ArchCurve, Gains> GAINS = new LatestAnswers<>(REMEMBERED, Gains::of);
+    /** Steps from the midline to a tube: half as many change no length by a thousandth of a mm. */
+    private static final int STEPS = 48;
 
-    /** Length that a half of the line gains per mm of distance at the front and at its tube, mm per mm. */
-    private record Gains(double leftByFront, double leftByTube, double rightByFront, double rightByTube) {
-        static Gains of(ArchCurve curve) {
-            ArcRuler plain = curve.ruler();
-            ArcRuler front = new OffsetArch(curve, SLOT, 0, 0).ruler();
-            ArcRuler all = new OffsetArch(curve, SLOT, SLOT, SLOT).ruler();
-            return new Gains(
-                    (front.end() - plain.end()) / SLOT,
-                    (all.end() - front.end()) / SLOT,
-                    (plain.start() - front.start()) / SLOT,
-                    (front.start() - all.start()) / SLOT);
+    /**
+     * Length that a half of the line gains per mm of distance at the front and at its tube, mm per mm. A line beside
+     * another is longer by the distance times the turn (Steiner's formula for parallel curves); on the way from one
+     * distance to the other it runs aslant as well.
+     */
+    private record Gains(double byFront, double byTube) {
+        static Gains of(ArchCurve curve, double end) {
+            double midline = curve.midline();
+            Point place = curve.at(midline);
+            Point heading = curve.tangent(midline);
+            double middle = place.x();
+            double across = curve.at(end).x() - middle;
+            double share = 0;
+            double byFront = 0;
+            double byTube = 0;
+            for (int i = 1; i <= STEPS; i++) {
+                double u = midline + (end - midline) * i / STEPS;
+                Point there = curve.at(u);
+                Point ahead = curve.tangent(u);
+                double then = OffsetArch.share((there.x() - middle) / across);
+                double turn =
+                        -Math.signum(end) * Math.asin(heading.quarterTurn().dot(ahead));
+                double slant = SLOT * (then - share) * (then - share) / (2 * there.distance(place));
+                byFront += turn * (1 - (share + then) / 2) + slant;
+                byTube += turn * (share + then) / 2 - slant;
+                place = there;
+                heading = ahead;
+                share = then;
+            }
+            return new Gains(byFront, byTube);
         }
     }
 
@@ -90,10 +108,9 @@ public record WireLine(PatientArch arch, Measured front, Measured left, Measured
         if (!arch.known()) {
             return Measured.exact(0, Unit.MM);
         }
-        Gains g = GAINS.of(arch.curve());
-        return side == Side.LEFT
-                ? front.times(g.leftByFront()).plus(left.times(g.leftByTube()))
-                : front.times(g.rightByFront()).plus(right.times(g.rightByTube()));
+        boolean onLeft = side == Side.LEFT;
+        Gains g = Gains.of(arch.curve(), onLeft ? 1 : -1);
+        return front.times(g.byFront()).plus((onLeft ? left : right).times(g.byTube()));
     }
 
     /** Where a place so far along the arch from the midline lies along the line, mm, positive on the left. */

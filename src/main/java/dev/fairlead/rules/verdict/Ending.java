@@ -1,33 +1,47 @@
 package dev.fairlead.rules.verdict;
 
+import dev.fairlead.rules.catalogue.Outcome;
+
 /** How a criterion ends with the weight of its warning, heaviest first; over places the first of these counts. */
 public enum Ending {
-    STOP,
-    CAUTION,
-    NOT_ASSESSED,
-    PASS,
-    DOES_NOT_APPLY,
-    FAILED;
+    STOP(Status.WARN),
+    CAUTION(Status.WARN),
+    NOT_ASSESSED(Status.NOT_ASSESSED),
+    PASS(Status.PASS),
+    DOES_NOT_APPLY(Status.DOES_NOT_APPLY),
+    FAILED(Status.NOT_ASSESSED);
 
-    static Ending of(PlaceResult place) {
-        return of(place.status(), place.stop());
+    private final Status status;
+
+    Ending(Status status) {
+        this.status = status;
+    }
+
+    static Ending of(Outcome outcome) {
+        return switch (outcome) {
+            case PASS -> PASS;
+            case CAUTION -> CAUTION;
+            case STOP -> STOP;
+            case DOES_NOT_APPLY -> DOES_NOT_APPLY;
+        };
     }
 
     /** The ending of a criterion over all its places. */
     public static Ending of(CriterionResult result) {
-        return result.failed() ? FAILED : of(result.status(), result.stop());
-    }
-
-    private static Ending of(Status status, boolean stop) {
-        return switch (status) {
-            case WARN -> stop ? STOP : CAUTION;
-            case NOT_ASSESSED -> NOT_ASSESSED;
+        return switch (result.status()) {
+            case WARN -> result.stop() ? STOP : CAUTION;
+            case NOT_ASSESSED -> result.failed() ? FAILED : NOT_ASSESSED;
             case PASS -> PASS;
             case DOES_NOT_APPLY -> DOES_NOT_APPLY;
         };
     }
 
+    /** The same without the weight. */
+    Status status() {
+        return status;
+    }
+
     public boolean warns() {
-        return this == STOP || this == CAUTION;
+        return status == Status.WARN;
     }
 }

@@ -25,86 +25,78 @@ final class FillIn {
     private final Limits limits;
     private final List<OwnError> errors = new ArrayList<>();
 
-    FillIn(Criterion criterion, CaseFact fact, CaseValue[] parts, Limits limits) {
+    /** Of a fact of whose numbers each is an object of its own. */
+    FillIn(Criterion criterion, CaseFact fact, Limits limits) {
         this.criterion = criterion;
         this.fact = fact;
-        this.parts = parts;
+        this.parts = fact.components();
         this.limits = limits;
     }
 
-    /** What the rules did wrong; where there is anything, the result counts for nothing. */
+    /** What the rules did wrong; where there is anything, the ruling counts for nothing. */
     List<OwnError> errors() {
         return errors;
     }
 
     /** How the criterion ends at the place of the fact; {@code given} are its verdicts on any facts. */
-    PlaceResult result(List<Verdict> given) {
-        List<Verdict> here = new ArrayList<>(2);
+    Ruling ruling(List<Verdict> given) {
+        // two rules that say the same of a fact are one verdict: what the first saw is shown
+        Map<String, Verdict> once = new LinkedHashMap<>();
         for (Verdict v : given) {
             if (v.fact() == fact) {
-                here.add(v);
+                once.putIfAbsent(v.outcome() + " " + v.reason(), v);
             }
         }
-        return here.isEmpty() ? undecided() : judged(here);
+        return once.isEmpty() ? undecided() : decided(new ArrayList<>(once.values()));
     }
 
     /**
      * What is missing comes before what does not apply: with the missing fact a rule might still warn, and to leave a
      * fact out must never make a warning go away.
      */
-    private PlaceResult undecided() {
-        List<String> missing = Ruling.missing(criterion, parts);
-        boolean applies = true;
-        for (Need need : criterion.needs()) {
-            applies &= parts[need.at()].applies();
-        }
-        if (missing.isEmpty() && applies) {
+    private Ruling undecided() {
+        boolean lacks = !Ruling.missing(criterion, parts).isEmpty();
+        boolean applies = criterion.needs().stream().allMatch(need -> parts[need.at()].applies());
+        if (!lacks && applies) {
             error("nothing is missing, and yet no rule decides");
         }
-        Status status = missing.isEmpty() && !applies ? Status.DOES_NOT_APPLY : Status.NOT_ASSESSED;
-        return new PlaceResult(fact.place(), fact, status, List.of(), missing);
+        return new Ruling(criterion, lacks || applies ? Ending.NOT_ASSESSED : Ending.DOES_NOT_APPLY, List.of());
     }
 
-    private PlaceResult judged(List<Verdict> said) {
-        List<Verdict> here = once(said);
-        if (here.size() > 1) {
-            List<String> order = new ArrayList<>(criterion.reasons().keySet());
-            here.sort(Comparator.comparing(Verdict::outcome).reversed().thenComparing(v -> order.indexOf(v.reason())));
-        }
-        Status status = status(here.get(0));
+    private Ruling decided(List<Verdict> here) {
+        List<String> order = new ArrayList<>(criterion.reasons().keySet());
+        here.sort(Comparator.comparing(Verdict::outcome).reversed().thenComparing(v -> order.indexOf(v.reason())));
+        Ending ending = Ending.of(here.get(0).outcome());
+        List<Ruling.Said> said = new ArrayList<>();
         for (Verdict v : here) {
-            if (status(v) != status) {
+            if (Ending.of(v.outcome()).status() != ending.status()) {
                 error("the rules contradict each other");
             }
-            v.seen().forEach(this::sameUnit);
+            said.add(new Ruling.Said(
+                    v.outcome(), v.reason(), v.seen().stream().map(this::seen).toList()));
         }
-        if (status == Status.PASS) {
-            for (Need need : criterion.needs()) {
-                if (!parts[need.at()].known() && parts[need.at()].applies() && !need.mayLack()) {
-                    error("a rule passes it although " + need + " is not known");
-                }
+        for (Need need : criterion.needs()) {
+            CaseValue part = parts[need.at()];
+            if (ending == Ending.PASS && !part.known() && part.applies() && !need.mayLack()) {
+                error("a rule passes it although " + need + " is not known");
             }
         }
-        return new PlaceResult(fact.place(), fact, status, here, List.of());
-    }
-
-    /** Two rules that say the same of a fact are one verdict: what the first saw is shown. */
-    private static List<Verdict> once(List<Verdict> all) {
-        if (all.size() == 1) {
-            return all;
-        }
-        Map<String, Verdict> once = new LinkedHashMap<>();
-        all.forEach(v -> once.putIfAbsent(v.outcome() + " " + v.reason(), v));
-        return new ArrayList<>(once.values());
+        return new Ruling(criterion, ending, said);
     }
 
     /** A number held against a limit in another unit would be a verdict on nothing. */
-    private void sameUnit(Verdict.Seen seen) {
+    private Ruling.Seen seen(Verdict.Seen seen) {
         Limit limit = limits.of(seen.limit());
         Unit unit = seen.value().unit();
         if (!comparable(unit, limit.unit())) {
             error("a value in " + unit + " was held against " + limit.name() + " in " + limit.unit());
         }
+        // the lint lets a rule show components alone; equal ones are told apart, for each is an object of its own
+        int component = 0;
+        while (parts[component] != seen.value()) {
+            component++;
+        }
+        return new Ruling.Seen(limit, component);
     }
 
     /** True for the same unit, and for two kinds of bare number. */
@@ -115,13 +107,5 @@ final class FillIn {
     private void error(String message) {
         String words = fact.place().words();
         errors.add(new OwnError(criterion.id(), message + (words.isEmpty() ? "" : " (" + words + ")")));
-    }
-
-    private static Status status(Verdict v) {
-        return switch (v.outcome()) {
-            case PASS -> Status.PASS;
-            case CAUTION, STOP -> Status.WARN;
-            case DOES_NOT_APPLY -> Status.DOES_NOT_APPLY;
-        };
     }
 }

@@ -3,6 +3,7 @@ package dev.fairlead.audit.run;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.fairlead.audit.cohort.Cohort;
+import dev.fairlead.audit.outcome.Attained;
 import dev.fairlead.audit.source.Item;
 import dev.fairlead.check.CheckOptions;
 import dev.fairlead.check.Checked;
@@ -70,5 +71,27 @@ class RowMakerTest {
             waived[0] += row.waived().size();
         });
         assertThat(waived[0]).isPositive();
+    }
+
+    /** However the word for the end is spelt: what came out in the end is told with the errors of what was foretold. */
+    @Test
+    void theEndIsReadWithItsErrorsHoweverItIsSpelt() {
+        RowMaker maker = new RowMaker(CHECKER, OPTIONS);
+        int[] ended = new int[1];
+        Cohort.generate(60, 78).forEach(planted -> {
+            String json = CaseWriter.json(planted.made());
+            List<Attained> plain = attained(maker, json);
+            assertThat(attained(maker, json.replace("\"holding\":", "\"hol\\u0064ing\":")))
+                    .isEqualTo(plain);
+            assertThat(plain).isEqualTo(attained(new RowMaker(CHECKER, OPTIONS, true), json));
+            ended[0] += plain.stream().anyMatch(a -> a.kind() == Attained.Kind.SPACE) ? 1 : 0;
+        });
+        assertThat(ended[0]).isPositive();
+    }
+
+    private static List<Attained> attained(RowMaker maker, String json) {
+        return maker.row(new Item("c:1", new Item.Text(json.getBytes(StandardCharsets.UTF_8), CaseFormat.JSON), 0))
+                .details()
+                .attained();
     }
 }

@@ -7,14 +7,21 @@ import dev.fairlead.facts.CaseFact;
 import dev.fairlead.measure.Measures;
 import dev.fairlead.measure.working.Workbook;
 import dev.fairlead.model.Stage;
+import dev.fairlead.rules.engine.BuiltIn;
+import dev.fairlead.rules.engine.Engine;
+import dev.fairlead.rules.engine.EngineLoader;
+import dev.fairlead.rules.engine.RuleCache;
 import dev.fairlead.rules.guard.ProjectRules;
 import dev.fairlead.rules.guard.RandomFacts;
+import dev.fairlead.rules.language.Verdict;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Queue;
 import java.util.Random;
+import java.util.Set;
 import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -82,5 +89,34 @@ class MemoTest {
             assertThat(JudgementText.of(judge.judge(facts)))
                     .isEqualTo(JudgementText.of(judge.withoutMemo().judge(facts)));
         }
+    }
+
+    /** What a verdict shows at a place are the values that the rules saw there, taken from the engine itself. */
+    @Test
+    void whatIsShownIsWhatTheRulesSaw() {
+        Engine engine = new EngineLoader(new RuleCache(folder), BuiltIn.onClassPath()).ofBuild();
+        int shown = 0;
+        for (int i = 0; i < 300; i++) {
+            List<CaseFact> facts = random.facts(new Random(SEED - i));
+            Map<String, List<Verdict>> said =
+                    engine.ask(facts, rulebase.limits()).verdicts();
+            for (CriterionResult r : rulebase.judge().judge(facts).results()) {
+                List<Verdict> own = said.getOrDefault(r.criterion().id(), List.of());
+                for (PlaceResult p : r.places()) {
+                    Set<String> saw = own.stream()
+                            .filter(v -> v.fact() == p.fact())
+                            .map(v -> v.outcome() + v.reason() + v.seen())
+                            .collect(Collectors.toSet());
+                    assertThat(p.verdicts().stream()
+                                    .map(v -> v.outcome() + v.reason() + v.seen())
+                                    .toList())
+                            .as(r.criterion().id())
+                            .isSubsetOf(saw);
+                    assertThat(p.verdicts().isEmpty()).isEqualTo(saw.isEmpty());
+                    shown += p.verdicts().size();
+                }
+            }
+        }
+        assertThat(shown).isGreaterThan(10_000);
     }
 }
