@@ -12,6 +12,7 @@ import dev.fairlead.measure.schedule.Forecast;
 import dev.fairlead.measure.space.SpaceAnalysis;
 import dev.fairlead.measure.space.SpaceResult;
 import dev.fairlead.measure.space.SpaceWords;
+import dev.fairlead.measure.wire.WireMarks;
 import dev.fairlead.measure.working.Workbook;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Fact;
@@ -42,8 +43,9 @@ public final class Measures {
         Optional<Front> front =
                 book.wanted() ? Optional.of(Front.of(readings, space, position, book)) : Optional.empty();
         Activations activations = new Activations(c);
+        WireMarks marks = new WireMarks(c, () -> parts.archOfLine(c));
         List<CaseFact> facts =
-                Facts.of(new Gathered(c, readings, records, space, position, activations, on, parts, book));
+                Facts.of(new Gathered(c, readings, records, space, position, activations, marks, on, parts, book));
         Optional<Forecast> forecast =
                 book.wanted() ? Optional.of(Forecast.of(c, space, on, parts.clinic(), book)) : Optional.empty();
         return new Worked(facts, book.workings(), records, space, position, front, forecast);

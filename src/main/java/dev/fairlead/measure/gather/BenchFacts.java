@@ -4,7 +4,6 @@ import dev.fairlead.facts.BenchWorkBuilder;
 import dev.fairlead.facts.CaseFact;
 import dev.fairlead.facts.FoldMadeBuilder;
 import dev.fairlead.facts.Place;
-import dev.fairlead.measure.wire.WireLine;
 import dev.fairlead.measure.wire.WireMeasures;
 import dev.fairlead.model.Bench;
 import dev.fairlead.model.Case;
@@ -24,14 +23,13 @@ final class BenchFacts {
         Case c = s.c();
         Bench b = c.bench();
         Measured planned = WireMeasures.plannedHeight(c, s.book());
-        WireLine line = WireLine.of(c, s.parts().archOfLine(c));
         for (Side side : Side.values()) {
             Fold f = b.fold(side);
             Measured cheek = f.clearCheek().minus(WireMeasures.swing(c, side, s.book()));
             out.add(FoldMadeBuilder.builder()
                     .place(FOLDS[side.ordinal()])
                     .side(side)
-                    .firstBendOff(f.firstBendOffset().minus(WireMeasures.firstBendOffset(c, line, side)))
+                    .firstBendOff(f.firstBendOffset().minus(s.marks().of(side).offset()))
                     .lengthOff(
                             f.length().minus(c.hardware().tube(side).length()).abs())
                     .heightOver(f.height().minus(planned))

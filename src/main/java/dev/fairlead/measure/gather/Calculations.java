@@ -53,7 +53,7 @@ public record Calculations(IncisorPrediction position, ForceModel force, Clinic 
     }
 
     /** The arch that the wire's line is laid along. */
-    PatientArch archOfLine(Case c) {
+    public PatientArch archOfLine(Case c) {
         return line.orElseGet(() -> PatientArch.of(c));
     }
 

@@ -5,6 +5,7 @@ import dev.fairlead.measure.records.Readings;
 import dev.fairlead.measure.records.RecordChecks;
 import dev.fairlead.measure.schedule.Activations;
 import dev.fairlead.measure.space.SpaceResult;
+import dev.fairlead.measure.wire.WireMarks;
 import dev.fairlead.measure.working.Workbook;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Fact;
@@ -18,6 +19,7 @@ public record Gathered(
         SpaceResult space,
         PredictedIncisors position,
         Activations activations,
+        WireMarks marks,
         Fact<LocalDate> day,
         Calculations parts,
         Workbook book) {}

@@ -16,7 +16,7 @@ import java.util.function.BinaryOperator;
 /** The activation that is planned, before the wire goes in. */
 final class PlanFacts {
     private static final Place PLAN = new Place("/plan", "");
-    private static final String FIRST_VISIT = "/visits/0/";
+    private static final List<String> FIRST_VISIT = List.of("/visits/0/left/", "/visits/0/right/", "/visits/0/");
 
     private PlanFacts() {}
 
@@ -64,11 +64,18 @@ final class PlanFacts {
         return m.missing().isEmpty()
                 ? m
                 : Measured.unknown(m.missing().stream()
-                        .filter(p -> !p.equals(FIRST_VISIT + "gauge"))
-                        .map(p -> p.startsWith(FIRST_VISIT)
-                                ? "/plan/" + p.substring(FIRST_VISIT.length()).replaceAll("^(left|right)/", "")
-                                : p)
+                        .filter(p -> !p.equals("/visits/0/gauge"))
+                        .map(PlanFacts::inPlan)
                         .distinct()
                         .toList());
+    }
+
+    private static String inPlan(String pointer) {
+        for (String visit : FIRST_VISIT) {
+            if (pointer.startsWith(visit)) {
+                return "/plan/" + pointer.substring(visit.length());
+            }
+        }
+        return pointer;
     }
 }

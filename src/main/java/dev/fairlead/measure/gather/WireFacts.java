@@ -41,7 +41,7 @@ final class WireFacts {
                 .steel(steel(w.material()))
                 .offPlan(w.size().minus(w.plannedSize()).abs())
                 .stiffnessRatio(Stiffness.ratio(w, s.book()))
-                .blankSpare(WireMeasures.blankSpare(c, s.parts().archOfLine(c), s.book()))
+                .blankSpare(WireMeasures.blankSpare(c, s.marks(), s.book()))
                 .misfitRms(rms)
                 .misfitWorst(worst)
                 .misfitRmsAfter(b.misfitRmsAfter())

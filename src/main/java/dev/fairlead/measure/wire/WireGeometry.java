@@ -57,16 +57,6 @@ public record WireGeometry(
                 compared);
     }
 
-    /** {@link #spare()} alone: what audits of many cases need of all this. */
-    public static Measured spare(Case c, PatientArch arch) {
-        WireLine line = WireLine.of(c, arch);
-        return c.wire()
-                .blankLength()
-                .minus(SideMarks.of(c, line, Side.RIGHT)
-                        .end()
-                        .plus(SideMarks.of(c, line, Side.LEFT).end()));
-    }
-
     /** The child's arch that the line follows. */
     public PatientArch arch() {
         return line.arch();

@@ -1,6 +1,5 @@
 package dev.fairlead.measure.wire;
 
-import dev.fairlead.measure.arch.PatientArch;
 import dev.fairlead.measure.working.Say;
 import dev.fairlead.measure.working.Workbook;
 import dev.fairlead.measure.working.Working;
@@ -17,15 +16,10 @@ public final class WireMeasures {
 
     private WireMeasures() {}
 
-    /** How far the first bend is marked distal to the tube for the planned beak, mm: as sheet and marks have it. */
-    public static Measured firstBendOffset(Case c, WireLine line, Side side) {
-        return SideMarks.of(c, line, side).offset();
-    }
-
     /** Blank length less what arch, folds, tubes and tails take, mm. */
-    public static Measured blankSpare(Case c, PatientArch arch, Workbook book) {
+    public static Measured blankSpare(Case c, WireMarks marks, Workbook book) {
         if (!book.wanted()) {
-            return WireGeometry.spare(c, arch);
+            return marks.spare();
         }
         WireGeometry geometry = WireGeometry.of(c);
         WireWords.write(geometry, c, book);
