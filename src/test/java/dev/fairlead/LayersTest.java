@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.DynamicTest.dynamicTest;
 
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.domain.JavaPackage;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.lang.ArchRule;
@@ -16,7 +17,9 @@ import com.tngtech.archunit.library.dependencies.SlicesRuleDefinition;
 import java.lang.reflect.Field;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.NullMarked;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 
 /** The arrows between packages, as DEVELOPERS.md draws them. */
@@ -39,6 +42,19 @@ class LayersTest {
         }
         assertThat(tests).hasSizeGreaterThan(10);
         return tests;
+    }
+
+    /** The build looks for what may be null in marked packages alone. */
+    @Test
+    void everyPackageIsMarkedForNulls() {
+        assertThat(new ClassFileImporter()
+                        .withImportOption(new ImportOption.DoNotIncludeTests()).importPackages("dev.fairlead").stream()
+                                .map(JavaClass::getPackage)
+                                .filter(p -> !p.getName().startsWith("dev.fairlead.rulebase")
+                                        && !p.getName().startsWith("dev.fairlead.templates"))
+                                .filter(p -> !p.isAnnotatedWith(NullMarked.class))
+                                .map(JavaPackage::getName))
+                .isEmpty();
     }
 
     static final ArchRule LAYERS = layeredArchitecture()

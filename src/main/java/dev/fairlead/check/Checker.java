@@ -25,13 +25,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 
 /** Checks cases by one rulebase: measures, judges, and puts the outcome into words. Safe to share between threads. */
 public final class Checker {
     private final Supplier<Rulebase> loaded;
     private final Calculations parts;
-    private volatile Doubts doubts;
-    private volatile Ready ready;
+    private volatile @Nullable Doubts doubts;
+    private volatile @Nullable Ready ready;
 
     /** What is made of the rulebase, once it is there. */
     private record Ready(Rulebase rulebase, Judge judge, RulebaseUsed used) {}

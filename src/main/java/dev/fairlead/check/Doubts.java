@@ -28,6 +28,7 @@ import java.util.BitSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -106,9 +107,12 @@ public final class Doubts {
     /** Where draws only correct and no number of the wire comes near a limit, its line is not laid anew. */
     private Calculations near(Case c, Stage reached, Doubting how, List<Compared> compared) {
         Calculations near = parts(reached).near(c);
-        boolean wire = compared.stream()
-                .anyMatch(v -> rulebase.catalogue().criterion(v.criterion()).about() == Wire.class);
+        boolean wire = compared.stream().anyMatch(v -> criterion(v.criterion()).about() == Wire.class);
         return how.corrects() && !wire ? near.alongTheArchOf(c) : near;
+    }
+
+    private Criterion criterion(String id) {
+        return Objects.requireNonNull(rulebase.catalogue().criterion(id), id);
     }
 
     /** Criteria that look at a quantity: errors of measurement turn no other. */
@@ -135,7 +139,7 @@ public final class Doubts {
         double expected = 0;
         List<String> ids = judge.criteria();
         for (int i = 0; i < ids.size(); i++) {
-            if (reached.hasReached(rulebase.catalogue().criterion(ids.get(i)).stage())) {
+            if (reached.hasReached(criterion(ids.get(i)).stage())) {
                 Doubt.Flip flip = flip(ids.get(i), i, analytic.of(ids.get(i)), how, drawn);
                 flips.add(flip);
                 expected += flip.chance();
@@ -205,7 +209,7 @@ public final class Doubts {
                 continue;
             }
             for (String name : c.limits()) {
-                Threshold threshold = rulebase.catalogue().thresholds().get(name);
+                Threshold threshold = rulebase.catalogue().threshold(name);
                 Limit limit = threshold.limit();
                 if (m.unit() == limit.unit() && Compared.flipWithModels(m, limit) > LEAST) {
                     String place = fact.place().pointer() + ' ' + fact.place().words();

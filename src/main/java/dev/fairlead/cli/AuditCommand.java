@@ -27,6 +27,7 @@ import java.util.concurrent.Callable;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -206,7 +207,7 @@ final class AuditCommand implements Callable<Integer> {
                         ? List.of("cases with new codes")
                         : paths.stream().map(Path::toString).toList(),
                 recode ? List.of() : sources.passedOver());
-        Recoder recoder = recode ? counted(checker) : null;
+        @Nullable Recoder recoder = recode ? counted(checker) : null;
         LastAudit last = last(checker);
         try (AuditOutput to = new AuditOutput(console, form, output);
                 ProblemsFile listed = problems == null ? null : new ProblemsFile(problems);
@@ -235,7 +236,7 @@ final class AuditCommand implements Callable<Integer> {
             to.summary(checker, checking.options(), heading, summary, pass[0].extras, links);
             return code(summary);
         } catch (UncheckedIOException e) {
-            throw unwritable(e.getCause());
+            throw unwritable(Objects.requireNonNull(e.getCause()));
         } catch (IOException e) {
             throw unwritable(e);
         }
@@ -268,7 +269,7 @@ final class AuditCommand implements Callable<Integer> {
         return made[0];
     }
 
-    private LastAudit last(Checker checker) throws IOException {
+    private @Nullable LastAudit last(Checker checker) throws IOException {
         try {
             return since == null
                     ? null
@@ -297,9 +298,15 @@ final class AuditCommand implements Callable<Integer> {
         private final Tally tally;
         private final AuditExtras extras;
         private final List<RowSink> sinks;
-        private final Recoder recoder;
+        private final @Nullable Recoder recoder;
 
-        Pass(Checker checker, AuditOutput to, ProblemsFile listed, Heading heading, Recoder recoder, LastAudit last) {
+        Pass(
+                Checker checker,
+                AuditOutput to,
+                @Nullable ProblemsFile listed,
+                Heading heading,
+                @Nullable Recoder recoder,
+                @Nullable LastAudit last) {
             this.recoder = recoder;
             try {
                 tally = new Tally(checker, looks, last);

@@ -23,17 +23,19 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 
 /** Where an audit is written: standard output, or a file that takes its name only when it is whole. */
 final class AuditOutput implements AutoCloseable {
     private final AuditForm form;
-    private final Path file;
+    private final @Nullable Path file;
     private final Console console;
     /** Where rows are written until all are there: a later pass begins anew. */
-    private Path part;
+    private @Nullable Path part;
 
-    private OutputStream out;
-    private RowSink sink;
+    private @Nullable OutputStream out;
+    private @Nullable RowSink sink;
     private boolean whole;
     private boolean recoded;
 
@@ -55,13 +57,14 @@ final class AuditOutput implements AutoCloseable {
             part = file == null ? Files.createTempFile("fairlead-audit", ".part") : WholeFile.draft(file);
             part.toFile().deleteOnExit();
         }
-        out = Files.newOutputStream(part);
+        OutputStream to = Files.newOutputStream(part);
+        out = to;
         var catalogue = checker.rulebase().catalogue();
         sink = switch (form) {
-            case ndjson -> new LineSink(catalogue, writer());
-            case csv -> new CsvSink(catalogue, writer());
-            case xlsx -> new XlsxSink(catalogue, out, heading.tool());
-            case parquet -> new ParquetSink(catalogue, out, heading.tool());
+            case ndjson -> new LineSink(catalogue, writer(to));
+            case csv -> new CsvSink(catalogue, writer(to));
+            case xlsx -> new XlsxSink(catalogue, to, heading.tool());
+            case parquet -> new ParquetSink(catalogue, to, heading.tool());
             default -> null;
         };
         return sink == null ? List.of() : List.of(sink);
@@ -74,18 +77,19 @@ final class AuditOutput implements AutoCloseable {
     void summary(
             Checker checker, CheckOptions options, Heading heading, Summary summary, AuditExtras extras, String pages)
             throws IOException {
+        OutputStream to = Objects.requireNonNull(out, "rows come first");
         switch (form) {
-            case text -> out.write((SummaryText.of(heading, summary) + extras.text()).getBytes(StandardCharsets.UTF_8));
+            case text -> to.write((SummaryText.of(heading, summary) + extras.text()).getBytes(StandardCharsets.UTF_8));
             case json -> {
                 ObjectNode tree = SummaryJson.of(heading, summary);
                 extras.json(tree);
                 if (recoded) {
                     SmallCells.leaveOut(tree);
                 }
-                out.write(SummaryJson.text(tree).getBytes(StandardCharsets.UTF_8));
+                to.write(SummaryJson.text(tree).getBytes(StandardCharsets.UTF_8));
             }
             case html ->
-                out.write(AuditPage.of(checker, options, heading, summary, extras.agreement(), extras.findings(), pages)
+                to.write(AuditPage.of(checker, options, heading, summary, extras.agreement(), extras.findings(), pages)
                         .getBytes(StandardCharsets.UTF_8));
             default -> {}
         }
@@ -97,7 +101,7 @@ final class AuditOutput implements AutoCloseable {
         recoded = yes;
     }
 
-    private Writer writer() {
+    private static Writer writer(OutputStream out) {
         return new Utf8Writer(new BufferedOutputStream(out, 1 << 16));
     }
 
@@ -110,11 +114,13 @@ final class AuditOutput implements AutoCloseable {
             if (out != null) {
                 out.close();
             }
-            if (whole && file == null) {
-                Files.copy(part, console.out());
-                console.out().flush();
-            } else if (whole) {
-                WholeFile.put(part, file);
+            if (part != null && whole) {
+                if (file == null) {
+                    Files.copy(part, console.out());
+                    console.out().flush();
+                } else {
+                    WholeFile.put(part, file);
+                }
             }
         } finally {
             if (part != null) {

@@ -13,6 +13,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Objects;
 import java.util.function.Consumer;
 
 /** Writes the full reports of the cases that an audit tells one by one. */
@@ -37,8 +38,8 @@ final class CasePages {
                 throw new IllegalStateException("it was read once", e);
             }
         }
-        Path from = page == null ? Path.of("") : page.toAbsolutePath().getParent();
-        return from.toAbsolutePath()
+        Path from = (page == null ? Path.of("page") : page).toAbsolutePath().getParent();
+        return Objects.requireNonNull(from)
                 .relativize(folder.toAbsolutePath())
                 .toString()
                 .replace('\\', '/');

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The two streams of the process, UTF-8 whatever the machine's default: results on one, everything else on the other.
@@ -14,7 +15,7 @@ record Console(PrintStream out, PrintStream err) {
     /** Keeps why writing failed, which a print stream passes over; what comes after that goes nowhere. */
     private static final class Watched extends OutputStream {
         private final OutputStream to;
-        private IOException failed;
+        private @Nullable IOException failed;
 
         Watched(OutputStream to) {
             this.to = to;

@@ -4,6 +4,7 @@ import dev.fairlead.check.Version;
 import dev.fairlead.intake.spelling.Visible;
 import dev.fairlead.rules.catalogue.RulebaseException;
 import java.io.IOException;
+import java.util.Objects;
 
 /** Where the program begins and ends: one command, one exit code. */
 public final class Main {
@@ -17,6 +18,11 @@ public final class Main {
         Stop(int code, String message) {
             super(message);
             this.code = code;
+        }
+
+        @Override
+        public String getMessage() {
+            return Objects.requireNonNull(super.getMessage());
         }
     }
 

@@ -195,7 +195,7 @@ final class MeasureCommand implements Callable<Integer> {
         try {
             return PictureMeasures.of(table.kind(), table.points(), List.of(), new PictureScaling.Millimetres(), share);
         } catch (IllegalArgumentException e) {
-            throw new UnfitFileException(e.getMessage(), "Look at the points again.");
+            throw new UnfitFileException(String.valueOf(e.getMessage()), "Look at the points again.");
         }
     }
 

@@ -124,7 +124,7 @@ final class Output {
         String told = ReportText.of(
                 checked.report(),
                 brief ? ReportText.Detail.BRIEF : all ? ReportText.Detail.ALL : ReportText.Detail.USUAL);
-        List<LoggedChange> last = changes.get(checked);
+        List<LoggedChange> last = changes.getOrDefault(checked, List.of());
         if (brief || last.isEmpty()) {
             return told;
         }

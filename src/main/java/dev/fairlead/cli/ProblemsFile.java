@@ -9,12 +9,14 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 
 /** The file that lists problems of an audit; it takes its name when every row has come, and not before. */
 final class ProblemsFile implements RowSink {
     private final Path file;
-    private Path draft;
-    private ProblemSink sink;
+    private @Nullable Path draft;
+    private @Nullable ProblemSink sink;
 
     ProblemsFile(Path file) {
         this.file = file;
@@ -30,18 +32,18 @@ final class ProblemsFile implements RowSink {
 
     @Override
     public void row(CaseRow row) throws IOException {
-        sink.row(row);
+        Objects.requireNonNull(sink).row(row);
     }
 
     @Override
     public void end(Heading heading, Summary summary) throws IOException {
-        sink.close();
-        WholeFile.put(draft, file);
+        Objects.requireNonNull(sink).close();
+        WholeFile.put(Objects.requireNonNull(draft), file);
     }
 
     @Override
     public void close() throws IOException {
-        if (sink != null) {
+        if (sink != null && draft != null) {
             sink.close();
             Files.deleteIfExists(draft);
         }

@@ -45,7 +45,7 @@ final class RulesCommand {
         try {
             Scaffold.write(rules, folder).forEach(file -> console.out().println(file));
         } catch (RulebaseException | FileAlreadyExistsException e) {
-            throw new Main.Stop(ExitCode.USAGE, e.getMessage());
+            throw new Main.Stop(ExitCode.USAGE, String.valueOf(e.getMessage()));
         }
         console.out()
                 .println("Answer the questions in them, then: rules test " + folder.substring(folder.indexOf('/') + 1));

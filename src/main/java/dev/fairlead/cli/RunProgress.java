@@ -6,15 +6,16 @@ import me.tongfei.progressbar.ConsoleProgressBarConsumer;
 import me.tongfei.progressbar.ProgressBar;
 import me.tongfei.progressbar.ProgressBarBuilder;
 import me.tongfei.progressbar.ProgressBarStyle;
+import org.jspecify.annotations.Nullable;
 
 /** A bar on standard error that tells how far a long run has come; nothing at all where nobody would see it. */
 final class RunProgress implements LongConsumer, AutoCloseable {
     private static final int WIDTH = 78;
     private static final int MILLISECONDS = 500;
 
-    private final ProgressBar bar;
+    private final @Nullable ProgressBar bar;
 
-    private RunProgress(ProgressBar bar) {
+    private RunProgress(@Nullable ProgressBar bar) {
         this.bar = bar;
     }
 

@@ -27,7 +27,7 @@ final class UsageErrors {
             e.getCommandLine().usage(err);
             return ExitCode.USAGE;
         }
-        err.print(Wrap.hanging("", e.getMessage()));
+        err.print(Wrap.hanging("", String.valueOf(e.getMessage())));
         UnmatchedArgumentException.printSuggestions(e, err);
         err.println(e.getCommandLine().getCommandSpec().qualifiedName() + " --help tells what it takes.");
         err.flush();

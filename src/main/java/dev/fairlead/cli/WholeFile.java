@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.Objects;
 
 /**
  * Writes a file whole or not at all: one that is there stays as it is until the new one is complete, which then has its
@@ -61,7 +62,7 @@ final class WholeFile {
             Path real = real(file);
             String name = real.getFileName().toString();
             String start = "." + name.substring(0, Math.min(LONGEST_NAME, name.length())) + ".";
-            Path folder = real.getParent();
+            Path folder = Objects.requireNonNull(real.getParent());
             if (Files.isReadable(folder)) {
                 try (DirectoryStream<Path> left = Files.newDirectoryStream(folder, f -> left(f, start))) {
                     for (Path l : left) {

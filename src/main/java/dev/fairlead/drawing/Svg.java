@@ -6,6 +6,7 @@ import java.util.Locale;
 import javax.xml.stream.XMLOutputFactory;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamWriter;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Writes one svg element shape by shape; texts are escaped by the XML writer, and coordinates are in the units of the
@@ -171,7 +172,14 @@ public final class Svg {
     }
 
     private Svg written(
-            Ink ink, double size, Anchor anchor, double x, double y, String words, String weight, String transform) {
+            Ink ink,
+            double size,
+            Anchor anchor,
+            double x,
+            double y,
+            String words,
+            @Nullable String weight,
+            @Nullable String transform) {
         try {
             out.writeStartElement("text");
             attributes(
@@ -199,7 +207,7 @@ public final class Svg {
         }
     }
 
-    private Svg shape(String name, String... attributes) {
+    private Svg shape(String name, @Nullable String... attributes) {
         try {
             out.writeEmptyElement(name);
             attributes(attributes);
@@ -209,7 +217,7 @@ public final class Svg {
         }
     }
 
-    private void attributes(String... pairs) throws XMLStreamException {
+    private void attributes(@Nullable String... pairs) throws XMLStreamException {
         for (int i = 0; i < pairs.length; i += 2) {
             if (pairs[i + 1] != null) {
                 out.writeAttribute(pairs[i], pairs[i + 1]);

@@ -8,6 +8,7 @@ import dev.fairlead.intake.text.Problems;
 import dev.fairlead.intake.text.Severity;
 import dev.fairlead.model.Case;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** What stands beside a case and no field holds: comments, and the name of its file. They may name somebody too. */
 final class Asides {
@@ -19,7 +20,7 @@ final class Asides {
     }
 
     /** Tells of both; {@code read} is the case, or null where it could not be read. */
-    static void check(Case read, String file, String text, CaseFormat format, Problems problems) {
+    static void check(@Nullable Case read, String file, String text, CaseFormat format, Problems problems) {
         String name = last(file);
         tell(read, name, Privacy.fileName(name), "a file name", 0, 0, problems);
         if (format == CaseFormat.YAML) {
@@ -39,7 +40,13 @@ final class Asides {
     }
 
     private static void tell(
-            Case read, String text, Privacy.Refusal found, String what, int line, int column, Problems problems) {
+            @Nullable Case read,
+            String text,
+            Privacy.@Nullable Refusal found,
+            String what,
+            int line,
+            int column,
+            Problems problems) {
         if (found == null) {
             return;
         }

@@ -22,6 +22,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Reads a case file in one pass, and tells every problem of it at once. Immutable and safe to share between threads.
@@ -74,9 +75,6 @@ public final class CaseReader {
             read = read.pictured().isEmpty() ? read : SharedScales.in(read);
         }
         Asides.check(read, format == CaseFormat.BY_NAME ? name : "", text, actual, problems);
-        if (!problems.any()) {
-            return new CaseReading(name, Optional.of(read), List.of());
-        }
         return new CaseReading(
                 name, problems.errors() ? Optional.empty() : Optional.ofNullable(read), problems.located(text, actual));
     }
@@ -85,7 +83,7 @@ public final class CaseReader {
      * Most files have no problem: the case of one that has none, else null. What is wrong, and where, is only looked
      * for in a second reading.
      */
-    private static Case clean(byte[] bytes, boolean errors) {
+    private static @Nullable Case clean(byte[] bytes, boolean errors) {
         Problems none = Problems.none();
         try (JsonParser parser = CaseParsers.open(bytes)) {
             Case read = whole(new Input(parser, CaseFormat.JSON, "", none, errors));
@@ -98,7 +96,7 @@ public final class CaseReader {
         }
     }
 
-    private static Case parse(String text, CaseFormat format, Problems problems, boolean errors) {
+    private static @Nullable Case parse(String text, CaseFormat format, Problems problems, boolean errors) {
         try (JsonParser parser = CaseParsers.open(text, format, problems)) {
             try {
                 return whole(new Input(parser, format, text, problems, errors));
@@ -125,7 +123,7 @@ public final class CaseReader {
                 at == null ? 0 : Math.max(0, at.getColumnNr())));
     }
 
-    private static Case whole(Input in) throws IOException {
+    private static @Nullable Case whole(Input in) throws IOException {
         JsonToken first = in.parser.nextToken();
         if (first != JsonToken.START_OBJECT) {
             if (first == null) {

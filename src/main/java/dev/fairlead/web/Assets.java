@@ -10,6 +10,7 @@ import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Objects;
 
 /** Styles, scripts and the icon: a closed list, read once from the program itself. */
 final class Assets {
@@ -63,7 +64,7 @@ final class Assets {
     }
 
     private void serve(Context ctx) {
-        Asset asset = byPath.get(ctx.path());
+        Asset asset = Objects.requireNonNull(byPath.get(ctx.path()), ctx.path());
         // pages name these files with their hash, so a copy is good for as long as it is asked for
         ctx.header("Cache-Control", "private, max-age=31536000, immutable");
         ctx.contentType(asset.type()).result(asset.bytes());

@@ -68,6 +68,19 @@ class PlanPageTest {
     }
 
     @Test
+    void aFactThatStandsInNoPartOfTheFormIsRefusedBeforeAnythingIsChanged() throws Exception {
+        try (Pages pages = Pages.withSample(folder)) {
+            String before = pages.file("sample.json");
+            HttpResponse<String> sent = pages.post(
+                    BASE + "/readings",
+                    Map.of("version", pages.version(BASE + "/form/bench"), "/waivers/0/reason", "as agreed"));
+            assertThat(sent.statusCode()).isEqualTo(400);
+            assertThat(sent.body()).contains("No part of the form holds /waivers/0/reason");
+            assertThat(pages.file("sample.json")).isEqualTo(before);
+        }
+    }
+
+    @Test
     void aSuggestionIsTakenOverInOneStepAndUndoneInOne() throws Exception {
         try (Pages pages = Pages.withSample(folder)) {
             // what is done already no plan can clear

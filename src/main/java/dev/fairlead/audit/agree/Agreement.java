@@ -11,6 +11,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 
 /** Compares the program's verdicts with a reviewer's while an audit runs. */
@@ -124,7 +125,7 @@ public final class Agreement {
     }
 
     private void count(String criterion, Word ours, Word theirs) {
-        tables.get(criterion)[words.indexOf(ours)][words.indexOf(theirs)]++;
+        Objects.requireNonNull(tables.get(criterion), criterion)[words.indexOf(ours)][words.indexOf(theirs)]++;
     }
 
     public Result result() {

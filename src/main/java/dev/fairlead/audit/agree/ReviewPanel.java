@@ -8,6 +8,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 
 /** How far several reviewers agree with each other and with the program; units are verdicts, clusters are cases. */
 public final class ReviewPanel {
@@ -101,7 +102,7 @@ public final class ReviewPanel {
         }
     }
 
-    private static Word verdict(String judge, Map<String, Word> given, Word program) {
+    private static @Nullable Word verdict(String judge, Map<String, Word> given, Word program) {
         return judge.equals(PROGRAM) ? program : given.get(judge);
     }
 

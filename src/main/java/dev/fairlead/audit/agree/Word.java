@@ -4,6 +4,7 @@ import dev.fairlead.rules.verdict.Ending;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Verdicts as a reviewer and the program can both give them; the first ones rise in weight, the last ones stand beside.
@@ -27,7 +28,7 @@ public enum Word {
     }
 
     /** The verdict that a text names, or null. */
-    static Word of(String text) {
+    static @Nullable Word of(String text) {
         String t = text.strip().toLowerCase(Locale.ROOT).replace('_', '-').replace(' ', '-');
         return Arrays.stream(values())
                 .filter(w -> w.word().equals(t))

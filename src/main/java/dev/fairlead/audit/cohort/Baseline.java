@@ -9,6 +9,7 @@ import dev.fairlead.model.Stage;
 import dev.fairlead.model.Visit;
 import dev.fairlead.model.shape.Draft;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Makes an invented case without a fault: every fact known up to its stage, every value well inside the default limits.
@@ -44,7 +45,7 @@ final class Baseline {
                 .set("plan", records.plan())
                 .set("wire", wire.wire(arch));
         List<Visit> visits = List.of();
-        Holding holding = null;
+        @Nullable Holding holding = null;
         if (s.stage().hasReached(Stage.READINESS)) {
             made.set("hardware", wire.hardware(records.contacts("/hardware/contactsNow", 0, 0.12)));
         }

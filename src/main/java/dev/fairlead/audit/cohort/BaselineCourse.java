@@ -12,6 +12,8 @@ import dev.fairlead.model.shape.Draft;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 
 /** Visits and end of an invented child in whom all went as planned. */
 final class BaselineCourse {
@@ -120,12 +122,12 @@ final class BaselineCourse {
     }
 
     /** The day on which the case is judged: a few days after the last thing that happened. */
-    LocalDate today(List<Visit> visits, Holding holding) {
+    LocalDate today(List<Visit> visits, @Nullable Holding holding) {
         return switch (s.stage()) {
             case RECORDS, INDICATION, READINESS, BENCH -> s.start().minusDays(2);
             case INSERTION -> s.start();
             case ACTIVATION -> visits.get(visits.size() - 1).date().get();
-            case HOLDING -> holding.debonded().get().plusDays(d.whole(1, 6));
+            case HOLDING -> Objects.requireNonNull(holding).debonded().get().plusDays(d.whole(1, 6));
         };
     }
 }

@@ -50,12 +50,12 @@ record InventedChild(
 
     static InventedChild draw(Draws d) {
         boolean male = d.chance(0.5);
-        Odontometry.Teeth teeth = null;
-        double sum = 0;
-        while (sum < LEAST_INCISORS || sum > MOST_INCISORS || teeth.farthest(male) > MOST_UNUSUAL) {
+        Odontometry.Teeth teeth;
+        double sum;
+        do {
             teeth = closer(Odontometry.draw(d.random(), male));
             sum = teeth.incisors();
-        }
+        } while (sum < LEAST_INCISORS || sum > MOST_INCISORS || teeth.farthest(male) > MOST_UNUSUAL);
         double required = sum / 2 + 10.5;
         double mean = d.uniform(1.1, 2.1);
         double skew = d.uniform(-0.15, 0.15);

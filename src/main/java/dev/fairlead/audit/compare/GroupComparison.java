@@ -2,6 +2,7 @@ package dev.fairlead.audit.compare;
 
 import dev.fairlead.audit.run.Audit;
 import dev.fairlead.audit.run.CaseRow;
+import dev.fairlead.audit.source.Item;
 import dev.fairlead.audit.statistics.ClusteredRate;
 import dev.fairlead.audit.statistics.Rate;
 import dev.fairlead.audit.statistics.ShareDifference;
@@ -20,6 +21,8 @@ import java.util.Set;
 
 /** Two groups of cases side by side: two audits, two periods or two sites; not safe between threads. */
 public final class GroupComparison {
+    private static final Item.Content NOT_KEPT = new Item.Trouble("not kept");
+
     private final String a;
     private final String b;
     private final Tally tally;
@@ -45,7 +48,7 @@ public final class GroupComparison {
                     both.add(row.id());
                 }
                 // no case is told one by one here, so none is kept
-                tally.add(new Audit.Done(row.under(group), null));
+                tally.add(new Audit.Done(row.under(group), new Item(row.source(), NOT_KEPT, 0)));
             } else {
                 neither++;
             }

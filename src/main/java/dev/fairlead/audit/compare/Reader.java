@@ -5,11 +5,12 @@ import dev.fairlead.audit.source.TableException;
 import dev.fairlead.intake.CaseReading;
 import dev.fairlead.model.Case;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 
 /** Reads a case and does something with it; a case that cannot be read becomes a reason. */
 final class Reader {
     /** What came of a case, or why nothing did. */
-    record Got<T>(String source, String id, T value, String trouble) {}
+    record Got<T>(String source, String id, @Nullable T value, String trouble) {}
 
     private Reader() {}
 

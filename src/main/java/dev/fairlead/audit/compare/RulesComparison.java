@@ -19,6 +19,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.LongConsumer;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Judges the same cases by two rulebases and counts what changes; each case is measured once, or twice where a clinic's
@@ -141,7 +142,7 @@ public final class RulesComparison {
         changed += any ? 1 : 0;
     }
 
-    private static boolean count(Reader.Got<Two> got, Counter n, Ending before, Ending after) {
+    private static boolean count(Reader.Got<Two> got, Counter n, @Nullable Ending before, @Nullable Ending after) {
         boolean was = before != null && before.warns();
         boolean is = after != null && after.warns();
         n.judged += before != null || after != null ? 1 : 0;
@@ -159,11 +160,11 @@ public final class RulesComparison {
         return true;
     }
 
-    private static Ending at(Ending[] endings, int i) {
+    private static @Nullable Ending at(Ending[] endings, int i) {
         return i < 0 ? null : endings[i];
     }
 
-    private static String word(Ending e) {
+    private static String word(@Nullable Ending e) {
         return e == null
                 ? "not asked"
                 : e.name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ');

@@ -9,6 +9,7 @@ import dev.fairlead.check.Checker;
 import dev.fairlead.facts.CaseFact;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Stage;
+import dev.fairlead.rules.catalogue.Criterion;
 import dev.fairlead.rules.catalogue.Threshold;
 import dev.fairlead.rules.verdict.Ending;
 import dev.fairlead.rules.verdict.Judge;
@@ -53,7 +54,7 @@ public final class Sweep {
     /** Values of {@code from} to {@code to} in the threshold's unit, both within its allowed range. */
     public Sweep(Rulebase rules, String name, double from, double to, int steps) {
         this.checker = new Checker(rules);
-        this.threshold = rules.catalogue().thresholds().get(name);
+        this.threshold = rules.catalogue().threshold(name);
         this.ids = rules.judge().criteria();
         this.values = new double[steps];
         for (int i = 0; i < steps; i++) {
@@ -61,8 +62,8 @@ public final class Sweep {
             values[i] = Math.rint((from + (to - from) * i / Math.max(1, steps - 1)) * 1e9) / 1e9;
             judges.add(rules.withThreshold(name, values[i]).judge());
         }
-        for (int i = 0; i < ids.size(); i++) {
-            wanted.set(i, rules.catalogue().criterion(ids.get(i)).limits().contains(name));
+        for (Criterion c : rules.catalogue().criteria()) {
+            wanted.set(ids.indexOf(c.id()), c.limits().contains(name));
         }
         this.counts = new long[ids.size()][steps][Ending.values().length];
     }

@@ -5,6 +5,7 @@ import dev.fairlead.model.Clinic;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A clinic's own figures from its own cases, drawn towards what is published by how few they are.
@@ -47,7 +48,7 @@ public record ClinicFigures(Clinic clinic, Map<Attained.Kind, Drawn> drawn) {
                         drawn));
     }
 
-    private static Drawn drawn(Clinic.Spread published, Outturn.Parameter own) {
+    private static Drawn drawn(Clinic.Spread published, Outturn.@Nullable Parameter own) {
         Outturn.Parameter found = own == null ? new Outturn.Parameter(0, Double.NaN, Double.NaN, 0) : own;
         return new Drawn(
                 published,

@@ -24,6 +24,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** Holds what was measured at the end of one case against what was predicted before the wire went in. */
 public final class Outcomes {
@@ -63,10 +64,10 @@ public final class Outcomes {
     }
 
     private void space() {
-        Measured predicted = null;
-        Measured achieved = null;
-        Measured gained = null;
-        Measured expected = null;
+        @Nullable Measured predicted = null;
+        @Nullable Measured achieved = null;
+        @Nullable Measured gained = null;
+        @Nullable Measured expected = null;
         int sides = 0;
         for (Side side : Side.values()) {
             SideSpace s = space.side(side);
@@ -82,7 +83,7 @@ public final class Outcomes {
                 expected = sum(expected, growth);
             }
         }
-        if (sides == 0) {
+        if (predicted == null || achieved == null || gained == null || expected == null) {
             return;
         }
         double grown = expected.value() / sides;
@@ -92,7 +93,7 @@ public final class Outcomes {
         }
     }
 
-    private static Measured sum(Measured a, Measured b) {
+    private static Measured sum(@Nullable Measured a, Measured b) {
         return a == null ? b : a.plus(b);
     }
 

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 
 /**
@@ -110,8 +111,8 @@ public record Outturn(int cases, List<Line> lines, Map<Attained.Kind, Parameter>
 
         private static Line line(Attained.Kind kind, OfKind k) {
             List<Point> points = new ArrayList<>();
-            k.achieved.forEach((at, sums) ->
-                    points.add(new Point(k.predicted.get(at).deviations().bias(), sums.deviations())));
+            k.achieved.forEach((at, sums) -> points.add(new Point(
+                    Objects.requireNonNull(k.predicted.get(at)).deviations().bias(), sums.deviations())));
             return new Line(
                     kind,
                     k.difference.deviations(),

@@ -23,6 +23,7 @@ import java.util.ArrayList;
 import java.util.Base64;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 
 /** Writes the report of an audit as one page of HTML. */
@@ -56,7 +57,7 @@ public final class AuditPage {
             boolean enough = c.warn() >= FEWEST_WARNINGS && c.pass() > 0;
             criteria.add(new AuditView.CriterionView(
                     c,
-                    Asks.of(catalogue.criterion(c.id()), catalogue),
+                    Asks.of(Objects.requireNonNull(catalogue.criterion(c.id())), catalogue),
                     enough && s.named().size() > 1 ? Optional.of(ResidentChart.shares(s, c, i)) : Optional.empty(),
                     enough && s.periods().size() > 1 ? Optional.of(PeriodChart.of(s, c, i)) : Optional.empty()));
         }

@@ -18,6 +18,7 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.function.DoubleFunction;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /** Residents one below the other, in order of their codes, each as a dot on its interval; nobody is ranked. */
 final class ResidentChart {
@@ -108,7 +109,7 @@ final class ResidentChart {
                 table);
     }
 
-    private static Set<String> out(Summary s, Signal.Family family, String item) {
+    private static Set<String> out(Summary s, Signal.@Nullable Family family, String item) {
         return s.comparisons().out().stream()
                 .filter(x ->
                         family == null ? x.item().equals(item) && !x.family().together() : x.family() == family)

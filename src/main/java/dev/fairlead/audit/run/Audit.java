@@ -17,6 +17,7 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.LongConsumer;
 import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 
 /** An audit: every case of some sources judged once, rows handed on in order. */
 public final class Audit {
@@ -49,7 +50,7 @@ public final class Audit {
     /** A row and the case that it is of. */
     public record Done(CaseRow row, Item item) {}
 
-    private record Task(Item item, Journal.Old old) {}
+    private record Task(Item item, Journal.@Nullable Old old) {}
 
     private record Made(CaseRow row, Task task, boolean fromJournal) {}
 
@@ -119,18 +120,18 @@ public final class Audit {
     }
 
     private Made make(Task task) {
-        if (task.old() != null && unchanged(task)) {
-            return new Made(task.old().row(), task, true);
+        Journal.Old old = task.old();
+        if (old != null && unchanged(task.item(), old.row())) {
+            return new Made(old.row(), task, true);
         }
         return new Made(maker.apply(task.item()), task, false);
     }
 
-    private static boolean unchanged(Task task) {
+    private static boolean unchanged(Item item, CaseRow old) {
         try {
-            return Hash.of(task.item().text()).equals(task.old().row().hash());
+            return Hash.of(item.text()).equals(old.hash());
         } catch (TableException e) {
-            return task.old().row().hash().isEmpty()
-                    && task.old().row().reason().equals(e.getMessage());
+            return old.hash().isEmpty() && old.reason().equals(e.getMessage());
         }
     }
 

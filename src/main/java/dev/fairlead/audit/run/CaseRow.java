@@ -5,6 +5,8 @@ import dev.fairlead.model.Stage;
 import dev.fairlead.rules.verdict.Ending;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 
 /**
  * How one case of an audit ended, without words.
@@ -35,7 +37,7 @@ public record CaseRow(
         String reason,
         String id,
         String hash,
-        Stage stage,
+        @Nullable Stage stage,
         String resident,
         String day,
         byte[] endings,
@@ -141,6 +143,11 @@ public record CaseRow(
         return kind == Kind.JUDGED;
     }
 
+    /** The stage that a judged case was judged up to. */
+    public Stage reached() {
+        return Objects.requireNonNull(stage, "a case that was not judged");
+    }
+
     /** The same under another name than the resident's, for comparisons of other groups. */
     public CaseRow under(String group) {
         return new CaseRow(
@@ -182,7 +189,7 @@ public record CaseRow(
     }
 
     /** The ending of the criterion at that index, or null when its stage is not reached. */
-    public Ending ending(int criterion) {
+    public @Nullable Ending ending(int criterion) {
         return endings[criterion] < 0 ? null : ENDINGS[endings[criterion]];
     }
 

@@ -11,6 +11,7 @@ import dev.fairlead.rules.verdict.Judgement;
 import dev.fairlead.rules.verdict.PlaceResult;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** Reads off a judgement, for each criterion, the number that came closest to its limit or went farthest beyond it. */
 final class ClosestNumbers {
@@ -38,7 +39,7 @@ final class ClosestNumbers {
     }
 
     /** Of the places that decide, the one whose number is worst; null where there is neither number nor reason. */
-    private CaseRow.Value of(CriterionResult r) {
+    private CaseRow.@Nullable Value of(CriterionResult r) {
         CaseRow.Value worst = null;
         double least = Double.POSITIVE_INFINITY;
         for (PlaceResult p : r.places()) {
@@ -64,11 +65,11 @@ final class ClosestNumbers {
     }
 
     private double step(Verdict.Seen s) {
-        return catalogue.thresholds().get(s.limit()).step();
+        return catalogue.threshold(s.limit()).step();
     }
 
     private CaseRow.Value value(CriterionResult r, PlaceResult p, Verdict.Seen s) {
-        Threshold t = catalogue.thresholds().get(s.limit());
+        Threshold t = catalogue.threshold(s.limit());
         Measured m = s.value();
         double margin = t.bound() == Threshold.Bound.UPPER ? t.value() - m.value() : m.value() - t.value();
         return new CaseRow.Value(

@@ -37,7 +37,7 @@ final class History {
         long day = row.recorded().isEmpty()
                 ? -(1L << 40)
                 : LocalDate.parse(row.recorded()).toEpochDay();
-        return day * 16 + row.stage().ordinal();
+        return day * 16 + row.reached().ordinal();
     }
 
     private void met(long hash, long rank, int number) {

@@ -12,6 +12,7 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The rows of an audit as they were made, so that one that was cut off can be taken up again. Rows are taken from it
@@ -24,12 +25,12 @@ final class Journal implements Closeable {
 
     private final FileChannel file;
     private final RowJson json;
-    private final BufferedReader old;
+    private final @Nullable BufferedReader old;
     private boolean reading;
     private long kept;
     private boolean appending;
 
-    private Journal(FileChannel file, RowJson json, BufferedReader old, long kept, boolean reading) {
+    private Journal(FileChannel file, RowJson json, @Nullable BufferedReader old, long kept, boolean reading) {
         this.file = file;
         this.json = json;
         this.old = old;
@@ -66,8 +67,9 @@ final class Journal implements Closeable {
     }
 
     /** The next old row, when it is that of this source; asked once for each item in order, from one thread. */
+    @Nullable
     Old next(String source) {
-        if (!reading) {
+        if (!reading || old == null) {
             return null;
         }
         try {
@@ -84,7 +86,7 @@ final class Journal implements Closeable {
     }
 
     /** Keeps a row, in order; {@code old} is what it was taken from, or null when it was judged now. */
-    void keep(CaseRow row, Old was) throws IOException {
+    void keep(CaseRow row, @Nullable Old was) throws IOException {
         if (was != null && !appending) {
             kept += was.length();
             return;

@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import dev.fairlead.audit.source.TableException;
 import dev.fairlead.rules.catalogue.Catalogue;
 import dev.fairlead.rules.catalogue.Criterion;
+import dev.fairlead.rules.verdict.Ending;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -79,11 +80,8 @@ public final class LastAudit {
     public Change of(CaseRow row) {
         BitSet now = new BitSet();
         for (int i = 0; i < row.endings().length; i++) {
-            now.set(
-                    i,
-                    row.endings()[i] >= 0
-                            && row.ending(i).warns()
-                            && !row.waived().contains(ids.get(i)));
+            Ending ending = row.ending(i);
+            now.set(i, ending != null && ending.warns() && !row.waived().contains(ids.get(i)));
         }
         BitSet then = open.get(row.id());
         if (then == null) {

@@ -10,6 +10,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.ToIntFunction;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Works on a stream of things by several threads and hands the results on in the order of the things, never holding
@@ -32,7 +33,7 @@ final class Pool<I, O> {
     private final Set<Worker> workers = ConcurrentHashMap.newKeySet();
     private final List<Thread> leftBehind = new ArrayList<>();
     private final Bundle<I, O> end = new Bundle<>(List.of());
-    private volatile Throwable failure;
+    private volatile @Nullable Throwable failure;
     private volatile boolean over;
 
     /** {@code givenUp} makes the result of what took too long; {@code size} is in bytes. */
@@ -99,8 +100,9 @@ final class Pool<I, O> {
     }
 
     private void check() {
-        if (failure != null) {
-            throw new Stopped(failure);
+        Throwable met = failure;
+        if (met != null) {
+            throw new Stopped(met);
         }
     }
 
@@ -127,7 +129,7 @@ final class Pool<I, O> {
         }
     }
 
-    private void start(Bundle<I, O> rest, int from) {
+    private void start(@Nullable Bundle<I, O> rest, int from) {
         Worker w = new Worker(rest, from);
         w.setDaemon(true);
         workers.add(w);
@@ -138,11 +140,11 @@ final class Pool<I, O> {
     private record Turn<I, O>(Bundle<I, O> bundle, int index, long since) {}
 
     private final class Worker extends Thread {
-        private final Bundle<I, O> rest;
+        private final @Nullable Bundle<I, O> rest;
         private final int from;
-        private volatile Turn<I, O> turn;
+        private volatile @Nullable Turn<I, O> turn;
 
-        Worker(Bundle<I, O> rest, int from) {
+        Worker(@Nullable Bundle<I, O> rest, int from) {
             super("audit-worker");
             this.rest = rest;
             this.from = from;

@@ -17,6 +17,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /** A row as one line of JSON, and back. */
 public final class RowJson {
@@ -55,7 +56,7 @@ public final class RowJson {
 
     private void judged(JsonGenerator g, CaseRow row) throws IOException {
         g.writeStringField("case", row.id());
-        g.writeStringField("stage", row.stage().word());
+        g.writeStringField("stage", row.reached().word());
         text(g, "resident", row.resident());
         text(g, "day", row.day());
         texts(g, "lost", row.lost());
@@ -125,7 +126,7 @@ public final class RowJson {
         Arrays.fill(endings, (byte) -1);
         for (Ending e : Ending.values()) {
             for (String id : list(n.path(key(e)))) {
-                endings[index.get(id)] = (byte) e.ordinal();
+                endings[Objects.requireNonNull(index.get(id), id)] = (byte) e.ordinal();
             }
         }
         Map<String, List<String>> missing = new LinkedHashMap<>();

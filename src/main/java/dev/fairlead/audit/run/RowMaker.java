@@ -28,9 +28,11 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Reads and judges one case of an audit; a case that fails becomes a row with the reason. Safe to share between
@@ -43,7 +45,7 @@ public final class RowMaker {
     private final CheckOptions options;
     private final String[] ids;
     /** What reads the numbers off; null where no table asks for them, for it takes as long as judging. */
-    private final ClosestNumbers values;
+    private final @Nullable ClosestNumbers values;
 
     /** Judges by that checker; {@code options} are without workings. */
     public RowMaker(Checker checker, CheckOptions options) {
@@ -87,8 +89,15 @@ public final class RowMaker {
                 : Reach.of(c, Optional.empty(), Optional.empty());
         Optional<LocalDate> day = reach.day();
         Worked worked = checker.measured(c, options);
-        Judgement full = values == null ? null : checker.judge(worked, reach.judged());
-        Endings judged = full == null ? checker.endings(worked, reach.judged()) : values.endings(full);
+        Endings judged;
+        List<CaseRow.Value> numbers = List.of();
+        if (values == null) {
+            judged = checker.endings(worked, reach.judged());
+        } else {
+            Judgement full = checker.judge(worked, reach.judged());
+            judged = values.endings(full);
+            numbers = values.of(full);
+        }
         byte[] endings = new byte[ids.length];
         Map<String, List<String>> missing = new LinkedHashMap<>();
         for (int i = 0; i < ids.length; i++) {
@@ -119,7 +128,7 @@ public final class RowMaker {
                 read.lost(),
                 own.day().map(Object::toString).orElse(""),
                 course(c, own),
-                details(whole, waived, full == null ? List.of() : values.of(full)),
+                details(whole, waived, numbers),
                 false);
     }
 
@@ -130,7 +139,8 @@ public final class RowMaker {
                 ? List.of()
                 : Arrays.stream(ids)
                         .filter(waived.holding()::containsKey)
-                        .map(id -> answered(id, waived.holding().get(id)))
+                        .map(id -> answered(
+                                id, Objects.requireNonNull(waived.holding().get(id))))
                         .toList();
         String site = c.site().value().orElse("");
         return site.isEmpty() && attained.isEmpty() && answered.isEmpty() && numbers.isEmpty()

@@ -10,9 +10,11 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
 /** The columns of one table, and how a row of it becomes the text of a case. */
 final class Columns {
@@ -71,6 +73,7 @@ final class Columns {
     }
 
     /** The field of a column, or null when the column is not read. */
+    @Nullable
     FieldShape field(int column) {
         Column c = byIndex.get(column);
         return c == null ? null : CasePaths.field(c.pointer()).orElse(null);
@@ -79,15 +82,20 @@ final class Columns {
     /** The column of a field; -1 where there is none, or the case cannot be without it. */
     int at(String pointer) {
         for (int column : inOrder) {
-            if (byIndex.get(column).pointer().equals(pointer)) {
-                return field(column).kind().fact() ? column : -1;
+            if (column(column).pointer().equals(pointer)) {
+                FieldShape field = field(column);
+                return field != null && field.kind().fact() ? column : -1;
             }
         }
         return -1;
     }
 
     String heading(int column) {
-        return byIndex.get(column).heading();
+        return column(column).heading();
+    }
+
+    private Column column(int column) {
+        return Objects.requireNonNull(byIndex.get(column));
     }
 
     /** The text of the case in a row, without the fields that are left out. */
@@ -99,13 +107,17 @@ final class Columns {
         }
         CaseTree tree = CaseTree.empty();
         for (Map.Entry<String, String> e : mapping.constants().entrySet()) {
-            put(tree, TableFields.pointer(e.getKey()), e.getValue(), e.getKey());
+            put(tree, Objects.requireNonNull(TableFields.pointer(e.getKey())), e.getValue(), e.getKey());
         }
         for (int i : inOrder) {
-            Column c = byIndex.get(i);
+            Column c = column(i);
             String cell = i < cells.size() ? cells.get(i) : null;
             if (cell != null && !cell.isBlank() && !leftOut.contains(c.pointer())) {
-                put(tree, c.pointer(), mapping.word(c.heading(), cell.strip(), field(i)), c.heading());
+                put(
+                        tree,
+                        c.pointer(),
+                        mapping.word(c.heading(), cell.strip(), Objects.requireNonNull(field(i))),
+                        c.heading());
             }
         }
         return tree.text(CaseFormat.JSON).getBytes(StandardCharsets.UTF_8);
@@ -114,7 +126,8 @@ final class Columns {
     /** Entries of lists by their numbers, whatever the order of the columns: the first visit before the second. */
     private static int[] inOrder(Map<Integer, Column> byIndex) {
         return byIndex.keySet().stream()
-                .sorted(Comparator.comparing((Integer i) -> entry(byIndex.get(i).pointer()))
+                .sorted(Comparator.comparing((Integer i) ->
+                                entry(Objects.requireNonNull(byIndex.get(i)).pointer()))
                         .thenComparing(Comparator.naturalOrder()))
                 .mapToInt(i -> i)
                 .toArray();

@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /** Reads a table of one case a row, divided by commas, semicolons or tabs, row by row. */
 final class CsvTable {
@@ -124,6 +125,7 @@ final class CsvTable {
         }
 
         /** The next row, or null behind the last. */
+        @Nullable
         List<String> next() throws IOException {
             if (parser.nextToken() != JsonToken.START_ARRAY) {
                 return null;

@@ -160,7 +160,7 @@ public final class Sources {
 
     static String reason(Exception e) {
         return e instanceof TableException || e instanceof Bounded.TooMuch
-                ? e.getMessage()
+                ? String.valueOf(e.getMessage())
                 : "cannot be read (" + why(e) + ")";
     }
 

@@ -1,6 +1,7 @@
 package dev.fairlead.audit.source;
 
 import dev.fairlead.intake.spelling.Visible;
+import java.util.Objects;
 
 /** A table, a row of one, or another source that cannot be read; the message is for people. */
 public final class TableException extends Exception {
@@ -9,5 +10,10 @@ public final class TableException extends Exception {
     public TableException(String message) {
         // it quotes cells, names of columns and of files
         super(Visible.of(message));
+    }
+
+    @Override
+    public String getMessage() {
+        return Objects.requireNonNull(super.getMessage());
     }
 }

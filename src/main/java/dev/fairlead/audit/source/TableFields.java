@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.apache.commons.text.similarity.LevenshteinDistance;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Names of fields as headings of a table: keys with points between, such as {@code teeth.42.width}; entries of lists
@@ -37,7 +38,7 @@ public final class TableFields {
     }
 
     /** The JSON Pointer of a heading, or null when it names no field. */
-    static String pointer(String heading) {
+    static @Nullable String pointer(String heading) {
         String pointer = heading;
         if (!heading.startsWith("/")) {
             String[] steps = heading.split("\\.", -1);

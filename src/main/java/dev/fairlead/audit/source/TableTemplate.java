@@ -16,6 +16,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.dhatim.fastexcel.Workbook;
 import org.dhatim.fastexcel.Worksheet;
@@ -33,7 +35,7 @@ public final class TableTemplate {
             Map<String, FieldShape> all = new LinkedHashMap<>(TableFields.headings());
             all.keySet()
                     .removeIf(h -> !BlankCase.filledBy(h.replaceAll("\\..*", ""), upTo)
-                            || minimal && EXAMPLE.get(TableFields.pointer(h)).isEmpty());
+                            || minimal && example(h).isEmpty());
             return all;
         }
     }
@@ -107,9 +109,14 @@ public final class TableTemplate {
     private static List<String> example(Wanted wanted) {
         List<String> row = new ArrayList<>();
         for (String heading : wanted.headings().keySet()) {
-            row.add(EXAMPLE.get(TableFields.pointer(heading)).orElse(""));
+            row.add(example(heading).orElse(""));
         }
         return row;
+    }
+
+    /** What the example case says in the column of that heading. */
+    private static Optional<String> example(String heading) {
+        return EXAMPLE.get(Objects.requireNonNull(TableFields.pointer(heading)));
     }
 
     private static CaseTree parsed() {

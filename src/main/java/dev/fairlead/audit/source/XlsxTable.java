@@ -21,6 +21,7 @@ import org.dhatim.fastexcel.reader.ReadableWorkbook;
 import org.dhatim.fastexcel.reader.ReadingOptions;
 import org.dhatim.fastexcel.reader.Row;
 import org.dhatim.fastexcel.reader.Sheet;
+import org.jspecify.annotations.Nullable;
 
 /** Reads a sheet of a workbook as a table of one case a row. */
 final class XlsxTable {
@@ -115,21 +116,25 @@ final class XlsxTable {
     }
 
     /** Null for a row without anything in the columns that are read. */
-    private static Item.Row row(Row row, Columns columns, MergedCells merged, boolean first1904, boolean strict) {
+    private static Item.@Nullable Row row(
+            Row row, Columns columns, MergedCells merged, boolean first1904, boolean strict) {
         List<String> cells = new ArrayList<>();
         Map<Integer, String> bad = new LinkedHashMap<>();
         for (int i = 0; i < columns.width(); i++) {
             Cell c = i < row.getCellCount() ? row.getCell(i) : null;
+            FieldShape field = columns.field(i);
             String cell = "";
-            try {
-                cell = c == null || columns.field(i) == null ? "" : text(c, columns.field(i), first1904);
-            } catch (TableException e) {
-                bad.put(i, e.getMessage());
-            } catch (ExcelReaderException
-                    | ArithmeticException
-                    | java.time.DateTimeException
-                    | IllegalArgumentException e) {
-                bad.put(i, "cell " + c.getAddress() + " cannot be read (" + Sources.why(e) + ")");
+            if (c != null && field != null) {
+                try {
+                    cell = text(c, field, first1904);
+                } catch (TableException e) {
+                    bad.put(i, e.getMessage());
+                } catch (ExcelReaderException
+                        | ArithmeticException
+                        | java.time.DateTimeException
+                        | IllegalArgumentException e) {
+                    bad.put(i, "cell " + c.getAddress() + " cannot be read (" + Sources.why(e) + ")");
+                }
             }
             cells.add(merged.filled(row.getRowNum(), i, cell));
         }

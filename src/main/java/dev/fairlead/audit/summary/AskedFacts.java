@@ -16,6 +16,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.regex.Pattern;
 
 /**
@@ -90,7 +91,7 @@ final class AskedFacts {
     long[] missing(CaseRow row) {
         long[] bits = new long[(names.size() >> 6) + 2];
         for (Map.Entry<String, List<String>> m : row.missing().entrySet()) {
-            int criterion = criteria.get(m.getKey());
+            int criterion = Objects.requireNonNull(criteria.get(m.getKey()), m.getKey());
             for (String pointer : m.getValue()) {
                 int fact = ask(criterion, pointer);
                 if (fact >= 0) {

@@ -58,7 +58,7 @@ final class CaseStore {
                 set(STOPPED, c);
             }
         }
-        stage[size] = (byte) row.stage().ordinal();
+        stage[size] = (byte) row.reached().ordinal();
         resident[size] = residentNumber;
         day[size] =
                 row.day().isEmpty() ? NO_DAY : (int) LocalDate.parse(row.day()).toEpochDay();

@@ -4,6 +4,7 @@ import dev.fairlead.audit.statistics.ClusteredRate;
 import dev.fairlead.model.Stage;
 import dev.fairlead.rules.verdict.Ending;
 import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
 
 /** Cases that belong together: of one resident, or of one period; counts by stage of the case. */
 public final class Group {
@@ -80,7 +81,7 @@ public final class Group {
         return this;
     }
 
-    private static int[] sum(int[] a, int[] b) {
+    private static int @Nullable [] sum(int @Nullable [] a, int @Nullable [] b) {
         if (a == null || b == null) {
             return a == null ? b == null ? null : b.clone() : a;
         }

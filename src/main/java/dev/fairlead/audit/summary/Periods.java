@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 
 /** Months, or quarters where there would be too many months to see anything. */
 final class Periods {
@@ -22,11 +23,12 @@ final class Periods {
      * Groups by month or quarter in order of time; periods without a case are told as empty, the first and last as
      * partial where their cases do not reach the period's end. Cases without a day are left out.
      */
-    static List<Group> of(Map<String, Group> months, int criteria, LocalDate first, LocalDate last) {
+    static List<Group> of(
+            Map<String, Group> months, int criteria, @Nullable LocalDate first, @Nullable LocalDate last) {
         TreeMap<String, Group> dated = new TreeMap<>(months);
         dated.remove("");
         dated.remove(Tally.OTHERS);
-        if (dated.isEmpty()) {
+        if (dated.isEmpty() || first == null || last == null) {
             return List.of();
         }
         YearMonth from = YearMonth.parse(dated.firstKey());

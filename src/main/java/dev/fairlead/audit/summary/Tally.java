@@ -16,9 +16,11 @@ import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.PriorityQueue;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 
 /** Counts rows as they come, keeping some 60 bytes of each; not safe between threads. */
 public final class Tally {
@@ -34,7 +36,7 @@ public final class Tally {
     private final List<Criterion> criteria;
     private final List<String> ids;
     private final int looks;
-    private final LastAudit last;
+    private final @Nullable LastAudit last;
     private long fresh;
     private long gone;
     private long newCases;
@@ -61,9 +63,9 @@ public final class Tally {
     private long doubts;
     private long unnamed;
     /** Days as they are written, which sort as the days do. */
-    private String firstDay;
+    private @Nullable String firstDay;
 
-    private String lastDay;
+    private @Nullable String lastDay;
 
     /** {@code looks} is how many cases are kept that need a look first. */
     public Tally(Checker checker, int looks) {
@@ -71,7 +73,7 @@ public final class Tally {
     }
 
     /** The same beside an earlier audit; null where there is none. */
-    public Tally(Checker checker, int looks, LastAudit last) {
+    public Tally(Checker checker, int looks, @Nullable LastAudit last) {
         this.last = last;
         this.criteria = checker.rulebase().catalogue().criteria();
         this.facts = new AskedFacts(checker);
@@ -120,13 +122,13 @@ public final class Tally {
         doubts += row.doubts() > 0 ? 1 : 0;
         unnamed += row.resident().isEmpty() ? 1 : 0;
         Look look = Look.of(done, ids, since(row), judged++);
-        stages.get(row.stage()).add(look);
+        Objects.requireNonNull(stages.get(row.reached())).add(look);
         long[] missing = facts.missing(row);
         long[] asked = facts.asked(row);
         int nMissing = bits(missing);
         int nAsked = Math.max(nMissing, bits(asked));
         int number = number(row.resident());
-        int stage = row.stage().ordinal();
+        int stage = row.reached().ordinal();
         residents.get(number).add(stage, row.endings(), look.stops() > 0, asked, missing, nAsked, nMissing);
         month(row).add(stage, row.endings(), look.stops() > 0, asked, missing, nAsked, nMissing);
         store.add(row, number, nMissing, nAsked);
@@ -153,7 +155,7 @@ public final class Tally {
         return change.fresh();
     }
 
-    private static LocalDate day(String written) {
+    private static @Nullable LocalDate day(@Nullable String written) {
         return written == null ? null : LocalDate.parse(written);
     }
 

@@ -5,7 +5,9 @@ import dev.fairlead.audit.statistics.Trend;
 import dev.fairlead.model.Stage;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.IntPredicate;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Whether it gets better: warnings over expected by time, in all, by step and by resident.
@@ -32,7 +34,13 @@ public record Trends(List<Line> lines) {
      * @param trend null where there are too few cases, warnings or months
      * @param out stands out from chance among all trends told here
      */
-    public record Line(Of of, String name, int cases, int warnings, Trend trend, boolean out) {
+    public record Line(
+            Of of,
+            String name,
+            int cases,
+            int warnings,
+            @Nullable Trend trend,
+            boolean out) {
         public boolean tooFew() {
             return trend == null;
         }
@@ -40,9 +48,8 @@ public record Trends(List<Line> lines) {
 
     /** Variance of warnings over their mean, at least 1, as the fit over all cases found it. */
     public double spread() {
-        return lines.isEmpty() || lines.get(0).tooFew()
-                ? 2
-                : lines.get(0).trend().spread();
+        Trend all = lines.isEmpty() ? null : lines.get(0).trend();
+        return all == null ? 2 : all.spread();
     }
 
     static Trends of(CaseStore s, List<Group> all, List<Integer> named, List<Stage> stageOfCriterion) {
@@ -57,8 +64,9 @@ public record Trends(List<Line> lines) {
             lines.add(line(Of.RESIDENT, all.get(r).name(), s, every, i -> s.resident(i) == r, Trend.FEWEST_CASES));
         }
         double[] p = lines.stream()
-                .filter(l -> !l.tooFew())
-                .mapToDouble(l -> l.trend().p())
+                .map(Line::trend)
+                .filter(Objects::nonNull)
+                .mapToDouble(Trend::p)
                 .toArray();
         boolean[] out = Alarms.holm(Comparisons.BUDGET, p);
         List<Line> told = new ArrayList<>();

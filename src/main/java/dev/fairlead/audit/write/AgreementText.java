@@ -10,6 +10,7 @@ import dev.fairlead.audit.statistics.Kappa;
 import dev.fairlead.audit.statistics.Rate;
 import dev.fairlead.drawing.Wrap;
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 
 /** Agreement with a reviewer as text for 80 columns and as JSON. */
 public final class AgreementText {
@@ -100,7 +101,7 @@ public final class AgreementText {
     }
 
     /** Alpha with its interval, or why there is none and how often verdicts were the same. */
-    public static String alpha(Jackknife a, ClusteredRate same) {
+    public static String alpha(Jackknife a, @Nullable ClusteredRate same) {
         return "alpha " + coefficient(a) + (same == null ? "" : "; same " + Percent.clustered(same)) + ".";
     }
 

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import dev.fairlead.audit.statistics.ClusteredRate;
 import dev.fairlead.audit.statistics.Ratio;
+import dev.fairlead.audit.statistics.Trend;
 import dev.fairlead.audit.summary.Comparisons;
 import dev.fairlead.audit.summary.Signal;
 import dev.fairlead.audit.summary.Summary;
@@ -47,11 +48,12 @@ final class ComparisonsJson {
                     .put("cases", l.cases())
                     .put("warned", l.warnings())
                     .put("standsOut", l.out());
-            if (!l.tooFew()) {
-                o.put("timesAYear", l.trend().ratio())
-                        .put("low", l.trend().low())
-                        .put("high", l.trend().high())
-                        .put("p", l.trend().p());
+            Trend t = l.trend();
+            if (t != null) {
+                o.put("timesAYear", t.ratio())
+                        .put("low", t.low())
+                        .put("high", t.high())
+                        .put("p", t.p());
             }
         }
     }

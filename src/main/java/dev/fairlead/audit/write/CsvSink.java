@@ -33,7 +33,7 @@ public final class CsvSink implements RowSink {
                 int e = row.endings()[i];
                 if (e >= 0) {
                     if (endings[i][e] == null) {
-                        endings[i][e] = cells(rows.ofEnding(i, row.ending(i)));
+                        endings[i][e] = cells(rows.ofEnding(i, Ending.values()[e]));
                     }
                     line.append(first)
                             .append(',')

@@ -7,6 +7,7 @@ import dev.fairlead.rules.verdict.Ending;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
 
 /** The long form of an audit: one row a case and criterion, the same in CSV, Parquet and the job on a cluster. */
 public final class FindingRows {
@@ -133,7 +134,7 @@ public final class FindingRows {
             row.source(),
             row.id(),
             row.hash(),
-            row.stage().word(),
+            row.reached().word(),
             row.resident(),
             row.details().site(),
             row.day()
@@ -165,7 +166,7 @@ public final class FindingRows {
         };
     }
 
-    private static CaseRow.Value value(CaseRow row, String criterion) {
+    private static CaseRow.@Nullable Value value(CaseRow row, String criterion) {
         for (CaseRow.Value v : row.details().values()) {
             if (v.criterion().equals(criterion)) {
                 return v;

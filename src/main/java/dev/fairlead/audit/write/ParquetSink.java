@@ -91,7 +91,7 @@ public final class ParquetSink implements RowSink {
                     first = places(0, FindingRows.ofCase(row));
                 }
                 if (endings[i][e] == null) {
-                    endings[i][e] = places(FindingRows.OF_CASE, rows.ofEnding(i, row.ending(i)));
+                    endings[i][e] = places(FindingRows.OF_CASE, rows.ofEnding(i, Ending.values()[e]));
                 }
                 put(0, first);
                 put(FindingRows.OF_CASE, endings[i][e]);

@@ -77,10 +77,10 @@ public final class SignalWords {
 
     /** A trend, such as "falls: ×0.70 a year (0.50–0.98)". */
     public static String trend(Trends.Line l) {
-        if (l.tooFew()) {
+        Trend t = l.trend();
+        if (t == null) {
             return "too few cases, warnings or months to tell";
         }
-        Trend t = l.trend();
         String way = l.out()
                 ? t.ratio() < 1 ? "falls" : "rises"
                 : may(t) ? t.ratio() < 1 ? "may fall" : "may rise" : "no clear change";
@@ -89,7 +89,7 @@ public final class SignalWords {
 
     /** True where the list has a trend of which {@link #MAY} must be told. */
     public static boolean may(List<Trends.Line> told) {
-        return told.stream().anyMatch(l -> !l.tooFew() && !l.out() && may(l.trend()));
+        return told.stream().anyMatch(l -> l.trend() != null && !l.out() && may(l.trend()));
     }
 
     private static boolean may(Trend t) {

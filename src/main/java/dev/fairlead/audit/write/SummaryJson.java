@@ -114,7 +114,7 @@ public final class SummaryJson {
                 .forEach(l -> looks.addObject()
                         .put("case", l.row().id())
                         .put("source", l.row().source())
-                        .put("stage", l.row().stage().word())
+                        .put("stage", l.row().reached().word())
                         .put("resident", l.row().resident())
                         .put(
                                 "course",

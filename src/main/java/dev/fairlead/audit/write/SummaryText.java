@@ -355,7 +355,7 @@ public final class SummaryText {
                     String.format(Locale.ROOT, "  %-14s ", l.row().id()),
                     l.stops() + " stop, " + l.cautions() + " caution, " + l.open() + " open"
                             + (l.fresh() > 0 ? ", " + l.fresh() + " new" : "") + "; "
-                            + l.row().stage().word()
+                            + l.row().reached().word()
                             + (l.row().course() == CaseRow.Course.WIRE_IN ? ", wire in" : "")
                             + (l.row().resident().isEmpty()
                                     ? ""

@@ -21,6 +21,7 @@ import java.util.zip.ZipFile;
 import java.util.zip.ZipOutputStream;
 import org.dhatim.fastexcel.Workbook;
 import org.dhatim.fastexcel.Worksheet;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A workbook: cases with their counts, findings that warn or wait, and each criterion with its rates. The library
@@ -54,7 +55,7 @@ public final class XlsxSink implements RowSink {
     private final Workbook book;
     private final FindingRows rows;
     private final int most;
-    private Worksheet cases;
+    private @Nullable Worksheet cases;
     private int caseRow;
     private int caseSheets;
     private final Path waiting;
@@ -90,7 +91,7 @@ public final class XlsxSink implements RowSink {
         String[] texts = {
             row.source(),
             row.id(),
-            row.judged() ? row.stage().word() : FindingRows.word(row.kind()),
+            row.judged() ? row.reached().word() : FindingRows.word(row.kind()),
             row.resident(),
             row.details().site(),
             row.day()
@@ -139,7 +140,7 @@ public final class XlsxSink implements RowSink {
 
     private void findings() throws IOException {
         spool.close();
-        Worksheet sheet = null;
+        @Nullable Worksheet sheet = null;
         int r = 0;
         int sheets = 0;
         try (BufferedReader lines = Files.newBufferedReader(waiting, StandardCharsets.UTF_8)) {
@@ -177,7 +178,7 @@ public final class XlsxSink implements RowSink {
         }
     }
 
-    private Worksheet next(Worksheet full, String name, int number, List<String> head) throws IOException {
+    private Worksheet next(@Nullable Worksheet full, String name, int number, List<String> head) throws IOException {
         if (full != null) {
             full.finish();
         }

@@ -16,7 +16,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Comparator;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -58,40 +58,35 @@ public final class Search {
         }
         Trials trials = new Trials(c, day, reached, parts, rulebase, judge);
         List<Variable> variables = PlanVariables.of(c, day, reached);
-        Map<Variable, List<Tried>> singles = new HashMap<>();
-        Map<Variable, BitSet> touched = new HashMap<>();
+        Map<Variable, Alone> alone = new LinkedHashMap<>();
         for (Variable v : variables) {
             List<Tried> tried =
                     v.settings().stream().map(s -> trials.tryOut(List.of(s))).toList();
-            singles.put(v, tried);
             BitSet all = new BitSet();
             tried.forEach(t -> all.or(trials.touched(t)));
-            touched.put(v, all);
+            alone.put(v, new Alone(tried, all));
         }
         Predicate<String> plan = PlanVariables.isPlan(c, day, reached);
         List<Remedy> outlooks = new ArrayList<>();
         List<Tried> best = new ArrayList<>();
         for (Finding f : open) {
-            outlooks.add(outlook(f, trials, variables, singles, touched, best, plan));
+            outlooks.add(outlook(f, trials, alone, best, plan));
         }
         return new WhatIf(checked, outlooks, new CombinedPlan(trials).of(best), trials.count());
     }
 
+    /** What the settings of one variable do by themselves, and which criteria one of them turns. */
+    private record Alone(List<Tried> tried, BitSet touched) {}
+
     private Remedy outlook(
-            Finding f,
-            Trials trials,
-            List<Variable> variables,
-            Map<Variable, List<Tried>> singles,
-            Map<Variable, BitSet> touched,
-            List<Tried> best,
-            Predicate<String> plan) {
+            Finding f, Trials trials, Map<Variable, Alone> alone, List<Tried> best, Predicate<String> plan) {
         int criterion = trials.index(f.id());
         Tried clean = null;
         Tried away = null;
         BitSet matters = new BitSet();
         matters.set(criterion);
-        List<Tried> clearing = variables.stream()
-                .flatMap(v -> singles.get(v).stream())
+        List<Tried> clearing = alone.values().stream()
+                .flatMap(v -> v.tried().stream())
                 .filter(t -> trials.clears(t, criterion))
                 .sorted(Comparator.comparingInt(Tried::steps))
                 .toList();
@@ -113,9 +108,10 @@ public final class Search {
             best.add(clean);
             return new Remedy(f, Optional.of(trials.suggestion(clean)), Optional.empty(), rests(f, plan), true);
         }
-        boolean reachable = variables.stream().anyMatch(v -> touched.get(v).get(criterion));
-        List<Variable> relevant = variables.stream()
-                .filter(v -> touched.get(v).intersects(matters))
+        boolean reachable = alone.values().stream().anyMatch(v -> v.touched().get(criterion));
+        List<Variable> relevant = alone.entrySet().stream()
+                .filter(v -> v.getValue().touched().intersects(matters))
+                .map(Map.Entry::getKey)
                 .toList();
         Sets sets = new Sets(trials, criterion, MOST_SETS);
         Optional<Tried> found = reachable ? sets.smallest(relevant, MOST_TOGETHER) : Optional.empty();

@@ -29,6 +29,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /** Measures and judges other plans of one case beside the case as it stands. Not shared between threads. */
 final class Trials {
@@ -61,7 +62,7 @@ final class Trials {
     private final List<Criterion> criteria;
     private final Rulebase rulebase;
     private final Tried now;
-    private List<String> closeNow;
+    private @Nullable List<String> closeNow;
     private int count;
 
     Trials(Case c, Optional<LocalDate> day, Stage reached, Calculations parts, Rulebase rulebase, Judge judge) {

@@ -14,6 +14,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /** Binds the tokens of a case straight to its records, as the records describe themselves; nothing is built between. */
 public final class Binder {
@@ -33,7 +34,7 @@ public final class Binder {
      * Reads the whole case from the current token, the start of the outer object; null when something that must be
      * there is not.
      */
-    public Case read() throws IOException {
+    public @Nullable Case read() throws IOException {
         RecordPlace root = RecordPlace.root();
         Object[] values = values(root);
         boolean whole = true;

@@ -118,7 +118,7 @@ public final class FactReader {
             return blank;
         }
         String word = in.parser.getText();
-        Fact<Choice> known = WORDS.get(f.element()).get(word);
+        Fact<Choice> known = WORDS.get(f.holds()).get(word);
         if (known != null) {
             return f.kind() == Kind.CHOICE ? known : known.get();
         }

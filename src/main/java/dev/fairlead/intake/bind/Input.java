@@ -9,6 +9,7 @@ import dev.fairlead.intake.text.Problems;
 import dev.fairlead.intake.text.Severity;
 import java.io.IOException;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** The open file while it is read: the parser, and where problems go, each with the place of the current token. */
 public final class Input {
@@ -22,7 +23,7 @@ public final class Input {
      * Where the problems of a value stand that is judged after it was read over; null while the current token is
      * judged.
      */
-    public JsonLocation pinned;
+    public @Nullable JsonLocation pinned;
 
     public Input(JsonParser parser, CaseFormat format, String text, Problems problems, boolean errors) {
         this.errors = errors;

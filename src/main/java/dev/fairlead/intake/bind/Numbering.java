@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Tooth numbers: ISO 3950 only, with a guess at what was meant when a number of the Universal system (1-32, A-T) or a
@@ -31,7 +32,7 @@ public final class Numbering {
     private Numbering() {}
 
     /** The tooth with that number, or null. */
-    public static Tooth tooth(String text) {
+    public static @Nullable Tooth tooth(String text) {
         if (text.length() != 2) {
             return null;
         }

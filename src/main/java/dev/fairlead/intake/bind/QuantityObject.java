@@ -12,6 +12,8 @@ import java.math.BigDecimal;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A quantity written in parts: {@code {value | repeats, unit?, error?}}.
@@ -20,16 +22,17 @@ import java.util.Map;
  * @param repeats in the field's unit, or null
  * @param error one standard deviation in the field's unit; NaN when none is stated
  */
-public record QuantityObject(double value, double[] repeats, double error) {
+public record QuantityObject(double value, double @Nullable [] repeats, double error) {
     /** An error of more than this part of the field's whole range says nothing of the value. */
     private static final double WIDE_ERROR = 6;
 
     public static final List<String> KEYS = List.of("value", "repeats", "unit", "error");
 
     /** Reads the object at the current token; null when it was refused. */
-    public static QuantityObject read(Input in, QuantityParts parts, Field about, String pointer) throws IOException {
+    public static @Nullable QuantityObject read(Input in, QuantityParts parts, Field about, String pointer)
+            throws IOException {
         Map<String, Scalar> given = new HashMap<>();
-        List<Scalar> list = null;
+        @Nullable List<Scalar> list = null;
         boolean listed = false;
         boolean ok = true;
         while (in.parser.nextToken() == JsonToken.FIELD_NAME) {
@@ -77,12 +80,17 @@ public record QuantityObject(double value, double[] repeats, double error) {
         };
     }
 
-    private static QuantityObject judge(
-            Input in, QuantityParts parts, Field about, String pointer, Map<String, Scalar> given, List<Scalar> list)
+    private static @Nullable QuantityObject judge(
+            Input in,
+            QuantityParts parts,
+            Field about,
+            String pointer,
+            Map<String, Scalar> given,
+            @Nullable List<Scalar> list)
             throws IOException {
-        UnitWords.Word unit = null;
-        if (given.containsKey("unit")) {
-            Scalar s = given.get("unit");
+        UnitWords.@Nullable Word unit = null;
+        Scalar s = given.get("unit");
+        if (s != null) {
             unit = Quantities.unit(s.text());
             if (unit == null || UnitWords.convert(BigDecimal.ONE, unit, about.unit()) == null) {
                 in.pinned = s.at();
@@ -91,7 +99,9 @@ public record QuantityObject(double value, double[] repeats, double error) {
                 return null;
             }
         }
-        double value = list == null ? parts.scalar(given.get("value"), about, pointer + "/value", unit) : 0;
+        double value = list == null
+                ? parts.scalar(Objects.requireNonNull(given.get("value")), about, pointer + "/value", unit)
+                : 0;
         double[] repeats = parts.repeats(list, about, pointer + "/repeats", unit);
         double error = given.containsKey("error")
                 ? error(in, parts, about, pointer + "/error", given.get("error"), unit)
@@ -103,12 +113,12 @@ public record QuantityObject(double value, double[] repeats, double error) {
     }
 
     private static double error(
-            Input in, QuantityParts parts, Field about, String pointer, Scalar s, UnitWords.Word unit) {
+            Input in, QuantityParts parts, Field about, String pointer, Scalar s, UnitWords.@Nullable Word unit) {
         BigDecimal exact = parts.readable(s.text()) ? PlainNumber.read(s.text()) : null;
         double e = exact == null ? Double.NaN : exact.doubleValue();
         double widest = about.high() - about.low();
         if (unit != null && exact != null) {
-            e = UnitWords.convert(exact, unit, about.unit()).doubleValue();
+            e = UnitWords.fitting(exact, unit, about.unit()).doubleValue();
         }
         boolean count = about.unit() == Unit.COUNT;
         if (e >= 0 && e <= (count ? 0 : widest)) {

@@ -14,6 +14,7 @@ import java.io.IOException;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** Judges single readings and lists of them: form, unit, range, and whether readings of one thing agree. */
 public final class QuantityParts {
@@ -50,7 +51,7 @@ public final class QuantityParts {
     }
 
     /** One reading in the field's unit, or NaN when it was refused; {@code unit} is the unit stated apart, or null. */
-    public double scalar(Scalar s, Field about, String pointer, UnitWords.Word unit) throws IOException {
+    public double scalar(Scalar s, Field about, String pointer, UnitWords.@Nullable Word unit) throws IOException {
         in.pinned = s.at();
         try {
             return s.numeric() ? number(s, about, pointer, unit) : typed(s, about, pointer, unit);
@@ -59,7 +60,7 @@ public final class QuantityParts {
         }
     }
 
-    private double number(Scalar s, Field about, String pointer, UnitWords.Word unit) throws IOException {
+    private double number(Scalar s, Field about, String pointer, UnitWords.@Nullable Word unit) throws IOException {
         if (!readable(s.text())) {
             Quantities.Typed why = Quantities.read(s.text(), about);
             return refuse(
@@ -78,11 +79,11 @@ public final class QuantityParts {
                     "the result of a failed calculation",
                     "write the number that was measured, or unknown");
         }
-        double converted = (unit == null ? exact : UnitWords.convert(exact, unit, about.unit())).doubleValue();
+        double converted = (unit == null ? exact : UnitWords.fitting(exact, unit, about.unit())).doubleValue();
         return checked(converted + 0.0, unit != null, s, about, pointer);
     }
 
-    private double typed(Scalar s, Field about, String pointer, UnitWords.Word unit) throws IOException {
+    private double typed(Scalar s, Field about, String pointer, UnitWords.@Nullable Word unit) throws IOException {
         if (s.text().equals(CaseWords.UNKNOWN) || s.text().equals(CaseWords.DOES_NOT_APPLY)) {
             return refuse(
                     pointer,
@@ -105,7 +106,7 @@ public final class QuantityParts {
             return refuse(pointer, about, s.found(), "", "the unit is given apart: leave one of the two out");
         }
         return checked(
-                UnitWords.convert(BigDecimal.valueOf(t.value()), unit, about.unit())
+                UnitWords.fitting(BigDecimal.valueOf(t.value()), unit, about.unit())
                         .doubleValue(),
                 true,
                 s,
@@ -150,7 +151,7 @@ public final class QuantityParts {
     }
 
     /** The list at the current token, read over; null when it holds something that is no reading. */
-    public List<Scalar> list(Field about, String pointer) throws IOException {
+    public @Nullable List<Scalar> list(Field about, String pointer) throws IOException {
         List<Scalar> all = new ArrayList<>();
         boolean ok = true;
         int n = 0;
@@ -183,7 +184,9 @@ public final class QuantityParts {
     }
 
     /** The readings of a list in the field's unit, or null when one was refused. */
-    public double[] repeats(List<Scalar> list, Field about, String pointer, UnitWords.Word unit) throws IOException {
+    public double @Nullable [] repeats(
+            @Nullable List<Scalar> list, Field about, String pointer, UnitWords.@Nullable Word unit)
+            throws IOException {
         if (list == null) {
             return null;
         }
@@ -205,8 +208,8 @@ public final class QuantityParts {
     private void spread(List<Scalar> list, double[] readings, Field about, String pointer) {
         if (in.format == CaseFormat.YAML
                 && list.size() == 2
-                && list.get(1).at().getCharOffset()
-                        == list.get(0).at().getCharOffset() + list.get(0).text().length() + 1
+                && list.get(1).offset()
+                        == list.get(0).offset() + list.get(0).text().length() + 1
                 && list.stream().allMatch(s -> s.numeric() && s.text().matches("[0-9]+"))) {
             String a = list.get(0).text();
             String b = list.get(1).text();

@@ -31,22 +31,12 @@ final class FarDates {
         dates.put("/holding/debonded", c.holding().debonded());
         dates.values().removeIf(d -> !d.known());
         // the date in the middle is right if most are
-        LocalDate middle = dates.values().stream()
+        dates.values().stream()
                 .map(Fact::get)
                 .sorted()
                 .skip(dates.size() / 2)
                 .findFirst()
-                .orElse(null);
-        dates.forEach((pointer, date) -> {
-            if (Math.abs(ChronoUnit.YEARS.between(middle, date.get())) >= LONGEST_CARE) {
-                to.doubt(
-                        pointer,
-                        "a day within the years of one child's care, about " + middle.getYear(),
-                        date.get().toString(),
-                        "a slip in the year",
-                        "look at the date again");
-            }
-        });
+                .ifPresent(middle -> far(dates, middle, to));
         for (int i = 0; i < c.waivers().size(); i++) {
             Fact<LocalDate> from = c.waivers().get(i).date();
             Fact<LocalDate> until = c.waivers().get(i).expires();
@@ -59,5 +49,18 @@ final class FarDates {
                         "write the day on which it is to be looked at again");
             }
         }
+    }
+
+    private static void far(Map<String, Fact<LocalDate>> dates, LocalDate middle, CrossChecks to) {
+        dates.forEach((pointer, date) -> {
+            if (Math.abs(ChronoUnit.YEARS.between(middle, date.get())) >= LONGEST_CARE) {
+                to.doubt(
+                        pointer,
+                        "a day within the years of one child's care, about " + middle.getYear(),
+                        date.get().toString(),
+                        "a slip in the year",
+                        "look at the date again");
+            }
+        });
     }
 }

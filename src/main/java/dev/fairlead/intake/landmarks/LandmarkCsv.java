@@ -32,6 +32,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -164,10 +165,11 @@ public final class LandmarkCsv {
     private static Landmark point(
             Map<Integer, Cell> row, Map<Integer, FieldShape> columns, int index, Problems problems) {
         String pointer = "/landmarks/" + index;
-        RecordPlace place = RecordPlace.root().element(RecordShape.ofCase().field("landmarks"), index);
+        RecordPlace place = RecordPlace.root()
+                .element(Objects.requireNonNull(RecordShape.ofCase().field("landmarks")), index);
         Object[] values = place.blanks();
         if (row.size() > columns.size() && !problems.any()) {
-            Cell extra = row.get(columns.size());
+            Cell extra = Objects.requireNonNull(row.get(columns.size()));
             problems.add(new Problem(
                     Severity.ERROR,
                     pointer,
@@ -185,7 +187,7 @@ public final class LandmarkCsv {
                     problems.add(new Problem(
                             Severity.ERROR,
                             place.pointer(f),
-                            cell == null ? row.get(0).line() : cell.line(),
+                            cell == null ? Objects.requireNonNull(row.get(0)).line() : cell.line(),
                             1,
                             Numbering.EXPECTED,
                             "nothing",

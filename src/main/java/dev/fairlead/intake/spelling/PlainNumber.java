@@ -2,6 +2,7 @@ package dev.fairlead.intake.spelling;
 
 import java.math.BigDecimal;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Reads decimal numbers from outside, and bounds them: an exponent beyond reason would fill the memory when it is
@@ -25,7 +26,7 @@ public final class PlainNumber {
     }
 
     /** The number, exact; null when the text is none, or one beyond those bounds. */
-    public static BigDecimal read(String raw) {
+    public static @Nullable BigDecimal read(String raw) {
         if (raw.length() > LONGEST) {
             return null;
         }

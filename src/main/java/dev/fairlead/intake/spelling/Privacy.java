@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Refuses what may tell who the patient is: fields for a name, birth date, record number or address in several
@@ -180,7 +181,7 @@ public final class Privacy {
     private Privacy() {}
 
     /** Why a field of that name is refused, or null. */
-    public static Refusal key(String key) {
+    public static @Nullable Refusal key(String key) {
         if (key.length() > LONGEST_KEY) {
             return null;
         }
@@ -203,7 +204,7 @@ public final class Privacy {
      * Why a free text is refused, or null. Longer texts are refused for their length, so that only their beginning is
      * ever shown or searched.
      */
-    public static Refusal text(String whole) {
+    public static @Nullable Refusal text(String whole) {
         String text = whole.length() > CaseWords.LONGEST_TEXT ? whole.substring(0, CaseWords.LONGEST_TEXT) : whole;
         if (text.indexOf('@') >= 0 && EMAIL.matcher(text).find()) {
             return refusal("an e-mail address");
@@ -231,14 +232,14 @@ public final class Privacy {
     }
 
     /** Why a pseudonym or code is doubted, or null: a given name in it, alone or joined to another word. */
-    public static Refusal code(String code) {
+    public static @Nullable Refusal code(String code) {
         return PersonNames.inCode(code)
                 ? new Refusal("a code that may hold a name (not repeated here)", MAYBE, false)
                 : null;
     }
 
     /** Why the name of a file is refused or doubted, or null. A day in it is that of the file. */
-    public static Refusal fileName(String name) {
+    public static @Nullable Refusal fileName(String name) {
         PersonNames.Found found = PersonNames.inFileName(name);
         return found == PersonNames.Found.NONE
                 ? null
@@ -249,7 +250,7 @@ public final class Privacy {
     }
 
     /** Why a comment is refused or doubted, or null. A day alone may be that of a measurement. */
-    public static Refusal comment(String words) {
+    public static @Nullable Refusal comment(String words) {
         Refusal found = text(words);
         return found != null && found.found().startsWith("a date, ")
                 ? new Refusal(found.found(), "take it out if it is one; else leave it", false)

@@ -3,8 +3,10 @@ package dev.fairlead.intake.spelling;
 import dev.fairlead.model.Field;
 import dev.fairlead.model.Unit;
 import java.math.BigDecimal;
+import java.util.Objects;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Reads a quantity as a person types it: {@code "0.020 in"}, {@code "0,508 mm"}, {@code ".020\""}, {@code "24°"},
@@ -91,7 +93,8 @@ public final class Quantities {
         }
         double result = value.doubleValue();
         if (THOUSANDS.matcher(number).matches() && unit.dimension() != Unit.Dimension.LENGTH) {
-            double other = convert(number.replace(",", ""), word, unit).doubleValue();
+            double other = Objects.requireNonNull(convert(number.replace(",", ""), word, unit))
+                    .doubleValue();
             if (other >= low && other <= high) {
                 return Typed.refused(
                         "\"" + text.strip() + "\", which can be read in two ways",
@@ -103,11 +106,11 @@ public final class Quantities {
     }
 
     /** The unit spelled so, for a quantity written in parts; null when it is none. */
-    public static UnitWords.Word unit(String spelled) {
+    public static UnitWords.@Nullable Word unit(String spelled) {
         return UnitWords.of(spelled);
     }
 
-    private static BigDecimal convert(String number, UnitWords.Word from, Unit to) {
+    private static @Nullable BigDecimal convert(String number, UnitWords.Word from, Unit to) {
         String plain = number.replace('\u2212', '-');
         return UnitWords.convert(new BigDecimal(plain), from, to);
     }

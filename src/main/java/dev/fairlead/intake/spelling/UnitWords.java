@@ -5,6 +5,8 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 
 /** The spellings of units that a person may write behind a number, and their exact conversion. */
 public final class UnitWords {
@@ -47,7 +49,7 @@ public final class UnitWords {
     }
 
     /** The unit spelled so, or null. Case counts where it changes the meaning. */
-    public static Word of(String spelled) {
+    public static @Nullable Word of(String spelled) {
         String word = spelled.strip();
         Word exact = WORDS.get(word);
         // "MM", "Inch", "GF" are plain; "n", "cn", "mpa", "gpa" too, since no other unit is written so
@@ -61,7 +63,7 @@ public final class UnitWords {
     }
 
     /** The value in {@code target}, or null when the two measure different things. */
-    public static BigDecimal convert(BigDecimal value, Word from, Unit target) {
+    public static @Nullable BigDecimal convert(BigDecimal value, Word from, Unit target) {
         BigDecimal scaled = value.multiply(from.scale());
         if (from.unit() == Unit.MONTH && target == Unit.YEAR) {
             return scaled.divide(MONTHS_OF_A_YEAR, DIGITS);
@@ -70,6 +72,11 @@ public final class UnitWords {
             return null;
         }
         return scaled.multiply(BigDecimal.valueOf(from.unit().to(target, 1))).round(DIGITS);
+    }
+
+    /** The same for a unit that is known to suit. */
+    public static BigDecimal fitting(BigDecimal value, Word from, Unit target) {
+        return Objects.requireNonNull(convert(value, from, target));
     }
 
     /** The most usual ways to write a unit of that dimension, for messages. */

@@ -6,13 +6,14 @@ import java.nio.charset.CoderResult;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** Turns the bytes of a file into text: UTF-8 with or without a byte order mark, and nothing else. */
 public final class Decoding {
     private Decoding() {}
 
     /** The text, or null with a problem when the bytes are too many, none, or not UTF-8. */
-    public static String text(byte[] bytes, Problems problems) {
+    public static @Nullable String text(byte[] bytes, Problems problems) {
         if (bytes.length > CaseParsers.MOST_BYTES) {
             return refused(
                     problems,
@@ -59,7 +60,8 @@ public final class Decoding {
         return text;
     }
 
-    private static String refused(Problems problems, int line, int column, String expected, String found, String mend) {
+    private static @Nullable String refused(
+            Problems problems, int line, int column, String expected, String found, String mend) {
         problems.add(new Problem(Severity.ERROR, "", line, column, expected, found, Optional.empty(), mend));
         return null;
     }

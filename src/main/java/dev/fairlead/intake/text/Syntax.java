@@ -3,6 +3,7 @@ package dev.fairlead.intake.text;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.exc.StreamConstraintsException;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** Tells in plain words where a file stops being JSON or YAML, or goes beyond what a case can be. */
 public final class Syntax {
@@ -47,7 +48,7 @@ public final class Syntax {
                 "correct this first: what stands behind it could not be read");
     }
 
-    private static String slip(String[] lines, int at, String line, String message, CaseFormat format) {
+    private static @Nullable String slip(String[] lines, int at, String line, String message, CaseFormat format) {
         if (format == CaseFormat.JSON) {
             if (line.matches(".*:\\s*-?\\d+,\\d+.*")) {
                 return "a decimal comma: write a point, or put the value in quotation marks";

@@ -9,6 +9,7 @@ import com.fasterxml.jackson.core.base.ParserMinimalBase;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.math.BigInteger;
+import org.jspecify.annotations.Nullable;
 
 /** A parser that gives the spelling of every value and leaves it to the reader what number that is. */
 abstract class TextParser extends ParserMinimalBase {
@@ -101,7 +102,7 @@ abstract class TextParser extends ParserMinimalBase {
     }
 
     @Override
-    public ObjectCodec getCodec() {
+    public @Nullable ObjectCodec getCodec() {
         return null;
     }
 

@@ -8,6 +8,7 @@ import com.fasterxml.jackson.core.json.JsonReadContext;
 import java.io.IOException;
 import java.io.StringReader;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.yaml.snakeyaml.DumperOptions.ScalarStyle;
 import org.yaml.snakeyaml.LoaderOptions;
 import org.yaml.snakeyaml.error.Mark;
@@ -28,8 +29,8 @@ final class YamlTokens extends TextParser {
     private final ParserImpl events;
     private final Problems problems;
     private JsonReadContext context = JsonReadContext.createRootContext(null);
-    private Event event;
-    private String value;
+    private @Nullable Event event;
+    private String value = "";
     private boolean closed;
 
     YamlTokens(String text, StreamReadConstraints limits, Problems problems) throws IOException {
@@ -40,54 +41,55 @@ final class YamlTokens extends TextParser {
     }
 
     @Override
-    public JsonToken nextToken() throws IOException {
+    public @Nullable JsonToken nextToken() throws IOException {
         if (closed) {
             return null;
         }
+        Event now;
         try {
             do {
-                event = events.getEvent();
-            } while (event.is(Event.ID.StreamStart)
-                    || event.is(Event.ID.DocumentStart)
-                    || event.is(Event.ID.DocumentEnd));
+                now = events.getEvent();
+            } while (now.is(Event.ID.StreamStart) || now.is(Event.ID.DocumentStart) || now.is(Event.ID.DocumentEnd));
+            event = now;
         } catch (YAMLException | NumberFormatException e) {
             throw _constructError(e.getMessage(), e);
         }
-        if (event.is(Event.ID.StreamEnd)) {
+        if (now.is(Event.ID.StreamEnd)) {
             close();
             return _updateTokenToNull();
         }
-        JsonToken token = _updateToken(context.inObject() && _currToken != JsonToken.FIELD_NAME ? key() : value());
-        if (event instanceof NodeEvent node) {
+        JsonToken token =
+                _updateToken(context.inObject() && _currToken != JsonToken.FIELD_NAME ? key(now) : value(now));
+        if (now instanceof NodeEvent node) {
             judge(node, token);
         }
         return token;
     }
 
-    private JsonToken key() throws IOException {
-        if (event.is(Event.ID.MappingEnd)) {
+    private JsonToken key(Event now) throws IOException {
+        if (now.is(Event.ID.MappingEnd)) {
             context = context.getParent();
             return JsonToken.END_OBJECT;
         }
-        if (!(event instanceof ScalarEvent name)) {
-            throw _constructError("Expected a field name (Scalar value in YAML), got this instead: " + event, null);
+        if (!(now instanceof ScalarEvent name)) {
+            throw _constructError("Expected a field name (Scalar value in YAML), got this instead: " + now, null);
         }
         value = name.getValue();
         context.setCurrentName(value);
         return JsonToken.FIELD_NAME;
     }
 
-    private JsonToken value() throws IOException {
+    private JsonToken value(Event now) throws IOException {
         if (context.inArray()) {
             context.expectComma();
         }
-        switch (event.getEventId()) {
+        switch (now.getEventId()) {
             case Scalar:
-                ScalarEvent scalar = (ScalarEvent) event;
+                ScalarEvent scalar = (ScalarEvent) now;
                 value = scalar.getValue();
                 return scalar.getScalarStyle() == ScalarStyle.PLAIN ? YamlScalars.token(value) : JsonToken.VALUE_STRING;
             case Alias:
-                value = ((AliasEvent) event).getAnchor();
+                value = ((AliasEvent) now).getAnchor();
                 return JsonToken.VALUE_STRING;
             case MappingStart:
                 context = context.createChildObjectContext(-1, -1);
@@ -101,7 +103,7 @@ final class YamlTokens extends TextParser {
                 context = context.getParent();
                 return JsonToken.END_ARRAY;
             default:
-                throw _constructError("Expected a value, got this instead: " + event, null);
+                throw _constructError("Expected a value, got this instead: " + now, null);
         }
     }
 
@@ -115,7 +117,7 @@ final class YamlTokens extends TextParser {
         }
     }
 
-    private static String tag(NodeEvent node) {
+    private static @Nullable String tag(NodeEvent node) {
         return node instanceof ScalarEvent scalar
                 ? scalar.getTag()
                 : node instanceof CollectionStartEvent start ? start.getTag() : null;
@@ -135,7 +137,7 @@ final class YamlTokens extends TextParser {
     }
 
     @Override
-    public String getText() {
+    public @Nullable String getText() {
         return _currToken == null
                 ? null
                 : _currToken == JsonToken.FIELD_NAME || _currToken.isScalarValue() ? value : _currToken.asString();

@@ -5,6 +5,7 @@ import dev.fairlead.model.shape.FieldShape;
 import dev.fairlead.model.shape.Kind;
 import dev.fairlead.model.shape.RecordShape;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** Finds what a JSON Pointer means in the case format, whether or not a case holds anything there. */
 public final class CasePaths {
@@ -16,13 +17,13 @@ public final class CasePaths {
      */
     public static Optional<FieldShape> field(String pointer) {
         RecordShape shape = RecordShape.ofCase();
-        FieldShape field = null;
+        @Nullable FieldShape field = null;
         boolean element = false;
         if (!pointer.startsWith("/")) {
             return Optional.empty();
         }
         for (String part : pointer.substring(1).split("/", -1)) {
-            if (element) {
+            if (element && field != null) {
                 boolean fits = field.kind() == Kind.TOOTH_MAP
                         ? Numbering.tooth(part) != null
                         : part.matches("0|[1-9][0-9]{0,3}|-");

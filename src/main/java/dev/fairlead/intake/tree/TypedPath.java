@@ -5,6 +5,7 @@ import dev.fairlead.model.shape.FieldShape;
 import dev.fairlead.model.shape.Kind;
 import dev.fairlead.model.shape.RecordShape;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -38,7 +39,7 @@ public record TypedPath(String pointer, Optional<FieldShape> field, Optional<Str
                         ? Optional.empty()
                         : Optional.of(path + "/… (" + String.join(", ", keys) + ")");
             }
-            FieldShape field = shape.field(key.get());
+            FieldShape field = Objects.requireNonNull(shape.field(key.get()));
             path.append('/').append(RecordShape.escape(key.get()));
             boolean entry = field.kind() == Kind.LIST || field.kind() == Kind.TOOTH_MAP;
             if (entry && ++i < parts.length) {

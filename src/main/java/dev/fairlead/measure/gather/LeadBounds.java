@@ -11,6 +11,7 @@ import dev.fairlead.model.shape.FieldShape;
 import dev.fairlead.model.shape.RecordShape;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.UnaryOperator;
 
 /**
@@ -31,7 +32,8 @@ final class LeadBounds {
             if (c.wire().size().known()) {
                 add(c, ends);
             } else {
-                FieldShape field = RecordShape.of(WirePlan.class).field(SIZE);
+                FieldShape field =
+                        Objects.requireNonNull(RecordShape.of(WirePlan.class).field(SIZE));
                 add(Edit.set(c, "/wire/" + SIZE, field.about().low()), ends);
                 add(Edit.set(c, "/wire/" + SIZE, field.about().high()), ends);
             }

@@ -13,6 +13,7 @@ import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
 
@@ -53,7 +54,7 @@ public final class PictureMeasures {
         turn(second, mirror);
         Optional<Double> own = scaling.lengths() ? ownError(first, second) : Optional.empty();
         Map<String, double[]> mean = new TreeMap<>(first);
-        second.forEach((name, p) -> mean.put(name, middle(first.get(name), p)));
+        second.forEach((name, p) -> mean.merge(name, p, PictureMeasures::middle));
         boolean flat = mean.values().stream().allMatch(p -> p[2] == 0);
         Places places = flat ? new Places(mean, Places.X, Places.Y) : onPlane(mean);
         List<Quantity> quantities = film
@@ -129,7 +130,7 @@ public final class PictureMeasures {
         boolean flat = first.values().stream().allMatch(p -> p[2] == 0);
         double[] differences = second.entrySet().stream()
                 .flatMapToDouble(e -> java.util.stream.IntStream.range(0, flat ? 2 : 3)
-                        .mapToDouble(i -> e.getValue()[i] - first.get(e.getKey())[i]))
+                        .mapToDouble(i -> e.getValue()[i] - Objects.requireNonNull(first.get(e.getKey()))[i]))
                 .toArray();
         return Optional.of(DuplicateError.ofDifferences(differences));
     }

@@ -3,6 +3,7 @@ package dev.fairlead.measure.picture;
 import dev.fairlead.measure.archform.Point;
 import java.util.Arrays;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
 
@@ -21,13 +22,17 @@ record Places(Map<String, double[]> at, double[] first, double[] second) {
         return at.containsKey(name);
     }
 
+    private double[] place(String name) {
+        return Objects.requireNonNull(at.get(name), name);
+    }
+
     Set<String> names() {
         return at.keySet();
     }
 
     /** The point seen from above the plane. */
     Point flat(String name) {
-        double[] p = at.get(name);
+        double[] p = place(name);
         return new Point(dot(p, first), dot(p, second));
     }
 
@@ -38,15 +43,15 @@ record Places(Map<String, double[]> at, double[] first, double[] second) {
 
     /** Distance in space, mm. */
     double distance(String a, String b) {
-        double[] p = at.get(a);
-        double[] q = at.get(b);
+        double[] p = place(a);
+        double[] q = place(b);
         return Math.sqrt(square(p[0] - q[0]) + square(p[1] - q[1]) + square(p[2] - q[2]));
     }
 
     /** The same with one point moved within the plane; the plane stays. */
     Places moved(String name, double u, double v) {
         Map<String, double[]> other = new TreeMap<>(at);
-        double[] p = at.get(name).clone();
+        double[] p = place(name).clone();
         Arrays.setAll(p, i -> p[i] + u * first[i] + v * second[i]);
         other.put(name, p);
         return new Places(other, first, second);

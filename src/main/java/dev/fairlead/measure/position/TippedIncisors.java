@@ -10,6 +10,7 @@ import dev.fairlead.model.HeadFilm;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Unit;
 import dev.fairlead.model.shape.RecordShape;
+import java.util.Objects;
 
 /**
  * Incisors that tip forward about one centre. Where the cephalogram gives the distance from the centre to the edge, by
@@ -117,7 +118,10 @@ public final class TippedIncisors implements IncisorPrediction {
     /** The smallest angle of the head film that can be true. */
     private static Measured lowest(String field) {
         return Measured.exact(
-                RecordShape.of(HeadFilm.class).field(field).about().low(), Unit.DEGREE);
+                Objects.requireNonNull(RecordShape.of(HeadFilm.class).field(field))
+                        .about()
+                        .low(),
+                Unit.DEGREE);
     }
 
     /** Occlusal to mandibular plane, degrees: as measured, else its mean and so many standard deviations. */

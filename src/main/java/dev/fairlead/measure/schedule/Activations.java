@@ -15,6 +15,7 @@ import dev.fairlead.model.VisitSide;
 import dev.fairlead.model.shape.RecordShape;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Objects;
 
 /** What the visits of a case add up to. */
 public final class Activations {
@@ -95,7 +96,8 @@ public final class Activations {
     }
 
     private Measured gapWithin(Side side, boolean most) {
-        Field range = RecordShape.of(VisitSide.class).field("gapOpened").about();
+        Field range = Objects.requireNonNull(RecordShape.of(VisitSide.class).field("gapOpened"))
+                .about();
         Measured sum = ZERO;
         for (Visit v : c.visits()) {
             Answer on = on(v, side);

@@ -47,9 +47,9 @@ final class ScheduleWords {
         String side = Say.side(s.side());
         NumberWithError e = r.estimate();
         Measured share = Measured.of(100 * e.value(), Unit.PERCENT, "response of this child", 100 * e.error());
-        boolean none = r.steps().isEmpty();
-        OwnResponse.Step last = none ? null : r.steps().get(r.steps().size() - 1);
-        String note = none
+        OwnResponse.Step last =
+                r.steps().isEmpty() ? null : r.steps().get(r.steps().size() - 1);
+        String note = last == null
                 ? "Nothing was read yet that tells this child's own response"
                         + (r.missing().isEmpty() ? "" : " (missing: " + String.join(", ", r.missing()) + ")")
                         + "; 65 % (SD 20 %) is common practice for any child."
@@ -66,8 +66,8 @@ final class ScheduleWords {
                 GROUP,
                 "share of the stand-off that is run down between visits, " + side,
                 share,
-                none ? "as expected of any child" : "w x own + (1 - w) x 65, w = 20² / (20² + error of own²)",
-                none
+                last == null ? "as expected of any child" : "w x own + (1 - w) x 65, w = 20² / (20² + error of own²)",
+                last == null
                         ? "65"
                         : Say.num(last.weight()) + " x "
                                 + Say.num(100 * last.own().value()) + " + " + Say.num(1 - last.weight()) + " x 65",

@@ -8,6 +8,8 @@ import dev.fairlead.model.Side;
 import dev.fairlead.model.Tooth;
 import dev.fairlead.model.Unit;
 import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Canine and premolar widths of one side by every method that the case allows.
@@ -67,7 +69,7 @@ public final class Predictions {
         if (readings.ofCase().images().isEmpty()) {
             return Prediction.of(Method.RADIOGRAPH, Measured.unknown("/images"), "", "No image widths are recorded.");
         }
-        Measured sum = null;
+        @Nullable Measured sum = null;
         StringBuilder text = new StringBuilder();
         for (Tooth t : side == Side.LEFT ? LEFT : RIGHT) {
             Measured direct = readings.width(t);
@@ -81,7 +83,7 @@ public final class Predictions {
         }
         return Prediction.of(
                 Method.RADIOGRAPH,
-                sum,
+                Objects.requireNonNull(sum),
                 text.toString(),
                 "A tooth that is turned on the film appears narrower than it is.");
     }

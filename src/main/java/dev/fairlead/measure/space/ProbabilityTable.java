@@ -5,6 +5,7 @@ import dev.fairlead.model.Measured;
 import dev.fairlead.model.Unit;
 import java.util.List;
 import java.util.NavigableMap;
+import java.util.Objects;
 import java.util.TreeMap;
 
 /**
@@ -48,8 +49,12 @@ public final class ProbabilityTable {
                 && incisors <= Math.min(last(below), last(above)) + Measured.ROUNDING;
     }
 
+    private double[] row(double percentile) {
+        return Objects.requireNonNull(rows.get(percentile));
+    }
+
     private double last(double row) {
-        return first + step * (rows.get(row).length - 1);
+        return first + step * (row(row).length - 1);
     }
 
     /** The sums of incisor widths that a percentile is printed for, such as "19.5 to 25 mm". */
@@ -71,8 +76,8 @@ public final class ProbabilityTable {
         double low = rows.floorKey(percentile);
         double high = rows.ceilingKey(percentile);
         double share = high == low ? 0 : (percentile - low) / (high - low);
-        double[] a = rows.get(low);
-        double[] b = rows.get(high);
+        double[] a = row(low);
+        double[] b = row(high);
         double at = (x - first) / step;
         int i = Math.max(0, Math.min((int) Math.floor(at + Measured.ROUNDING), Math.min(a.length, b.length) - 2));
         double left = a[i] + share * (b[i] - a[i]);

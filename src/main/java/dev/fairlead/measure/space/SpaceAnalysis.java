@@ -7,6 +7,7 @@ import dev.fairlead.model.Pointers;
 import dev.fairlead.model.Side;
 import dev.fairlead.model.Tooth;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** Space analysis of the lower arch in the mixed dentition. */
 public final class SpaceAnalysis {
@@ -69,8 +70,8 @@ public final class SpaceAnalysis {
     }
 
     private static Measured spread(List<Prediction> methods, Measured percentile) {
-        Measured least = null;
-        Measured most = null;
+        @Nullable Measured least = null;
+        @Nullable Measured most = null;
         int usable = 0;
         for (Prediction p : methods) {
             Measured v = p.value();
@@ -88,7 +89,7 @@ public final class SpaceAnalysis {
         if (usable > 1 && row) {
             return Measured.unknown(percentile.missing());
         }
-        if (usable > 1) {
+        if (usable > 1 && least != null && most != null) {
             return most.minus(least);
         }
         // the incisors open most methods; only when they are known is another way asked for

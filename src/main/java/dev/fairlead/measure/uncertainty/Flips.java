@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /**
  * Probability of another outcome by first-order propagation (GUM, JCGM 100:2008, 5.1.2): exact where values are linear
@@ -96,7 +97,7 @@ public final class Flips {
      */
     Map<String, Double> drops(String criterion) {
         Map<String, Double> drops = new LinkedHashMap<>();
-        List<CorrelatedValues> groups = byCriterion.get(criterion);
+        List<CorrelatedValues> groups = Objects.requireNonNull(byCriterion.get(criterion), criterion);
         for (CorrelatedValues t : groups) {
             for (String source : t.sources()) {
                 double same = 1;

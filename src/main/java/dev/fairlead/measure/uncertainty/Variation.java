@@ -13,6 +13,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Makes variants of a case in which every measurement that has an error is off by a random amount of its own error. A
@@ -48,7 +49,7 @@ final class Variation {
         return (Case) whole.vary(normal);
     }
 
-    private Part record(Record r, String at) {
+    private @Nullable Part record(Record r, String at) {
         RecordShape shape = RecordShape.of(r.getClass());
         List<Part> parts = new ArrayList<>();
         List<Integer> places = new ArrayList<>();
@@ -76,7 +77,7 @@ final class Variation {
         };
     }
 
-    private Part part(FieldShape f, Object value, String at) {
+    private @Nullable Part part(FieldShape f, Object value, String at) {
         return switch (f.kind()) {
             case QUANTITY -> quantity(f.about(), (Measured) value, at);
             case RECORD -> record((Record) value, at);
@@ -86,7 +87,7 @@ final class Variation {
         };
     }
 
-    private Part quantity(Field about, Measured m, String at) {
+    private @Nullable Part quantity(Field about, Measured m, String at) {
         Measured counted = errors.counted(at, m);
         double whole = counted.known() ? counted.sd() : 0;
         double factor = factors.getOrDefault(at, 1.0);
@@ -133,7 +134,7 @@ final class Variation {
         return pointers.size() - 1;
     }
 
-    private Part list(List<?> list, String at) {
+    private @Nullable Part list(List<?> list, String at) {
         List<Part> parts = new ArrayList<>();
         for (int i = 0; i < list.size(); i++) {
             parts.add(record((Record) list.get(i), at + "/" + i));
@@ -152,7 +153,7 @@ final class Variation {
         };
     }
 
-    private Part map(Map<?, ?> map, String at) {
+    private @Nullable Part map(Map<?, ?> map, String at) {
         Map<Object, Part> parts = new TreeMap<>();
         // in order: pointers are to stand as numbers are drawn for them, and the map's own order differs from run to
         // run

@@ -28,10 +28,10 @@ public final class LatestAnswers<Q, A> {
         FutureTask<A> answer;
         boolean first;
         synchronized (known) {
-            answer = known.get(question);
-            first = answer == null;
+            FutureTask<A> under = known.get(question);
+            first = under == null;
+            answer = under != null ? under : new FutureTask<>(() -> work.apply(question));
             if (first) {
-                answer = new FutureTask<>(() -> work.apply(question));
                 known.put(question, answer);
             }
         }

@@ -5,8 +5,10 @@ import dev.fairlead.model.Tooth;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Reads and changes single facts of a case by JSON Pointer (RFC 6901); a change gives a new case and leaves the old one
@@ -21,7 +23,7 @@ public final class Edit {
      */
     public static Object get(Case from, String pointer) {
         Object at = from;
-        FieldShape field = null;
+        @Nullable FieldShape field = null;
         String path = "";
         for (String token : tokens(pointer)) {
             path += "/" + RecordShape.escape(token);
@@ -32,7 +34,9 @@ public final class Edit {
                 at = l.get(index(l, token, path));
             } else if (at instanceof Map<?, ?> m) {
                 Object found = m.get(tooth(token, path));
-                at = found != null ? found : field.nested().blank(path);
+                at = found != null
+                        ? found
+                        : Objects.requireNonNull(field).nested().blank(path);
             } else {
                 throw new IllegalArgumentException(path + " leads into a single value");
             }
@@ -103,13 +107,14 @@ public final class Edit {
     }
 
     /** The record with the change made below it; {@code value} is ignored when forgetting. */
-    private static Record replaced(Record record, String pointer, List<String> tokens, Object value, boolean forget) {
+    private static Record replaced(
+            Record record, String pointer, List<String> tokens, @Nullable Object value, boolean forget) {
         String key = tokens.get(0);
         String at = pointer + "/" + RecordShape.escape(key);
         FieldShape field = component(RecordShape.of(record.getClass()), key, at);
         Draft<? extends Record> draft = Draft.of(record, pointer);
         if (tokens.size() == 1) {
-            return (forget ? draft.forget(key) : draft.set(key, value)).make();
+            return (forget ? draft.forget(key) : draft.set(key, Objects.requireNonNull(value))).make();
         }
         List<String> rest = tokens.subList(1, tokens.size());
         Object old = field.get(record);
@@ -123,7 +128,12 @@ public final class Edit {
     }
 
     private static List<?> element(
-            FieldShape field, List<?> old, String pointer, List<String> tokens, Object value, boolean forget) {
+            FieldShape field,
+            List<?> old,
+            String pointer,
+            List<String> tokens,
+            @Nullable Object value,
+            boolean forget) {
         List<Object> list = new ArrayList<>(old);
         boolean append = tokens.get(0).equals("-") && tokens.size() == 1 && !forget;
         int i = append ? old.size() : index(old, tokens.get(0), pointer + "/" + tokens.get(0));
@@ -139,7 +149,12 @@ public final class Edit {
     }
 
     private static Map<?, ?> entry(
-            FieldShape field, Map<?, ?> old, String pointer, List<String> tokens, Object value, boolean forget) {
+            FieldShape field,
+            Map<?, ?> old,
+            String pointer,
+            List<String> tokens,
+            @Nullable Object value,
+            boolean forget) {
         Tooth tooth = tooth(tokens.get(0), pointer + "/" + tokens.get(0));
         if (forget && !old.containsKey(tooth)) {
             return old;

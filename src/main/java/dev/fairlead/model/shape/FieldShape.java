@@ -3,6 +3,8 @@ package dev.fairlead.model.shape;
 import dev.fairlead.model.Choice;
 import dev.fairlead.model.Field;
 import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One component of a case record.
@@ -14,10 +16,16 @@ import java.util.List;
  *     null
  * @param index position among the record's components
  */
-public record FieldShape(String key, Kind kind, Field about, Class<?> element, int index) {
+public record FieldShape(
+        String key, Kind kind, Field about, @Nullable Class<?> element, int index) {
+    /** The class of what it holds; throws where it holds neither records nor choices. */
+    public Class<?> holds() {
+        return Objects.requireNonNull(element, key);
+    }
+
     /** The shape of the nested record. */
     public RecordShape nested() {
-        return RecordShape.of(element.asSubclass(Record.class));
+        return RecordShape.of(holds().asSubclass(Record.class));
     }
 
     /** The words of a choice in their order. */
@@ -30,7 +38,7 @@ public record FieldShape(String key, Kind kind, Field about, Class<?> element, i
         if (kind != Kind.CHOICE) {
             return List.of();
         }
-        return java.util.Arrays.stream(element.getEnumConstants())
+        return java.util.Arrays.stream(holds().getEnumConstants())
                 .map(Choice.class::cast)
                 .toList();
     }

@@ -8,12 +8,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import org.jspecify.annotations.Nullable;
 
 /** The components of one case record, and how to make the record. */
 public final class RecordShape {
     private static final String COMPILED = RecordShape.class.getPackageName() + ".CompiledRecords";
     /** The code that the build made of the records; null in a build that is not finished. */
-    private static final RecordCode CODE = compiled();
+    private static final @Nullable RecordCode CODE = compiled();
 
     private static final Map<Class<?>, RecordShape> SHAPES = new ConcurrentHashMap<>();
 
@@ -25,7 +26,7 @@ public final class RecordShape {
 
     private RecordShape(Class<? extends Record> type) {
         this.type = type;
-        RecordCode known = CODE == null ? null : CODE.of(type);
+        @Nullable RecordCode known = CODE == null ? null : CODE.of(type);
         code = known != null ? known : new ReflectedRecord(type);
         fields = List.of(code.fields());
         for (FieldShape f : fields) {
@@ -33,7 +34,7 @@ public final class RecordShape {
         }
     }
 
-    static RecordCode compiled() {
+    static @Nullable RecordCode compiled() {
         try {
             return Class.forName(COMPILED)
                     .asSubclass(RecordCode.class)
@@ -70,7 +71,7 @@ public final class RecordShape {
     }
 
     /** The component with that key in a file, or null. */
-    public FieldShape field(String key) {
+    public @Nullable FieldShape field(String key) {
         return byKey.get(key);
     }
 
@@ -104,7 +105,7 @@ public final class RecordShape {
     }
 
     /** What stands for an absent component at {@code pointer}. */
-    public static Object blankOf(FieldShape field, String pointer) {
+    public static @Nullable Object blankOf(FieldShape field, String pointer) {
         return switch (field.kind()) {
             case QUANTITY -> Measured.unknown(pointer);
             case ANSWER -> Answer.unknown(pointer);

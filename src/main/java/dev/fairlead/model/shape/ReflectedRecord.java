@@ -14,6 +14,7 @@ import java.lang.reflect.Type;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A record class as reflection shows it: what the build compiles into code, and what stands for it where there is none.
@@ -83,7 +84,7 @@ final class ReflectedRecord implements RecordCode {
                 : null;
         Class<?> inner = argument instanceof Class<?> k ? k : null;
         Kind kind;
-        Class<?> element = null;
+        @Nullable Class<?> element = null;
         if (raw == Measured.class) {
             kind = Kind.QUANTITY;
         } else if (raw == Answer.class) {
@@ -94,7 +95,7 @@ final class ReflectedRecord implements RecordCode {
             kind = Kind.TEXT;
         } else if (raw == Fact.class && inner == Tooth.class) {
             kind = Kind.TOOTH;
-        } else if (raw == Fact.class && Choice.class.isAssignableFrom(inner)) {
+        } else if (raw == Fact.class && inner != null && Choice.class.isAssignableFrom(inner)) {
             kind = Kind.CHOICE;
             element = inner;
         } else if (raw == int.class) {

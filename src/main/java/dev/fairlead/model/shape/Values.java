@@ -11,6 +11,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /** Turns a plain value (a number, a word, a date) into what a component of a case record holds. */
 public final class Values {
@@ -62,6 +63,7 @@ public final class Values {
      * it.
      */
     static Object of(FieldShape field, String pointer, Object value) {
+        @Nullable
         Object made = switch (field.kind()) {
             case QUANTITY -> quantity(field, pointer, value);
             case ANSWER -> value instanceof Boolean b ? Answer.of(b) : value instanceof Answer ? value : null;
@@ -71,12 +73,12 @@ public final class Values {
             case TOOTH -> value instanceof Integer i ? Fact.of(Tooth.of(i)) : factOf(Tooth.class, value);
             case FORMAT -> value instanceof Integer ? value : null;
             case ID -> value instanceof String ? value : null;
-            case RECORD -> field.element().isInstance(value) ? value : null;
-            case LIST -> value instanceof List<?> l && l.stream().allMatch(field.element()::isInstance) ? value : null;
+            case RECORD -> field.holds().isInstance(value) ? value : null;
+            case LIST -> value instanceof List<?> l && l.stream().allMatch(field.holds()::isInstance) ? value : null;
             case TOOTH_MAP ->
                 value instanceof Map<?, ?> m
                                 && m.keySet().stream().allMatch(Tooth.class::isInstance)
-                                && m.values().stream().allMatch(field.element()::isInstance)
+                                && m.values().stream().allMatch(field.holds()::isInstance)
                         ? value
                         : null;
         };
@@ -86,7 +88,7 @@ public final class Values {
         return made;
     }
 
-    private static Object quantity(FieldShape field, String pointer, Object value) {
+    private static @Nullable Object quantity(FieldShape field, String pointer, Object value) {
         if (value instanceof Measured) {
             return value;
         }
@@ -105,21 +107,21 @@ public final class Values {
         return null;
     }
 
-    private static Choice choice(FieldShape field, Object value) {
-        return field.element().isInstance(value)
+    private static @Nullable Choice choice(FieldShape field, Object value) {
+        return field.holds().isInstance(value)
                 ? (Choice) value
-                : value instanceof String word ? CHOICES.get(field.element()).get(word) : null;
+                : value instanceof String word ? CHOICES.get(field.holds()).get(word) : null;
     }
 
-    private static Object holds(FieldShape field, Fact<?> fact) {
-        return !fact.known() || field.element().isInstance(fact.get()) ? fact : null;
+    private static @Nullable Object holds(FieldShape field, Fact<?> fact) {
+        return !fact.known() || field.holds().isInstance(fact.get()) ? fact : null;
     }
 
-    private static Object fact(Object value) {
+    private static @Nullable Object fact(@Nullable Object value) {
         return value == null ? null : Fact.of(value);
     }
 
-    private static Object factOf(Class<?> type, Object value) {
+    private static @Nullable Object factOf(Class<?> type, Object value) {
         if (value instanceof Fact<?> f) {
             return !f.known() || type.isInstance(f.get()) ? f : null;
         }

@@ -6,6 +6,7 @@ import dev.fairlead.model.shape.Edit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 
 /**
@@ -71,8 +72,8 @@ public final class ArchSketch {
             tooth(n, n % 10 == 3 ? 7 : 5.6, n / 10 == 3 ? 1 : -1);
         }
         for (int n : new int[] {42, 41, 31, 32}) {
-            double[] m = at.get("M" + n);
-            double[] d = at.get("D" + n);
+            double[] m = point("M" + n);
+            double[] d = point("D" + n);
             double[] u = unit(d, m);
             // from distal to mesial the labial side is on the left hand on the right side of the arch
             double s = n < 40 ? -1 : 1;
@@ -85,12 +86,16 @@ public final class ArchSketch {
         return new Sketch(outlines, at);
     }
 
+    private double[] point(String name) {
+        return Objects.requireNonNull(at.get(name), name);
+    }
+
     private void put(String name, double x, double y) {
         at.put(name, new double[] {x, y});
     }
 
     private void molar(String name, String lateral, double x, double space) {
-        double[] l = at.get(lateral);
+        double[] l = point(lateral);
         double dx = x - l[0];
         put(name, x, l[1] - Math.sqrt(space * space - dx * dx));
     }
@@ -105,7 +110,7 @@ public final class ArchSketch {
     // ---- incisors: turned and displaced so that their chain closes between the distal contacts of the laterals ----
 
     private void incisors() {
-        double[] end = at.get("D32");
+        double[] end = point("D32");
         double t = 0.1;
         double s = 0;
         for (int i = 0; i < 50; i++) {
@@ -142,7 +147,7 @@ public final class ArchSketch {
             total += width(n);
         }
         List<double[]> all = new ArrayList<>();
-        double[] p = at.get("D42");
+        double[] p = point("D42");
         double gone = 0;
         for (int i = 0; i < RIGHT_TO_LEFT.length; i++) {
             double w = width(RIGHT_TO_LEFT[i]);
@@ -184,8 +189,8 @@ public final class ArchSketch {
     }
 
     private void canine(String tooth, String lateral, String molar, int side, double bulge, double displaced) {
-        double[] l = at.get(lateral);
-        double[] u = unit(l, at.get(molar));
+        double[] l = point(lateral);
+        double[] u = unit(l, point(molar));
         double[] out = {-side * u[1], side * u[0]};
         double[] m = {l[0] + displaced * out[0], l[1] + displaced * out[1]};
         double cos = Math.cos(bulge);
@@ -199,21 +204,21 @@ public final class ArchSketch {
     private double length() {
         double[] r = middle("M43", "D42");
         double[] l = middle("M33", "D32");
-        double[] i = at.get("I");
+        double[] i = point("I");
         double ab = distance(r, i);
         double bc = distance(i, l);
         double ac = distance(r, l);
         double area2 = Math.abs((i[0] - r[0]) * (l[1] - r[1]) - (i[1] - r[1]) * (l[0] - r[0]));
         double d = ab * bc * ac / area2;
-        return distance(at.get("M46"), at.get("D43"))
-                + distance(at.get("D43"), r)
+        return distance(point("M46"), point("D43"))
+                + distance(point("D43"), r)
                 + d * (Math.asin(ab / d) + Math.asin(bc / d))
-                + distance(l, at.get("D33"))
-                + distance(at.get("D33"), at.get("M36"));
+                + distance(l, point("D33"))
+                + distance(point("D33"), point("M36"));
     }
 
     private double[] middle(String a, String b) {
-        return new double[] {(at.get(a)[0] + at.get(b)[0]) / 2, (at.get(a)[1] + at.get(b)[1]) / 2};
+        return new double[] {(point(a)[0] + point(b)[0]) / 2, (point(a)[1] + point(b)[1]) / 2};
     }
 
     private static double distance(double[] a, double[] b) {
@@ -233,7 +238,7 @@ public final class ArchSketch {
 
     /** A first molar behind its mesial contact. */
     private void behind(int tooth, int side) {
-        double[] m = at.get("M" + tooth);
+        double[] m = point("M" + tooth);
         double[] back = {m[0] + side * 0.8, m[1] - Math.sqrt(Math.pow(width(tooth), 2) - 0.64)};
         at.put("D" + tooth, back);
         tooth(tooth, 10.5, side);
@@ -241,8 +246,8 @@ public final class ArchSketch {
 
     /** A rounded outline through both contacts. */
     private void tooth(int n, double thick, int side) {
-        double[] m = at.get("M" + n);
-        double[] d = at.get("D" + n);
+        double[] m = point("M" + n);
+        double[] d = point("D" + n);
         double[] u = unit(m, d);
         double w = distance(m, d) / 2;
         double[][] o = new double[48][];

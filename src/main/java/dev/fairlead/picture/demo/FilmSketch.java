@@ -6,6 +6,7 @@ import dev.fairlead.model.Measured;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 
 /**
@@ -84,27 +85,31 @@ public final class FilmSketch {
         return new double[] {(to[0] - from[0]) / l, (to[1] - from[1]) / l};
     }
 
+    private static double[] point(Map<String, double[]> p, String name) {
+        return Objects.requireNonNull(p.get(name), name);
+    }
+
     private static List<Sketch.Outline> outlines(Map<String, double[]> p, double occlusal) {
         List<Sketch.Outline> all = new ArrayList<>();
-        double[] n = p.get("N");
-        double[] a = p.get("A");
-        double[] b = p.get("B");
-        double[] go = p.get("Go");
-        double[] me = p.get("Me");
-        double[] pog = p.get("Pog");
+        double[] n = point(p, "N");
+        double[] a = point(p, "A");
+        double[] b = point(p, "B");
+        double[] go = point(p, "Go");
+        double[] me = point(p, "Me");
+        double[] pog = point(p, "Pog");
         all.add(line(
                 "bone", new double[] {n[0] - 3, n[1] + 34}, new double[] {n[0] + 2, n[1] + 14}, n, off(n, 16, -62)));
         all.add(line("bone", off(a, 48, 176), off(a, 12, 150), off(a, 9, 70), a, off(a, 10, -70)));
         all.add(line("bone", off(b, 9, 85), b, pog, me, go, off(go, 20, 118), off(go, 44, 100), off(go, 50, 92)));
         double[] chin = {me[0] - 12, me[1] + 4};
         all.add(line("bone", off(b, 9, 110), off(b, 12, 190), chin, me));
-        all.add(round("bone", p.get("S"), 5));
-        all.add(arc("bone", new double[] {p.get("Or")[0] - 2, 14}, 14, 250, 400));
+        all.add(round("bone", point(p, "S"), 5));
+        all.add(arc("bone", new double[] {point(p, "Or")[0] - 2, 14}, 14, 250, 400));
         all.add(round("bone", new double[] {0, -3.5}, 3.5));
-        tooth(all, p.get("L1"), p.get("L1a"));
-        double[] u1 = p.get("U1");
+        tooth(all, point(p, "L1"), point(p, "L1a"));
+        double[] u1 = point(p, "U1");
         tooth(all, u1, off(u1, 24, occlusal + 114));
-        double[] m = p.get("OPm");
+        double[] m = point(p, "OPm");
         for (int side = -1; side <= 1; side += 2) {
             double[] c1 = off(m, 5, occlusal);
             double[] c2 = off(m, 5, occlusal + 180);
@@ -125,8 +130,8 @@ public final class FilmSketch {
                 new double[] {n[0] + 7, n[1] + 4},
                 off(n, 38, -58),
                 off(a, 15, -5),
-                off(p.get("U1"), 12, 10),
-                off(p.get("L1"), 12, -10),
+                off(point(p, "U1"), 12, 10),
+                off(point(p, "L1"), 12, -10),
                 off(b, 11, 0),
                 off(pog, 12, -5),
                 off(me, 9, -80)));

@@ -14,10 +14,12 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.zip.Inflater;
 import java.util.zip.InflaterInputStream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A single-frame grey picture of a DICOM file (PS3.5, PS3.10): of its elements only those on a short list are looked
@@ -64,9 +66,9 @@ final class Dicom {
 
     private final byte[] bytes;
     private final Map<Integer, ByteBuffer> found = new HashMap<>();
-    private ByteBuffer in;
+    private ByteBuffer in = ByteBuffer.allocate(0);
     private boolean explicit = true;
-    private List<byte[]> fragments;
+    private @Nullable List<byte[]> fragments;
 
     Dicom(byte[] bytes) {
         this.bytes = bytes;
@@ -189,8 +191,12 @@ final class Dicom {
         PictureFiles.bounded(whole(COLUMNS), whole(ROWS));
     }
 
+    private ByteBuffer stated(int tag) {
+        return Objects.requireNonNull(found.get(tag));
+    }
+
     private int whole(int tag) {
-        return found.get(tag).getShort(0) & 0xFFFF;
+        return stated(tag).getShort(0) & 0xFFFF;
     }
 
     private int whole(int tag, int otherwise) {
@@ -206,7 +212,7 @@ final class Dicom {
     }
 
     private double number(int tag) {
-        return Double.parseDouble(text(found.get(tag)).split("\\\\")[0].strip());
+        return Double.parseDouble(text(stated(tag)).split("\\\\")[0].strip());
     }
 
     // ---- pixels ----
@@ -298,7 +304,7 @@ final class Dicom {
                 : Optional.of(new PixelSpacing(receptor[0], receptor[1], Meaning.RECEPTOR, magnification));
     }
 
-    private double[] pair(int tag) {
+    private double @Nullable [] pair(int tag) {
         if (!found.containsKey(tag)) {
             return null;
         }

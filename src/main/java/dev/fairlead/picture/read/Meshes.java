@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.StringTokenizer;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Reads surface scans, STL (binary or text), PLY and OBJ, within bounds: every count is held against the bytes there
@@ -233,7 +234,7 @@ public final class Meshes {
 
     private static final class TextRow implements Row {
         private final Lines lines;
-        private StringTokenizer words;
+        private StringTokenizer words = new StringTokenizer("");
 
         TextRow(Lines lines) {
             this.lines = lines;
@@ -297,6 +298,7 @@ public final class Meshes {
             return at;
         }
 
+        @Nullable
         String next() throws UnfitFileException {
             if (at >= bytes.length) {
                 return null;

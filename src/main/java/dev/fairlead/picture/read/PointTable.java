@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Named points in mm as they were read from a table: x to the patient's left, y to the front, z up.
@@ -38,7 +39,7 @@ public record PointTable(PictureKind kind, List<PlacedPoint> points, List<String
     }
 
     /** The name as formulas use it; null when it is none of theirs. */
-    static String name(String written) {
+    static @Nullable String name(String written) {
         String bare = written.strip().replaceAll("[\\s_-]+", "");
         String known = NAMES.get(bare.toLowerCase(Locale.ROOT));
         String upper = bare.toUpperCase(Locale.ROOT);

@@ -162,7 +162,7 @@ public final class CaseView {
 
     /** The value of a threshold in force. */
     public String threshold(String name) {
-        return Numbers.text(checked.catalogue().thresholds().get(name));
+        return Numbers.text(checked.catalogue().threshold(name));
     }
 
     /** The outcome of a finding as style sheets and symbols name it. */

@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /** The sources of one report, numbered in the order in which they are first cited. */
 public final class Cited {
@@ -26,7 +27,7 @@ public final class Cited {
     }
 
     /** A site's own rulebase may leave out what only worked numbers cite: then the key is all that can be told. */
-    private void add(String key, Source source) {
+    private void add(String key, @Nullable Source source) {
         notes.computeIfAbsent(
                 key,
                 k -> source == null

@@ -15,6 +15,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -60,7 +61,7 @@ public final class StandOffPicture {
 
     private Picture picture() {
         String title = "Force against stand-off";
-        StandOffCurve mine = curves.get(own);
+        StandOffCurve mine = Objects.requireNonNull(curves.get(own));
         String words =
                 "Total labial force in gf as tied in, against the stand-off in mm of the side opened more. The blue band is"
                         + " that of this wire from least to most, without errors of measurement; a broken line is the middle of another"

@@ -28,7 +28,7 @@ public record MissingFact(String words, String pointer, List<String> criteria) {
         }
         return waiting.entrySet().stream()
                 .map(e -> new MissingFact(
-                        words.get(e.getKey()),
+                        words.getOrDefault(e.getKey(), ""),
                         e.getKey(),
                         e.getValue().stream().distinct().toList()))
                 .sorted(Comparator.comparingInt((MissingFact m) -> -m.criteria().size())

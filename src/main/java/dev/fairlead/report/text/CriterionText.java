@@ -14,6 +14,7 @@ import dev.fairlead.rules.catalogue.Reason;
 import dev.fairlead.rules.catalogue.Source;
 import dev.fairlead.rules.catalogue.Threshold;
 import java.util.Locale;
+import java.util.Objects;
 
 /** Criteria as plain text for 80 columns: the list, or one explained. */
 public final class CriterionText {
@@ -56,7 +57,7 @@ public final class CriterionText {
                             + (t.inclusive() ? "passes" : "does not pass")));
         }
         for (String name : c.limits()) {
-            Threshold t = catalogue.thresholds().get(name);
+            Threshold t = catalogue.threshold(name);
             if (!c.thresholds().containsValue(t)) {
                 out.append(Wrap.hanging(
                         "borrowed    ",
@@ -70,7 +71,7 @@ public final class CriterionText {
             }
         }
         for (String key : c.sources()) {
-            Source s = catalogue.sources().get(key);
+            Source s = Objects.requireNonNull(catalogue.sources().get(key), key);
             out.append(Wrap.hanging(
                     "source      ",
                     s.citation() + " ["

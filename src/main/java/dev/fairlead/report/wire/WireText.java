@@ -2,6 +2,7 @@ package dev.fairlead.report.wire;
 
 import dev.fairlead.drawing.Wrap;
 import dev.fairlead.findings.Missing;
+import dev.fairlead.rules.catalogue.Source;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -17,6 +18,7 @@ public final class WireText {
     public static String of(WireReport r) {
         StringBuilder out = new StringBuilder(Wrap.hanging("", "Wire of case " + r.id() + ": " + r.basis() + "."));
         List<String> keys = new ArrayList<>(r.sources().keySet());
+        List<Source> sources = new ArrayList<>(r.sources().values());
         for (Section s : r.sections()) {
             out.append('\n');
             section(s, r.waits(s), keys, out);
@@ -25,8 +27,7 @@ public final class WireText {
         r.cannot().forEach(c -> out.append(Wrap.hanging("  ", c)));
         out.append("\nSOURCES\n");
         for (int i = 0; i < keys.size(); i++) {
-            out.append(Wrap.hanging(
-                    "  [" + (i + 1) + "] ", r.sources().get(keys.get(i)).citation()));
+            out.append(Wrap.hanging("  [" + (i + 1) + "] ", sources.get(i).citation()));
         }
         return out.append('\n').append(Wrap.hanging("", r.caution())).toString();
     }

@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The fields of one case as they stand: what was typed, how it was read, what is wrong with it, which criteria look at
@@ -58,7 +59,7 @@ public final class Fields {
         return opened.tree().map(t -> t.keys(pointer)).orElse(List.of());
     }
 
-    private FieldView.Note note(String pointer, FieldShape shape, Refused no, String typed) {
+    private FieldView.Note note(String pointer, FieldShape shape, @Nullable Refused no, String typed) {
         if (no != null) {
             return said("error", no.problem(), "Not in the case: ");
         }

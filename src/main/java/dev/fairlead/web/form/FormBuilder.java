@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Lays out the records of a section: fields below each other, right beside left, teeth beside each other, entries of
@@ -78,7 +79,7 @@ public final class FormBuilder {
                 f.nested()
                         .fields()
                         .forEach(n -> pairs.add(row(n, List.of(right + "/" + n.key(), left + "/" + n.key()))));
-            } else if (other != null) {
+            } else if (base != null && other != null) {
                 done.add(other.key());
                 boolean isRight = f.key().toLowerCase(java.util.Locale.ROOT).endsWith("right");
                 String twin = pointer + "/" + other.key();
@@ -176,7 +177,7 @@ public final class FormBuilder {
     }
 
     /** What a key is about when it names a side; null when it names none. */
-    private static String side(String key) {
+    private static @Nullable String side(String key) {
         for (String s : List.of("Left", "Right", "left", "right")) {
             if (key.equals(s) || Character.isUpperCase(s.charAt(0)) && key.endsWith(s)) {
                 return key.substring(0, key.length() - s.length());

@@ -1,6 +1,7 @@
 package dev.fairlead.web.form;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One page of the form: facts that are collected together.
@@ -56,12 +57,12 @@ public record FormSection(String key, String title, String lead, List<String> ro
                     "holding", "Holding", "Target, holding arch, removal of brackets, recall.", List.of("/holding")));
 
     /** The section of that key, or null. */
-    public static FormSection of(String key) {
+    public static @Nullable FormSection of(String key) {
         return ALL.stream().filter(s -> s.key().equals(key)).findFirst().orElse(null);
     }
 
     /** The section in which a pointer stands; waivers stand in none. */
-    public static FormSection holding(String pointer) {
+    public static @Nullable FormSection holding(String pointer) {
         return ALL.stream()
                 .filter(s -> s.roots().stream().anyMatch(r -> pointer.equals(r) || pointer.startsWith(r + "/")))
                 .findFirst()
@@ -69,7 +70,7 @@ public record FormSection(String key, String title, String lead, List<String> ro
     }
 
     /** The section after this one, or null. */
-    public FormSection next() {
+    public @Nullable FormSection next() {
         int i = ALL.indexOf(this) + 1;
         return i < ALL.size() ? ALL.get(i) : null;
     }

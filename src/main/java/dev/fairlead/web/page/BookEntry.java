@@ -9,13 +9,15 @@ import dev.fairlead.rules.catalogue.Threshold;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A criterion as the book shows it.
  *
  * @param standard the same criterion as it comes with the program; null when the site added it
  */
-public record BookEntry(Criterion criterion, Catalogue catalogue, Criterion standard) {
+public record BookEntry(
+        Criterion criterion, Catalogue catalogue, @Nullable Criterion standard) {
     /** One threshold in force beside what comes with the program. */
     public record Line(Threshold threshold, String value, String range, String usual, boolean differs) {}
 

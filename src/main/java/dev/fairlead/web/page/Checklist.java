@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 
 /**
@@ -134,7 +135,8 @@ public record Checklist(String part, List<Question> questions) {
         }
         List<Question> all = new ArrayList<>();
         (part.equals("bench") ? BENCH : CHAIR)
-                .forEach((step, keys) -> sides(keys, left).forEach(k -> all.add(in(step, left.remove(k)))));
+                .forEach((step, keys) ->
+                        sides(keys, left).forEach(k -> all.add(in(step, Objects.requireNonNull(left.remove(k), k)))));
         String rest = part.equals("bench") ? "On the model" : "Also";
         left.values().forEach(q -> all.add(in(rest, q)));
         return new Checklist(part, List.copyOf(all));

@@ -14,6 +14,7 @@ import io.javalin.http.Context;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /** The way in: the few facts of a first consult on one page, and which facts to measure next. */
 public final class ConsultController extends Controller {
@@ -41,7 +42,13 @@ public final class ConsultController extends Controller {
                 "First consult",
                 Map.of(
                         "page",
-                        new FormPage(Urls.of(opened.name()), FormSection.of("child"), blocks, false, true, ""),
+                        new FormPage(
+                                Urls.of(opened.name()),
+                                Objects.requireNonNull(FormSection.of("child")),
+                                blocks,
+                                false,
+                                true,
+                                ""),
                         "panel",
                         panel,
                         "next",

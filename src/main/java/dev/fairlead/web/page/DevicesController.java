@@ -15,6 +15,7 @@ import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 
 /** Devices of the network: let in by a code, seen in a list, sent away; and who works on the device at hand. */
 public final class DevicesController {
@@ -132,7 +133,7 @@ public final class DevicesController {
     }
 
     /** The role of that word; null when there is none. */
-    static Role role(String word) {
+    static @Nullable Role role(String word) {
         return Arrays.stream(Role.values())
                 .filter(r -> r.word().equals(word))
                 .findFirst()

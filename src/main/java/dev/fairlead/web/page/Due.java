@@ -50,7 +50,7 @@ public record Due(String what, LocalDate from, LocalDate latest, LocalDate today
     }
 
     private static double limit(Catalogue rules, String name) {
-        return rules.thresholds().get(name).value();
+        return rules.threshold(name).value();
     }
 
     /** Past the longest interval. */

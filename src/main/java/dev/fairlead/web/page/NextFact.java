@@ -8,6 +8,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A fact that criteria wait for.
@@ -52,7 +53,7 @@ public record NextFact(int at, int of, String pointer, String words, String page
     }
 
     /** The one that an address says was offered; null when none was, or it is no longer missing. */
-    static NextFact offered(String pointer, Panel panel) {
+    static @Nullable NextFact offered(String pointer, Panel panel) {
         return pointer.isEmpty()
                 ? null
                 : all(panel).stream()

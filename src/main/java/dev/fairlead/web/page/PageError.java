@@ -1,5 +1,7 @@
 package dev.fairlead.web.page;
 
+import java.util.Objects;
+
 /** A request that cannot be answered, told as a page that says what to do. */
 public final class PageError extends RuntimeException {
     private static final long serialVersionUID = 1;
@@ -20,6 +22,11 @@ public final class PageError extends RuntimeException {
                 404,
                 "This case has no finding of that name",
                 "It may have been cleared meanwhile. Go back to the findings of the case.");
+    }
+
+    @Override
+    public String getMessage() {
+        return Objects.requireNonNull(super.getMessage());
     }
 
     public int status() {

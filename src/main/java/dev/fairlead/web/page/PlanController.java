@@ -83,27 +83,23 @@ final class PlanController extends Controller {
         planned.keySet().removeIf(p -> !PlanOffer.planned(p));
         Map<String, String> aims = new LinkedHashMap<>(typed);
         aims.keySet().removeAll(planned.keySet());
-        EditResult outcome = null;
-        if (!planned.isEmpty()) {
-            outcome = change(ctx, opened, planned);
-            if (!outcome.clashes().isEmpty()) {
-                clash(
-                        ctx,
-                        outcome,
-                        FormSection.holding(planned.keySet().iterator().next()).key());
-                return;
-            }
-        }
-        if (!aims.isEmpty()) {
-            readings(ctx, outcome == null ? opened : outcome.now(), aims, planned.size());
+        if (planned.isEmpty()) {
+            readings(ctx, opened, aims, 0);
             return;
         }
         String first = planned.keySet().iterator().next();
-        ctx.redirect(
-                Urls.of(opened.name()) + "/form/"
-                        + FormSection.holding(first).key() + "?taken="
-                        + outcome.taken().size() + "#" + FieldView.id(first),
-                HttpStatus.SEE_OTHER);
+        String section = section(first);
+        EditResult outcome = change(ctx, opened, planned);
+        if (!outcome.clashes().isEmpty()) {
+            clash(ctx, outcome, section);
+        } else if (!aims.isEmpty()) {
+            readings(ctx, outcome.now(), aims, planned.size());
+        } else {
+            ctx.redirect(
+                    Urls.of(opened.name()) + "/form/" + section + "?taken="
+                            + outcome.taken().size() + "#" + FieldView.id(first),
+                    HttpStatus.SEE_OTHER);
+        }
     }
 
     /** Asks for readings that are to be taken anew; {@code aims} are the values that the suggestion has in mind. */
@@ -127,14 +123,26 @@ final class PlanController extends Controller {
             ctx.redirect(Urls.of(opened.name()) + "/findings", HttpStatus.SEE_OTHER);
             return;
         }
-        EditResult outcome = change(ctx, opened, typed);
         String first = typed.keySet().iterator().next();
-        String section = FormSection.holding(first).key();
+        String section = section(first);
+        EditResult outcome = change(ctx, opened, typed);
         if (!outcome.clashes().isEmpty()) {
             clash(ctx, outcome, section);
             return;
         }
         ctx.redirect(Urls.of(opened.name()) + "/form/" + section + "#" + FieldView.id(first), HttpStatus.SEE_OTHER);
+    }
+
+    /** The part of the form that holds a fact; asked before anything is changed. */
+    private static String section(String pointer) {
+        FormSection section = FormSection.holding(pointer);
+        if (section == null) {
+            throw new PageError(
+                    400,
+                    "No part of the form holds " + pointer,
+                    "Nothing was changed. Go back to what would clear the warning, and take it over from there.");
+        }
+        return section.key();
     }
 
     private void clash(Context ctx, EditResult outcome, String section) {

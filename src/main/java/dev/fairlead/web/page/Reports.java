@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Reports of the versions that were lately looked at, so that a page that shows the same case again does not check it
@@ -22,7 +23,7 @@ public final class Reports {
 
     private final Checks checks;
     private final Supplier<LocalDate> today;
-    private volatile Uses.Finder uses;
+    private volatile Uses.@Nullable Finder uses;
     private final Map<String, Uses> lately = new ConcurrentHashMap<>();
     private final Map<String, Checked> made = new LinkedHashMap<>(KEPT, 0.75f, true) {
         private static final long serialVersionUID = 1;

@@ -5,6 +5,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -67,10 +68,8 @@ public record SpaceChart(
 
     /** The chart of a side; only measurements with a day can be drawn. */
     private static SpaceChart of(SpaceCourse s, double low, double high) {
-        List<SpaceCourse.Point> dated =
-                s.points().stream().filter(p -> p.day() != null).toList();
         List<LocalDate> days = Stream.concat(
-                        dated.stream().map(SpaceCourse.Point::day),
+                        s.points().stream().map(SpaceCourse.Point::day).filter(Objects::nonNull),
                         s.ahead().stream().map(SpaceCourse.Ahead::day))
                 .sorted()
                 .toList();
@@ -84,9 +83,12 @@ public record SpaceChart(
         for (double v = low; v <= high; v += high - low > 6 ? 2 : 1) {
             down.add(new Tick(scale.y(v), String.valueOf(Math.round(v))));
         }
-        List<Dot> dots = dated.stream()
-                .map(p -> new Dot(scale.x(p.day()), scale.y(p.mm()), p.day() + ": " + SpaceCourse.mm(p.mm()) + " mm"))
-                .toList();
+        List<Dot> dots = new ArrayList<>();
+        for (SpaceCourse.Point p : s.points()) {
+            if (p.day() != null) {
+                dots.add(new Dot(scale.x(p.day()), scale.y(p.mm()), p.day() + ": " + SpaceCourse.mm(p.mm()) + " mm"));
+            }
+        }
         String band = Stream.concat(
                         s.ahead().stream().map(a -> point(scale.x(a.day()), scale.y(a.high()))),
                         reversed(s.ahead()).stream().map(a -> point(scale.x(a.day()), scale.y(a.low()))))

@@ -10,6 +10,7 @@ import dev.fairlead.model.Visit;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Space on one side over time against what is needed there, mm.
@@ -26,7 +27,7 @@ public record SpaceCourse(Side side, Measured target, List<Point> points, List<A
      * Space on a day, mm, as read; before treatment what is left of it once the incisors stand in line. The day is null
      * for the records before treatment when their day is unknown.
      */
-    public record Point(LocalDate day, Measured space) {
+    public record Point(@Nullable LocalDate day, Measured space) {
         public double mm() {
             return space.value();
         }

@@ -17,6 +17,7 @@ import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
@@ -91,20 +92,24 @@ public record Uses(Map<String, List<String>> criteria, Map<String, Set<String>> 
                 if (known.contains(pointer)) {
                     List<CaseFact> then = measured(Edit.forget(c, pointer), day, PARTS);
                     looks.forEach((r, needs) -> {
-                        if (!now.get(r).equals(asked(then, r, needs))) {
-                            facts.get(r.id()).add(pointer);
+                        if (!asked(then, r, needs).equals(now.get(r))) {
+                            of(facts, r).add(pointer);
                         }
                     });
                 }
             }
             List<CaseFact> nothing = measured(blank, day, Calculations.full());
             looks.forEach((r, needs) ->
-                    asked(nothing, r, needs).forEach(k -> facts.get(r.id()).addAll(k.missing())));
+                    asked(nothing, r, needs).forEach(k -> of(facts, r).addAll(k.missing())));
             Map<String, List<String>> criteria = new TreeMap<>();
             facts.forEach((id, pointers) -> pointers.forEach(
                     p -> criteria.computeIfAbsent(p, x -> new ArrayList<>()).add(id)));
             facts.values().forEach(f -> f.retainAll(known));
             return new Uses(criteria, facts);
+        }
+
+        private static Set<String> of(Map<String, Set<String>> facts, Criterion c) {
+            return Objects.requireNonNull(facts.get(c.id()), c.id());
         }
 
         private static List<CaseFact> measured(Case c, Optional<LocalDate> day, Calculations parts) {

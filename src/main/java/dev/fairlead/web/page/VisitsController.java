@@ -16,6 +16,7 @@ import io.javalin.http.HttpStatus;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /** Visits of a case: what comes next, how the space grows, and a short form for a new visit. */
 final class VisitsController extends Controller {
@@ -55,7 +56,13 @@ final class VisitsController extends Controller {
                         "",
                         "/visits/" + n,
                         CasePaths.field("/visits").orElseThrow().nested());
-        return new FormPage(Urls.of(opened.name()), FormSection.of("visits"), blocks, false, false, "/visits/" + n);
+        return new FormPage(
+                Urls.of(opened.name()),
+                Objects.requireNonNull(FormSection.of("visits")),
+                blocks,
+                false,
+                false,
+                "/visits/" + n);
     }
 
     private void log(Context ctx) {

@@ -119,7 +119,7 @@ public final class WaiveController extends Controller {
             show(ctx.status(422), opened, complaints, typed);
             return;
         }
-        Role by = DevicesController.role(typed.get("by"));
+        Role by = DevicesController.role(typed.getOrDefault("by", ""));
         if (by == null || !Visitor.known(ctx).role().maySignAs(by)) {
             throw new PageError(
                     403,

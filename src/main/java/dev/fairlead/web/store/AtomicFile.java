@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.util.Objects;
 import java.util.UUID;
 
 /**
@@ -45,7 +46,7 @@ final class AtomicFile {
         } finally {
             Files.deleteIfExists(temp);
         }
-        forceFolder(file.getParent());
+        forceFolder(Objects.requireNonNull(file.getParent()));
     }
 
     /**

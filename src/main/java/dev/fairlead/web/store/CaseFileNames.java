@@ -30,7 +30,7 @@ final class CaseFileNames {
         }
         Path file = folder.resolve(name);
         // a link within the folder could lead anywhere on the machine
-        boolean plain = file.getParent().equals(folder) && Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS);
+        boolean plain = folder.equals(file.getParent()) && Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS);
         return plain ? Optional.of(file) : Optional.empty();
     }
 

@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /** Who changed what in one case, and when: lines that are only ever added. */
 public final class ChangeLog {
@@ -38,7 +39,8 @@ public final class ChangeLog {
     /** The log of a case file that lies in a folder as it is served. */
     public static ChangeLog beside(Path file) {
         return new ChangeLog(CaseFolder.log(
-                file.toAbsolutePath().getParent(), file.getFileName().toString()));
+                Objects.requireNonNull(file.toAbsolutePath().getParent()),
+                file.getFileName().toString()));
     }
 
     /** Adds entries; when this returns they are on the disk. */

@@ -6,6 +6,7 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -87,8 +88,9 @@ public final class Keepsakes {
         if (other || Files.exists(place, LinkOption.NOFOLLOW_LINKS)) {
             return false;
         }
-        Files.createDirectories(place.getParent());
-        AtomicFile.write(place, bytes, place.getParent());
+        Path within = Objects.requireNonNull(place.getParent());
+        Files.createDirectories(within);
+        AtomicFile.write(place, bytes, within);
         return true;
     }
 

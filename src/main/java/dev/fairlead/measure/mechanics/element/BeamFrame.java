@@ -1,5 +1,7 @@
 package dev.fairlead.measure.mechanics.element;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * A wire as beam elements of one cross-section from each node to the next, straight or curved, in its unloaded shape.
  */
@@ -19,11 +21,12 @@ public final class BeamFrame {
      */
     final double[][] stiffness;
     /** Shape of each element; null: straight. */
-    private final CurvedBeam[] bows;
+    private final @Nullable CurvedBeam @Nullable [] bows;
 
-    private AtRest rested;
+    private @Nullable AtRest rested;
 
-    private BeamFrame(double[] rest, SectionStiffness section, double[] up, CurvedBeam[] bows) {
+    private BeamFrame(
+            double[] rest, SectionStiffness section, double @Nullable [] up, @Nullable CurvedBeam @Nullable [] bows) {
         this.rest = rest;
         this.section = section;
         this.bows = bows;
@@ -33,8 +36,8 @@ public final class BeamFrame {
         stiffness = new double[elements][];
         for (int e = 0; e < elements; e++) {
             layOut(e, up);
-            stiffness[e] =
-                    bow(e) == null ? straight(section, length[e]) : bow(e).stiffness(section, axes, 9 * e, length[e]);
+            CurvedBeam bow = bow(e);
+            stiffness[e] = bow == null ? straight(section, length[e]) : bow.stiffness(section, axes, 9 * e, length[e]);
         }
     }
 
@@ -50,7 +53,7 @@ public final class BeamFrame {
      * @param up direction that lies in every element's local x-z plane; only matters for a section that is not round.
      *     Null: any
      */
-    public static BeamFrame chain(double[] rest, SectionStiffness section, double[] up) {
+    public static BeamFrame chain(double[] rest, SectionStiffness section, double @Nullable [] up) {
         return new BeamFrame(rest, section, up, null);
     }
 
@@ -59,7 +62,7 @@ public final class BeamFrame {
      *
      * @param bows shape of each element; null where it is straight
      */
-    public static BeamFrame curved(double[] rest, SectionStiffness section, CurvedBeam[] bows) {
+    public static BeamFrame curved(double[] rest, SectionStiffness section, @Nullable CurvedBeam[] bows) {
         return new BeamFrame(rest, section, null, bows);
     }
 
@@ -72,7 +75,7 @@ public final class BeamFrame {
     }
 
     /** Shape of an element; null where it is straight. */
-    public CurvedBeam bow(int e) {
+    public @Nullable CurvedBeam bow(int e) {
         return bows == null ? null : bows[e];
     }
 
@@ -102,8 +105,9 @@ public final class BeamFrame {
     /** Direction of the wire at rest at a share of an element, as a unit vector. */
     public double[] direction(int e, double share) {
         double[] t = new double[3];
-        if (bow(e) != null) {
-            bow(e).direction(share, t);
+        CurvedBeam bow = bow(e);
+        if (bow != null) {
+            bow.direction(share, t);
             return t;
         }
         // straight elements along a curve meet at a node under an angle that they halve
@@ -117,8 +121,9 @@ public final class BeamFrame {
     /** Place in the wire at rest, mm. */
     public double[] place(int e, double share) {
         double[] p = new double[3];
-        if (bow(e) != null) {
-            bow(e).place(share, p);
+        CurvedBeam bow = bow(e);
+        if (bow != null) {
+            bow.place(share, p);
             return p;
         }
         for (int k = 0; k < 3; k++) {
@@ -127,7 +132,7 @@ public final class BeamFrame {
         return p;
     }
 
-    private void layOut(int e, double[] up) {
+    private void layOut(int e, double @Nullable [] up) {
         double[] x = new double[3];
         double square = 0;
         for (int k = 0; k < 3; k++) {

@@ -1,5 +1,7 @@
 package dev.fairlead.measure.mechanics.element;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * Internal force and consistent tangent of one co-rotational Euler-Bernoulli beam element; a workspace, reused for
  * every element.
@@ -113,7 +115,7 @@ public final class CorotationalElement {
      * @param materialOnly leaves out what comes of the forces already there
      * @param expected stresses that the tangent is to reckon with, seven per element; null: those that are there
      */
-    public void tangent(BeamFrame frame, int e, boolean materialOnly, double[] expected) {
+    public void tangent(BeamFrame frame, int e, boolean materialOnly, double @Nullable [] expected) {
         if (expected != null) {
             beam.expect(expected, 7 * e);
             frameRotation();

@@ -2,6 +2,7 @@ package dev.fairlead.measure.mechanics.solver;
 
 import dev.fairlead.measure.mechanics.element.BeamFrame;
 import dev.fairlead.measure.mechanics.element.FrameState;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One state of balance of a frame.
@@ -18,7 +19,7 @@ import dev.fairlead.measure.mechanics.element.FrameState;
 public record Equilibrium(
         BeamFrame frame,
         FrameState state,
-        double[] displacement,
+        double @Nullable [] displacement,
         double[] internal,
         double[] ends,
         double[] turns,
