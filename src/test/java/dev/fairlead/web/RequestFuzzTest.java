@@ -15,6 +15,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -70,15 +72,22 @@ class RequestFuzzTest {
     @Test
     void everyRequestIsAnsweredAndNothingGrows() throws Exception {
         int all = Damage.Kind.REQUEST.inputs();
-        int[] kinds = new int[6];
+        Map<Integer, Integer> answers = new TreeMap<>();
         try (Pages pages = Pages.withSample(folder)) {
-            String version = pages.version("/cases/sample.json/form/arch");
+            String whole = Files.readString(folder.resolve("sample.json"));
+            String version = "";
             long before = 0;
             long open = 0;
             for (int i = 0; i < all; i++) {
+                // some requests rename the case, delete it or save it: without one at hand the rest would ask for
+                // nothing
+                if (i % 20 == 0) {
+                    Files.writeString(folder.resolve("sample.json"), whole);
+                    version = pages.version("/cases/sample.json/form/arch");
+                }
                 String request = request(pages, version);
                 int status = status(pages, request);
-                kinds[status / 100]++;
+                answers.merge(status, 1, Integer::sum);
                 // a line without a path is no request of this version of HTTP, says the server before it is ours
                 assertThat(status == 505 ? 400 : status)
                         .as("input %d:\n%s", i, request)
@@ -94,8 +103,13 @@ class RequestFuzzTest {
             assertThat(openFiles() - open).as("files that were left open").isLessThan(50);
             assertThat(pages.get("/cases").statusCode()).isEqualTo(200);
         }
-        System.out.printf("Fuzz: of %d requests %d answered 2xx, %d 3xx, %d 4xx%n", all, kinds[2], kinds[3], kinds[4]);
-        assertThat(kinds[2] + kinds[3]).as("requests that were taken").isGreaterThan(all / 20);
+        System.out.printf("Fuzz: %d requests, answers by status %s%n", all, answers);
+        assertThat(answers.entrySet().stream()
+                        .filter(a -> a.getKey() < 400)
+                        .mapToInt(Map.Entry::getValue)
+                        .sum())
+                .as("requests that were taken")
+                .isGreaterThan(all / 10);
         try (Stream<Path> files = Files.list(folder)) {
             for (Path file : files.filter(Files::isRegularFile).toList()) {
                 assertThat(CaseReader.read(
