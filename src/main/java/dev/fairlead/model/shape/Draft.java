@@ -2,6 +2,7 @@ package dev.fairlead.model.shape;
 
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import org.jspecify.annotations.Nullable;
 
 /** A case record in the making: every fact is unknown until it is given. */
 public final class Draft<R extends Record> {
@@ -42,7 +43,7 @@ public final class Draft<R extends Record> {
     }
 
     /** Gives a component its value, plain (a number, a word, a date) or as the record holds it. */
-    public Draft<R> set(String key, Object value) {
+    public Draft<R> set(String key, @Nullable Object value) {
         FieldShape field = field(key);
         values[field.index()] = Values.of(field, form.pointers()[field.index()], value);
         return this;

@@ -114,7 +114,7 @@ public final class Edit {
         FieldShape field = component(RecordShape.of(record.getClass()), key, at);
         Draft<? extends Record> draft = Draft.of(record, pointer);
         if (tokens.size() == 1) {
-            return (forget ? draft.forget(key) : draft.set(key, Objects.requireNonNull(value))).make();
+            return (forget ? draft.forget(key) : draft.set(key, value)).make();
         }
         List<String> rest = tokens.subList(1, tokens.size());
         Object old = field.get(record);

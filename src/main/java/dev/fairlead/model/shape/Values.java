@@ -62,7 +62,7 @@ public final class Values {
      * What the component at {@code pointer} holds when it is given {@code value}; throws when the value does not suit
      * it.
      */
-    static Object of(FieldShape field, String pointer, Object value) {
+    static Object of(FieldShape field, String pointer, @Nullable Object value) {
         @Nullable
         Object made = switch (field.kind()) {
             case QUANTITY -> quantity(field, pointer, value);
@@ -88,7 +88,7 @@ public final class Values {
         return made;
     }
 
-    private static @Nullable Object quantity(FieldShape field, String pointer, Object value) {
+    private static @Nullable Object quantity(FieldShape field, String pointer, @Nullable Object value) {
         if (value instanceof Measured) {
             return value;
         }
@@ -107,7 +107,7 @@ public final class Values {
         return null;
     }
 
-    private static @Nullable Choice choice(FieldShape field, Object value) {
+    private static @Nullable Choice choice(FieldShape field, @Nullable Object value) {
         return field.holds().isInstance(value)
                 ? (Choice) value
                 : value instanceof String word ? CHOICES.get(field.holds()).get(word) : null;
@@ -121,10 +121,10 @@ public final class Values {
         return value == null ? null : Fact.of(value);
     }
 
-    private static @Nullable Object factOf(Class<?> type, Object value) {
+    private static @Nullable Object factOf(Class<?> type, @Nullable Object value) {
         if (value instanceof Fact<?> f) {
             return !f.known() || type.isInstance(f.get()) ? f : null;
         }
-        return type.isInstance(value) ? Fact.of(value) : null;
+        return value != null && type.isInstance(value) ? Fact.of(value) : null;
     }
 }
