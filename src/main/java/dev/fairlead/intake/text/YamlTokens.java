@@ -49,8 +49,8 @@ final class YamlTokens extends TextParser {
         try {
             do {
                 now = events.getEvent();
+                event = now;
             } while (now.is(Event.ID.StreamStart) || now.is(Event.ID.DocumentStart) || now.is(Event.ID.DocumentEnd));
-            event = now;
         } catch (YAMLException | NumberFormatException e) {
             throw _constructError(e.getMessage(), e);
         }

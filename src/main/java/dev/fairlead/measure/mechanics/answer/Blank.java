@@ -21,7 +21,7 @@ import dev.fairlead.measure.mechanics.geometry.Require;
  */
 public record Blank(
         double perimeter, double runRight, double runLeft, double foldRight, double foldLeft, double tails) {
-    private static final Mesh RULER = new Mesh(1, 6, true);
+    private static final Mesh RULER = new Mesh(1, 3, true);
 
     /** Lengths of an arch with closed folds; tail is the wire left distal of each tube, mm. */
     public static Blank of(ArchGeometry arch, FoldSpec right, FoldSpec left, double tail) {
