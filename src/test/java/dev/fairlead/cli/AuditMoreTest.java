@@ -131,6 +131,15 @@ class AuditMoreTest {
         assertThat(audits.path("withStop").path("value").asDouble()).isZero();
         assertThat(audits.path("criteria"))
                 .allMatch(c -> c.path("difference").path("low").asDouble() <= 0);
+        // where nothing stands out, page and text say how large a difference would have
+        for (String form : List.of("text", "html")) {
+            assertThat(run("compare", "--audits", "--without-forces", "--format", form, two, cases)
+                            .out()
+                            .replaceAll("\\s+", " "))
+                    .as(form)
+                    .containsIgnoringCase("nothing stands out")
+                    .contains("would be named four times in five");
+        }
         assertThat(run("compare", "--sites", "north", two).code()).isEqualTo(2);
         assertThat(run("compare", "--sites", "north,west", "--without-forces", two)
                         .err())

@@ -37,9 +37,8 @@ public final class GroupsText {
         out.append(named.isEmpty() ? "\nNOTHING STANDS OUT\n" : "\nSTANDS OUT\n");
         named.forEach(s -> out.append(
                 Wrap.hanging("  " + s.resident() + "  ", SignalWords.what(s) + ": " + SignalWords.figures(s))));
-        if (r.comparisons().compared() > 1) {
-            out.append(Wrap.hanging("", SignalWords.detectable(r.comparisons()).replace("A resident", "A group")));
-        }
+        String seen = detectable(r);
+        out.append(seen.isEmpty() ? "" : Wrap.hanging("", seen));
         out.append(String.format(
                 Locale.ROOT, "%n%-36s %9s %9s %s%n", "CRITERION", "FIRST", "SECOND", "DIFFERENCE (95 %)"));
         r.lines().stream()
@@ -161,5 +160,12 @@ public final class GroupsText {
         if (!r.none()) {
             o.put("value", r.value()).put("low", r.low()).put("high", r.high());
         }
+    }
+
+    /** How large a difference would have been named; empty where there is nothing to compare. */
+    public static String detectable(GroupComparison.Result r) {
+        return r.comparisons().compared() > 1
+                ? SignalWords.detectable(r.comparisons()).replace("A resident", "A group")
+                : "";
     }
 }
