@@ -37,7 +37,7 @@ public record WireLine(PatientArch arch, Measured front, Measured left, Measured
     static final double TUBE_SD = 0.3;
     private static final String SLOT_SOURCE = "distance of the slots from the teeth, not measured";
     private static final String TUBE_SOURCE = "distance of the tubes from where the arch was measured, not known";
-    /** Steps from the midline to a tube: half as many change no length by a thousandth of a mm. */
+    /** Steps from the midline to a tube. */
     private static final int STEPS = 48;
 
     /**
@@ -61,7 +61,7 @@ public record WireLine(PatientArch arch, Measured front, Measured left, Measured
                 Point ahead = curve.tangent(u);
                 double then = OffsetArch.share((there.x() - middle) / across);
                 double turn =
-                        -Math.signum(end) * Math.asin(heading.quarterTurn().dot(ahead));
+                        -Math.signum(end) * Math.atan2(heading.quarterTurn().dot(ahead), heading.dot(ahead));
                 double slant = SLOT * (then - share) * (then - share) / (2 * there.distance(place));
                 byFront += turn * (1 - (share + then) / 2) + slant;
                 byTube += turn * (share + then) / 2 - slant;
