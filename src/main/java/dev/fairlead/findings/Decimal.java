@@ -22,12 +22,12 @@ final class Decimal {
 
     private Decimal() {}
 
-    /** A finite number with so many decimals; zero without a sign. */
+    /** A finite number with so many decimals, {@link #MOST} at most; zero without a sign. */
     static String halfUp(double value, int decimals) {
         if (!Double.isFinite(value)) {
             throw new IllegalArgumentException("only a finite number can be shown, not " + value);
         }
-        double scaled = decimals <= MOST ? Math.abs(value) * TEN[decimals] : Double.POSITIVE_INFINITY;
+        double scaled = Math.abs(value) * TEN[decimals];
         double whole = Math.floor(scaled);
         if (!(scaled < LARGEST) || Math.abs(scaled - whole - 0.5) < SURE) {
             BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
@@ -40,11 +40,6 @@ final class Decimal {
     /** True for a number that has no more decimals than that. */
     static boolean exact(double value, int decimals) {
         return Math.rint(value * TEN[decimals]) / TEN[decimals] == value;
-    }
-
-    /** False for numbers so far apart that no rounding to so many decimals makes them equal. */
-    static boolean mayLookEqual(double apart, int decimals) {
-        return apart * TEN[decimals] < 1 + SURE;
     }
 
     private static String point(String digits, int decimals) {

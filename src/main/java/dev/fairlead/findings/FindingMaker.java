@@ -91,13 +91,12 @@ final class FindingMaker {
         if (texts.isEmpty()) {
             texts.add(p.status() == Status.NOT_ASSESSED ? SeenText.missing(missing) : notApplicable(p, c));
         }
-        String text = texts.size() == 1 ? texts.get(0) : String.join("; ", texts);
         return new PlaceFinding(
                 p.place().pointer(),
                 p.place().words(),
                 p.status(),
                 weight(p.stop(), p.status()),
-                text,
+                String.join("; ", texts),
                 values,
                 missing,
                 close);

@@ -74,12 +74,9 @@ public final class Numbers {
 
     /** So many decimals or more that two numbers which differ do not look equal. */
     private static int apart(double a, double b, int decimals) {
-        double apart = Math.abs(a - b);
         int enough = decimals;
-        if (apart > Measured.ROUNDING) {
-            while (enough < MOST_DECIMALS
-                    && Decimal.mayLookEqual(apart, enough)
-                    && plain(a, enough).equals(plain(b, enough))) {
+        if (Math.abs(a - b) > Measured.ROUNDING) {
+            while (enough < MOST_DECIMALS && plain(a, enough).equals(plain(b, enough))) {
                 enough++;
             }
         }

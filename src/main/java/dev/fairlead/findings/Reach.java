@@ -28,11 +28,10 @@ public record Reach(
     public static Reach of(Case c, Optional<Stage> asked, Optional<LocalDate> day) {
         Stage recorded = recorded(c);
         Optional<Stage> stated = c.stage().value();
-        Stage full = stated.isPresent() && stated.get().hasReached(recorded) ? stated.get() : recorded;
         return new Reach(
                 stated,
                 recorded,
-                asked.orElse(full),
+                asked.orElse(full(stated, recorded)),
                 day.isPresent() ? day : latest(c),
                 day.isPresent() ? day : c.date().value());
     }
@@ -79,6 +78,10 @@ public record Reach(
 
     /** The last stage that would be judged had nobody asked for less. */
     public Stage full() {
+        return full(stated, recorded);
+    }
+
+    private static Stage full(Optional<Stage> stated, Stage recorded) {
         return stated.isPresent() && stated.get().hasReached(recorded) ? stated.get() : recorded;
     }
 

@@ -89,9 +89,4 @@ public final class Traces {
     public int hashCode() {
         return marks().hashCode();
     }
-
-    @Override
-    public String toString() {
-        return fingerprint() + " " + usedFields();
-    }
 }

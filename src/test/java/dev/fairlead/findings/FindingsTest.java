@@ -33,7 +33,7 @@ class FindingsTest {
         return findings(ProjectRules.rulebase(), ProjectRules.base().with(patch).all());
     }
 
-    private static List<CaseFact> overjetAfter(double mm, double sd) {
+    static List<CaseFact> overjetAfter(double mm, double sd) {
         List<CaseFact> facts = new ArrayList<>(ProjectRules.base().all());
         facts.replaceAll(f -> f instanceof Bite b
                 ? BiteBuilder.builder(b)
@@ -56,6 +56,8 @@ class FindingsTest {
                 .startsWith("A")
                 .endsWith(".");
         SeenValue v = f.places().get(0).values().get(0);
+        assertThat(v.limitName()).isEqualTo("overjet-after.min");
+        assertThat(v.text()).isEqualTo("0.2 ± 0.5 mm");
         assertThat(v.margin()).isCloseTo(-0.8, within(1e-12));
         assertThat(v.error()).isEqualTo(0.5);
         assertThat(f.close()).isFalse();
@@ -73,6 +75,12 @@ class FindingsTest {
                         .of("overjet-after")
                         .close())
                 .isTrue();
+        Findings onTheError = findings(ProjectRules.rulebase(), overjetAfter(1.5, 0.5));
+        assertThat(onTheError.of("overjet-after").close()).isTrue();
+        assertThat(new Findings(List.of(onTheError.of("overjet-after"), onTheError.of("hygiene-and-caries")), List.of())
+                        .counts()
+                        .close())
+                .isEqualTo(1);
         assertThat(findings(ProjectRules.rulebase(), overjetAfter(1.6, 0.5))
                         .of("overjet-after")
                         .close())
@@ -172,6 +180,9 @@ class FindingsTest {
         assertThat(f.counts().all())
                 .isEqualTo(ProjectRules.rulebase().catalogue().criteria().size());
         assertThat(f.counts().stop()).isPositive();
+        Counts counts = new Counts(1, 2, 4, 8, 16, 32, 64);
+        assertThat(counts.warn()).isEqualTo(1 + 2);
+        assertThat(counts.all()).as("waived and close are counted already").isEqualTo(1 + 2 + 4 + 8 + 16);
     }
 
     @Test

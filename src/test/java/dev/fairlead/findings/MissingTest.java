@@ -8,6 +8,7 @@ import dev.fairlead.model.Case;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Unit;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** What a criterion waits for: told apart by why it is not there. */
@@ -67,5 +68,7 @@ class MissingTest {
                 .isEqualTo("missing: plaque score, mouth; and 2 more");
         assertThat(Missing.heading(List.of(PLAQUE))).isEqualTo("Missing");
         assertThat(Missing.heading(List.of(PLAQUE, second))).isEqualTo("Waits for");
+        assertThat(Stream.of(Kind.values()).map(Kind::word))
+                .containsExactly("missing", "second reading", "contradicts other facts", "panoramic film not read");
     }
 }

@@ -71,6 +71,7 @@ class NumbersTest {
         assertThat(Numbers.beside(Measured.exact(0.96, Unit.MM), one)).isEqualTo("0.96 mm");
         assertThat(Numbers.beside(Measured.exact(1.0, Unit.MM), one)).isEqualTo("1.0 mm");
         assertThat(Numbers.beside(Measured.exact(1.0004, Unit.MM), one)).isEqualTo("1.0004 mm");
+        assertThat(Numbers.beside(Measured.exact(1.0000002, Unit.MM), one)).isEqualTo("1.000000 mm");
         assertThat(Numbers.text(threshold(Unit.PERCENT, 77.2, 0.1))).isEqualTo("77.2 %");
     }
 
@@ -123,6 +124,9 @@ class NumbersTest {
         assertThat(Numbers.text(threshold(Unit.MM, 0.0254, 0.001))).isEqualTo("0.025 mm (0.001 in)");
         assertThat(Numbers.beside(Measured.exact(0.508, Unit.MM), threshold(Unit.MM, 0.0254, 0.001)))
                 .isEqualTo("0.508 mm (0.020 in)");
+        assertThat(Numbers.text(threshold(Unit.MM, 0.5, 0.01)))
+                .as("a coarser step is none of wire")
+                .isEqualTo("0.50 mm");
     }
 
     @Test

@@ -62,6 +62,7 @@ class TemplateTest {
             {reversed|# over|# short}             ; 0.0 mm over
             nothing to fill                       ; nothing to fill
             a } b {} c { d                        ; a } b {} c { d
+            } a {min}                             ; } a 1.0 mm
             {min{limit}}                          ; {min1.0 mm}
             """)
     void placeholdersAreFilled(String text, String filled) {
@@ -84,6 +85,8 @@ class TemplateTest {
     @Test
     void aTextOfTheCriterionAloneKnowsNoPlace() {
         assertThat(TEMPLATE.general("leaves at least {min}.")).isEqualTo("leaves at least 1.0 mm.");
+        assertThat(Asks.of(CATALOGUE.criterion("overjet-after"), CATALOGUE))
+                .isEqualTo("The overjet less the planned advancement leaves at least 1.0 mm.");
         for (String name : List.of("value", "place", "overjetAfter", "nobody")) {
             assertThatThrownBy(() -> TEMPLATE.general("{" + name + "}"))
                     .isInstanceOf(IllegalStateException.class)

@@ -80,6 +80,9 @@ class WaiversTest {
                 Map.of("hygiene-and-caries", Ending.CAUTION), rulebase.catalogue(), List.of(w), Optional.empty());
         assertThat(undated.notes()).extracting(WaiverNote::kind).containsExactly(Kind.UNDATED);
         assertThat(undated.criteria()).isEmpty();
+        Waived held = Waived.of(
+                Map.of("hygiene-and-caries", Ending.CAUTION), rulebase.catalogue(), List.of(w), Optional.of(DAY));
+        assertThat(held.criteria()).containsExactly("hygiene-and-caries");
     }
 
     @Test
@@ -156,6 +159,9 @@ class WaiversTest {
                             .isPresent())
                     .as(role.word())
                     .isEqualTo(may);
+            assertThat(findings(steep, w).waiverNotes())
+                    .extracting(WaiverNote::kind)
+                    .isEqualTo(may ? List.of() : List.of(Kind.WRONG_ROLE));
         }
         assertThat(findings(
                                 GINGIVITIS,

@@ -26,6 +26,7 @@ class WordsTest {
             /teeth/42/width/-           | second reading of width of tooth 42
             /teeth/42                   | tooth 42
             /visits/0                   | visit 1
+            /hardware/brackets/31/slot  | slot, bracket of tooth 31
             """)
     void aPointerReadsAsWords(String pointer, String words) {
         assertThat(Words.of(pointer)).isEqualTo(words);
