@@ -56,24 +56,20 @@ public final class Syntax {
             if (message.contains("eading zero")) {
                 return "a number with zeros in front";
             }
-            if (line.matches(".*[“”„‘’].*") || line.contains("'")) {
+            if (message.matches("(?s).*character \\('[“”„‘’']'.*")) {
                 return "quotation marks that are not \"";
             }
             if (line.matches("\\s*(//|#).*")) {
                 return "a comment, which JSON does not have";
             }
-            if (line.matches(".*,\\s*[}\\]].*") || line.matches("\\s*[}\\]],?\\s*")) {
+            boolean closes = at >= 2 && line.matches("\\s*[}\\]].*");
+            if (line.matches(".*,\\s*[}\\]].*") || closes && lines[at - 2].matches(".*,\\s*")) {
                 return "a comma behind the last entry";
             }
             return line.matches("\\s*\".*") ? "a missing comma at the end of the line before" : null;
         }
         if (message.contains("<block end>") || message.contains("did not find expected")) {
             return "an indent that is off by a blank or more here or just above, or a bracket that is not closed";
-        }
-        if (line.indexOf('{') >= 0 && line.indexOf('}') < 0
-                || message.contains("flow mapping")
-                || message.contains("flow sequence")) {
-            return "a bracket { or [ that is not closed, or a comma that is missing in it";
         }
         if (message.contains("mapping values are not allowed") && deeper(lines, at)) {
             return "an indent that is off: this line stands further in than the one above it, which already has a value";
@@ -136,6 +132,7 @@ public final class Syntax {
         {"'@'", "a value that begins with @"},
         {"'`'", "a value that begins with `"},
         {"TAB", "a tab where blanks belong"},
+        {"got this instead", "a list or an object where the name of a field belongs"},
         {"anchor", "an & or a * without a name behind it"},
         {"alias", "an & or a * without a name behind it"},
         {"tag", "an exclamation mark in front of a value"},
