@@ -90,7 +90,7 @@ final class DateOrder {
                         date.get().toString(),
                         "a slip in the date, or visits out of order",
                         "put visits in the order of their dates");
-            } else if (date.known() && date.equals(last)) {
+            } else if (date.equals(last)) {
                 to.doubt(
                         pointer,
                         "a day after the visit before, " + last.get(),

@@ -2,6 +2,7 @@ package dev.fairlead.measure.records;
 
 import dev.fairlead.model.ErrorKind;
 import dev.fairlead.model.Measured;
+import dev.fairlead.model.shape.SharedScales;
 
 /**
  * Duplicate error of one kind of reading (Dahlberg 1940; Houston 1983): sqrt(sum d² / 2n) over n pairs of readings.
@@ -56,7 +57,8 @@ public final class Duplicates {
 
     /**
      * The value with this error in place of the one assumed for its kind; unchanged while there are too few pairs, or
-     * where the case states an error of its own. The mean of k readings has the error of one divided by sqrt(k).
+     * where the case states an error of its own; what a picture's scale has in it is then to be shared anew. The mean
+     * of k readings has the error of one divided by sqrt(k).
      */
     public Measured applyTo(Measured value, ErrorKind kind) {
         if (!enough() || !value.known()) {
@@ -65,7 +67,7 @@ public final class Duplicates {
         double root = Math.sqrt(Math.max(1, value.repeatCount()));
         double sd = value.sd();
         boolean assumed = near(sd, kind.defaultSd()) || near(sd, kind.defaultSd() / root);
-        return assumed ? value.withOwnError(error() / root) : value;
+        return assumed ? SharedScales.alone(value).withOwnError(error() / root) : value;
     }
 
     private static boolean near(double a, double b) {

@@ -112,7 +112,8 @@ public final class Readings {
 
     /** Lower incisor edge to A-Pog, mm. */
     public Measured incisorToAPog() {
-        return filmLengths.applyTo(c.headFilm().incisorToAPog(), ErrorKind.FILM_LENGTH);
+        return scales.in(
+                "/headFilm/incisorToAPog", filmLengths.applyTo(c.headFilm().incisorToAPog(), ErrorKind.FILM_LENGTH));
     }
 
     /** Duplicates of crown widths. */

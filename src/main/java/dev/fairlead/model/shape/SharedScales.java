@@ -81,6 +81,14 @@ public final class SharedScales {
         return shared;
     }
 
+    /** The length with its whole error as its own, none of it shared. */
+    public static Measured alone(Measured length) {
+        List<String> own = length.sources().stream().filter(s -> !isScale(s)).toList();
+        return own.size() == length.sources().size()
+                ? length
+                : Measured.of(length.value(), length.unit(), own.get(0), length.sd(), length.repeats());
+    }
+
     private Set<String> fields(Case c) {
         Set<String> all = new TreeSet<>(byField.keySet());
         if (all.remove(LANDMARKS)) {

@@ -75,5 +75,10 @@ class CrownWidthsTest {
         Measured narrow = Measured.of(row.mean() - 2 * row.sd(), Unit.MM, "w", 0.1);
         assertThat(CrownWidths.deviation(Tooth.of(31), narrow).value()).isCloseTo(2, within(1e-9));
         assertThat(CrownWidths.deviation(Tooth.of(31), narrow).sd()).isCloseTo(0.1 / row.sd(), within(1e-9));
+        assertThat(CrownWidths.deviation(Tooth.of(31), narrow)
+                        .plus(narrow.ratioTo(Measured.exact(row.sd(), Unit.MM), 1, Unit.RATIO))
+                        .sd())
+                .as("of a narrow tooth it falls as the width grows")
+                .isCloseTo(0, within(1e-9));
     }
 }

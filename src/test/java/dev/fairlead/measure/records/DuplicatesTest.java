@@ -5,10 +5,12 @@ import static org.assertj.core.api.Assertions.within;
 
 import dev.fairlead.measure.CaseBuilder;
 import dev.fairlead.measure.SampleCase;
+import dev.fairlead.model.ErrorKind;
 import dev.fairlead.model.Fact;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Tooth;
 import java.time.LocalDate;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class DuplicatesTest {
@@ -55,6 +57,28 @@ class DuplicatesTest {
         assertThat(five.width(Tooth.of(36)).value()).isEqualTo(11.0);
     }
 
+    /** Pairs of one kind are counted over all fields of that kind: segments, angles, lengths on the film. */
+    @Test
+    void everyFieldOfAKindCounts() {
+        double[] twice = {20, 20.4};
+        CaseBuilder b = new CaseBuilder();
+        for (String segment : List.of("left", "right", "incisors", "perimeter")) {
+            b.set("/space/" + segment, twice);
+        }
+        for (String angle : List.of("incisorMandibular", "mandibularPlane", "anb", "occlusalMandibular")) {
+            b.set("/headFilm/" + angle, twice);
+        }
+        b.set("/headFilm/incisorToAPog", new double[] {1, 2, 3, 2}).set("/headFilm/tippingRadius", twice);
+        Readings r = new Readings(b.build());
+        assertThat(r.segments().pairs()).isEqualTo(4);
+        assertThat(r.angles().pairs()).isEqualTo(4);
+        // three pairs and one are too few; four readings of variance 2 / 3 and three of 0.08 / 2 make five
+        assertThat(r.incisorToAPog().sd()).isEqualTo(ErrorKind.FILM_LENGTH.defaultSd() / 2);
+        Readings five = new Readings(
+                b.set("/headFilm/tippingRadius", new double[] {20, 20.2, 20.4}).build());
+        assertThat(five.incisorToAPog().sd()).isCloseTo(Math.sqrt((2 + 0.08) / 5) / 2, within(1e-9));
+    }
+
     @Test
     void aStatedErrorStands() {
         Duplicates d = new Duplicates();
@@ -62,7 +86,7 @@ class DuplicatesTest {
             d.add(5.5, 5.5 + x);
         }
         Measured stated = Measured.of(11, dev.fairlead.model.Unit.MM, "/teeth/36/width", 0.25);
-        assertThat(d.applyTo(stated, dev.fairlead.model.ErrorKind.TOOTH_WIDTH)).isSameAs(stated);
+        assertThat(d.applyTo(stated, ErrorKind.TOOTH_WIDTH)).isSameAs(stated);
     }
 
     @Test

@@ -11,6 +11,7 @@ import dev.fairlead.measure.uncertainty.Simulation;
 import dev.fairlead.measure.wire.WireGeometry;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Measured;
+import dev.fairlead.model.Side;
 import dev.fairlead.model.Tooth;
 import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.Test;
@@ -51,6 +52,36 @@ class SharedScalesTest {
         assertThat(width.part("/pictured/0/scaleError")).isCloseTo(6 * 0.02 / 2, within(1e-12));
         assertThat(width.repeats()).containsExactly(5.8, 6.2);
         assertThat(width.sd()).isCloseTo(0.2, within(1e-12));
+    }
+
+    /**
+     * Five pairs of widths that differ by 0.4 have an error of 0.4 / root 2; three such pairs of segments and 60, 60.4,
+     * 60.8 (squares of 0.32 for two degrees of freedom) one of root 0.112; six readings of 2 with squares of 4 one of
+     * root 0.8. It replaces the assumed one, the scale stays.
+     */
+    @Test
+    void theErrorOfOnesOwnReadingsKeepsTheScale() {
+        StringBuilder facts = new StringBuilder("\"space\":{\"left\":[20,20.4],\"right\":[20,20.4],")
+                .append("\"incisors\":[20,20.4],\"perimeter\":[60,60.4,60.8]},")
+                .append("\"headFilm\":{\"incisorToAPog\":[1,2,3,2,1,3]},\"teeth\":{");
+        for (int tooth : new int[] {42, 41, 31, 32, 33}) {
+            facts.append('"').append(tooth).append("\":{\"width\":[5.8,6.2]}").append(tooth == 33 ? "}" : ",");
+        }
+        String[] fields = {
+            "/teeth/42/width", "/space/left", "/space/right", "/space/incisors", "/headFilm/incisorToAPog"
+        };
+        Readings r = new Readings(pictured(facts.toString(), fields));
+        Measured[] lengths = {
+            r.width(Tooth.of(42)), r.segment(Side.LEFT), r.segment(Side.RIGHT), r.incisorSegment(), r.incisorToAPog()
+        };
+        for (int i = 0; i < lengths.length; i++) {
+            int readings = i == 4 ? 6 : 2;
+            double one = i == 0 ? 0.4 / Math.sqrt(2) : Math.sqrt(i == 4 ? 0.8 : 0.112);
+            assertThat(lengths[i].sd()).as(fields[i]).isCloseTo(one / Math.sqrt(readings), within(1e-9));
+            assertThat(lengths[i].part("/pictured/0/scaleError"))
+                    .as(fields[i])
+                    .isCloseTo(0.02 * lengths[i].value() / readings, within(1e-9));
+        }
     }
 
     private static Case pictured(String rest, String... fields) {
