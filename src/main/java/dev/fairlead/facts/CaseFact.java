@@ -1,6 +1,7 @@
 package dev.fairlead.facts;
 
 import dev.fairlead.model.CaseValue;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One record that rules match on; all of its other components are {@code Measured} or {@code Answer}, or identify it.
@@ -31,6 +32,17 @@ public sealed interface CaseFact
                 EndSide,
                 End {
     Place place();
+
+    /** The type of that simple name; null when there is none. */
+    @SuppressWarnings("unchecked") // those that are permitted are facts
+    static @Nullable Class<? extends CaseFact> type(String name) {
+        for (Class<?> type : CaseFact.class.getPermittedSubclasses()) {
+            if (type.getSimpleName().equals(name)) {
+                return (Class<? extends CaseFact>) type;
+            }
+        }
+        return null;
+    }
 
     /**
      * All components that can be known or missing, in the order of the record; throws when one was not given by whoever

@@ -6,7 +6,7 @@ import java.lang.reflect.RecordComponent;
 import java.util.Arrays;
 
 /** Reads from facts what can be known or missing in them; which components these are, the records themselves tell. */
-final class Components {
+public final class Components {
     private static final ClassValue<Method[]> ACCESSORS = new ClassValue<>() {
         @Override
         protected Method[] computeValue(Class<?> type) {
@@ -19,8 +19,13 @@ final class Components {
 
     private Components() {}
 
+    /** What reads each of them, in the order of the record; not to be changed. */
+    public static Method[] accessors(Class<? extends CaseFact> type) {
+        return ACCESSORS.get(type);
+    }
+
     static CaseValue[] of(CaseFact fact) {
-        Method[] accessors = ACCESSORS.get(fact.getClass());
+        Method[] accessors = accessors(fact.getClass());
         CaseValue[] components = new CaseValue[accessors.length];
         for (int i = 0; i < components.length; i++) {
             components[i] = read(accessors[i], fact);

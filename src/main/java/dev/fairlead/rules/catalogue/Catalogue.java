@@ -95,9 +95,7 @@ public final class Catalogue {
                 problems.add(fault);
             }
         });
-        if (!problems.isEmpty()) {
-            throw new RulebaseException(problems);
-        }
+        RulebaseException.throwIfAny(problems);
         List<Criterion> changed = new ArrayList<>();
         for (Criterion c : byId.values()) {
             Map<String, Threshold> own = new LinkedHashMap<>(c.thresholds());

@@ -4,13 +4,10 @@ import com.fasterxml.jackson.core.type.TypeReference;
 import dev.fairlead.facts.CaseFact;
 import dev.fairlead.model.Stage;
 import dev.fairlead.model.Unit;
-import dev.fairlead.rules.catalogue.CriterionFile.Head;
-import dev.fairlead.rules.catalogue.CriterionFile.ReasonFile;
-import dev.fairlead.rules.catalogue.CriterionFile.SourceFile;
-import dev.fairlead.rules.catalogue.CriterionFile.ThresholdFile;
 import java.util.ArrayList;
-import java.util.Arrays;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -20,161 +17,132 @@ import org.jspecify.annotations.NullUnmarked;
 /** Makes the catalogue of the texts of a rulebase; collects every problem before it gives up. */
 @NullUnmarked // whatever a file leaves out is told as a problem, and no catalogue with one is given out
 public final class CatalogueReader {
-    private final List<String> problems = new ArrayList<>();
+    /** What stands in {@code rulebase.json}: version, criteria that share a cause, and their order by stage. */
+    private record Head(String version, Map<String, List<String>> causes, Map<String, List<String>> order) {}
 
-    private CatalogueReader() {}
+    /** An entry of {@code sources.json}. */
+    private record SourceText(String citation, String kind, String named) {}
+
+    /** What stands in a {@code criterion.json}. */
+    private record CriterionText(
+            String title,
+            String asks,
+            String why,
+            String about,
+            List<String> needs,
+            String passes,
+            Map<String, ReasonText> reasons,
+            Map<String, String> exemptions,
+            Map<String, ThresholdText> thresholds,
+            List<String> sources,
+            String dispute) {}
+
+    private record ReasonText(String weight, String title, String says, String todo) {}
+
+    private record ThresholdText(
+            String says,
+            String unit,
+            double value,
+            double low,
+            double high,
+            double step,
+            boolean inclusive,
+            String bound,
+            List<String> sources) {}
+
+    private final RuleFiles files;
+    private final List<String> problems = new ArrayList<>();
+    private final Map<String, Source> sources = new LinkedHashMap<>();
+
+    private CatalogueReader(RuleFiles files) {
+        this.files = files;
+    }
 
     /** The catalogue of {@code files}; throws with all problems when there are any. */
     public static Catalogue read(RuleFiles files) {
-        CatalogueReader reader = new CatalogueReader();
-        return reader.whole(reader.catalogue(reader.parse(files)));
-    }
-
-    /** The catalogue of texts that were read before. */
-    public static Catalogue read(CatalogueFile file) {
-        CatalogueReader reader = new CatalogueReader();
-        return reader.whole(reader.catalogue(file));
-    }
-
-    /** The texts of {@code files} in one, without a look at what they mean. */
-    public static CatalogueFile texts(RuleFiles files) {
-        CatalogueReader reader = new CatalogueReader();
-        return reader.whole(reader.parse(files));
-    }
-
-    private <T> T whole(T read) {
-        if (!problems.isEmpty()) {
-            throw new RulebaseException(problems.stream().distinct().toList());
-        }
+        CatalogueReader reader = new CatalogueReader(files);
+        Catalogue read = reader.catalogue();
+        RulebaseException.throwIfAny(reader.problems);
         return read;
     }
 
-    private CatalogueFile parse(RuleFiles files) {
-        Map<String, SourceFile> sources =
-                file(files, RuleFiles.SOURCES, new TypeReference<LinkedHashMap<String, SourceFile>>() {});
-        Head head = file(files, RuleFiles.RULEBASE, new TypeReference<Head>() {});
-        Map<String, CriterionFile> criteria = new LinkedHashMap<>();
-        for (String folder : files.folders()) {
+    private Catalogue catalogue() {
+        Head head = json(RuleFiles.RULEBASE, new TypeReference<>() {}, new Head("", Map.of(), Map.of()));
+        json(RuleFiles.SOURCES, new TypeReference<>() {}, Map.<String, SourceText>of())
+                .forEach((key, s) -> sources.put(key, source(key, s)));
+        Map<String, Criterion> criteria = new LinkedHashMap<>();
+        for (String folder : inOrder(head.order())) {
+            String path = folder + "/" + RuleFiles.TEXTS;
             if (files.text(folder + "/" + RuleFiles.DRL) == null) {
                 problems.add(folder + ": there is no " + RuleFiles.DRL + ", so there is no such criterion");
-            } else {
-                criteria.put(
-                        folder, file(files, folder + "/" + RuleFiles.TEXTS, new TypeReference<CriterionFile>() {}));
+                continue;
+            }
+            CriterionText text = json(path, new TypeReference<>() {}, null);
+            if (text != null) {
+                Criterion c = criterion(folder, path + ": ", text);
+                problemIf(criteria.put(c.id(), c) != null, c.id() + ": two stages have a criterion of this name");
             }
         }
-        return new CatalogueFile(head, sources == null ? Map.of() : sources, criteria);
-    }
-
-    private Catalogue catalogue(CatalogueFile file) {
-        Map<String, Source> sources = sources(file.sources());
-        Head head = file.head();
-        List<Criterion> criteria = new ArrayList<>();
-        for (String folder : inOrder(head, file.criteria().keySet())) {
-            CriterionFile f = file.criteria().get(folder);
-            if (f != null) {
-                criteria.add(criterion(folder, f, sources));
-            }
-        }
-        if (criteria.isEmpty() && problems.isEmpty()) {
-            problems.add("the rulebase holds no criterion: nothing could be judged");
-        }
-        return head == null
-                ? new Catalogue("", criteria, sources, Map.of())
-                : new Catalogue(head.version(), criteria, sources, causes(head, criteria));
-    }
-
-    private Map<String, List<String>> causes(Head head, List<Criterion> criteria) {
-        List<String> ids = criteria.stream().map(Criterion::id).toList();
-        List<String> named = new ArrayList<>();
-        head.causes().forEach((cause, shared) -> {
-            for (String id : shared) {
-                if (problems.isEmpty() && !ids.contains(id)) {
-                    problems.add(RuleFiles.RULEBASE + ": causes: " + cause + ": no criterion is called " + id);
-                }
-                if (named.contains(id)) {
-                    problems.add(RuleFiles.RULEBASE + ": causes: " + id + " stands under two causes");
-                }
-                named.add(id);
-            }
-        });
-        return head.causes();
+        problemIf(criteria.isEmpty() && problems.isEmpty(), "the rulebase holds no criterion: nothing could be judged");
+        checkCauses(head.causes(), criteria.keySet());
+        return new Catalogue(head.version(), List.copyOf(criteria.values()), sources, head.causes());
     }
 
     /**
      * Folders by stage, in the order of the head; folders that the head leaves out come after the others of their
      * stage, by name.
      */
-    private List<String> inOrder(Head head, Set<String> folders) {
-        List<String> ordered = new ArrayList<>();
+    private Set<String> inOrder(Map<String, List<String>> order) {
+        List<String> folders = files.folders();
+        Set<String> ordered = new LinkedHashSet<>();
         for (Stage stage : Stage.values()) {
-            List<String> first = head == null ? List.of() : head.order().getOrDefault(stage.word(), List.of());
-            first.stream()
-                    .map(id -> stage.word() + "/" + id)
-                    .filter(folders::contains)
-                    .forEach(ordered::add);
-            folders.stream()
-                    .filter(f -> f.startsWith(stage.word() + "/") && !ordered.contains(f))
-                    .forEach(ordered::add);
+            String home = stage.word() + "/";
+            order.getOrDefault(stage.word(), List.of()).forEach(id -> ordered.add(home + id));
+            folders.stream().filter(f -> f.startsWith(home)).forEach(ordered::add);
         }
-        folders.stream()
-                .filter(f -> !ordered.contains(f))
-                .forEach(f -> problems.add(f + ": " + f.split("/")[0] + " is no stage of care"));
-        ordered.stream()
-                .map(f -> f.substring(f.indexOf('/') + 1))
-                .filter(id -> ordered.stream().filter(f -> f.endsWith("/" + id)).count() > 1)
-                .distinct()
-                .forEach(id -> problems.add(id + ": two stages have a criterion of this name"));
+        ordered.retainAll(folders);
+        folders.forEach(f -> problemIf(!ordered.contains(f), f + ": " + f.split("/")[0] + " is no stage of care"));
         return ordered;
     }
 
-    private Map<String, Source> sources(Map<String, SourceFile> read) {
-        Map<String, Source> sources = new LinkedHashMap<>();
-        read.forEach((key, s) -> {
-            Source.Kind kind = word(Source.Kind.values(), s.kind());
-            if (kind == null) {
-                problems.add(RuleFiles.SOURCES + ": " + key + ": " + s.kind() + " is no kind of source");
-            }
-            sources.put(key, new Source(key, s.citation(), kind, s.named()));
-        });
-        return sources;
+    private void checkCauses(Map<String, List<String>> causes, Set<String> ids) {
+        Set<String> named = new HashSet<>();
+        boolean whole = problems.isEmpty();
+        causes.forEach((cause, shared) -> shared.forEach(id -> {
+            String at = RuleFiles.RULEBASE + ": causes: ";
+            problemIf(whole && !ids.contains(id), at + cause + ": no criterion is called " + id);
+            problemIf(!named.add(id), at + id + " stands under two causes");
+        }));
     }
 
-    private Criterion criterion(String folder, CriterionFile f, Map<String, Source> sources) {
-        String path = folder + "/" + RuleFiles.TEXTS;
-        String id = folder.substring(folder.indexOf('/') + 1);
-        Stage stage = word(Stage.values(), folder.substring(0, folder.indexOf('/')));
-        Class<? extends CaseFact> about = factType(f.about());
+    private Source source(String key, SourceText s) {
+        String fault = RuleFiles.SOURCES + ": " + key + ": " + s.kind() + " is no kind of source";
+        return new Source(key, s.citation(), word(s.kind(), fault, Source.Kind.values()), s.named());
+    }
+
+    private Criterion criterion(String folder, String path, CriterionText f) {
+        int slash = folder.indexOf('/');
+        String id = folder.substring(slash + 1);
+        Class<? extends CaseFact> about = CaseFact.type(f.about());
+        problemIf(about == null, path + "about: " + f.about() + " is no type of fact");
         List<Need> needs = new ArrayList<>();
-        if (about == null) {
-            problems.add(path + ": about: " + f.about() + " is no type of fact");
-        } else {
-            for (String component : f.needs()) {
-                Need need = Need.of(about, component);
-                if (need == null) {
-                    problems.add(path + ": needs: " + f.about() + " has no " + component
-                            + " that could be known or missing");
-                } else {
-                    needs.add(need);
-                }
-            }
-            if (f.needs().isEmpty()) {
-                problems.add(path + ": needs: a criterion that needs nothing would pass on an empty case");
+        for (String component : about == null ? List.<String>of() : f.needs()) {
+            Need need = Need.of(about, component);
+            if (need == null) {
+                problems.add(path + "needs: " + f.about() + " has no " + component + " that could be known or missing");
+            } else {
+                needs.add(need);
             }
         }
+        problemIf(f.needs().isEmpty(), path + "needs: a criterion that needs nothing would pass on an empty case");
         Map<String, Threshold> thresholds = new LinkedHashMap<>();
-        f.thresholds().forEach((name, t) -> {
-            Threshold read = threshold(path, id + "." + name, t);
-            if (read != null) {
-                thresholds.put(name, read);
-            }
-        });
+        f.thresholds().forEach((name, t) -> thresholds.put(name, threshold(path, id + "." + name, t)));
         Map<String, Reason> reasons = new LinkedHashMap<>();
         f.reasons().forEach((key, r) -> reasons.put(key, reason(path, key, r)));
-        cited(path, f.sources(), sources);
-        f.thresholds().values().forEach(t -> cited(path, t.sources(), sources));
+        checkCited(path, f.sources());
         return new Criterion(
                 id,
-                stage,
+                word(folder.substring(0, slash), folder, Stage.values()),
                 f.title(),
                 f.asks(),
                 f.why(),
@@ -188,81 +156,60 @@ public final class CatalogueReader {
                 f.dispute());
     }
 
-    private Reason reason(String path, String key, ReasonFile r) {
-        Outcome weight = word(Outcome.values(), r.weight());
-        if (weight != Outcome.CAUTION && weight != Outcome.STOP) {
-            problems.add(path + ": reasons." + key + ": weight is caution or stop, not " + r.weight());
-        }
-        return new Reason(weight, r.title(), r.says(), r.todo());
+    private Reason reason(String path, String key, ReasonText r) {
+        String fault = path + "reasons." + key + ": weight is caution or stop, not " + r.weight();
+        return new Reason(word(r.weight(), fault, Outcome.CAUTION, Outcome.STOP), r.title(), r.says(), r.todo());
     }
 
-    private Threshold threshold(String path, String name, ThresholdFile t) {
-        Unit unit = unit(t.unit());
-        if (unit == null) {
-            problems.add(path + ": " + name + ": " + t.unit() + " is no unit");
-        }
-        Threshold.Bound bound = word(Threshold.Bound.values(), t.bound());
-        if (bound == null) {
-            problems.add(path + ": " + name + ": bound is upper or lower, not " + t.bound());
-        }
-        if (!(t.step() > 0)) {
-            problems.add(path + ": " + name + ": the step must be above zero");
-        }
-        if (unit == null) {
-            return null;
-        }
+    private Threshold threshold(String path, String name, ThresholdText t) {
         Threshold threshold = new Threshold(
-                name, t.says(), unit, t.value(), t.low(), t.high(), t.step(), t.inclusive(), bound, t.sources());
+                name,
+                t.says(),
+                word(t.unit(), path + name + ": " + t.unit() + " is no unit", Unit.values()),
+                t.value(),
+                t.low(),
+                t.high(),
+                t.step(),
+                t.inclusive(),
+                word(t.bound(), path + name + ": bound is upper or lower, not " + t.bound(), Threshold.Bound.values()),
+                t.sources());
         String fault = threshold.fault(t.value());
-        if (fault != null) {
-            problems.add(path + ": " + fault);
-        }
+        problemIf(fault != null, path + fault);
+        problemIf(!(t.step() > 0), path + name + ": the step must be above zero");
+        checkCited(path, t.sources());
         return threshold;
     }
 
-    private void cited(String path, List<String> keys, Map<String, Source> sources) {
-        if (keys.isEmpty()) {
-            problems.add(path + ": sources: where nothing is published, say so by a key such as common-practice");
-        }
-        keys.stream()
-                .filter(k -> !sources.containsKey(k))
-                .forEach(k -> problems.add(path + ": sources: " + k + " does not stand in " + RuleFiles.SOURCES));
+    private void checkCited(String path, List<String> keys) {
+        problemIf(
+                keys.isEmpty(), path + "sources: where nothing is published, say so by a key such as common-practice");
+        keys.forEach(k ->
+                problemIf(!sources.containsKey(k), path + "sources: " + k + " does not stand in " + RuleFiles.SOURCES));
     }
 
-    private <T> T file(RuleFiles files, String path, TypeReference<T> type) {
+    private <T> T json(String path, TypeReference<T> type, T otherwise) {
         String text = files.text(path);
-        if (text == null) {
-            problems.add(path + ": there is no such file");
-            return null;
+        problemIf(text == null, path + ": there is no such file");
+        T read = text == null ? null : StrictJson.read(path, text, type, problems);
+        return read == null ? otherwise : read;
+    }
+
+    private void problemIf(boolean wrong, String problem) {
+        if (wrong) {
+            problems.add(problem);
         }
-        return StrictJson.read(path, text, type, problems);
     }
 
-    /** The fact type of that simple name, or null. */
-    @SuppressWarnings("unchecked")
-    private static Class<? extends CaseFact> factType(String name) {
-        return (Class<? extends CaseFact>) Arrays.stream(CaseFact.class.getPermittedSubclasses())
-                .filter(c -> c.getSimpleName().equals(name))
-                .findFirst()
-                .orElse(null);
-    }
-
-    /** A unit by its symbol, or by its name where the symbol is empty ("count", "ratio"). */
-    private static Unit unit(String written) {
-        for (Unit u : Unit.values()) {
-            if (u.symbol().equals(written) || u.name().toLowerCase(Locale.ROOT).equals(written)) {
-                return u;
-            }
-        }
-        return null;
-    }
-
-    private static <E extends Enum<E>> E word(E[] values, String word) {
+    /** What a word stands for, or a unit its symbol; any other is told as a problem, and the first stands in for it. */
+    @SafeVarargs
+    private <E extends Enum<E>> E word(String word, String fault, E... values) {
         for (E e : values) {
-            if (e.name().toLowerCase(Locale.ROOT).replace('_', '-').equals(word)) {
+            if (e.name().toLowerCase(Locale.ROOT).replace('_', '-').equals(word)
+                    || e instanceof Unit u && u.symbol().equals(word)) {
                 return e;
             }
         }
-        return null;
+        problems.add(fault);
+        return values[0];
     }
 }

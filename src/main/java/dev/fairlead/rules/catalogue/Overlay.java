@@ -2,7 +2,6 @@ package dev.fairlead.rules.catalogue;
 
 import com.fasterxml.jackson.core.type.TypeReference;
 import com.fasterxml.jackson.databind.JsonNode;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -14,39 +13,37 @@ public final class Overlay {
 
     /** The files of {@code base} with the changes of {@code over}; thresholds.json is read apart. */
     public static RuleFiles lay(RuleFiles over, RuleFiles base) {
-        Map<String, byte[]> changed = new LinkedHashMap<>();
+        Map<String, String> changed = new LinkedHashMap<>(base.texts());
         List<String> problems = new ArrayList<>();
-        over.all().forEach((path, bytes) -> {
+        over.texts().forEach((path, text) -> {
             String old = base.text(path);
+            boolean lost = path.endsWith("/" + RuleFiles.TEXTS)
+                    && over.text(path.replace(RuleFiles.TEXTS, RuleFiles.DRL)) == null;
             if (path.equals(RuleFiles.THRESHOLDS)) {
                 return;
             }
-            if (old == null
-                    && path.endsWith("/" + RuleFiles.TEXTS)
-                    && over.text(path.replace(RuleFiles.TEXTS, RuleFiles.DRL)) == null) {
+            if (old == null && lost) {
                 problems.add(path + ": there is no such criterion");
             } else if (old == null || path.equals(RuleFiles.CLINIC) || path.endsWith("/" + RuleFiles.DRL)) {
-                changed.put(path, bytes);
+                changed.put(path, text);
             } else {
-                changed.put(path, merged(path, new String(bytes, StandardCharsets.UTF_8), old, problems));
+                changed.put(path, merged(path, text, old, problems));
             }
         });
-        if (changed.isEmpty() && problems.isEmpty() && over.text(RuleFiles.THRESHOLDS) == null) {
+        if (over.texts().isEmpty()) {
             problems.add("the folder holds neither " + RuleFiles.RULEBASE + " nor " + RuleFiles.THRESHOLDS + " nor "
                     + RuleFiles.CLINIC + " nor a criterion");
         }
-        if (!problems.isEmpty()) {
-            throw new RulebaseException(problems);
-        }
-        return base.with(changed);
+        RulebaseException.throwIfAny(problems);
+        return new RuleFiles(changed);
     }
 
-    private static byte[] merged(String path, String patch, String old, List<String> problems) {
+    private static String merged(String path, String patch, String old, List<String> problems) {
         TypeReference<JsonNode> tree = new TypeReference<>() {};
         JsonNode from = StrictJson.read(path, patch, tree, problems);
         JsonNode to = StrictJson.read(path, old, tree, problems);
         if (from == null || to == null) {
-            return new byte[0];
+            return "";
         }
         // a threshold is set in thresholds.json, where it is held to its range: a patch could move the range itself
         from.path("thresholds").fieldNames().forEachRemaining(name -> {
@@ -54,6 +51,6 @@ public final class Overlay {
                 problems.add(path + ": thresholds: set " + name + " in " + RuleFiles.THRESHOLDS);
             }
         });
-        return StrictJson.bytes(StrictJson.merge(to, from));
+        return StrictJson.merge(to, from).toPrettyString();
     }
 }

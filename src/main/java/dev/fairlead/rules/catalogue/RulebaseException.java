@@ -9,7 +9,14 @@ public final class RulebaseException extends RuntimeException {
 
     public RulebaseException(List<String> problems) {
         super(String.join("\n", problems));
-        this.problems = List.copyOf(problems);
+        this.problems = problems.stream().distinct().toList();
+    }
+
+    /** Throws with all problems when there are any. */
+    public static void throwIfAny(List<String> problems) {
+        if (!problems.isEmpty()) {
+            throw new RulebaseException(problems);
+        }
     }
 
     /** One sentence each, with the file it stands in. */

@@ -10,6 +10,8 @@ import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.MapperFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -33,10 +35,24 @@ public final class StrictJson {
 
     private StrictJson() {}
 
-    /** Reads {@code text} as {@code type}; on a fault adds a problem that names {@code file}, and returns null. */
-    public static <T> @Nullable T read(String file, String text, TypeReference<T> type, List<String> problems) {
+    /** Reads {@code text} as {@code type}; throws what is wrong with it, with the name of the file. */
+    public static <T> T read(String file, String text, TypeReference<T> type) {
+        List<String> problems = new ArrayList<>();
+        T read = read(file, text, type, problems);
+        if (read == null) {
+            throw new RulebaseException(problems);
+        }
+        return read;
+    }
+
+    /** The same; on a fault adds a problem that names {@code file}, and returns null. */
+    static <T> @Nullable T read(String file, String text, TypeReference<T> type, List<String> problems) {
         try {
-            return MAPPER.readValue(text, type);
+            T read = MAPPER.readValue(text, type);
+            if (read == null) {
+                problems.add(file + ": it says nothing");
+            }
+            return read;
         } catch (JsonProcessingException e) {
             JsonLocation at = e.getLocation();
             problems.add(file + (at == null ? "" : ":" + at.getLineNr() + ":" + at.getColumnNr()) + ": " + plain(e));
@@ -65,8 +81,7 @@ public final class StrictJson {
         if (!patch.isObject()) {
             return patch;
         }
-        com.fasterxml.jackson.databind.node.ObjectNode merged =
-                base.isObject() ? base.deepCopy() : MAPPER.createObjectNode();
+        ObjectNode merged = base.isObject() ? base.deepCopy() : MAPPER.createObjectNode();
         patch.properties().forEach(p -> {
             if (p.getValue().isNull()) {
                 merged.remove(p.getKey());
@@ -76,13 +91,5 @@ public final class StrictJson {
             }
         });
         return merged;
-    }
-
-    static byte[] bytes(JsonNode node) {
-        try {
-            return MAPPER.writerWithDefaultPrettyPrinter().writeValueAsBytes(node);
-        } catch (JsonProcessingException e) {
-            throw new IllegalStateException(e);
-        }
     }
 }

@@ -17,7 +17,6 @@ import org.kie.api.builder.Message;
 /** Compiles DRL files into classes of an executable model: one for each package, which is a stage of care. */
 public final class DrlCompiler {
     private static final Pattern PACKAGE = Pattern.compile("(?m)^\\s*package\\s+([\\w.]+)\\s*;?");
-    private static final Pattern RULE = Pattern.compile("(?m)^\\s*rule\\s+\"");
     private static final String SOURCES = "src/main/resources/";
 
     private DrlCompiler() {}
@@ -34,9 +33,7 @@ public final class DrlCompiler {
                 problems.add(path + ":1: a package is missing");
             }
         });
-        if (!problems.isEmpty()) {
-            throw new RulebaseException(problems);
-        }
+        RulebaseException.throwIfAny(problems);
         return packages;
     }
 
@@ -63,16 +60,9 @@ public final class DrlCompiler {
                     classes.put(file, module.getBytes(file));
                 }
             }
-            compiled.add(new CompiledRules(CacheKey.of(texts), ruleCount(texts), classes));
+            compiled.add(CompiledRules.of(texts, classes));
         });
         return compiled;
-    }
-
-    /** How many rules the texts hold. */
-    static int ruleCount(Map<String, String> drl) {
-        return drl.values().stream()
-                .mapToInt(text -> (int) RULE.matcher(text).results().count())
-                .sum();
     }
 
     /**

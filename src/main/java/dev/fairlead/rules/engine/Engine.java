@@ -2,6 +2,7 @@ package dev.fairlead.rules.engine;
 
 import dev.fairlead.facts.CaseFact;
 import dev.fairlead.rules.catalogue.Limits;
+import dev.fairlead.rules.catalogue.RulebaseException;
 import dev.fairlead.rules.language.Verdict;
 import dev.fairlead.rules.language.Verdicts;
 import java.util.ArrayList;
@@ -31,8 +32,10 @@ public final class Engine {
      */
     public record Heard(Map<String, List<Verdict>> verdicts, Map<String, String> failed) {}
 
-    Engine(List<Model> models) {
-        this.models = models;
+    /** Of compiled rules, which are counted: what was lost on the way must never look like a pass. */
+    public Engine(List<CompiledRules> compiled) {
+        RuleClasses classes = new RuleClasses(compiled);
+        this.models = compiled.stream().map(c -> classes.model(c.model())).toList();
         // Drools finds its own parts by the class loader of whoever asks first: that is better not left to a pool's
         // thread
         Thread thread = Thread.currentThread();
@@ -43,6 +46,11 @@ public final class Engine {
             this.all.newKieSession().dispose();
         } finally {
             thread.setContextClassLoader(before);
+        }
+        int expected = compiled.stream().mapToInt(CompiledRules::rules).sum();
+        if (rules() != expected) {
+            throw new RulebaseException(List.of("the engine holds " + rules() + " rules where the files hold "
+                    + expected + ": the rulebase is not whole, and nothing is judged by it"));
         }
     }
 

@@ -2,6 +2,7 @@ package dev.fairlead.rules.engine;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.file.FileSystemException;
 import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -13,12 +14,12 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import java.util.zip.ZipOutputStream;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Keeps the classes of edited DRL files between runs, in a folder that only the user can read or write: they are code
@@ -48,26 +49,23 @@ public final class RuleCache {
     }
 
     /**
-     * The classes of all files (path to DRL text) by package: those that are kept, and the others compiled in one pass
-     * and kept from now on.
+     * All files (path to DRL text) compiled, by package: those of {@code builtIn}, those that are kept, and the others
+     * compiled in one pass and kept from now on.
      */
-    public List<CompiledRules> compile(Map<String, String> drl) {
+    public List<CompiledRules> compile(Map<String, String> drl, List<CompiledRules> builtIn) {
         List<CompiledRules> found = new ArrayList<>();
         Map<String, String> unknown = new LinkedHashMap<>();
-        boolean usable = usable();
         for (Map<String, String> texts : DrlCompiler.byPackage(drl).values()) {
-            CompiledRules kept = usable ? read(texts) : null;
-            if (kept == null) {
-                unknown.putAll(texts);
-            } else {
-                found.add(kept);
-            }
+            String key = CompiledRules.key(texts);
+            builtIn.stream()
+                    .filter(b -> b.key().equals(key))
+                    .findFirst()
+                    .or(() -> kept(texts, key))
+                    .ifPresentOrElse(found::add, () -> unknown.putAll(texts));
         }
         if (!unknown.isEmpty()) {
             List<CompiledRules> compiled = DrlCompiler.compile(unknown);
-            if (usable) {
-                compiled.forEach(this::write);
-            }
+            compiled.forEach(this::write);
             found.addAll(compiled);
         }
         return found;
@@ -86,7 +84,7 @@ public final class RuleCache {
             }
             return Files.getPosixFilePermissions(folder).equals(OWNER_ONLY)
                     && Files.getOwner(folder).getName().equals(System.getProperty("user.name"));
-        } catch (java.nio.file.FileSystemException e) {
+        } catch (FileSystemException e) {
             // a home that cannot be written to costs time, not correctness: everything is compiled in memory
             return false;
         } catch (IOException e) {
@@ -94,11 +92,10 @@ public final class RuleCache {
         }
     }
 
-    private @Nullable CompiledRules read(Map<String, String> texts) {
-        String key = CacheKey.of(texts);
+    private Optional<CompiledRules> kept(Map<String, String> texts, String key) {
         Path file = folder.resolve(key + ".zip");
-        if (Files.notExists(file)) {
-            return null;
+        if (!usable() || Files.notExists(file)) {
+            return Optional.empty();
         }
         Map<String, byte[]> classes = new TreeMap<>();
         try (ZipFile in = new ZipFile(file.toFile())) {
@@ -107,40 +104,33 @@ public final class RuleCache {
             }
         } catch (IOException e) {
             // damaged: it is compiled again and written over
-            return null;
+            return Optional.empty();
         }
-        return new CompiledRules(key, DrlCompiler.ruleCount(texts), classes);
+        return Optional.of(CompiledRules.of(texts, classes));
     }
 
     private void write(CompiledRules rules) {
-        Path part = null;
+        if (!usable()) {
+            return;
+        }
         try {
             // another process may read while this one writes: the file appears whole or not at all
-            part = Files.createTempFile(folder, "part", ".tmp");
-            try (ZipOutputStream out = new ZipOutputStream(Files.newOutputStream(part))) {
-                for (Map.Entry<String, byte[]> e : rules.classes().entrySet()) {
-                    out.putNextEntry(new ZipEntry(e.getKey()));
-                    out.write(e.getValue());
+            Path part = Files.createTempFile(folder, "part", ".tmp");
+            try {
+                try (ZipOutputStream out = new ZipOutputStream(Files.newOutputStream(part))) {
+                    for (Map.Entry<String, byte[]> e : rules.classes().entrySet()) {
+                        out.putNextEntry(new ZipEntry(e.getKey()));
+                        out.write(e.getValue());
+                    }
                 }
-            }
-            Files.move(
-                    part,
-                    folder.resolve(rules.key() + ".zip"),
-                    StandardCopyOption.ATOMIC_MOVE,
-                    StandardCopyOption.REPLACE_EXISTING);
-        } catch (IOException e) {
-            // a full disk costs time, not correctness: the next start compiles again
-            discard(part);
-        }
-    }
-
-    private static void discard(@Nullable Path part) {
-        try {
-            if (part != null) {
+                Path file = folder.resolve(rules.key() + ".zip");
+                Files.move(part, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+            } finally {
                 Files.deleteIfExists(part);
             }
         } catch (IOException e) {
-            part.toFile().deleteOnExit();
+            // a full disk costs time, not correctness: the next start compiles again
+            return;
         }
     }
 }

@@ -8,6 +8,7 @@ import dev.fairlead.rules.catalogue.Limits;
 import dev.fairlead.rules.catalogue.Need;
 import dev.fairlead.rules.catalogue.Reason;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -20,19 +21,20 @@ import org.jspecify.annotations.Nullable;
  * number, or do what no rule should do.
  */
 final class DrlLint {
-    static final Pattern COMMENT = Pattern.compile("//[^\\n]*|(?s:/\\*.*?\\*/)");
-    static final Pattern RULE = Pattern.compile(
+    private static final Pattern COMMENT = Pattern.compile("//[^\\n]*|(?s:/\\*.*?\\*/)");
+    private static final Pattern RULE = Pattern.compile(
             "^\\s*rule\\s+\"([^\"]*)\"(.*?)^\\s*when\\b(.*?)^\\s*then\\b(.*?)^\\s*end\\b",
             Pattern.DOTALL | Pattern.MULTILINE);
     private static final Pattern HEAD = Pattern.compile("(package|import|global)\\s+([\\w.]+)(?:\\s+(\\w+))?\\s*;?");
     private static final Pattern STRING = Pattern.compile("\"[^\"]*\"");
     private static final Pattern NEGATIVE = Pattern.compile(
             "!|(?<!\\|)\\|(?!\\|)|(?<![\\w$])\\d|\\b(not|exists|forall|eval|from|accumulate|collect|null|new)\\b");
-    static final Pattern FACT = Pattern.compile("\\s*\\$f\\s*:\\s*(\\w+)\\s*\\((.*)\\)\\s*", Pattern.DOTALL);
-    private static final Pattern TERM = Pattern.compile(
+    private static final Pattern FACT = Pattern.compile("\\s*\\$f\\s*:\\s*(\\w+)\\s*\\((.*)\\)\\s*", Pattern.DOTALL);
+    private static final Pattern TERM = Pattern.compile("[^,|]+");
+    private static final Pattern ASKED = Pattern.compile(
             "\\s*(\\w+)\\s*\\.\\s*(\\w+)\\(\\s*(limits\\s*\\.\\s*of\\(\\s*\"[^\"]*\"\\s*\\)\\s*)?\\)\\s*");
     private static final Pattern LIMIT = Pattern.compile("\\blimits\\s*\\.\\s*of\\s*\\(\\s*\"([^\"]*)\"\\s*\\)");
-    static final Pattern CALL = Pattern.compile(
+    private static final Pattern CALL = Pattern.compile(
             "\\s*verdicts\\.(pass|caution|stop|doesNotApply)\\(\\s*\"([^\"]*)\"\\s*,\\s*\\$f\\s*"
                     + "(?:,\\s*\"([^\"]*)\"\\s*)?\\)((?:\\s*\\.seen\\(\\s*\"[^\"]*\"\\s*,\\s*\\$f\\.\\w+\\(\\)\\s*\\))*)\\s*;\\s*");
     private static final Pattern SEEN = Pattern.compile("\\.seen\\(\\s*\"([^\"]*)\"\\s*,\\s*\\$f\\.(\\w+)");
@@ -41,198 +43,177 @@ final class DrlLint {
             Set.of(Limits.class.getName() + " limits", Verdicts.class.getName() + " verdicts");
     private static final String NOT_NEEDED = " does not stand among the needs of the criterion";
 
-    private final String path;
-    private final String text;
     private final Criterion criterion;
+    private final String about;
     private final Catalogue catalogue;
+    /** Without comments; all places are counted in it, and what was blanked out has kept its room. */
+    private final String text;
+
     private final List<String> problems = new ArrayList<>();
 
-    private DrlLint(String path, String text, Criterion criterion, Catalogue catalogue) {
-        this.path = path;
-        this.text = blank(COMMENT, text);
+    private DrlLint(Criterion criterion, String text, Catalogue catalogue) {
         this.criterion = criterion;
+        this.about = criterion.about().getSimpleName();
         this.catalogue = catalogue;
+        this.text = blank(COMMENT, text);
     }
 
     /** All that is wrong with the DRL of a criterion, by file and line. */
     static List<String> problems(Criterion criterion, String text, Catalogue catalogue) {
-        DrlLint lint = new DrlLint(criterion.drl(), text, criterion, catalogue);
+        DrlLint lint = new DrlLint(criterion, text, catalogue);
         lint.file();
         return lint.problems;
     }
 
     private void file() {
         Matcher rule = RULE.matcher(text);
+        Set<String> verdicts = new HashSet<>();
         int end = 0;
-        boolean passes = false;
-        boolean warns = false;
         while (rule.find()) {
-            head(text.substring(end, rule.start()), end);
+            head(end, rule.start());
             end = rule.end();
-            if (!rule.group(1).startsWith(criterion.id() + ": ")) {
-                add(rule.start(), "the name of a rule begins with \"" + criterion.id() + ": \"");
-            }
-            if (!rule.group(2).isBlank()) {
-                add(rule.start(2), "a rule has no attributes (" + rule.group(2).strip() + ")");
-            }
-            condition(rule.group(3), rule.start(3));
-            String verdict = consequence(rule.group(4), rule.start(4));
-            passes |= "pass".equals(verdict);
-            warns |= "caution".equals(verdict) || "stop".equals(verdict);
+            String name = criterion.id() + ": ";
+            hold(rule.group(1).startsWith(name), rule.start(), "the name of a rule begins with \"" + name + "\"");
+            String attributes = rule.group(2).strip();
+            hold(attributes.isEmpty(), rule.start(2), "a rule has no attributes (" + attributes + ")");
+            condition(rule.start(3), rule.end(3));
+            verdicts.add(consequence(rule.start(4), rule.end(4)));
         }
-        head(text.substring(end), end);
-        if (!passes || !warns) {
-            problems.add(path + ": needs at least one rule that passes and one that warns");
+        head(end, text.length());
+        if (!verdicts.contains("pass") || !verdicts.contains("caution") && !verdicts.contains("stop")) {
+            problems.add(criterion.drl() + ": needs at least one rule that passes and one that warns");
         }
+    }
+
+    private Matcher find(Pattern pattern, int from, int to) {
+        return pattern.matcher(text).region(from, to);
     }
 
     /** What stands outside rules: package, imports of facts, the two globals, and nothing more. */
-    private void head(String part, int offset) {
-        Matcher m = HEAD.matcher(part);
+    private void head(int from, int to) {
+        Matcher m = find(HEAD, from, to);
+        String home = "dev.fairlead.rulebase." + criterion.stage().word();
         while (m.find()) {
             String name = m.group(2);
             switch (m.group(1)) {
-                case "package" -> {
-                    String expected =
-                            "dev.fairlead.rulebase." + criterion.stage().word();
-                    if (!name.equals(expected)) {
-                        add(offset + m.start(), "the package is " + expected);
-                    }
-                }
+                case "package" -> hold(name.equals(home), m.start(), "the package is " + home);
                 case "import" -> {
-                    if (!name.startsWith("dev.fairlead.facts.")) {
-                        add(offset + m.start(), "rules may import facts alone, not " + name);
-                    }
+                    boolean fact = name.startsWith("dev.fairlead.facts.");
+                    hold(fact, m.start(), "rules may import facts alone, not " + name);
                 }
                 default -> {
-                    if (!GLOBALS.contains(name + " " + m.group(3))) {
-                        add(offset + m.start(), "the globals are limits and verdicts");
-                    }
+                    boolean known = GLOBALS.contains(name + " " + m.group(3));
+                    hold(known, m.start(), "the globals are limits and verdicts");
                 }
             }
         }
-        String rest = blank(HEAD, part);
-        if (!rest.isBlank()) {
-            add(
-                    offset + rest.indexOf(rest.strip()),
-                    "only package, imports, globals and rules are allowed, not: " + firstLine(rest));
-        }
+        String rest = blank(HEAD, text.substring(from, to));
+        String first = rest.strip().lines().findFirst().orElse("");
+        int at = from + rest.indexOf(first);
+        hold(first.isEmpty(), at, "only package, imports, globals and rules are allowed, not: " + first);
     }
 
-    private void condition(String when, int offset) {
-        Matcher limit = LIMIT.matcher(when);
+    private void condition(int from, int to) {
+        Matcher limit = find(LIMIT, from, to);
         while (limit.find()) {
-            knownLimit(limit.group(1), offset + limit.start());
+            knownLimit(limit.group(1), limit.start());
         }
-        Matcher negative = NEGATIVE.matcher(blank(STRING, when));
+        Matcher negative = NEGATIVE.matcher(blank(STRING, text)).region(from, to);
         boolean plain = true;
         while (negative.find()) {
             plain = false;
+            String found = negative.group();
             add(
-                    offset + negative.start(),
-                    negative.group().matches("\\d")
+                    negative.start(),
+                    found.matches("\\d")
                             ? "a number in a condition: give it a name among the thresholds"
-                            : "a condition must be positive and plain: \"" + negative.group()
+                            : "a condition must be positive and plain: \"" + found
                                     + "\" could hold for a missing fact");
         }
-        Matcher fact = FACT.matcher(when);
-        if (!plain) {
-            return;
-        }
-        if (!fact.matches()) {
-            add(
-                    offset + when.length() - when.stripLeading().length(),
-                    "a condition looks at one fact, written $f : "
-                            + criterion.about().getSimpleName() + "( ... )");
-        } else if (!fact.group(1).equals(criterion.about().getSimpleName())) {
-            add(
-                    offset + fact.start(1),
-                    "the criterion is about " + criterion.about().getSimpleName() + ", not " + fact.group(1));
-        } else {
-            Matcher term = Pattern.compile("[^,|]+").matcher(fact.group(2));
+        Matcher fact = find(FACT, from, to);
+        if (plain && !fact.matches()) {
+            add(from, "a condition looks at one fact, written $f : " + about + "( ... )");
+        } else if (plain && !fact.group(1).equals(about)) {
+            add(fact.start(1), "the criterion is about " + about + ", not " + fact.group(1));
+        } else if (plain) {
+            Matcher term = find(TERM, fact.start(2), fact.end(2));
             while (term.find()) {
-                term(term.group(), offset + fact.start(2) + term.start());
+                term(term.group(), term.start());
             }
         }
     }
 
     private void term(String written, int at) {
-        Matcher m = TERM.matcher(written);
-        int start = at + written.length() - written.stripLeading().length();
+        Matcher m = ASKED.matcher(written);
         if (!m.matches()) {
             add(
-                    start,
+                    at,
                     "a condition is a component and one of known, yes, no, doesNotApply, atMost, above, atLeast, below"
-                            + " with a threshold by name, not: " + firstLine(written));
+                            + " with a threshold by name, not: "
+                            + written.strip().lines().findFirst().orElse(""));
             return;
         }
-        Need need = Need.of(criterion.about(), m.group(1));
-        boolean answer = m.group(2).matches("yes|no");
-        boolean quantity = m.group(2).matches("atMost|above|atLeast|below");
-        if (!answer && !quantity && !m.group(2).matches("known|doesNotApply")) {
-            add(start, m.group(2) + " is no condition that rules may use");
-            return;
-        }
-        if (need != null && !needed(need)) {
-            add(start, m.group(1) + NOT_NEEDED);
-        }
-        if (need == null) {
-            add(start, criterion.about().getSimpleName() + " has no " + m.group(1) + " that could be known or missing");
-        } else if (answer && need.type() != Answer.class || quantity && need.type() != Measured.class) {
-            add(start, m.group(1) + " is a " + need.type().getSimpleName() + ": it has no " + m.group(2));
-        } else if (quantity != (m.group(3) != null)) {
-            add(start, m.group(2) + (quantity ? " takes a threshold by name" : " takes nothing"));
-        }
-    }
-
-    private boolean needed(@Nullable Need need) {
-        return need != null && criterion.needs().stream().anyMatch(n -> n.at() == need.at());
-    }
-
-    /** The one verdict of a rule; null when it is not one. */
-    private @Nullable String consequence(String then, int offset) {
-        Matcher call = CALL.matcher(then);
-        if (!call.matches()) {
-            add(
-                    offset + then.length() - then.stripLeading().length(),
-                    "a consequence is one verdict: verdicts.pass|caution|stop|doesNotApply(...).seen(...)");
-            return null;
-        }
-        if (!call.group(2).equals(criterion.id())) {
-            add(offset + call.start(2), "the verdict is on " + criterion.id() + ", not " + call.group(2));
-        }
-        String reason = call.group(3);
-        boolean exemption = call.group(1).equals("doesNotApply");
-        boolean known = call.group(1).equals("pass")
-                ? reason == null
-                : reason != null && (exemption ? criterion.exemptions() : criterion.reasons()).containsKey(reason);
-        Reason warned = exemption || reason == null ? null : criterion.reasons().get(reason);
-        if (!known) {
-            add(
-                    offset + call.start(1),
-                    reason == null
-                            ? "the reason is missing"
-                            : call.group(1) + ": there is no text for \"" + reason + "\"");
-        }
-        String said = call.group(1).equals("pass")
-                ? criterion.passes()
-                : warned != null ? warned.says() : criterion.exemptions().getOrDefault(reason, "");
-        if (warned != null && warned.stop() != call.group(1).equals("stop")) {
-            add(offset + call.start(1), call.group(1) + ": the texts give \"" + reason + "\" another weight");
-        }
-        if (call.group(4).isBlank() && TextCheck.speaksOfValue(said)) {
-            add(
-                    offset + call.start(1),
-                    "the text speaks of a value and its limit: add .seen(\"threshold\", $f.component())");
-        }
-        Matcher seen = SEEN.matcher(call.group(4));
-        while (seen.find()) {
-            knownLimit(seen.group(1), offset + call.start(4) + seen.start());
-            if (!needed(Need.of(criterion.about(), seen.group(2)))) {
-                add(offset + call.start(4) + seen.start(2), seen.group(2) + NOT_NEEDED);
+        String component = m.group(1);
+        String asked = m.group(2);
+        boolean answer = asked.matches("yes|no");
+        boolean quantity = asked.matches("atMost|above|atLeast|below");
+        Need need = Need.of(criterion.about(), component);
+        if (!answer && !quantity && !asked.matches("known|doesNotApply")) {
+            add(at, asked + " is no condition that rules may use");
+        } else if (need == null) {
+            add(at, about + " has no " + component + " that could be known or missing");
+        } else {
+            hold(needed(component), at, component + NOT_NEEDED);
+            if (answer && need.type() != Answer.class || quantity && need.type() != Measured.class) {
+                add(at, component + " is a " + need.type().getSimpleName() + ": it has no " + asked);
+            } else if (quantity != (m.group(3) != null)) {
+                add(at, asked + (quantity ? " takes a threshold by name" : " takes nothing"));
             }
         }
-        return call.group(1);
+    }
+
+    private boolean needed(String component) {
+        return criterion.needs().stream().anyMatch(n -> n.component().equals(component));
+    }
+
+    /** The one verdict of a rule; empty when it is not one. */
+    private String consequence(int from, int to) {
+        Matcher call = find(CALL, from, to);
+        if (!call.matches()) {
+            add(from, "a consequence is one verdict: verdicts.pass|caution|stop|doesNotApply(...).seen(...)");
+            return "";
+        }
+        String verdict = call.group(1);
+        String id = call.group(2);
+        hold(id.equals(criterion.id()), call.start(2), "the verdict is on " + criterion.id() + ", not " + id);
+        boolean shows = !call.group(4).isBlank();
+        String said = said(verdict, call.group(3), call.start(1));
+        hold(
+                shows || !TextCheck.speaksOfValue(said),
+                call.start(1),
+                "the text speaks of a value and its limit: add .seen(\"threshold\", $f.component())");
+        Matcher seen = find(SEEN, call.start(4), call.end(4));
+        while (seen.find()) {
+            knownLimit(seen.group(1), seen.start());
+            hold(needed(seen.group(2)), seen.start(2), seen.group(2) + NOT_NEEDED);
+        }
+        return verdict;
+    }
+
+    /** The text that a verdict stands for; empty where there is none. */
+    private String said(String verdict, @Nullable String reason, int at) {
+        if (reason == null) {
+            boolean pass = verdict.equals("pass");
+            hold(pass, at, "the reason is missing");
+            return pass ? criterion.passes() : "";
+        }
+        Reason warned = verdict.matches("caution|stop") ? criterion.reasons().get(reason) : null;
+        String exempt = verdict.equals("doesNotApply") ? criterion.exemptions().get(reason) : null;
+        String said = warned != null ? warned.says() : exempt;
+        hold(said != null, at, verdict + ": there is no text for \"" + reason + "\"");
+        boolean weighed = warned == null || warned.stop() == verdict.equals("stop");
+        hold(weighed, at, verdict + ": the texts give \"" + reason + "\" another weight");
+        return said == null ? "" : said;
     }
 
     private void knownLimit(String name, int at) {
@@ -243,21 +224,24 @@ final class DrlLint {
         }
     }
 
-    private void add(int at, String problem) {
-        long line = 1
-                + text.substring(0, Math.min(at, text.length()))
-                        .chars()
-                        .filter(c -> c == '\n')
-                        .count();
-        problems.add(path + ":" + line + ": " + problem);
+    private void hold(boolean held, int at, String problem) {
+        if (!held) {
+            add(at, problem);
+        }
+    }
+
+    /** Tells a problem on the line of the first word at a place or behind it. */
+    private void add(int place, String problem) {
+        int at = place;
+        while (at < text.length() && Character.isWhitespace(text.charAt(at))) {
+            at++;
+        }
+        long line = 1 + text.substring(0, at).chars().filter(c -> c == '\n').count();
+        problems.add(criterion.drl() + ":" + line + ": " + problem);
     }
 
     /** Blanks out what matches, and keeps line breaks so that positions stay true. */
     private static String blank(Pattern pattern, String text) {
         return pattern.matcher(text).replaceAll(m -> m.group().replaceAll("[^\\n]", " "));
-    }
-
-    private static String firstLine(String text) {
-        return text.strip().lines().findFirst().orElse("");
     }
 }

@@ -8,17 +8,19 @@ import dev.fairlead.model.Measured;
 import dev.fairlead.model.Side;
 import dev.fairlead.model.Tooth;
 import dev.fairlead.model.Unit;
-import dev.fairlead.rules.catalogue.RulebaseException;
 import dev.fairlead.rules.catalogue.StrictJson;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
-import java.util.Arrays;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /** Facts as examples write them: a base in which everything passes, and patches on it. */
 public final class ExampleFacts {
@@ -36,14 +38,9 @@ public final class ExampleFacts {
 
     /** What stands in a {@code base-facts.json}: for each type of fact its facts, component by component. */
     public static ExampleFacts base(String json) {
-        List<String> problems = new ArrayList<>();
-        Map<String, List<Map<String, Object>>> read = StrictJson.read(
-                BASE, json, new TypeReference<LinkedHashMap<String, List<Map<String, Object>>>>() {}, problems);
-        if (read == null) {
-            throw new RulebaseException(problems);
-        }
         List<CaseFact> facts = new ArrayList<>();
-        read.forEach((type, all) -> all.forEach(written -> facts.add(fact(type(type), written))));
+        StrictJson.read(BASE, json, new TypeReference<Map<String, List<Map<String, Object>>>>() {})
+                .forEach((type, all) -> all.forEach(written -> facts.add(fact(type(type), written))));
         return new ExampleFacts(facts);
     }
 
@@ -82,18 +79,16 @@ public final class ExampleFacts {
 
     /** {@code fact} with some components written anew. */
     public static CaseFact with(CaseFact fact, Map<String, String> written) {
-        RecordComponent[] components = fact.getClass().getRecordComponents();
-        Object[] values = new Object[components.length];
-        int found = 0;
-        for (int i = 0; i < components.length; i++) {
-            String text = written.get(components[i].getName());
-            found += text == null ? 0 : 1;
-            values[i] = text == null ? get(components[i], fact) : value(components[i], text, fact.place());
-        }
-        if (found < written.size()) {
+        Set<String> left = new HashSet<>(written.keySet());
+        CaseFact changed = make(fact.getClass(), c -> {
+            left.remove(c.getName());
+            String text = written.get(c.getName());
+            return text == null ? get(c, fact) : value(c, text, fact.place());
+        });
+        if (!left.isEmpty()) {
             throw new IllegalArgumentException(fact.getClass().getSimpleName() + " has not all of " + written.keySet());
         }
-        return make(fact.getClass(), components, values);
+        return changed;
     }
 
     /** {@code fact} with one component unknown. */
@@ -111,32 +106,30 @@ public final class ExampleFacts {
     }
 
     private static CaseFact fact(Class<? extends CaseFact> type, Map<String, Object> written) {
-        RecordComponent[] components = type.getRecordComponents();
-        Object[] values = new Object[components.length];
         Map<String, Object> left = new LinkedHashMap<>(written);
         Place place = left.get("place") instanceof Map<?, ?> p
                 ? new Place(String.valueOf(p.get("pointer")), String.valueOf(p.get("words")))
                 : Place.CASE;
-        for (int i = 0; i < components.length; i++) {
-            Object value = left.remove(components[i].getName());
+        CaseFact made = make(type, c -> {
+            Object value = left.remove(c.getName());
             if (value == null) {
-                throw new IllegalArgumentException(BASE + ": " + type.getSimpleName() + ": " + components[i].getName()
+                throw new IllegalArgumentException(BASE + ": " + type.getSimpleName() + ": " + c.getName()
                         + " is missing: mvn test -Dfairlead.accept=true -Dtest=BaseFactsTest writes it");
             }
-            values[i] = components[i].getType() == Place.class ? place : value(components[i], value.toString(), place);
-        }
+            return c.getType() == Place.class ? place : value(c, value.toString(), place);
+        });
         if (!left.isEmpty()) {
             throw new IllegalArgumentException(BASE + ": " + type.getSimpleName() + " has no " + left.keySet());
         }
-        return make(type, components, values);
+        return made;
     }
 
-    private static CaseFact make(Class<? extends CaseFact> type, RecordComponent[] components, Object[] values) {
+    private static CaseFact make(Class<? extends CaseFact> type, Function<RecordComponent, Object> value) {
+        RecordComponent[] all = type.getRecordComponents();
+        Class<?>[] types = Stream.of(all).map(RecordComponent::getType).toArray(Class<?>[]::new);
         try {
-            return type.getConstructor(Arrays.stream(components)
-                            .map(RecordComponent::getType)
-                            .toArray(Class<?>[]::new))
-                    .newInstance(values);
+            return type.getConstructor(types)
+                    .newInstance(Stream.of(all).map(value).toArray());
         } catch (ReflectiveOperationException e) {
             throw new IllegalStateException(e);
         }
@@ -180,11 +173,11 @@ public final class ExampleFacts {
         throw new IllegalArgumentException("\"" + written + "\" is no quantity");
     }
 
-    @SuppressWarnings("unchecked")
     private static Class<? extends CaseFact> type(String name) {
-        return (Class<? extends CaseFact>) Arrays.stream(CaseFact.class.getPermittedSubclasses())
-                .filter(c -> c.getSimpleName().equals(name))
-                .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException(name + " is no type of fact"));
+        Class<? extends CaseFact> type = CaseFact.type(name);
+        if (type == null) {
+            throw new IllegalArgumentException(name + " is no type of fact");
+        }
+        return type;
     }
 }

@@ -21,9 +21,7 @@ public final class RulebaseCheck {
             String drl = Objects.requireNonNull(files.text(c.drl()), c.drl());
             problems.addAll(DrlLint.problems(c, drl, catalogue));
         }
-        if (!problems.isEmpty()) {
-            throw new RulebaseException(problems);
-        }
+        RulebaseException.throwIfAny(problems);
         return catalogue;
     }
 }

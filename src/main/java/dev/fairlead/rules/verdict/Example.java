@@ -1,7 +1,6 @@
 package dev.fairlead.rules.verdict;
 
 import com.fasterxml.jackson.core.type.TypeReference;
-import dev.fairlead.rules.catalogue.RulebaseException;
 import dev.fairlead.rules.catalogue.StrictJson;
 import dev.fairlead.rules.language.ExampleFacts;
 import java.io.IOException;
@@ -25,22 +24,16 @@ public record Example(String criterion, String name, Map<String, String> set, Ma
 
     /** The examples of one criterion's folder. */
     public static List<Example> in(Path folder) {
-        List<String> problems = new ArrayList<>();
-        List<Written> read;
+        Path file = folder.resolve(FILE);
+        String criterion = folder.getFileName().toString();
         try {
-            String text = Files.readString(folder.resolve(FILE));
-            read = StrictJson.read(
-                    folder.resolve(FILE).toString(), text, new TypeReference<List<Written>>() {}, problems);
+            List<Written> read = StrictJson.read(file.toString(), Files.readString(file), new TypeReference<>() {});
+            return read.stream()
+                    .map(w -> new Example(criterion, w.name(), w.set(), w.expects()))
+                    .toList();
         } catch (IOException e) {
             throw new UncheckedIOException("cannot read the examples in " + folder, e);
         }
-        if (read == null) {
-            throw new RulebaseException(problems);
-        }
-        String criterion = folder.getFileName().toString();
-        return read.stream()
-                .map(w -> new Example(criterion, w.name(), w.set(), w.expects()))
-                .toList();
     }
 
     /** What differs from what is expected, one line each; empty when nothing does. */

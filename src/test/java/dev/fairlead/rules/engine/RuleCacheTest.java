@@ -58,7 +58,7 @@ class RuleCacheTest {
     private static List<String> classes(RuleCache cache) throws IOException {
         String path = "indication/overjet-after/criterion.drl";
         Map<String, String> drl = Map.of(path, Files.readString(Path.of("rules").resolve(path)));
-        return cache.compile(drl).stream()
+        return cache.compile(drl, List.of()).stream()
                 .flatMap(c -> c.classes().keySet().stream())
                 .toList();
     }

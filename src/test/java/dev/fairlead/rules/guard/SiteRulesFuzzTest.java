@@ -52,7 +52,7 @@ class SiteRulesFuzzTest {
         for (String file : List.of("sources.json", OVERJET + "criterion.drl", OVERJET + "criterion.json")) {
             whole.put(file, Files.readString(Path.of("rules", file)));
         }
-        RuleFiles base = RuleFiles.of(whole);
+        RuleFiles base = new RuleFiles(whole);
         assertThat(RulebaseCheck.check(base).criteria()).hasSize(1);
         Damage damage = new Damage(23);
         int all = Damage.Kind.SITE_RULES.inputs();
@@ -64,7 +64,7 @@ class SiteRulesFuzzTest {
             try {
                 if (what.equals("overlay")) {
                     site.put(OVERJET + "criterion.json", damage.of(damage.pick(OVERLAYS)));
-                    RulebaseCheck.check(Overlay.lay(RuleFiles.of(site), base));
+                    RulebaseCheck.check(Overlay.lay(new RuleFiles(site), base));
                 } else if (what.equals("thresholds.json") || what.equals("clinic.json")) {
                     site.put(what, damage.of(what.equals("clinic.json") ? ANSWERS : LIMITS));
                     Rulebase.fromFolder(written(whole, site), cache);
@@ -72,7 +72,7 @@ class SiteRulesFuzzTest {
                     site.putAll(whole);
                     site.computeIfPresent(
                             what.startsWith("criterion") ? OVERJET + what : what, (path, text) -> damage.of(text));
-                    RulebaseCheck.check(RuleFiles.of(site));
+                    RulebaseCheck.check(new RuleFiles(site));
                     String drl = site.get(OVERJET + "criterion.drl");
                     if (what.equals("criterion.drl") && taken.size() < Math.max(12, all / 80)) {
                         taken.put(drl, what);

@@ -50,7 +50,7 @@ class RulebaseCheckTest {
 
     @Test
     void whatIsWholeIsRead() {
-        Catalogue read = RulebaseCheck.check(RuleFiles.of(files()));
+        Catalogue read = RulebaseCheck.check(new RuleFiles(files()));
         assertThat(read.causes()).isEqualTo(Map.of("overjet", List.of("overjet-after")));
         assertThat(read.criteria(Stage.INDICATION))
                 .extracting(Criterion::id)
@@ -93,7 +93,7 @@ class RulebaseCheckTest {
         Map<String, String> files = files();
         assertThat(files.get(path)).contains(old);
         files.put(path, files.get(path).replace(old, by == null ? "" : by));
-        assertThatThrownBy(() -> RulebaseCheck.check(RuleFiles.of(files)))
+        assertThatThrownBy(() -> RulebaseCheck.check(new RuleFiles(files)))
                 .isInstanceOf(RulebaseException.class)
                 .hasMessageContaining(path)
                 .hasMessageContaining(problem);
@@ -107,10 +107,10 @@ class RulebaseCheckTest {
             twice.put("bench/overjet-after/" + file, twice.get(OVERJET + file));
             elsewhere.put("recess/overjet-then/" + file, elsewhere.get(OVERJET + file));
         }
-        assertThatThrownBy(() -> CatalogueReader.read(RuleFiles.of(twice)))
+        assertThatThrownBy(() -> CatalogueReader.read(new RuleFiles(twice)))
                 .isInstanceOf(RulebaseException.class)
                 .hasMessage("overjet-after: two stages have a criterion of this name");
-        assertThatThrownBy(() -> CatalogueReader.read(RuleFiles.of(elsewhere)))
+        assertThatThrownBy(() -> CatalogueReader.read(new RuleFiles(elsewhere)))
                 .isInstanceOf(RulebaseException.class)
                 .hasMessage("recess/overjet-then: recess is no stage of care");
     }
@@ -124,7 +124,7 @@ class RulebaseCheckTest {
                 OVERJET + "criterion.json",
                 (path, text) -> text.replace(
                         "\"unit\": \"mm\", \"value\": 1.0", "\"unit\": \"" + written + "\", \"value\": 1.0"));
-        assertThat(CatalogueReader.read(RuleFiles.of(files))
+        assertThat(CatalogueReader.read(new RuleFiles(files))
                         .thresholds()
                         .get("overjet-after.min")
                         .unit())
@@ -145,8 +145,8 @@ class RulebaseCheckTest {
         Files.writeString(folder.resolve(OVERJET + "examples.json"), "{}");
         Files.writeString(folder.resolve(OVERJET + "sources.json"), "{}");
         RuleFiles read = RuleFiles.of(folder);
-        assertThat(read.all()).containsOnlyKeys(files.keySet());
-        assertThat(read.hash()).isEqualTo(RuleFiles.of(files).hash());
-        assertThat(read.rules()).containsExactly(HYGIENE + "criterion.drl", OVERJET + "criterion.drl");
+        assertThat(read.texts()).containsOnlyKeys(files.keySet());
+        assertThat(read.hash()).isEqualTo(new RuleFiles(files).hash());
+        assertThat(read.rules()).containsOnlyKeys(HYGIENE + "criterion.drl", OVERJET + "criterion.drl");
     }
 }

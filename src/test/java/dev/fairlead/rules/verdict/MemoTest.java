@@ -9,8 +9,6 @@ import dev.fairlead.measure.working.Workbook;
 import dev.fairlead.model.Stage;
 import dev.fairlead.rules.engine.BuiltIn;
 import dev.fairlead.rules.engine.Engine;
-import dev.fairlead.rules.engine.EngineLoader;
-import dev.fairlead.rules.engine.RuleCache;
 import dev.fairlead.rules.guard.ProjectRules;
 import dev.fairlead.rules.guard.RandomFacts;
 import dev.fairlead.rules.language.Verdict;
@@ -94,7 +92,7 @@ class MemoTest {
     /** What a verdict shows at a place are the values that the rules saw there, taken from the engine itself. */
     @Test
     void whatIsShownIsWhatTheRulesSaw() {
-        Engine engine = new EngineLoader(new RuleCache(folder), BuiltIn.onClassPath()).ofBuild();
+        Engine engine = new Engine(BuiltIn.onClassPath().rules());
         int shown = 0;
         for (int i = 0; i < 300; i++) {
             List<CaseFact> facts = random.facts(new Random(SEED - i));
