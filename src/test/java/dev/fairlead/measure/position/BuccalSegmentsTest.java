@@ -123,6 +123,9 @@ class BuccalSegmentsTest {
         BuccalSegments shorter = new BuccalSegments(new BetaArch(44, 24), Sides.both(11.3), Sides.both(33));
         assertThat(shorter.along().left()).isEqualTo(21.7, within(1e-9));
         assertThat(shorter.gainAlongArch(1).left()).isBetween(0.7, 0.8);
+        BuccalSegments uneven = new BuccalSegments(new BetaArch(44, 24), Sides.both(11.3), new Sides(33, 30));
+        assertThat(uneven.gainAlongArch(0).left()).isEqualTo(0, within(1e-9));
+        assertThat(uneven.gainAlongArch(0).right()).isEqualTo(0, within(1e-9));
     }
 
     @Test
@@ -133,6 +136,11 @@ class BuccalSegmentsTest {
         assertThatIllegalArgumentException().isThrownBy(() -> WORKED.advancementAlongArch(Sides.both(200)));
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> BuccalSegments.ofWhole(new BetaArch(44, 24), Sides.both(40)));
+        for (Sides lateral : List.of(new Sides(0, 11), new Sides(11, 0), new Sides(33, 11), new Sides(11, 33))) {
+            assertThatIllegalArgumentException()
+                    .as("%s", lateral)
+                    .isThrownBy(() -> new BuccalSegments(new BetaArch(44, 24), lateral, Sides.both(33)));
+        }
         assertThatIllegalArgumentException().isThrownBy(() -> new Sides(Double.NaN, 1));
     }
 }

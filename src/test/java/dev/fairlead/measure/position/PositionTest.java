@@ -31,6 +31,9 @@ class PositionTest {
                 assertThat(PerimeterGain.published(gain)).isTrue();
             }
         }
+        assertThat(PerimeterGain.published(1.21)).isTrue();
+        assertThat(PerimeterGain.published(2.07)).isTrue();
+        assertThat(PerimeterGain.published(1.2099)).isFalse();
         assertThat(PerimeterGain.published(PerimeterGain.perMm(ConicArch.parabola(26, 5.5))))
                 .isFalse();
     }
@@ -212,6 +215,11 @@ class PositionTest {
         }
         assertThat(SidedPlan.forLaterals(new Sides(0, 2), 44, 8).possible()).isFalse();
         assertThat(SidedPlan.forLaterals(new Sides(1, 1.2), 44, 8).possible()).isTrue();
+        assertThat(new SidedPlan(new Sides(0, 1)).possible()).isTrue();
+        assertThat(new SidedPlan(new Sides(1, 0)).possible()).isTrue();
         assertThatIllegalArgumentException().isThrownBy(() -> SidedPlan.forLaterals(Sides.both(1), 44, 22));
+        assertThatIllegalArgumentException().isThrownBy(() -> SidedPlan.forLaterals(Sides.both(1), 44, 0));
+        assertThatIllegalArgumentException().isThrownBy(() -> new SidedPlan(Sides.both(1)).front(44, 0, 8));
+        assertThatIllegalArgumentException().isThrownBy(() -> new SidedPlan(Sides.both(1)).front(44, 24, 22));
     }
 }

@@ -9,8 +9,13 @@ import dev.fairlead.measure.SampleCase;
 import dev.fairlead.measure.Worked;
 import dev.fairlead.measure.working.Workbook;
 import dev.fairlead.measure.working.Working;
+import dev.fairlead.model.Answer;
+import dev.fairlead.model.Case;
 import dev.fairlead.model.Choices.Pattern;
+import dev.fairlead.model.Clinic;
+import dev.fairlead.model.Fact;
 import dev.fairlead.model.Side;
+import dev.fairlead.model.Unit;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -200,5 +205,143 @@ class ForecastTest {
                 .set("/plan/intervalWeeks", 5));
         assertThat(f.side(Side.LEFT).reached().orElseThrow().expected()).isEqualTo(3);
         assertThat(f.side(Side.RIGHT).reached().orElseThrow().expected()).isEqualTo(5);
+    }
+
+    /**
+     * 2 mm, stand-off 1.5, five weeks: after one interval 0.975 mm, at least 0.321 x 1.5, at most 5 weeks x 1 mm a
+     * month.
+     */
+    private static CaseBuilder byHand() {
+        return before().set("/plan/advanceLeft", 2)
+                .set("/plan/advanceRight", 1.5)
+                .set("/plan/standOff", 1.5)
+                .set("/plan/intervalWeeks", 5);
+    }
+
+    private static final double REACH = 1.6448536;
+
+    @Test
+    void theBandJoinsWhatIsUnsureOfReadingCourseAndGain() {
+        SideForecast left = forecast(byHand()).side(Side.LEFT);
+        double chord = Math.cos(Math.toRadians(30));
+        double start = left.space().value();
+        double fast = chord * Unit.WEEK.to(Unit.MONTH, 5);
+        double expected = chord * 0.975;
+        double slow = chord * (0.65 - REACH * 0.2) * 1.5;
+        SideForecast.Point one = left.points().get(1);
+        double unsure = Math.hypot(REACH * left.space().sd(), REACH * 0.1125 * expected / chord);
+        assertThat(one.space()).isEqualTo(start + expected, within(1e-6));
+        assertThat(one.high()).isEqualTo(start + expected + Math.hypot(fast - expected, unsure), within(1e-6));
+        assertThat(one.low()).isEqualTo(start + expected - Math.hypot(expected - slow, unsure), within(1e-6));
+        SideForecast.Point last = left.points().get(left.points().size() - 1);
+        assertThat(last.visit()).as("the slow course takes five").isEqualTo(5);
+        double end = Math.hypot(REACH * left.space().sd(), REACH * 0.1125 * 2);
+        assertThat(last.high()).isEqualTo(start + 2 * chord + end, within(1e-6));
+    }
+
+    @Test
+    void aClinicsOwnFiguresReplaceThePublishedOnes() {
+        Clinic own =
+                new Clinic(new Clinic.Spread(1, 0.1), new Clinic.Spread(0.65, 0.2), new Clinic.Spread(1.25, 0.1), 20);
+        CaseBuilder b = byHand();
+        Case c = b.build();
+        SideForecast left = Forecast.of(c, work(b).space(), Fact.unknown("/date"), own, Workbook.none())
+                .side(Side.LEFT);
+        double chord = 1.25 * Math.cos(Math.toRadians(30));
+        double start = left.space().value();
+        SideForecast.Point last = left.points().get(left.points().size() - 1);
+        assertThat(last.space()).isEqualTo(start + 2 * chord, within(1e-9));
+        assertThat(last.high() - last.space())
+                .isEqualTo(REACH * Math.hypot(left.space().sd(), 0.1 / 1.25 * 2 * chord), within(1e-6));
+        assertThat(left.needed().value()).isEqualTo((left.target().value() - start) / chord, within(1e-9));
+        assertThat(left.lackingAfter().value()).isEqualTo(left.target().value() - start - 2 * chord, within(1e-9));
+    }
+
+    @Test
+    void thePlansOwnWayIsTheOneThatIsPromised() {
+        CaseBuilder b = byHand().set("/plan/pattern", "alternating");
+        Forecast alternating = forecast(b);
+        assertThat(alternating.planned().orElseThrow().pattern()).isEqualTo(Pattern.ALTERNATING);
+        assertThat(alternating.gone().orElseThrow())
+                .as("it takes longer")
+                .isGreaterThan(forecast(byHand()).gone().orElseThrow());
+        Case c = b.build();
+        assertThat(Forecast.now(c, work(b).space(), Clinic.PUBLISHED)).isEqualTo(alternating.planned());
+        CaseBuilder started = b.copy().set("/visits/0/date", "2026-03-10").set("/visits/0/activated", "both");
+        assertThat(Forecast.atStart(started.build(), work(b).space(), Clinic.PUBLISHED))
+                .as("as if no visit had been")
+                .isEqualTo(alternating.planned());
+        assertThat(Forecast.now(b.without("/plan/pattern").build(), work(b).space(), Clinic.PUBLISHED))
+                .isEmpty();
+        CaseBuilder still = byHand().set("/plan/standOff", 0.01);
+        assertThat(Forecast.now(still.build(), work(still).space(), Clinic.PUBLISHED))
+                .as("a wire that hardly stands off never gets there")
+                .isEmpty();
+        assertThat(Forecast.now(
+                        byHand().without("/plan/standOff").build(), work(still).space(), Clinic.PUBLISHED))
+                .isEmpty();
+    }
+
+    /** In the first interval from now a side runs down its share of what stands off now. */
+    @Test
+    void theStandOffNowIsThatOfTheLastVisit() {
+        CaseBuilder b = SampleCase.full().set("/visits/2/left/standOff", 0.5);
+        assertThat(nextGain(b)).isEqualTo(0.5, within(1e-6));
+        assertThat(nextGain(b.without("/visits/2/left/standOff")))
+                .as("opened and not read: as planned")
+                .isEqualTo(1.5, within(1e-6));
+        assertThat(nextGain(b.set("/visits/2/activated", "right"))).isZero();
+    }
+
+    private static double nextGain(CaseBuilder b) {
+        SideForecast left = forecast(b).side(Side.LEFT);
+        SideForecast.Point next =
+                left.points().stream().filter(p -> p.visit() == 1).findFirst().orElseThrow();
+        double share = left.response().estimate().value();
+        return (next.space() - left.space().value()) / Math.cos(Math.toRadians(30)) / share;
+    }
+
+    @Test
+    void readingsStayWhereNoForecastCanBeMade() {
+        SideForecast left =
+                forecast(SampleCase.full().without("/plan/standOff")).side(Side.LEFT);
+        assertThat(left.points()).hasSize(3).allMatch(SideForecast.Point::measured);
+        assertThat(left.points())
+                .allSatisfy(p -> assertThat(p.space() - p.low())
+                        .isEqualTo(p.high() - p.space(), within(1e-9))
+                        .isEqualTo(REACH * 0.25, within(1e-6)));
+    }
+
+    @Test
+    void aReadingThatIsMissingAtTheLastVisitIsNamed() {
+        CaseBuilder b = SampleCase.full().without("/visits/1/left/space").without("/visits/1/incisorAdvance");
+        assertThat(forecast(b).side(Side.LEFT).response().missing()).isEmpty();
+        assertThat(forecast(b).side(Side.LEFT).response().steps()).hasSize(1);
+        b.without("/visits/2/left/space").without("/visits/2/incisorAdvance");
+        assertThat(forecast(b).side(Side.LEFT).response().missing()).containsExactly("/visits/2/left/space");
+    }
+
+    @Test
+    void aMolarIsToldByItselfOrByThePlaceOfItsSuccessor() {
+        CaseBuilder b = before().without("/teeth/75/state")
+                .without("/teeth/85/state")
+                .set("/teeth/35/state", "primary-present")
+                .set("/teeth/45/state", "unerupted");
+        Forecast f = forecast(b);
+        assertThat(f.shedding(PrimaryTooth.SECOND_MOLAR, Side.LEFT).stands()).isEqualTo(Answer.YES);
+        assertThat(f.shedding(PrimaryTooth.SECOND_MOLAR, Side.RIGHT).stands().missing())
+                .containsExactly("/teeth/85/state");
+        CaseBuilder seen = before().set("/films/models", "2026-02-01").set("/films/headFilm", "2026-01-01");
+        assertThat(forecast(seen).shedding(PrimaryTooth.CANINE, Side.LEFT).seen())
+                .contains(LocalDate.of(2026, 2, 1));
+        assertThat(forecast(seen.without("/films/models"))
+                        .shedding(PrimaryTooth.CANINE, Side.LEFT)
+                        .seen())
+                .contains(LocalDate.of(2026, 1, 1));
+        assertThat(forecast(seen.without("/films/headFilm"))
+                        .shedding(PrimaryTooth.CANINE, Side.LEFT)
+                        .seen())
+                .as("the day of the case")
+                .contains(LocalDate.of(2026, 3, 1));
     }
 }
