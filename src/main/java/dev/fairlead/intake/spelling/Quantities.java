@@ -76,11 +76,12 @@ public final class Quantities {
             return malformed(text.strip(), unit);
         }
         String number = m.group(1);
-        if (m.group(2) != null && m.group(2).strip().matches("(?i)left|right")) {
-            return malformed(text.strip(), unit);
-        }
         UnitWords.Word word = m.group(2) == null ? new UnitWords.Word(unit, BigDecimal.ONE) : UnitWords.of(m.group(2));
         if (word == null) {
+            // no unit at all, but the rest of a fraction, a time, an exponent, a span, or a side
+            if (m.group(2).strip().matches("(?i)left|right|l|r|.*\\d.*")) {
+                return malformed(text.strip(), unit);
+            }
             return Typed.refused(
                     "the unit \"" + m.group(2).strip() + "\"",
                     m.group(2).strip().equals("m") ? "\"m\" may be metres, minutes or months" : "",
