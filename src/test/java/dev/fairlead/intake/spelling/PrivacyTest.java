@@ -7,7 +7,9 @@ import dev.fairlead.intake.CaseReading;
 import dev.fairlead.intake.text.CaseFormat;
 import dev.fairlead.intake.text.Problem;
 import java.nio.charset.StandardCharsets;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** All names here are invented. */
@@ -126,5 +128,141 @@ class PrivacyTest {
     @ValueSource(strings = {"demo-01", "FL-2026-001", "a", "case-123456", "Lower-crowding"})
     void ordinaryIdsPass(String id) {
         assertThat(read("id: " + id + "\n").problems()).isEmpty();
+    }
+
+    /**
+     * Day and month in either order make a date; tooth numbers, sizes and papers are innocent. All names are invented.
+     */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
+            seen 31.12.2026        | date
+            seen 12.31.2026        | date
+            seen 2026-12-31        | date
+            seen 2026-31-12        | date
+            seen 12.12.2026        | date
+            seen 1 2 2026          | date
+            seen 3/5/16            | date
+            seen 20261231          | date
+            3rd of May 26          | date
+            May 3, 2026            | date
+            13.4.16, 14.15.16      | date
+            seen 32.1.2026         | -
+            seen 1.32.2026         | -
+            seen 0.1.2026          | -
+            seen 1.0.2026          | -
+            seen 13.13.2026        | number
+            seen 2026-00-10        | number
+            seen 20261331          | number
+            A12345                 | number
+            A1234                  | -
+            AB123456C              | number
+            call 5551234           | number
+            no 555123              | -
+            1234567 mm             | -
+            PMC 1234567            | -
+            doi:10.1000/1234567    | -
+            teeth 31, 41 and 32    | -
+            0.5-0.75               | -
+            file no 123            | record
+            file 12                | -
+            a@b.cc                 | e-mail
+            a@b                    | -
+            seen, dob unknown      | birth
+            Anna                   | may
+            anna                   | -
+            anna smith             | name
+            the smith anna         | name
+            Peter-Paul             | name
+            Smith                  | -
+            J. Smith               | name
+            Smith, J.              | name
+            I. Smith               | -
+            Class I. Smith         | -
+            J. Mo                  | -
+            J. Wire                | -
+            Mr Smith               | name
+            named Smith            | name
+            called off, named wire | -
+            Mother Smith           | name
+            Nurse Wire             | -
+            Tormod Vexley          | name
+            Tormod Wire            | -
+            Class Two              | -
+            XY Ab                  | -
+            XY Abcdef              | name
+            TORM VEXL              | may
+            TOR VEXLEY             | -
+            TORMOD VEX             | -
+            A Vexley               | -
+            JaneDoe                | name
+            山田太郎               | name
+            山田 太郎 さん 歯科    | may
+            山田太郎山田太郎山田太郎山田太郎山田太郎山田太郎   | name
+            山田太郎山田太郎山田太郎山田太郎山田太郎山田太郎山 | may
+            """)
+    void whatTellsWhoSomebodyIsAndWhatDoesNot(String text, String kind) {
+        Privacy.Refusal r = Privacy.text(text);
+        if (kind.equals("-")) {
+            assertThat(r).isNull();
+        } else {
+            assertThat(r.found()).contains(kind);
+            assertThat(r.sure()).isEqualTo(!kind.equals("may"));
+            assertThat(r.mend()).isNotBlank();
+        }
+    }
+
+    /** In the name of a file a given name beside another word is sure, other capitals may be chance. */
+    @ParameterizedTest
+    @CsvSource({
+        "anna_smith, sure",
+        "Anna, doubt",
+        "Tormod Vexley, doubt",
+        "wire bench, -",
+        "2026-03-09, -",
+        "case 3 copy, -"
+    })
+    void aFileNameIsJudgedMildly(String name, String kind) {
+        Privacy.Refusal r = Privacy.fileName(name);
+        assertThat(r == null ? "-" : r.sure() ? "sure" : "doubt").isEqualTo(kind);
+        if (r != null) {
+            assertThat(r.mend()).startsWith(r.sure() ? "give the file another name" : "where it does");
+        }
+    }
+
+    /** A given name of four letters at least, alone or in front of four more that are no term. */
+    @ParameterizedTest
+    @CsvSource({
+        "anna-07, true",
+        "07-Anna, true",
+        "annasmith, true",
+        "annasmi, false",
+        "mia-07, false",
+        "a-1234, false",
+        "jan-7, false",
+        "annawire, false",
+        "will-07, false",
+        "lower-crowding, false"
+    })
+    void aCodeIsDoubtedForAGivenName(String code, boolean doubted) {
+        assertThat(Privacy.code(code) != null).isEqualTo(doubted);
+    }
+
+    @Test
+    void aCommentMayHoldADay() {
+        assertThat(Privacy.comment("seen 3.5.2016").sure()).isFalse();
+        assertThat(Privacy.text("seen 3.5.2016").sure()).isTrue();
+        assertThat(Privacy.comment("call 5551234").sure()).isTrue();
+        assertThat(Privacy.comment("seen")).isNull();
+    }
+
+    @Test
+    void onlyTheBeginningOfALongTextAndNoLongKeyIsSearched() {
+        String filler = "seen again ".repeat(100);
+        assertThat(Privacy.text(filler.substring(0, 990) + "a@b.cc")).isNotNull();
+        assertThat(Privacy.text(filler.substring(0, 1000) + " a@b.cc")).isNull();
+        assertThat(Privacy.key("n-a-m-e" + "-".repeat(73))).isNotNull();
+        assertThat(Privacy.key("n-a-m-e" + "-".repeat(74))).isNull();
+        assertThat(Privacy.key("straße")).isNotNull();
+        assertThat(Privacy.key("fødselsdato")).isNull();
     }
 }

@@ -31,7 +31,7 @@ class SyntaxTest {
             {"a": 1,5}                  ; 1:9  ; the name of a field without quotation marks      ; a decimal comma: write a point, or put the value in quotation marks
             {"a": -1,5,|"b":1}          ; 1:10 ; the name of a field without quotation marks      ; a decimal comma: write a point, or put the value in quotation marks
             {"a": 012}                  ; 1:8  ; a number with zeros in front                     ;
-            {"b": 1,|"a": 012}          ; 2:6  ; a number with zeros in front                     ;
+            {"b": 1,|"a": 012}          ; 2:7  ; a number with zeros in front                     ;
             {"a": “x”}                  ; 1:7  ; a character that cannot stand there              ; quotation marks that are not "
             {'a': 1}                    ; 1:2  ; the name of a field without quotation marks      ; quotation marks that are not "
             {"a": "it's" 5}             ; 1:14 ; two values without a comma between them          ;
