@@ -19,23 +19,23 @@ abstract class TextParser extends ParserMinimalBase {
     }
 
     @Override
-    public char[] getTextCharacters() throws IOException {
-        return getText().toCharArray();
+    public char[] getTextCharacters() {
+        throw textOnly();
     }
 
     @Override
-    public int getTextLength() throws IOException {
-        return getText().length();
+    public int getTextLength() {
+        throw textOnly();
     }
 
     @Override
     public int getTextOffset() {
-        return 0;
+        throw textOnly();
     }
 
     @Override
     public boolean hasTextCharacters() {
-        return false;
+        throw textOnly();
     }
 
     @Deprecated

@@ -194,6 +194,16 @@ class PrivacyTest {
             TOR VEXLEY             | -
             TORMOD VEX             | -
             A Vexley               | -
+            Wires Vexley           | -
+            Bench-Wire Vexley      | -
+            Wire-Vexley Tormod     | name
+            III Vexley             | -
+            Mark Wire              | -
+            anna wire              | -
+            anna xy                | -
+            Ab Cd                  | name
+            Ab XY                  | -
+            山田 太郎 さん         | name
             JaneDoe                | name
             山田太郎               | name
             山田 太郎 さん 歯科    | may
@@ -235,6 +245,7 @@ class PrivacyTest {
         "anna-07, true",
         "07-Anna, true",
         "annasmith, true",
+        "annasmit, true",
         "annasmi, false",
         "mia-07, false",
         "a-1234, false",

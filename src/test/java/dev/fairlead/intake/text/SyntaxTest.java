@@ -3,8 +3,11 @@ package dev.fairlead.intake.text;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.fairlead.intake.CaseReader;
+import dev.fairlead.intake.tree.CaseTree;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -86,6 +89,67 @@ class SyntaxTest {
             """)
     void aTabIsToldWhereItStands(String text, String place) {
         told(only(text, CaseFormat.YAML), "blanks in front of a field", place, "a tab", null);
+    }
+
+    /** Aliases, anchors and tags would be read as something that nobody wrote. */
+    @ParameterizedTest
+    @CsvSource(delimiter = ';', textBlock = """
+            bite: !x {overjet: 3}    ; a tag
+            visits: !x []            ; a tag
+            bite: {overjet: !x 3}    ; a tag
+            bite: &a {overjet: 3}    ; an anchor
+            bite: *a                 ; an alias
+            """)
+    void whatIsNoPlainYamlIsRefused(String text, String found) {
+        assertThat(CaseReader.read(
+                                ("fairlead: 1\nid: a\n" + text + "\n").getBytes(StandardCharsets.UTF_8),
+                                "x",
+                                CaseFormat.YAML)
+                        .errors())
+                .filteredOn(p -> p.expected().equals("plain YAML"))
+                .extracting(Problem::found)
+                .containsExactly(found);
+    }
+
+    /** A case has 2 000 000 characters at most, 100 000 a line, and objects and lists 50 deep. */
+    @Test
+    void sizesAreBounded() {
+        assertThat(found("# a\n".repeat(500_001))).isEqualTo("a file of more than 2 000 000 characters");
+        assertThat(found("fairlead: 1\nid: a\n#" + "a".repeat(99_999) + "\n")).isEmpty();
+        assertThat(found("fairlead: 1\n#" + "a".repeat(100_000))).isEqualTo("a line of more than 100 000 characters");
+        assertThat(found("a: " + "[".repeat(60))).isEqualTo("objects or lists within each other deeper than any case");
+        assertThat(found("a: " + "{b: ".repeat(60)))
+                .isEqualTo("objects or lists within each other deeper than any case");
+    }
+
+    private static String found(String yaml) {
+        try {
+            CaseTree.parse(yaml, CaseFormat.YAML);
+            return "";
+        } catch (UnreadableTextException e) {
+            return e.problem().found();
+        }
+    }
+
+    @Test
+    void aProblemIsOneLine() {
+        Problem whole = new Problem(Severity.ERROR, "", 0, 0, "a case", "none", Optional.empty(), "");
+        assertThat(whole).hasToString("(whole case): expected a case, found none");
+        Problem at = new Problem(Severity.DOUBT, "/id", 1, 5, "a code", "x", Optional.of("a slip"), "write y");
+        assertThat(at).hasToString("1:5 /id: expected a code, found x; likely a slip; write y");
+    }
+
+    @ParameterizedTest
+    @CsvSource(quoteCharacter = '`', textBlock = """
+            a.yaml, {}, YAML
+            a.YML, {}, YAML
+            a.json, a: 1, JSON
+            a, ` {}`, JSON
+            a, a: 1, YAML
+            """)
+    void theNameTellsTheFormatElseTheFirstCharacter(String name, String text, CaseFormat format) {
+        assertThat(CaseFormat.BY_NAME.resolve(name, text)).isEqualTo(format);
+        assertThat(CaseFormat.JSON.resolve(name, text)).isEqualTo(CaseFormat.JSON);
     }
 
     private static void told(Problem p, String expected, String place, String found, String slip) {

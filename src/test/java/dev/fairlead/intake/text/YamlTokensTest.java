@@ -210,11 +210,13 @@ class YamlTokensTest {
     private static List<String> tokens(JsonParser p) throws IOException {
         List<String> all = new ArrayList<>();
         try {
+            all.add("closed " + p.isClosed());
             for (JsonToken t = p.nextToken(); t != null; t = p.nextToken()) {
                 JsonLocation at = p.currentTokenLocation();
                 all.add(t + " " + p.getText() + " " + p.currentName() + " " + at.getLineNr() + ":" + at.getColumnNr()
                         + "+" + at.getCharOffset() + " " + Locator.pointer(p));
             }
+            all.add("closed " + p.isClosed());
         } catch (JsonProcessingException e) {
             all.add(e.getLocation().getLineNr() + ":" + e.getLocation().getColumnNr() + " " + e.getOriginalMessage());
         }
