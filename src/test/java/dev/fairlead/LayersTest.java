@@ -145,14 +145,20 @@ class LayersTest {
             .dependOnClassesThat()
             .resideInAPackage("dev.fairlead.report..");
 
-    static final ArchRule DRAWINGS_KNOW_NOTHING_OF_CASES = noClasses()
-            .that()
-            .resideInAPackage("dev.fairlead.drawing..")
-            .should()
-            .dependOnClassesThat(com.tngtech.archunit.base.DescribedPredicate.describe(
-                    "are of the program but no drawing",
-                    c -> c.getPackageName().startsWith("dev.fairlead")
-                            && !c.getPackageName().equals("dev.fairlead.drawing")));
+    static final ArchRule DRAWINGS_KNOW_NOTHING_OF_CASES = knowsNothingElse("dev.fairlead.drawing");
+
+    static final ArchRule WHAT_ANY_PART_MAY_USE_KNOWS_NONE = knowsNothingElse("dev.fairlead.base");
+
+    private static ArchRule knowsNothingElse(String name) {
+        return noClasses()
+                .that()
+                .resideInAPackage(name + "..")
+                .should()
+                .dependOnClassesThat(com.tngtech.archunit.base.DescribedPredicate.describe(
+                        "are of the program and not of " + name,
+                        c -> c.getPackageName().startsWith("dev.fairlead")
+                                && !c.getPackageName().equals(name)));
+    }
 
     static final ArchRule NO_CYCLES_IN_REPORT = SlicesRuleDefinition.slices()
             .matching("dev.fairlead.report.(**)")

@@ -1,6 +1,7 @@
 package dev.fairlead.check;
 
 import dev.fairlead.facts.CaseFact;
+import dev.fairlead.facts.FactEdit;
 import dev.fairlead.facts.Wire;
 import dev.fairlead.findings.Certainty;
 import dev.fairlead.measure.Measures;
@@ -19,7 +20,6 @@ import dev.fairlead.rules.catalogue.Criterion;
 import dev.fairlead.rules.catalogue.Need;
 import dev.fairlead.rules.catalogue.Threshold;
 import dev.fairlead.rules.verdict.Ending;
-import dev.fairlead.rules.verdict.FactEdit;
 import dev.fairlead.rules.verdict.Judge;
 import dev.fairlead.rules.verdict.Rulebase;
 import java.time.LocalDate;

@@ -1,5 +1,6 @@
 package dev.fairlead.cli;
 
+import dev.fairlead.base.Hash;
 import dev.fairlead.drawing.Wrap;
 import dev.fairlead.intake.CaseReader;
 import dev.fairlead.intake.CaseReading;
@@ -8,7 +9,6 @@ import dev.fairlead.intake.text.CaseFormat;
 import dev.fairlead.intake.text.Problem;
 import dev.fairlead.intake.text.Severity;
 import dev.fairlead.report.html.LoggedChange;
-import dev.fairlead.rules.catalogue.Hash;
 import dev.fairlead.web.page.LastChanges;
 import dev.fairlead.web.store.ChangeLog;
 import java.io.FileInputStream;

@@ -1,8 +1,8 @@
 package dev.fairlead.findings;
 
+import dev.fairlead.base.Hash;
 import dev.fairlead.facts.CaseFact;
 import dev.fairlead.model.Measured;
-import dev.fairlead.rules.catalogue.Hash;
 import dev.fairlead.rules.catalogue.Need;
 import dev.fairlead.rules.language.Verdict;
 import dev.fairlead.rules.verdict.CriterionResult;

@@ -3,6 +3,7 @@ package dev.fairlead.check;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.fairlead.facts.CaseFact;
+import dev.fairlead.facts.FactEdit;
 import dev.fairlead.measure.gather.Calculations;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Limit;
@@ -84,7 +85,7 @@ class DecidedTest {
 
     private void noteUnits(CaseFact fact) {
         for (RecordComponent c : RandomFacts.components(fact.getClass())) {
-            if (ExampleFacts.get(c, fact) instanceof Measured m && m.known()) {
+            if (FactEdit.get(c, fact) instanceof Measured m && m.known()) {
                 units.put(fact.getClass() + "." + c.getName(), m.unit());
             }
         }

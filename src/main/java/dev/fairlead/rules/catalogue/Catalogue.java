@@ -73,9 +73,7 @@ public final class Catalogue {
     /** The thresholds as rules read them. */
     public Limits limits() {
         Map<String, Limit> limits = new HashMap<>();
-        for (Map.Entry<String, Threshold> t : thresholds.entrySet()) {
-            limits.put(t.getKey(), t.getValue().limit());
-        }
+        thresholds.forEach((name, t) -> limits.put(name, t.limit()));
         return new Limits(limits);
     }
 
@@ -96,12 +94,8 @@ public final class Catalogue {
             }
         });
         RulebaseException.throwIfAny(problems);
-        List<Criterion> changed = new ArrayList<>();
-        for (Criterion c : byId.values()) {
-            Map<String, Threshold> own = new LinkedHashMap<>(c.thresholds());
-            own.replaceAll((key, t) -> values.containsKey(t.name()) ? t.with(values.get(t.name())) : t);
-            changed.add(own.equals(c.thresholds()) ? c : c.with(own));
-        }
+        List<Criterion> changed =
+                byId.values().stream().map(c -> c.with(values)).toList();
         return new Catalogue(version, changed, sources, causes);
     }
 }

@@ -1,6 +1,7 @@
 package dev.fairlead.rules.catalogue;
 
 import com.fasterxml.jackson.core.type.TypeReference;
+import dev.fairlead.base.StrictJson;
 import dev.fairlead.facts.CaseFact;
 import dev.fairlead.model.Stage;
 import dev.fairlead.model.Unit;

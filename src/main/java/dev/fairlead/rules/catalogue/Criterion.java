@@ -72,7 +72,10 @@ public record Criterion(
         return List.copyOf(names);
     }
 
-    Criterion with(Map<String, Threshold> changed) {
+    /** The same with other values of thresholds, by full name. */
+    Criterion with(Map<String, Double> values) {
+        Map<String, Threshold> changed = new LinkedHashMap<>(thresholds);
+        changed.replaceAll((key, t) -> t.with(values.getOrDefault(t.name(), t.value())));
         return new Criterion(
                 id, stage, title, asks, why, about, needs, passes, reasons, exemptions, changed, sources, dispute);
     }

@@ -2,6 +2,7 @@ package dev.fairlead.rules.catalogue;
 
 import com.fasterxml.jackson.core.type.TypeReference;
 import com.fasterxml.jackson.databind.JsonNode;
+import dev.fairlead.base.StrictJson;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -1,10 +1,14 @@
 package dev.fairlead.rules.catalogue;
 
+import com.fasterxml.jackson.core.type.TypeReference;
+import dev.fairlead.base.Hash;
+import dev.fairlead.base.StrictJson;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
@@ -52,6 +56,16 @@ public record RuleFiles(Map<String, String> texts) {
             throw new UncheckedIOException("cannot read the rulebase in " + folder + ": " + e.getMessage(), e);
         }
         return new RuleFiles(found);
+    }
+
+    /** What a file of JSON says; throws what is wrong with it. */
+    public static <T> T json(String file, String text, TypeReference<T> type) {
+        List<String> problems = new ArrayList<>();
+        T read = StrictJson.read(file, text, type, problems);
+        if (read == null) {
+            throw new RulebaseException(problems);
+        }
+        return read;
     }
 
     /** The text of a file, or null when it is not there. */

@@ -1,5 +1,6 @@
 package dev.fairlead.rules.catalogue;
 
+import java.util.LinkedHashSet;
 import java.util.List;
 
 /** A rulebase that cannot be used, with every problem found in it. */
@@ -8,8 +9,8 @@ public final class RulebaseException extends RuntimeException {
     private final transient List<String> problems;
 
     public RulebaseException(List<String> problems) {
-        super(String.join("\n", problems));
-        this.problems = problems.stream().distinct().toList();
+        super(String.join("\n", new LinkedHashSet<>(problems)));
+        this.problems = List.copyOf(new LinkedHashSet<>(problems));
     }
 
     /** Throws with all problems when there are any. */

@@ -46,12 +46,8 @@ public record Threshold(
         return new Limit(name, value, unit, inclusive);
     }
 
-    /** The same threshold with another value in {@link #unit()}; throws when it may not be set so. */
+    /** The same threshold with another value in {@link #unit()}. */
     public Threshold with(double newValue) {
-        String fault = fault(newValue);
-        if (fault != null) {
-            throw new RulebaseException(List.of(fault));
-        }
         return new Threshold(name, says, unit, newValue, low, high, step, inclusive, bound, sources);
     }
 

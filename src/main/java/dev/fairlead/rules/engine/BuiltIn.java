@@ -2,7 +2,6 @@ package dev.fairlead.rules.engine;
 
 import com.fasterxml.jackson.core.type.TypeReference;
 import dev.fairlead.rules.catalogue.RuleFiles;
-import dev.fairlead.rules.catalogue.StrictJson;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -49,7 +48,7 @@ public record BuiltIn(String hash, List<CompiledRules> rules) {
     /** The texts that it was compiled from. */
     public RuleFiles files() {
         String texts = Objects.requireNonNull(resource(FILES), FILES);
-        return new RuleFiles(StrictJson.read(FILES, texts, new TypeReference<>() {}));
+        return new RuleFiles(RuleFiles.json(FILES, texts, new TypeReference<>() {}));
     }
 
     /** A text that the build put beside the rules; null when it is not there. */

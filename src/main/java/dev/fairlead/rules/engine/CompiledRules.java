@@ -1,11 +1,11 @@
 package dev.fairlead.rules.engine;
 
+import dev.fairlead.base.Hash;
 import dev.fairlead.facts.CaseFact;
 import dev.fairlead.model.Answer;
 import dev.fairlead.model.Fact;
 import dev.fairlead.model.Limit;
 import dev.fairlead.model.Measured;
-import dev.fairlead.rules.catalogue.Hash;
 import dev.fairlead.rules.catalogue.Limits;
 import dev.fairlead.rules.language.Verdict;
 import dev.fairlead.rules.language.Verdicts;

@@ -23,6 +23,7 @@ import org.kie.api.runtime.KieSession;
 public final class Engine {
     private final List<Model> models;
     private final KieBase all;
+    private final int rules;
 
     /**
      * What the rules said of some facts.
@@ -47,10 +48,12 @@ public final class Engine {
         } finally {
             thread.setContextClassLoader(before);
         }
+        this.rules =
+                all.getKiePackages().stream().mapToInt(p -> p.getRules().size()).sum();
         int expected = compiled.stream().mapToInt(CompiledRules::rules).sum();
-        if (rules() != expected) {
-            throw new RulebaseException(List.of("the engine holds " + rules() + " rules where the files hold "
-                    + expected + ": the rulebase is not whole, and nothing is judged by it"));
+        if (rules != expected) {
+            throw new RulebaseException(List.of("the engine holds " + rules + " rules where the files hold " + expected
+                    + ": the rulebase is not whole, and nothing is judged by it"));
         }
     }
 
@@ -108,7 +111,7 @@ public final class Engine {
 
     /** Number of rules that Drools holds. */
     public int rules() {
-        return all.getKiePackages().stream().mapToInt(p -> p.getRules().size()).sum();
+        return rules;
     }
 
     private static String rootCause(Throwable e) {

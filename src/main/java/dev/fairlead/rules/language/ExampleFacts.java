@@ -2,13 +2,14 @@ package dev.fairlead.rules.language;
 
 import com.fasterxml.jackson.core.type.TypeReference;
 import dev.fairlead.facts.CaseFact;
+import dev.fairlead.facts.FactEdit;
 import dev.fairlead.facts.Place;
 import dev.fairlead.model.Answer;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Side;
 import dev.fairlead.model.Tooth;
 import dev.fairlead.model.Unit;
-import dev.fairlead.rules.catalogue.StrictJson;
+import dev.fairlead.rules.catalogue.RuleFiles;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -17,35 +18,27 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
-import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 
 /** Facts as examples write them: a base in which everything passes, and patches on it. */
-public final class ExampleFacts {
+public record ExampleFacts(List<CaseFact> all) {
     /** The base, beside the criteria. */
     public static final String BASE = "base-facts.json";
 
     private static final Pattern QUANTITY = Pattern.compile("(-?\\d+(?:\\.\\d+)?)\\s*(\\S*)");
     private static final Pattern TARGET = Pattern.compile("(\\w+)(?:\\[([^\\]]+)\\])?\\.(\\w+)");
 
-    private final List<CaseFact> all;
-
-    public ExampleFacts(List<CaseFact> all) {
-        this.all = List.copyOf(all);
+    public ExampleFacts {
+        all = List.copyOf(all);
     }
 
     /** What stands in a {@code base-facts.json}: for each type of fact its facts, component by component. */
     public static ExampleFacts base(String json) {
         List<CaseFact> facts = new ArrayList<>();
-        StrictJson.read(BASE, json, new TypeReference<Map<String, List<Map<String, Object>>>>() {})
+        RuleFiles.json(BASE, json, new TypeReference<Map<String, List<Map<String, Object>>>>() {})
                 .forEach((type, all) -> all.forEach(written -> facts.add(fact(type(type), written))));
         return new ExampleFacts(facts);
-    }
-
-    public List<CaseFact> all() {
-        return all;
     }
 
     /** These facts with the values of a patch such as {@code "LowerIncisor[tooth 41].recession": "1 mm"}. */
@@ -80,10 +73,10 @@ public final class ExampleFacts {
     /** {@code fact} with some components written anew. */
     public static CaseFact with(CaseFact fact, Map<String, String> written) {
         Set<String> left = new HashSet<>(written.keySet());
-        CaseFact changed = make(fact.getClass(), c -> {
+        CaseFact changed = FactEdit.make(fact.getClass(), c -> {
             left.remove(c.getName());
             String text = written.get(c.getName());
-            return text == null ? get(c, fact) : value(c, text, fact.place());
+            return text == null ? FactEdit.get(c, fact) : value(c, text, fact.place());
         });
         if (!left.isEmpty()) {
             throw new IllegalArgumentException(fact.getClass().getSimpleName() + " has not all of " + written.keySet());
@@ -96,21 +89,12 @@ public final class ExampleFacts {
         return with(fact, Map.of(component, "unknown"));
     }
 
-    /** The value of a component. */
-    public static Object get(RecordComponent component, CaseFact fact) {
-        try {
-            return component.getAccessor().invoke(fact);
-        } catch (ReflectiveOperationException e) {
-            throw new IllegalStateException(e);
-        }
-    }
-
     private static CaseFact fact(Class<? extends CaseFact> type, Map<String, Object> written) {
         Map<String, Object> left = new LinkedHashMap<>(written);
         Place place = left.get("place") instanceof Map<?, ?> p
                 ? new Place(String.valueOf(p.get("pointer")), String.valueOf(p.get("words")))
                 : Place.CASE;
-        CaseFact made = make(type, c -> {
+        CaseFact made = FactEdit.make(type, c -> {
             Object value = left.remove(c.getName());
             if (value == null) {
                 throw new IllegalArgumentException(BASE + ": " + type.getSimpleName() + ": " + c.getName()
@@ -122,17 +106,6 @@ public final class ExampleFacts {
             throw new IllegalArgumentException(BASE + ": " + type.getSimpleName() + " has no " + left.keySet());
         }
         return made;
-    }
-
-    private static CaseFact make(Class<? extends CaseFact> type, Function<RecordComponent, Object> value) {
-        RecordComponent[] all = type.getRecordComponents();
-        Class<?>[] types = Stream.of(all).map(RecordComponent::getType).toArray(Class<?>[]::new);
-        try {
-            return type.getConstructor(types)
-                    .newInstance(Stream.of(all).map(value).toArray());
-        } catch (ReflectiveOperationException e) {
-            throw new IllegalStateException(e);
-        }
     }
 
     private static Object value(RecordComponent component, String written, Place place) {

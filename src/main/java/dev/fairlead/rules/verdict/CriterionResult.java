@@ -1,13 +1,14 @@
 package dev.fairlead.rules.verdict;
 
+import dev.fairlead.model.Pointers;
 import dev.fairlead.rules.catalogue.Criterion;
 import dev.fairlead.rules.language.Verdict;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 
 /**
- * How a criterion ends over all places.
+ * How a criterion ends over all places: a warning outweighs what is not assessed, that outweighs a pass, and a pass
+ * what does not apply.
  *
  * @param places one result a place, in the order of their pointers
  * @param failed true when the criterion could not be judged because of an error of our own
@@ -15,18 +16,6 @@ import java.util.List;
 public record CriterionResult(Criterion criterion, Status status, List<PlaceResult> places, boolean failed) {
     public CriterionResult {
         places = List.copyOf(places);
-    }
-
-    /** Over places: a warning outweighs what is not assessed, that outweighs a pass, and a pass what does not apply. */
-    static Status overall(List<PlaceResult> places) {
-        if (places.isEmpty()) {
-            return Status.NOT_ASSESSED;
-        }
-        Status heaviest = Status.DOES_NOT_APPLY;
-        for (PlaceResult p : places) {
-            heaviest = p.status().compareTo(heaviest) < 0 ? p.status() : heaviest;
-        }
-        return heaviest;
     }
 
     /** True when it warns with weight stop. */
@@ -53,10 +42,10 @@ public record CriterionResult(Criterion criterion, Status status, List<PlaceResu
 
     /** JSON Pointers of all that is missing, each once. */
     public List<String> missing() {
-        LinkedHashSet<String> all = new LinkedHashSet<>();
+        List<String> all = List.of();
         for (PlaceResult p : places) {
-            all.addAll(p.missing());
+            all = Pointers.union(all, p.missing());
         }
-        return List.copyOf(all);
+        return all;
     }
 }

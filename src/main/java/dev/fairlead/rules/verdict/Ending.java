@@ -18,12 +18,7 @@ public enum Ending {
     }
 
     static Ending of(Outcome outcome) {
-        return switch (outcome) {
-            case PASS -> PASS;
-            case CAUTION -> CAUTION;
-            case STOP -> STOP;
-            case DOES_NOT_APPLY -> DOES_NOT_APPLY;
-        };
+        return valueOf(outcome.name());
     }
 
     /** The ending of a criterion over all its places. */

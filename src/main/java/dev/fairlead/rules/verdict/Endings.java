@@ -24,12 +24,11 @@ public record Endings(List<@Nullable Ending> endings, List<List<String>> missing
             if (r == null || !r.criterion().id().equals(c.id())) {
                 endings.add(null);
                 missing.add(List.of());
-                continue;
+            } else {
+                next++;
+                endings.add(Ending.of(r));
+                missing.add(Ending.of(r) == Ending.NOT_ASSESSED ? r.missing() : List.of());
             }
-            next++;
-            Ending ending = Ending.of(r);
-            endings.add(ending);
-            missing.add(ending == Ending.NOT_ASSESSED ? r.missing() : List.of());
         }
         return new Endings(endings, missing, judgement.errors());
     }

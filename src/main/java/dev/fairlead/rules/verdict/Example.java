@@ -1,7 +1,7 @@
 package dev.fairlead.rules.verdict;
 
 import com.fasterxml.jackson.core.type.TypeReference;
-import dev.fairlead.rules.catalogue.StrictJson;
+import dev.fairlead.rules.catalogue.RuleFiles;
 import dev.fairlead.rules.language.ExampleFacts;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -27,7 +27,7 @@ public record Example(String criterion, String name, Map<String, String> set, Ma
         Path file = folder.resolve(FILE);
         String criterion = folder.getFileName().toString();
         try {
-            List<Written> read = StrictJson.read(file.toString(), Files.readString(file), new TypeReference<>() {});
+            List<Written> read = RuleFiles.json(file.toString(), Files.readString(file), new TypeReference<>() {});
             return read.stream()
                     .map(w -> new Example(criterion, w.name(), w.set(), w.expects()))
                     .toList();

@@ -1,6 +1,7 @@
 package dev.fairlead.rules.verdict;
 
 import dev.fairlead.facts.CaseFact;
+import dev.fairlead.facts.FactEdit;
 import dev.fairlead.model.CaseValue;
 import dev.fairlead.model.Pointers;
 import dev.fairlead.rules.catalogue.Criterion;
@@ -42,7 +43,9 @@ final class Hearing {
         }
     }
 
-    private static final Comparator<Placed> IN_ORDER = (a, b) -> PlaceOrder.FACTS.compare(a.fact, b.fact);
+    private static final Comparator<Placed> IN_ORDER = (a, b) -> a.fact.getClass() == b.fact.getClass()
+            ? a.fact.place().compareTo(b.fact.place())
+            : a.fact.getClass().getName().compareTo(b.fact.getClass().getName());
 
     private final List<Criterion> criteria;
     private final Limits limits;
@@ -159,15 +162,15 @@ final class Hearing {
     /** How a criterion ends, with every place. */
     CriterionResult result(int criterion) {
         Criterion c = criteria.get(criterion);
-        if (failed.contains(c)) {
-            return new CriterionResult(c, Status.NOT_ASSESSED, List.of(), true);
-        }
+        Ending ending = ending(criterion);
         List<PlaceResult> all = new ArrayList<>();
-        for (int p = 0; p < rulings[criterion].length; p++) {
+        for (int p = 0; p < rulings[criterion].length && ending != Ending.FAILED; p++) {
             Placed placed = places(criterion).get(p);
             all.add(rulings[criterion][p].at(placed.fact, placed.parts()));
         }
-        List<PlaceResult> ends = all.isEmpty() ? List.of(PlaceResult.absent(c)) : all;
-        return new CriterionResult(c, CriterionResult.overall(ends), ends, false);
+        if (rulings[criterion].length == 0 && ending != Ending.FAILED) {
+            all.add(PlaceResult.absent(c));
+        }
+        return new CriterionResult(c, ending.status(), all, ending == Ending.FAILED);
     }
 }

@@ -2,7 +2,6 @@ package dev.fairlead.rules.verdict;
 
 import dev.fairlead.facts.CaseFact;
 import dev.fairlead.model.Stage;
-import dev.fairlead.rules.catalogue.Catalogue;
 import dev.fairlead.rules.catalogue.Criterion;
 import dev.fairlead.rules.catalogue.Limits;
 import dev.fairlead.rules.engine.Engine;
@@ -24,11 +23,7 @@ public final class Judge {
     private final @Nullable Memo<Ruling> memo;
 
     /** Without a memo when {@code memo} is null. */
-    Judge(Catalogue catalogue, Limits limits, Engine engine, @Nullable Memo<Ruling> memo) {
-        this(catalogue.criteria(), limits, engine, memo);
-    }
-
-    private Judge(List<Criterion> criteria, Limits limits, Engine engine, @Nullable Memo<Ruling> memo) {
+    Judge(List<Criterion> criteria, Limits limits, Engine engine, @Nullable Memo<Ruling> memo) {
         this.criteria = criteria;
         this.limits = limits;
         this.engine = engine;

@@ -1,8 +1,8 @@
 package dev.fairlead.rules.verdict;
 
+import dev.fairlead.base.Hash;
 import dev.fairlead.model.Clinic;
 import dev.fairlead.rules.catalogue.Catalogue;
-import dev.fairlead.rules.catalogue.Hash;
 import dev.fairlead.rules.catalogue.Limits;
 import dev.fairlead.rules.engine.BuiltIn;
 import dev.fairlead.rules.engine.Engine;
@@ -125,7 +125,7 @@ public final class Rulebase {
 
     /** The same rules with these limits, allowed or not: for tests that show that every threshold matters. */
     Judge judge(Limits others) {
-        return new Judge(catalogue, others, engine, new Memo<>(catalogue, others));
+        return new Judge(catalogue.criteria(), others, engine, new Memo<>(catalogue, others));
     }
 
     int ruleCount() {

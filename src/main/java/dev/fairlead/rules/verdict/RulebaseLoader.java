@@ -7,7 +7,6 @@ import dev.fairlead.rules.catalogue.CatalogueReader;
 import dev.fairlead.rules.catalogue.Overlay;
 import dev.fairlead.rules.catalogue.RuleFiles;
 import dev.fairlead.rules.catalogue.RulebaseException;
-import dev.fairlead.rules.catalogue.StrictJson;
 import dev.fairlead.rules.engine.BuiltIn;
 import dev.fairlead.rules.engine.CompiledRules;
 import dev.fairlead.rules.engine.Engine;
@@ -68,7 +67,7 @@ final class RulebaseLoader {
                 whole,
                 thresholds == null
                         ? Map.of()
-                        : StrictJson.read(RuleFiles.THRESHOLDS, thresholds, new TypeReference<>() {}));
+                        : RuleFiles.json(RuleFiles.THRESHOLDS, thresholds, new TypeReference<>() {}));
     }
 
     /** The files that the program comes with: those that lie beside it, or those that it was built with. */
@@ -107,7 +106,7 @@ final class RulebaseLoader {
         if (text == null) {
             return Clinic.PUBLISHED;
         }
-        Clinic read = StrictJson.read(RuleFiles.CLINIC, text, new TypeReference<>() {});
+        Clinic read = RuleFiles.json(RuleFiles.CLINIC, text, new TypeReference<>() {});
         RulebaseException.throwIfAny(
                 read.faults().stream().map(f -> RuleFiles.CLINIC + ": " + f).toList());
         return read;

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.core.type.TypeReference;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import dev.fairlead.facts.CaseFact;
+import dev.fairlead.facts.FactEdit;
 import dev.fairlead.intake.CaseReader;
 import dev.fairlead.measure.Measures;
 import dev.fairlead.measure.working.Workbook;
@@ -82,7 +83,7 @@ class BaseFactsTest {
                                     .filter(f -> place(f).get("place").equals(fact.get("place")))
                                     .findFirst()
                                     .or(() -> clean.stream().findFirst())
-                                    .map(f -> written(ExampleFacts.get(c, f)))
+                                    .map(f -> written(FactEdit.get(c, f)))
                                     .orElse("unknown"));
         }
         return whole;

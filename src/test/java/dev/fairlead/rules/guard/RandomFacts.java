@@ -1,6 +1,7 @@
 package dev.fairlead.rules.guard;
 
 import dev.fairlead.facts.CaseFact;
+import dev.fairlead.facts.FactEdit;
 import dev.fairlead.model.Answer;
 import dev.fairlead.model.CaseValue;
 import dev.fairlead.model.Measured;
@@ -83,7 +84,7 @@ public final class RandomFacts {
         for (RecordComponent c : components(fact.getClass())) {
             List<Measured> known =
                     pool.computeIfAbsent(fact.getClass().getSimpleName() + "." + c.getName(), k -> new ArrayList<>());
-            if (ExampleFacts.get(c, fact) instanceof Measured m && m.known() && !known.contains(m)) {
+            if (FactEdit.get(c, fact) instanceof Measured m && m.known() && !known.contains(m)) {
                 known.add(m);
             }
         }

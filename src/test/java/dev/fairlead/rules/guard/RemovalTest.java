@@ -3,6 +3,7 @@ package dev.fairlead.rules.guard;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.fairlead.facts.CaseFact;
+import dev.fairlead.facts.FactEdit;
 import dev.fairlead.model.CaseValue;
 import dev.fairlead.rules.catalogue.Criterion;
 import dev.fairlead.rules.language.ExampleFacts;
@@ -44,7 +45,7 @@ class RemovalTest {
                 int at = random.nextInt(facts.size());
                 CaseFact fact = facts.get(at);
                 List<String> known = RandomFacts.components(fact.getClass()).stream()
-                        .filter(c -> ((CaseValue) ExampleFacts.get(c, fact)).known())
+                        .filter(c -> ((CaseValue) FactEdit.get(c, fact)).known())
                         .map(c -> c.getName())
                         .toList();
                 if (!known.isEmpty()) {

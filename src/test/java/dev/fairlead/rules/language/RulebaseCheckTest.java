@@ -22,6 +22,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What a rulebase may not say beside its rules: two criteria of the project, each time with one slip. */
 class RulebaseCheckTest {
@@ -97,6 +98,17 @@ class RulebaseCheckTest {
                 .isInstanceOf(RulebaseException.class)
                 .hasMessageContaining(path)
                 .hasMessageContaining(problem);
+    }
+
+    /** A criterion or a list that is nothing at all is not left out in silence. */
+    @ParameterizedTest
+    @ValueSource(strings = {OVERJET + "criterion.json", "sources.json", "rulebase.json"})
+    void aFileThatSaysNothingIsRefused(String path) {
+        Map<String, String> files = files();
+        files.put(path, "null");
+        assertThatThrownBy(() -> RulebaseCheck.check(new RuleFiles(files)))
+                .isInstanceOf(RulebaseException.class)
+                .hasMessageContaining(path + ": it says nothing");
     }
 
     @Test

@@ -135,7 +135,7 @@ class JudgeTest {
                                 Measured.exact(5, Unit.MM),
                                 Measured.exact(5, Unit.MM),
                                 Measured.exact(0, Unit.RATIO)))
-                        .sorted(PlaceOrder.FACTS)
+                        .sorted(java.util.Comparator.comparing(CaseFact::place))
                         .map(f -> f.place().pointer()))
                 .containsExactly("/visits/2", "/visits/2/left", "/visits/9/right", "/visits/10", "/visits/10/left");
     }

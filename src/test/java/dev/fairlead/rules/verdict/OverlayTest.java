@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import dev.fairlead.rules.catalogue.Criterion;
 import dev.fairlead.rules.catalogue.RulebaseException;
+import dev.fairlead.rules.engine.RuleCache;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -26,6 +27,18 @@ class OverlayTest {
                 .hasSameSizeAs(builtIn.catalogue().criteria());
         assertThat(over.version()).isEqualTo(builtIn.version());
         assertThat(over.hash()).isNotEqualTo(builtIn.hash());
+    }
+
+    /** What the build has compiled is used for rules that a folder leaves as they are. */
+    @Test
+    void nothingIsCompiledForThresholdsAndTexts() {
+        new TestFolder(folder)
+                .write("thresholds.json", "{\"overjet-after.min\": 2.0}")
+                .write(TestFolder.OVERJET + "/criterion.json", "{\"title\": \"Overjet left\"}");
+        Path cache = folder.resolve("cache");
+        assertThat(Rulebase.fromFolder(folder, new RuleCache(cache)).judge().criteria())
+                .isNotEmpty();
+        assertThat(cache).doesNotExist();
     }
 
     @Test

@@ -3,12 +3,12 @@ package dev.fairlead.rules.verdict;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.fairlead.audit.cohort.Cohort;
+import dev.fairlead.base.Hash;
 import dev.fairlead.intake.CaseReader;
 import dev.fairlead.measure.Measures;
 import dev.fairlead.measure.working.Workbook;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Stage;
-import dev.fairlead.rules.catalogue.Hash;
 import dev.fairlead.rules.guard.ProjectRules;
 import dev.fairlead.rules.guard.RandomFacts;
 import java.io.IOException;

@@ -1,4 +1,4 @@
-package dev.fairlead.rules.catalogue;
+package dev.fairlead.base;
 
 import com.fasterxml.jackson.annotation.JsonSetter;
 import com.fasterxml.jackson.annotation.Nulls;
@@ -11,12 +11,11 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.MapperFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
-/** Reads JSON of the rulebase: nothing unknown, nothing missing, nothing twice, nothing guessed. */
+/** Reads JSON that people write: nothing unknown, nothing missing, nothing twice, nothing guessed. */
 public final class StrictJson {
     private static final JsonMapper MAPPER = JsonMapper.builder()
             .enable(
@@ -35,18 +34,8 @@ public final class StrictJson {
 
     private StrictJson() {}
 
-    /** Reads {@code text} as {@code type}; throws what is wrong with it, with the name of the file. */
-    public static <T> T read(String file, String text, TypeReference<T> type) {
-        List<String> problems = new ArrayList<>();
-        T read = read(file, text, type, problems);
-        if (read == null) {
-            throw new RulebaseException(problems);
-        }
-        return read;
-    }
-
-    /** The same; on a fault adds a problem that names {@code file}, and returns null. */
-    static <T> @Nullable T read(String file, String text, TypeReference<T> type, List<String> problems) {
+    /** Reads {@code text} as {@code type}; on a fault adds a problem that names {@code file}, and returns null. */
+    public static <T> @Nullable T read(String file, String text, TypeReference<T> type, List<String> problems) {
         try {
             T read = MAPPER.readValue(text, type);
             if (read == null) {
@@ -60,7 +49,7 @@ public final class StrictJson {
         }
     }
 
-    /** The reader's message without names of classes and settings, which say nothing to whoever edits a rulebase. */
+    /** The reader's message without names of classes and settings, which say nothing to whoever edits a file. */
     public static String plain(JsonProcessingException e) {
         String plain = e.getOriginalMessage()
                 .replaceAll("(?s)^(?:Missing|Null value for) creator property '(\\w+)'.*", "$1 is missing")
@@ -77,7 +66,7 @@ public final class StrictJson {
     }
 
     /** JSON merge patch (RFC 7396): {@code patch} laid over {@code base}. */
-    static JsonNode merge(JsonNode base, JsonNode patch) {
+    public static JsonNode merge(JsonNode base, JsonNode patch) {
         if (!patch.isObject()) {
             return patch;
         }

@@ -1,4 +1,4 @@
-package dev.fairlead.rules.catalogue;
+package dev.fairlead.base;
 
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
