@@ -106,4 +106,42 @@ class AsidesTest {
             }
         }
     }
+
+    /** A comment begins behind a blank or a tab, outside quotation marks that are closed. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
+            site: "b-1" # Anna Müller           | 4:13
+            site: 'b-1' # Anna Müller           | 4:13
+            site: b-1 ># Anna Müller            | 4:12
+            # Anna Müller                       | 4:1
+            child: {age: 9.4} #Anna Müller      | 4:19
+            site: ["b # Anna Müller"]           |
+            site: b-1#Anna                      |
+            """)
+    void aCommentIsFoundWhereItBegins(String line, String place) {
+        List<Problem> comments =
+                read(HEAD.formatted("a-1") + line.replace('>', '\t') + "\n", "a.yaml").errors().stream()
+                        .filter(p -> p.expected().startsWith("a comment"))
+                        .toList();
+        assertThat(comments)
+                .extracting(p -> p.line() + ":" + p.column())
+                .isEqualTo(place == null ? List.of() : List.of(place));
+    }
+
+    @Test
+    void whatIsBesideACaseThatCannotBeReadIsToldToo() {
+        assertThat(read("fairlead: 1\nid: [\n# asked Anna\n# seen by Anna", "a.yaml")
+                        .problems())
+                .extracting(Problem::expected)
+                .filteredOn(e -> e.startsWith("a comment"))
+                .isNotEmpty();
+        String json = "{\"fairlead\":1,\"id\":\"a\",\"stage\":\"records\"}";
+        assertThat(read(json, "Anna Müller.json").read()).isFalse();
+        assertThat(read(json, "Tormod Vexley.json").doubts()).hasSize(1);
+        assertThat(read(json, "heron.json").problems()).isEmpty();
+        assertThat(CaseReader.read(json.getBytes(StandardCharsets.UTF_8), "Anna Müller.json", CaseFormat.JSON)
+                        .problems())
+                .as("the name is that of a message, and not of a file")
+                .isEmpty();
+    }
 }

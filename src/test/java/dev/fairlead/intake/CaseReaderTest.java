@@ -301,4 +301,22 @@ class CaseReaderTest {
                 .extracting(Problem::pointer)
                 .containsExactly("/teeth/31/width");
     }
+
+    @Test
+    void jsonIsHeldToTheOtherFactsOfItsCaseToo() {
+        CaseReading r = json("\"wire\":{\"material\":\"stainless-steel\",\"modulus\":40}");
+        assertThat(r.read()).isTrue();
+        assertThat(r.problems()).extracting(Problem::pointer).containsExactly("/wire/modulus");
+        CaseReading both = json("\"bite\":{\"overjet\":99},\"mouth\":{\"plaqueScore\":0.5}");
+        assertThat(both.errors()).extracting(Problem::pointer).containsExactly("/bite/overjet");
+        assertThat(both.doubts()).extracting(Problem::pointer).containsExactly("/mouth/plaqueScore");
+        assertThat(CaseReader.read(
+                                "{\"fairlead\":1,\"id\":\"a\"} {}".getBytes(StandardCharsets.UTF_8),
+                                "x",
+                                CaseFormat.JSON)
+                        .errors())
+                .extracting(Problem::found)
+                .containsExactly("more text behind the case");
+        assertThat(yaml("--- {}\n").errors()).extracting(Problem::found).contains("a second document or more text");
+    }
 }

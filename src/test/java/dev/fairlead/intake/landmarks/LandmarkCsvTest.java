@@ -10,6 +10,7 @@ import dev.fairlead.model.Tooth;
 import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class LandmarkCsvTest {
@@ -74,5 +75,44 @@ class LandmarkCsvTest {
         LandmarkCsv.Points p = read("tooth,x,y\n33,-12,20\n43,12,20\n");
         assertThat(p.value()).isPresent();
         assertThat(p.problems()).extracting(Problem::severity).containsExactly(Severity.DOUBT);
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
+            tooth,x,y¶31,900,1              |                    | "900"                        |
+            tooth,x,y¶31,one,1              | /landmarks/0/x     | "one"                        |
+            tooth,x,y¶31,1 kg,1             | /landmarks/0/x     | the unit "kg"                |
+            tooth,x,y¶31,012,1              | /landmarks/0/x     | "012"                        | a wire size in thousandths of an inch, as it is said
+            tooth,x,y,yy¶31,1,1,1           |                    | "yy"                         | a slip in writing y
+            tooth,x,y,mother¶31,1,1,1       |                    | a field that may tell who the patient is |
+            tooth,x,y¶31,1,2,5              | /landmarks/0       | 4 values                     | a decimal comma in a table that is divided by commas
+            tooth,point,x,y¶31,nowhere,1,2  | /landmarks/0/point | "nowhere"                    |
+            x,y,tooth¶1,2                   | /landmarks/0/tooth | nothing                      |
+            tooth,x,y¶unknown,1,2           | /landmarks/0/tooth | nothing                      |
+            tooth,x,y                       |                    | a heading only               |
+            tooth,x¶31,1                    |                    | none                         |
+            tooth,x,y¶31,"1,2               |                    | text that is no table with , |
+            """)
+    void aRowThatDoesNotFitIsToldWithWhatItSays(String table, String pointer, String found, String slip) {
+        LandmarkCsv.Points p = read(table.replace('¶', '\n') + "\n");
+        assertThat(p.value()).isEmpty();
+        assertThat(p.problems()).anySatisfy(x -> {
+            assertThat(x.found()).isEqualTo(found);
+            if (pointer != null) {
+                assertThat(x.pointer()).isEqualTo(pointer);
+            }
+            if (slip != null) {
+                assertThat(x.slip()).contains(slip);
+            }
+        });
+    }
+
+    @Test
+    void twoThousandPointsAreTaken() {
+        String most = "tooth,x,y\n" + "31,1,2\n".repeat(2000);
+        assertThat(read(most).value().orElseThrow()).hasSize(2000);
+        assertThat(read(most + "31,1,2\n").problems())
+                .extracting(Problem::expected)
+                .containsExactly("at most 2000 points");
     }
 }

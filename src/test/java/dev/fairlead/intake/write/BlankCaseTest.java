@@ -8,6 +8,8 @@ import dev.fairlead.intake.text.CaseFormat;
 import dev.fairlead.intake.text.UnreadableTextException;
 import dev.fairlead.intake.tree.CaseTree;
 import dev.fairlead.model.Case;
+import dev.fairlead.model.Side;
+import dev.fairlead.model.Stage;
 import dev.fairlead.model.shape.FieldShape;
 import dev.fairlead.model.shape.Kind;
 import dev.fairlead.model.shape.RecordShape;
@@ -84,5 +86,21 @@ class BlankCaseTest {
         Case c = read(BlankCase.minimal());
         assertThat(c.tooth(dev.fairlead.model.Tooth.of(32)).width().value()).isEqualTo(5.8928);
         assertThat(c.space().left().known()).isTrue();
+    }
+
+    @Test
+    void aBlankUpToAStageLeavesOutWhatComesLater() {
+        String indication = BlankCase.text(Stage.INDICATION);
+        assertThat(indication)
+                .contains("\nbite:", "\nplan:", "\nwaivers:")
+                .doesNotContain("\nbench:", "\nvisits:", "\nholding:");
+        assertThat(BlankCase.text(Stage.HOLDING))
+                .isEqualTo(BlankCase.text())
+                .contains("\nbench:", "\nvisits:", "\nholding:");
+        assertThat(BlankCase.filledBy("holding", Stage.BENCH)).isFalse();
+        assertThat(BlankCase.filledBy("holding", Stage.HOLDING)).isTrue();
+        assertThat(BlankCase.filledBy("teeth", Stage.RECORDS)).isTrue();
+        assertThat(indication).containsPattern("#   a  \\S.*\n#   b  ");
+        assertThat(read(indication).bench().fold(Side.LEFT).height().known()).isFalse();
     }
 }
