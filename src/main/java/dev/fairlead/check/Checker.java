@@ -1,5 +1,6 @@
 package dev.fairlead.check;
 
+import dev.fairlead.base.Background;
 import dev.fairlead.facts.CaseFact;
 import dev.fairlead.findings.Findings;
 import dev.fairlead.findings.InputNote;

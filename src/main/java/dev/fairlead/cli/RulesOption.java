@@ -1,6 +1,6 @@
 package dev.fairlead.cli;
 
-import dev.fairlead.check.Background;
+import dev.fairlead.base.Background;
 import dev.fairlead.check.Checker;
 import dev.fairlead.rules.verdict.Rulebase;
 import java.nio.file.Path;

@@ -1,6 +1,6 @@
 package dev.fairlead.web;
 
-import dev.fairlead.check.Background;
+import dev.fairlead.base.Background;
 import dev.fairlead.web.access.Access;
 import dev.fairlead.web.access.Pairing;
 import dev.fairlead.web.access.Sessions;

@@ -9,7 +9,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -73,7 +72,7 @@ public record Example(String criterion, String name, Map<String, String> set, Ma
     private static String word(CriterionResult r) {
         return r.status() == Status.WARN
                 ? (r.stop() ? "stop:" : "caution:") + String.join(",", r.reasons())
-                : r.status().name().toLowerCase(Locale.ROOT).replace('_', '-');
+                : r.status().word();
     }
 
     /** Reasons in any order are the same reasons. */

@@ -4,12 +4,14 @@ import dev.fairlead.base.Hash;
 import dev.fairlead.model.Clinic;
 import dev.fairlead.rules.catalogue.Catalogue;
 import dev.fairlead.rules.catalogue.Limits;
+import dev.fairlead.rules.catalogue.RulebaseException;
 import dev.fairlead.rules.engine.BuiltIn;
 import dev.fairlead.rules.engine.Engine;
 import dev.fairlead.rules.engine.Memo;
 import dev.fairlead.rules.engine.RuleCache;
 import dev.fairlead.rules.language.ExampleFacts;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
@@ -31,6 +33,12 @@ public final class Rulebase {
     private final Clinic clinic;
 
     Rulebase(Catalogue catalogue, Engine engine, String filesHash, Map<String, Double> changed, Clinic clinic) {
+        int criteria = catalogue.criteria().size();
+        // every criterion passes by one rule and warns by another: fewer than that were lost on the way
+        if (engine.rules() < 2 * criteria) {
+            throw new RulebaseException(List.of("the engine holds " + engine.rules() + " rules for " + criteria
+                    + " criteria: the rulebase is not whole, and nothing is judged by it"));
+        }
         this.clinic = clinic;
         this.catalogue = catalogue.with(changed);
         this.engine = engine;

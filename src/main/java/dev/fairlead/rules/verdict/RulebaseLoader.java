@@ -1,6 +1,7 @@
 package dev.fairlead.rules.verdict;
 
 import com.fasterxml.jackson.core.type.TypeReference;
+import dev.fairlead.base.Background;
 import dev.fairlead.model.Clinic;
 import dev.fairlead.rules.catalogue.Catalogue;
 import dev.fairlead.rules.catalogue.CatalogueReader;
@@ -16,14 +17,14 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.CompletionException;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 /** Loads a rulebase: texts, check of texts and DRL, engine. */
 final class RulebaseLoader {
     private final RuleCache cache;
     private final @Nullable BuiltIn builtIn = BuiltIn.onClassPath();
+    private final List<CompiledRules> known = builtIn == null ? List.of() : builtIn.rules();
     private final @Nullable Path source = BuiltIn.source();
 
     RulebaseLoader(RuleCache cache) {
@@ -35,25 +36,8 @@ final class RulebaseLoader {
      * is made beside the reading of the texts: each takes about as long.
      */
     Rulebase builtIn() {
-        CompletableFuture<Engine> engine = new CompletableFuture<>();
-        if (builtIn != null) {
-            Thread maker =
-                    new Thread(() -> engine.completeAsync(() -> new Engine(builtIn.rules()), Runnable::run), "engine");
-            maker.setDaemon(true);
-            maker.start();
-        }
-        RuleFiles files = base();
-        String hash = files.hash();
-        if (builtIn == null || !hash.equals(builtIn.hash())) {
-            return load(files, Map.of());
-        }
-        // the build has checked what it compiled
-        Catalogue catalogue = CatalogueReader.read(files);
-        try {
-            return rulebase(catalogue, engine.join(), hash, Map.of(), Clinic.PUBLISHED);
-        } catch (CompletionException e) {
-            throw e.getCause() instanceof RulebaseException own ? own : e;
-        }
+        Supplier<Engine> engine = known.isEmpty() ? null : Background.start("engine", () -> new Engine(known));
+        return load(base(), Map.of(), engine);
     }
 
     Rulebase fromFolder(Path folder) {
@@ -67,7 +51,8 @@ final class RulebaseLoader {
                 whole,
                 thresholds == null
                         ? Map.of()
-                        : RuleFiles.json(RuleFiles.THRESHOLDS, thresholds, new TypeReference<>() {}));
+                        : RuleFiles.json(RuleFiles.THRESHOLDS, thresholds, new TypeReference<>() {}),
+                null);
     }
 
     /** The files that the program comes with: those that lie beside it, or those that it was built with. */
@@ -82,23 +67,13 @@ final class RulebaseLoader {
         return builtIn.files();
     }
 
-    private Rulebase load(RuleFiles files, Map<String, Double> thresholds) {
+    /** What the build has compiled, it has checked too; its engine may be on the way already. */
+    private Rulebase load(RuleFiles files, Map<String, Double> thresholds, @Nullable Supplier<Engine> onTheWay) {
         String hash = files.hash();
-        boolean checked = builtIn != null && hash.equals(builtIn.hash());
-        Catalogue catalogue = checked ? CatalogueReader.read(files) : RulebaseCheck.check(files);
-        List<CompiledRules> compiled = cache.compile(files.rules(), builtIn == null ? List.of() : builtIn.rules());
-        return rulebase(catalogue, new Engine(compiled), hash, thresholds, clinic(files));
-    }
-
-    /** Every criterion passes by one rule and warns by another: fewer than that were lost on the way. */
-    private static Rulebase rulebase(
-            Catalogue catalogue, Engine engine, String hash, Map<String, Double> thresholds, Clinic clinic) {
-        int criteria = catalogue.criteria().size();
-        if (engine.rules() < 2 * criteria) {
-            throw new RulebaseException(List.of("the engine holds " + engine.rules() + " rules for " + criteria
-                    + " criteria: the rulebase is not whole, and nothing is judged by it"));
-        }
-        return new Rulebase(catalogue, engine, hash, thresholds, clinic);
+        boolean built = builtIn != null && hash.equals(builtIn.hash());
+        Catalogue catalogue = built ? CatalogueReader.read(files) : RulebaseCheck.check(files);
+        Engine engine = built && onTheWay != null ? onTheWay.get() : new Engine(cache.compile(files.rules(), known));
+        return new Rulebase(catalogue, engine, hash, thresholds, clinic(files));
     }
 
     private static Clinic clinic(RuleFiles files) {

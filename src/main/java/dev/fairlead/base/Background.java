@@ -1,4 +1,4 @@
-package dev.fairlead.check;
+package dev.fairlead.base;
 
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
