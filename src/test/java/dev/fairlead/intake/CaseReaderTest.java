@@ -319,4 +319,19 @@ class CaseReaderTest {
                 .containsExactly("more text behind the case");
         assertThat(yaml("--- {}\n").errors()).extracting(Problem::found).contains("a second document or more text");
     }
+
+    /** A scale that is off by 2 % makes a length of 6 mm off by 0.12, together with all others of its picture. */
+    @Test
+    void theScaleOfAPictureIsToldApartInBothFormats() {
+        Measured quick = good(json("\"teeth\":{\"42\":{\"width\":{\"value\":6,\"error\":0.2}}},"
+                        + "\"pictured\":[{\"field\":\"/teeth/42/width\",\"picture\":1,\"scaleError\":2}]"))
+                .tooth(Tooth.of(42))
+                .width();
+        assertThat(quick.part("/pictured/0/scaleError")).isCloseTo(0.12, Offset.offset(1e-12));
+        assertThat(good(yaml("teeth: {42: {width: {value: 6, error: 0.2}}}\n"
+                                + "pictured: [{field: /teeth/42/width, picture: 1, scaleError: 2}]\n"))
+                        .tooth(Tooth.of(42))
+                        .width())
+                .isEqualTo(quick);
+    }
 }

@@ -86,6 +86,7 @@ class LandmarkCsvTest {
             tooth,x,y,yy¶31,1,1,1           |                    | "yy"                         | a slip in writing y
             tooth,x,y,mother¶31,1,1,1       |                    | a field that may tell who the patient is |
             tooth,x,y¶31,1,2,5              | /landmarks/0       | 4 values                     | a decimal comma in a table that is divided by commas
+            tooth,point,x,y¶31,labail,1,2   | /landmarks/0/point | "labail"                     | a slip in writing labial
             tooth,point,x,y¶31,nowhere,1,2  | /landmarks/0/point | "nowhere"                    |
             x,y,tooth¶1,2                   | /landmarks/0/tooth | nothing                      |
             tooth,x,y¶unknown,1,2           | /landmarks/0/tooth | nothing                      |
@@ -114,5 +115,21 @@ class LandmarkCsvTest {
         assertThat(read(most + "31,1,2\n").problems())
                 .extracting(Problem::expected)
                 .containsExactly("at most 2000 points");
+    }
+
+    @Test
+    void aPointLiesWithinHalfAMetreAndHasAName() {
+        Landmark far = read("tooth,point,x,y\n31,Labial,500,-500\n")
+                .value()
+                .orElseThrow()
+                .get(0);
+        assertThat(far.x().value()).isEqualTo(500);
+        assertThat(far.y().value()).isEqualTo(-500);
+        assertThat(far.point().get().word()).isEqualTo("labial");
+        assertThat(read("tooth,x,y\n31,500.1,1\n").problems()).hasSize(1);
+        assertThat(read("tooth,x,y\n31,1,2\n31,\"1,2\n").problems())
+                .extracting(Problem::line)
+                .singleElement()
+                .satisfies(line -> assertThat(line).isGreaterThan(1));
     }
 }

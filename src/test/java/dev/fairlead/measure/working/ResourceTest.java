@@ -12,18 +12,18 @@ import org.junit.jupiter.api.Test;
 
 /** A table of text beside a class, as {@code beads.txt} beside this one, and months between days. */
 class ResourceTest {
-    private static final List<Entry> BEADS = Resource.read(ResourceTest.class, "beads.txt");
+    private final List<Entry> beads = Resource.read(ResourceTest.class, "beads.txt");
 
     @Test
     void cellsAreReadAsWhatTheirColumnHolds() {
-        assertThat(BEADS).hasSize(3);
-        Entry first = BEADS.get(0);
+        assertThat(beads).hasSize(3);
+        Entry first = beads.get(0);
         assertThat(first.text("name")).isEqualTo("first");
         assertThat(first.number("width")).isEqualTo(12.5);
         assertThat(first.flag("round")).isTrue();
         assertThat(first.texts("colours")).containsExactly("red", "green");
         assertThat(first.numbers("readings")).containsExactly(1, 2.5);
-        Entry second = BEADS.get(1);
+        Entry second = beads.get(1);
         assertThat(second.number("width")).isEqualTo(7);
         assertThat(second.flag("round")).isFalse();
         assertThat(second.numbers("readings")).containsExactly(3);
@@ -31,7 +31,7 @@ class ResourceTest {
 
     @Test
     void aCellThatIsNotThereOrNotOfItsKindIsAnErrorOfOurOwn() {
-        Entry third = BEADS.get(2);
+        Entry third = beads.get(2);
         assertThatIllegalStateException()
                 .isThrownBy(() -> third.number("width"))
                 .withMessage("beads.txt: x is no width");
