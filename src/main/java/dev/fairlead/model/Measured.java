@@ -1,5 +1,7 @@
 package dev.fairlead.model;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
@@ -15,6 +17,9 @@ import org.jspecify.annotations.Nullable;
 public final class Measured implements CaseValue {
     /** Two values closer than this are one value: it swallows binary rounding, and is far below any measurement. */
     public static final double ROUNDING = 1e-9;
+
+    /** Far finer than an error is known, far coarser than a rounding. */
+    private static final MathContext RECORDED = new MathContext(12);
 
     private static final String[] NO_SOURCES = {};
     private static final double[] NO_PARTS = {};
@@ -255,13 +260,31 @@ public final class Measured implements CaseValue {
      * than the whole error says nothing new.
      */
     public Measured sharing(String source, double part) {
-        double whole = known() ? sd() : 0;
+        double whole = known() ? rounded(sd()) : 0;
         if (part == 0 || !(Math.abs(part) < whole)) {
             return this;
         }
         double own = Math.sqrt(whole * whole - part * part) / whole;
-        Measured mixed = merge(value, unit, own, this, Math.signum(part), of(0, unit, source, Math.abs(part)));
+        Measured recorded = parts.length == 1 ? of(value, unit, sources[0], whole) : this;
+        Measured mixed = merge(value, unit, own, recorded, Math.signum(part), of(0, unit, source, Math.abs(part)));
         return new Measured(value, unit, mixed.sources, mixed.parts, repeats, missing, applies);
+    }
+
+    /**
+     * The whole error as it was recorded, in {@link #unit()}: parts that {@link #sharing} told apart do not come
+     * together again to the last bit.
+     */
+    public double recordedError() {
+        return parts.length > 1 ? rounded(sd()) : sd();
+    }
+
+    /** True when {@code sd} was recorded as the whole error. */
+    public boolean recordedWith(double sd) {
+        return parts.length > 1 ? recordedError() == rounded(sd) : sd() == sd;
+    }
+
+    private static double rounded(double sd) {
+        return new BigDecimal(sd).round(RECORDED).doubleValue();
     }
 
     /** The same measurement read differently: value and readings moved by {@code delta}, with the same error. */

@@ -39,4 +39,26 @@ class RoundTripTest {
                     .isEqualTo(back.doubts().stream().map(Problem::pointer).toList());
         }
     }
+
+    /** Own part and shared part of an error come together again only to the last bit. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "\"overjet\": 0.2",
+                "\"overjet\": -0.165",
+                "\"overjet\": [0.69, 1, 0.73, 0.615]",
+                "\"overjet\": {\"value\": -1.25, \"error\": 0.4567891234567891}",
+                "\"overjet\": {\"repeats\": [0.2, 0.3, 0.2], \"error\": 0.333333333333333}"
+            })
+    void aLengthReadOnAPictureIsWrittenAsItWasRead(String overjet) {
+        for (double scale = 0.37; scale < 20; scale += 0.37) {
+            String json = """
+                    {"fairlead": 1, "id": "demo-1", "bite": {%s}, "pictured": [
+                      {"field": "/bite/overjet", "picture": 1, "scaleError": %.2f}]}""".formatted(overjet, scale);
+            Case c = read(json, CaseFormat.JSON).value().orElseThrow();
+            String written = CaseWriter.json(c);
+            assertThat(read(written, CaseFormat.JSON).value()).as(json).contains(c);
+            assertThat(written.contains("\"error\"")).as(written).isEqualTo(overjet.contains("error"));
+        }
+    }
 }

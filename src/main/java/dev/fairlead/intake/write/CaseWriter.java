@@ -131,7 +131,7 @@ public final class CaseWriter {
 
     private static void quantity(JsonGenerator g, FieldShape f, Measured m) throws IOException {
         double[] repeats = m.repeats();
-        boolean usual = m.sd() == Values.assumedError(f.about(), m.value(), repeats.length);
+        boolean usual = m.recordedWith(Values.assumedError(f.about(), m.value(), repeats.length));
         if (!usual) {
             g.writeStartObject();
             g.writeFieldName(repeats.length > 0 ? "repeats" : "value");
@@ -147,7 +147,7 @@ public final class CaseWriter {
         }
         if (!usual) {
             g.writeFieldName("error");
-            number(g, m.unit().to(f.about().unit(), m.sd()));
+            number(g, m.unit().to(f.about().unit(), m.recordedError()));
             g.writeEndObject();
         }
     }
