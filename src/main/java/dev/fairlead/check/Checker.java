@@ -136,7 +136,11 @@ public final class Checker {
 
     /** What is made of a case before it is judged. */
     public Worked measured(Case c, CheckOptions options) {
-        Reach reach = options.reach(c);
+        return measured(c, options.reach(c), options);
+    }
+
+    /** What is made of a case of which it is known how far it is judged. */
+    public Worked measured(Case c, Reach reach, CheckOptions options) {
         return Measures.of(c, reach.day(), Workbook.none(), parts(reach.judged(), options));
     }
 

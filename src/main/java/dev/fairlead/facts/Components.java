@@ -7,12 +7,16 @@ import java.util.Arrays;
 
 /** Reads from facts what can be known or missing in them; which components these are, the records themselves tell. */
 public final class Components {
+    private static final Object[] NO_ARGUMENTS = {};
+
     private static final ClassValue<Method[]> ACCESSORS = new ClassValue<>() {
         @Override
         protected Method[] computeValue(Class<?> type) {
             return Arrays.stream(type.getRecordComponents())
                     .filter(c -> CaseValue.class.isAssignableFrom(c.getType()))
                     .map(RecordComponent::getAccessor)
+                    // public as they are: spares the look at who asks
+                    .peek(accessor -> accessor.setAccessible(true))
                     .toArray(Method[]::new);
         }
     };
@@ -36,7 +40,7 @@ public final class Components {
     private static CaseValue read(Method accessor, CaseFact fact) {
         Object value;
         try {
-            value = accessor.invoke(fact);
+            value = accessor.invoke(fact, NO_ARGUMENTS);
         } catch (ReflectiveOperationException e) {
             throw new IllegalStateException(e);
         }

@@ -17,8 +17,7 @@ import dev.fairlead.measure.working.Workbook;
  * judge.
  */
 public record Front(ArchResult arch, PositionResult position) {
-    static Front of(Readings readings, SpaceResult space, PredictedIncisors after, Workbook book) {
-        PatientArch arch = PatientArch.of(readings.ofCase());
+    static Front of(Readings readings, SpaceResult space, PredictedIncisors after, PatientArch arch, Workbook book) {
         ArchResult form = ArchAnalysis.of(readings, space, arch);
         ArchWords.write(form, readings.ofCase(), arch, book);
         PositionResult position = PositionAnalysis.of(

@@ -1,6 +1,7 @@
 package dev.fairlead.measure;
 
 import dev.fairlead.facts.CaseFact;
+import dev.fairlead.measure.arch.PatientArch;
 import dev.fairlead.measure.gather.Calculations;
 import dev.fairlead.measure.gather.Facts;
 import dev.fairlead.measure.gather.Gathered;
@@ -40,12 +41,13 @@ public final class Measures {
             SpaceWords.write(space, readings, book);
         }
         PredictedIncisors position = parts.position().after(readings, book);
-        Optional<Front> front =
-                book.wanted() ? Optional.of(Front.of(readings, space, position, book)) : Optional.empty();
         Activations activations = new Activations(c);
-        WireMarks marks = new WireMarks(c, () -> parts.archOfLine(c));
-        List<CaseFact> facts =
-                Facts.of(new Gathered(c, readings, records, space, position, activations, marks, on, parts, book));
+        PatientArch arch = PatientArch.of(c);
+        Optional<Front> front =
+                book.wanted() ? Optional.of(Front.of(readings, space, position, arch, book)) : Optional.empty();
+        WireMarks marks = new WireMarks(c, parts.archOfLine(arch));
+        List<CaseFact> facts = Facts.of(
+                new Gathered(c, readings, records, space, position, activations, arch, marks, on, parts, book));
         Optional<Forecast> forecast =
                 book.wanted() ? Optional.of(Forecast.of(c, space, on, parts.clinic(), book)) : Optional.empty();
         return new Worked(facts, book.workings(), records, space, position, front, forecast);

@@ -33,6 +33,7 @@ public final class Measured implements CaseValue {
     private final double[] repeats;
     private final List<String> missing;
     private final boolean applies;
+    private final boolean known;
 
     private Measured(
             double value,
@@ -49,6 +50,7 @@ public final class Measured implements CaseValue {
         this.repeats = repeats;
         this.missing = missing;
         this.applies = applies;
+        this.known = applies && missing.isEmpty();
     }
 
     /** An exact value, such as a count or a nominal size. */
@@ -104,7 +106,7 @@ public final class Measured implements CaseValue {
 
     @Override
     public boolean known() {
-        return applies && missing.isEmpty();
+        return known;
     }
 
     @Override

@@ -20,6 +20,7 @@ final class CaseStore {
 
     private final int criteria;
     private final int words;
+    private final int[][] counts;
     private long[] bits = new long[0];
     private byte[] stage = new byte[0];
     private int[] resident = new int[0];
@@ -31,6 +32,7 @@ final class CaseStore {
     CaseStore(int criteria) {
         this.criteria = criteria;
         this.words = (criteria + 63) / 64;
+        this.counts = new int[KINDS][criteria];
     }
 
     void add(CaseRow row, int residentNumber, int missingFacts, int askedFacts) {
@@ -69,19 +71,12 @@ final class CaseStore {
 
     private void set(int kind, int criterion) {
         bits[(size * KINDS + kind) * words + (criterion >> 6)] |= 1L << criterion;
+        counts[kind][criterion]++;
     }
 
-    /** In how many cases each criterion has that mark. */
-    int[] counts(int kind) {
-        int[] counts = new int[criteria];
-        for (int i = 0; i < size; i++) {
-            for (int w = 0; w < words; w++) {
-                for (long rest = bits[(i * KINDS + kind) * words + w]; rest != 0; rest &= rest - 1) {
-                    counts[(w << 6) + Long.numberOfTrailingZeros(rest)]++;
-                }
-            }
-        }
-        return counts;
+    /** In how many cases a criterion has that mark. */
+    int count(int kind, int criterion) {
+        return counts[kind][criterion];
     }
 
     /** Adds up, case by case, marks and rates of the criteria that were judged and whose rate is above 0. */

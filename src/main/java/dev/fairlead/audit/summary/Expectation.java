@@ -22,15 +22,15 @@ record Expectation(double[] observed, double[] expected) {
     }
 
     private static Expectation of(CaseStore s, IntPredicate meant, boolean stops) {
-        int[] judged = s.counts(CaseStore.JUDGED);
-        int[] hits = s.counts(stops ? CaseStore.STOPPED : CaseStore.WARNED);
+        int mark = stops ? CaseStore.STOPPED : CaseStore.WARNED;
         double[] rate = new double[s.criteria()];
         for (int c = 0; c < rate.length; c++) {
-            rate[c] = meant.test(c) && judged[c] > 0 ? (double) hits[c] / judged[c] : 0;
+            int judged = s.count(CaseStore.JUDGED, c);
+            rate[c] = meant.test(c) && judged > 0 ? (double) s.count(mark, c) / judged : 0;
         }
         double[] observed = new double[s.size()];
         double[] expected = new double[s.size()];
-        s.sums(stops ? CaseStore.STOPPED : CaseStore.WARNED, rate, observed, expected);
+        s.sums(mark, rate, observed, expected);
         return new Expectation(observed, expected).levelled(s);
     }
 

@@ -20,6 +20,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.PriorityQueue;
 import java.util.TreeMap;
+import java.util.concurrent.CompletableFuture;
 import org.jspecify.annotations.Nullable;
 
 /** Counts rows as they come, keeping some 60 bytes of each; not safe between threads. */
@@ -227,6 +228,9 @@ public final class Tally {
                 .filter(r -> Summary.named(r.getKey()))
                 .map(Map.Entry::getValue)
                 .toList();
+        // of many cases each takes a good part of a second: side by side
+        CompletableFuture<Trends> trends = CompletableFuture.supplyAsync(() -> Trends.of(
+                store, residents, named, criteria.stream().map(Criterion::stage).toList()));
         return new Summary(
                 judged,
                 doubts,
@@ -247,11 +251,7 @@ public final class Tally {
                 errors.all(),
                 lost.all(),
                 Comparisons.of(store, residents, named, ids, facts.names()),
-                Trends.of(
-                        store,
-                        residents,
-                        named,
-                        criteria.stream().map(Criterion::stage).toList()),
+                trends.join(),
                 outturn.outturn(),
                 waivers.review(),
                 given.rates(),

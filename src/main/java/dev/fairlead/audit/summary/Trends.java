@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.function.IntPredicate;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -53,16 +54,24 @@ public record Trends(List<Line> lines) {
     }
 
     static Trends of(CaseStore s, List<Group> all, List<Integer> named, List<Stage> stageOfCriterion) {
-        List<Line> lines = new ArrayList<>();
         Expectation every = Expectation.warnings(s, c -> true);
-        lines.add(line(Of.ALL, "", s, every, i -> true, Trend.FEWEST_CASES));
+        List<Supplier<Line>> asked = new ArrayList<>();
+        asked.add(() -> line(Of.ALL, "", s, every, i -> true, Trend.FEWEST_CASES));
         for (Stage step : Stage.values()) {
-            Expectation here = Expectation.warnings(s, c -> stageOfCriterion.get(c) == step);
-            lines.add(line(Of.STEP, step.word(), s, here, i -> s.stage(i) >= step.ordinal(), FEWEST_CASES_OF_A_STEP));
+            asked.add(() -> line(
+                    Of.STEP,
+                    step.word(),
+                    s,
+                    Expectation.warnings(s, c -> stageOfCriterion.get(c) == step),
+                    i -> s.stage(i) >= step.ordinal(),
+                    FEWEST_CASES_OF_A_STEP));
         }
         for (int r : named) {
-            lines.add(line(Of.RESIDENT, all.get(r).name(), s, every, i -> s.resident(i) == r, Trend.FEWEST_CASES));
+            asked.add(
+                    () -> line(Of.RESIDENT, all.get(r).name(), s, every, i -> s.resident(i) == r, Trend.FEWEST_CASES));
         }
+        // each goes over all cases, with nothing else left to do
+        List<Line> lines = asked.parallelStream().map(Supplier::get).toList();
         double[] p = lines.stream()
                 .map(Line::trend)
                 .filter(Objects::nonNull)

@@ -52,9 +52,9 @@ public record Calculations(IncisorPrediction position, ForceModel force, Clinic 
         return new Calculations(position, force, clinic, Optional.of(PatientArch.of(base)));
     }
 
-    /** The arch that the wire's line is laid along. */
-    public PatientArch archOfLine(Case c) {
-        return line.orElseGet(() -> PatientArch.of(c));
+    /** The arch that the wire's line is laid along, of a case with that arch of its own. */
+    public PatientArch archOfLine(PatientArch own) {
+        return line.orElse(own);
     }
 
     /** The same with what a clinic's own cases have shown. */

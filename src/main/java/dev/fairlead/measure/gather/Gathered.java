@@ -1,5 +1,6 @@
 package dev.fairlead.measure.gather;
 
+import dev.fairlead.measure.arch.PatientArch;
 import dev.fairlead.measure.position.PredictedIncisors;
 import dev.fairlead.measure.records.Readings;
 import dev.fairlead.measure.records.RecordChecks;
@@ -19,6 +20,7 @@ public record Gathered(
         SpaceResult space,
         PredictedIncisors position,
         Activations activations,
+        PatientArch arch,
         WireMarks marks,
         Fact<LocalDate> day,
         Calculations parts,

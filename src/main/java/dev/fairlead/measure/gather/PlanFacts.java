@@ -4,9 +4,7 @@ import dev.fairlead.facts.CaseFact;
 import dev.fairlead.facts.Place;
 import dev.fairlead.facts.PlannedActivationBuilder;
 import dev.fairlead.measure.wire.Elastic;
-import dev.fairlead.measure.wire.ForceModel;
 import dev.fairlead.measure.wire.Forces;
-import dev.fairlead.measure.working.Workbook;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Side;
@@ -55,7 +53,7 @@ final class PlanFacts {
     }
 
     private static Forces planned(Gathered s) {
-        Forces f = s.parts().force().at(ForceModel.withPlannedVisit(s.c()), 0, Workbook.none());
+        Forces f = s.parts().force().planned(s.c());
         return new Forces(ofPlan(f.low()), ofPlan(f.high()), ofPlan(f.peakStress()), Measured.notApplicable());
     }
 

@@ -1,6 +1,5 @@
 package dev.fairlead.measure.gather;
 
-import dev.fairlead.measure.arch.PatientArch;
 import dev.fairlead.measure.arch.PositionAnalysis;
 import dev.fairlead.measure.schedule.SideGain;
 import dev.fairlead.model.Answer;
@@ -20,14 +19,13 @@ record PlanNeeds(Plan plan, Measured[] byArch, Measured[] byRule) {
     private static final Measured NONE = Measured.exact(0, Unit.MM);
 
     static PlanNeeds of(Gathered s) {
-        PatientArch arch = PatientArch.of(s.c());
         Measured[] byArch = new Measured[2];
         Measured[] byRule = new Measured[2];
         for (Side side : Side.values()) {
             Measured shortage = s.space().side(side).shortage();
             byRule[side.ordinal()] = SideGain.spreadOf(shortage.max(NONE));
             byArch[side.ordinal()] = SideGain.spreadOf(
-                    PositionAnalysis.needed(s.readings(), s.space().side(side), arch)
+                    PositionAnalysis.needed(s.readings(), s.space().side(side), s.arch())
                             .max(NONE));
         }
         return new PlanNeeds(s.c().plan(), byArch, byRule);

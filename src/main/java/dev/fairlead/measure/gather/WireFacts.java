@@ -4,7 +4,6 @@ import dev.fairlead.facts.CaseFact;
 import dev.fairlead.facts.Place;
 import dev.fairlead.facts.WireBuilder;
 import dev.fairlead.measure.arch.FormMisfit;
-import dev.fairlead.measure.arch.PatientArch;
 import dev.fairlead.measure.wire.Stiffness;
 import dev.fairlead.measure.wire.WireMeasures;
 import dev.fairlead.model.Answer;
@@ -31,7 +30,7 @@ final class WireFacts {
         Measured worst = b.misfitWorst();
         if (!rms.known() && !worst.known()) {
             // both measured or both computed: half of each would be the misfit of no wire
-            FormMisfit computed = FormMisfit.of(c, PatientArch.of(c));
+            FormMisfit computed = FormMisfit.of(c, s.arch());
             rms = computed.rms();
             worst = computed.worst();
         }

@@ -20,6 +20,11 @@ public interface ForceModel {
      */
     default void ahead(Case c) {}
 
+    /** The forces of the planned activation of a case without visits. */
+    default Forces planned(Case c) {
+        return at(withPlannedVisit(c), 0, Workbook.none());
+    }
+
     /**
      * A case without visits as if its planned activation were the first: what {@link #at} tells of it is the plan's.
      */

@@ -7,23 +7,22 @@ import dev.fairlead.model.Side;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Objects;
-import java.util.function.Supplier;
 
 /** The marks of one case's wire, worked out once, and only where they are asked for. Of one thread. */
 public final class WireMarks {
     private final Case c;
-    private final Supplier<PatientArch> arch;
+    private final PatientArch arch;
     private final Map<Side, SideMarks> known = new EnumMap<>(Side.class);
 
     /** {@code arch} is the child's, along which the line of the wire is laid. */
-    public WireMarks(Case c, Supplier<PatientArch> arch) {
+    public WireMarks(Case c, PatientArch arch) {
         this.c = c;
         this.arch = arch;
     }
 
     public SideMarks of(Side side) {
         if (known.isEmpty()) {
-            WireLine line = WireLine.of(c, arch.get());
+            WireLine line = WireLine.of(c, arch);
             for (Side s : Side.values()) {
                 known.put(s, SideMarks.of(c, line, s));
             }

@@ -159,13 +159,13 @@ class WireGeometryTest {
                 .without("/bench/left/firstMark")
                 .without("/bench/right/bendRadius")
                 .build();
-        assertThat(WireMeasures.blankSpare(c, new WireMarks(c, () -> PatientArch.of(c)), Workbook.none()))
+        assertThat(WireMeasures.blankSpare(c, new WireMarks(c, PatientArch.of(c)), Workbook.none()))
                 .isEqualTo(base.spare());
         Case noArch = BaseCase.of()
                 .without("/arch/molarWidth")
                 .without("/wire/beakRadius")
                 .build();
-        assertThat(WireMeasures.blankSpare(noArch, new WireMarks(noArch, () -> PatientArch.of(noArch)), Workbook.none())
+        assertThat(WireMeasures.blankSpare(noArch, new WireMarks(noArch, PatientArch.of(noArch)), Workbook.none())
                         .missing())
                 .contains("/arch/molarWidth", "/wire/beakRadius");
     }

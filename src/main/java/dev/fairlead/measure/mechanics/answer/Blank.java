@@ -38,11 +38,12 @@ public record Blank(
                 Seat.LEVEL,
                 Theory.LINEAR,
                 RULER);
-        Centreline line = Centreline.of(closed);
+        double runRight = Centreline.run(closed, right, -1);
+        boolean alike = left.equals(right) && arch.curve().symmetric();
         return new Blank(
                 arch.curve().perimeter(),
-                line.length(line.right.foldEnd(), line.midline),
-                line.length(line.midline, line.left.foldEnd()),
+                runRight,
+                alike ? runRight : Centreline.run(closed, left, 1),
                 right.wireLength(),
                 left.wireLength(),
                 2 * (arch.tubeLength() + tail));

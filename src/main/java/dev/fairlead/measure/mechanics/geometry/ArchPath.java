@@ -21,8 +21,13 @@ public final class ArchPath implements WireCurve {
         this.curve = curve;
         ArcRuler ruler = curve.ruler();
         double mid = curve.midline();
+        int half = PIECES / 2;
+        boolean alike = symmetric();
         for (int i = 0; i <= PIECES; i++) {
-            int half = PIECES / 2;
+            if (alike && i > half) {
+                mirror(PIECES - i, i);
+                continue;
+            }
             double u = i <= half ? -1 + (mid + 1) * i / half : mid + (1 - mid) * (i - half) / half;
             along[i] = ruler.fromMidline(u);
             Point at = curve.at(u);
@@ -32,6 +37,14 @@ public final class ArchPath implements WireCurve {
             knots[4 * i + 2] = heading.x();
             knots[4 * i + 3] = heading.y();
         }
+    }
+
+    private void mirror(int from, int to) {
+        along[to] = -along[from];
+        knots[4 * to] = -knots[4 * from];
+        knots[4 * to + 1] = knots[4 * from + 1];
+        knots[4 * to + 2] = knots[4 * from + 2];
+        knots[4 * to + 3] = -knots[4 * from + 3];
     }
 
     @Override
