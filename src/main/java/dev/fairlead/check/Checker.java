@@ -136,12 +136,17 @@ public final class Checker {
 
     /** What is made of a case before it is judged. */
     public Worked measured(Case c, CheckOptions options) {
-        return measured(c, options.reach(c), options);
+        Reach reach = options.reach(c);
+        return Measures.of(c, reach.day(), Workbook.none(), parts(reach.judged(), options));
     }
 
-    /** What is made of a case of which it is known how far it is judged. */
-    public Worked measured(Case c, Reach reach, CheckOptions options) {
-        return Measures.of(c, reach.day(), Workbook.none(), parts(reach.judged(), options));
+    /**
+     * What is made of a case, as far as criteria of the stages that are judged look at it: for audits of many cases.
+     */
+    public Worked judgeable(Case c, Reach reach, CheckOptions options) {
+        Calculations asking =
+                parts(reach.judged(), options).asking(ready().judge().about(reach.judged()));
+        return Measures.of(c, reach.day(), Workbook.none(), asking);
     }
 
     /** The bare verdicts on a case that was {@link #measured}. */

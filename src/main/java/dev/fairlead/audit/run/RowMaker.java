@@ -88,7 +88,7 @@ public final class RowMaker {
                 ? reach
                 : Reach.of(c, Optional.empty(), Optional.empty());
         Optional<LocalDate> day = reach.day();
-        Worked worked = checker.measured(c, reach, options);
+        Worked worked = checker.judgeable(c, reach, options);
         Endings judged;
         List<CaseRow.Value> numbers = List.of();
         if (values == null) {

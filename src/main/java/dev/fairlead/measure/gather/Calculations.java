@@ -1,5 +1,6 @@
 package dev.fairlead.measure.gather;
 
+import dev.fairlead.facts.CaseFact;
 import dev.fairlead.measure.arch.PatientArch;
 import dev.fairlead.measure.position.IncisorPrediction;
 import dev.fairlead.measure.position.TippedIncisors;
@@ -10,19 +11,26 @@ import dev.fairlead.measure.wire.NoForceModel;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Clinic;
 import java.util.Optional;
+import java.util.Set;
 
 /**
- * What predicts the incisors and the forces of one case.
+ * What predicts the incisors and the forces of one case, and which facts are wanted of it.
  *
  * @param line the arch that the wire's line is laid along, where it is not to be measured anew
+ * @param asked the facts that somebody looks at, where it is not all of them
  */
-public record Calculations(IncisorPrediction position, ForceModel force, Clinic clinic, Optional<PatientArch> line) {
+public record Calculations(
+        IncisorPrediction position,
+        ForceModel force,
+        Clinic clinic,
+        Optional<PatientArch> line,
+        Optional<Set<Class<? extends CaseFact>>> asked) {
     private static final Calculations PLAIN =
             new Calculations(new TippedIncisors(Clinic.PUBLISHED), new NoForceModel(), Clinic.PUBLISHED);
     private static final Calculations FULL = new Calculations(PLAIN.position(), new BeamForces(), Clinic.PUBLISHED);
 
     public Calculations(IncisorPrediction position, ForceModel force, Clinic clinic) {
-        this(position, force, clinic, Optional.empty());
+        this(position, force, clinic, Optional.empty(), Optional.empty());
     }
 
     /** Everything: published rules, plane geometry and the beam model of the wire. */
@@ -30,9 +38,14 @@ public record Calculations(IncisorPrediction position, ForceModel force, Clinic 
         return FULL;
     }
 
+    /** The same with the incisors predicted in another way. */
+    public Calculations predicting(IncisorPrediction incisors) {
+        return new Calculations(incisors, force, clinic, line, asked);
+    }
+
     /** The same without the beam model, where no forces are judged. */
     public Calculations withoutForces() {
-        return new Calculations(position, new NoForceModel(), clinic, line);
+        return new Calculations(position, new NoForceModel(), clinic, line, asked);
     }
 
     /**
@@ -40,7 +53,7 @@ public record Calculations(IncisorPrediction position, ForceModel force, Clinic 
      * case itself alone.
      */
     public Calculations near(Case base) {
-        return new Calculations(position, new NearForces(base, force), clinic);
+        return new Calculations(position, new NearForces(base, force), clinic, Optional.empty(), asked);
     }
 
     /**
@@ -49,7 +62,22 @@ public record Calculations(IncisorPrediction position, ForceModel force, Clinic 
      * follows the arch.
      */
     public Calculations alongTheArchOf(Case base) {
-        return new Calculations(position, force, clinic, Optional.of(PatientArch.of(base)));
+        return new Calculations(position, force, clinic, Optional.of(PatientArch.of(base)), asked);
+    }
+
+    /** The same for who looks at no other facts: of those that are gathered with them he may find more. */
+    public Calculations asking(Set<Class<? extends CaseFact>> facts) {
+        return new Calculations(position, force, clinic, line, Optional.of(facts));
+    }
+
+    /** True when somebody looks at facts of one of these types. */
+    @SafeVarargs
+    final boolean asks(Class<? extends CaseFact>... facts) {
+        boolean any = asked.isEmpty();
+        for (Class<? extends CaseFact> type : facts) {
+            any = any || asked.get().contains(type);
+        }
+        return any;
     }
 
     /** The arch that the wire's line is laid along, of a case with that arch of its own. */

@@ -10,6 +10,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -21,6 +23,8 @@ public final class Judge {
     private final Limits limits;
     private final Engine engine;
     private final @Nullable Memo<Ruling> memo;
+    /** By stage. */
+    private final List<Set<Class<? extends CaseFact>>> about;
 
     /** Without a memo when {@code memo} is null. */
     Judge(List<Criterion> criteria, Limits limits, Engine engine, @Nullable Memo<Ruling> memo) {
@@ -28,11 +32,22 @@ public final class Judge {
         this.limits = limits;
         this.engine = engine;
         this.memo = memo;
+        this.about = Arrays.stream(Stage.values())
+                .map(reached -> criteria.stream()
+                        .filter(c -> reached.hasReached(c.stage()))
+                        .<Class<? extends CaseFact>>map(Criterion::about)
+                        .collect(Collectors.toUnmodifiableSet()))
+                .toList();
     }
 
     /** Identifiers of the criteria, in the order in which endings come. */
     public List<String> criteria() {
         return criteria.stream().map(Criterion::id).toList();
+    }
+
+    /** The facts that the criteria of the stages up to {@code reached} are about. */
+    public Set<Class<? extends CaseFact>> about(Stage reached) {
+        return about.get(reached.ordinal());
     }
 
     /** Judges by every criterion. */

@@ -28,15 +28,11 @@ final class TimeLimit {
     /** The same measurements for as long as there is patience; after that each throws {@link CancellationException}. */
     Calculations limit(Calculations parts) {
         IncisorPrediction position = parts.position();
-        return new Calculations(
-                (readings, book) -> {
-                    if (over || end != Long.MAX_VALUE && System.nanoTime() - end > 0) {
-                        throw new CancellationException("the search was ended");
-                    }
-                    return position.after(readings, book);
-                },
-                parts.force(),
-                parts.clinic(),
-                parts.line());
+        return parts.predicting((readings, book) -> {
+            if (over || end != Long.MAX_VALUE && System.nanoTime() - end > 0) {
+                throw new CancellationException("the search was ended");
+            }
+            return position.after(readings, book);
+        });
     }
 }
