@@ -4,7 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.fairlead.facts.CaseFact;
 import dev.fairlead.facts.VisitReadings;
+import dev.fairlead.measure.gather.Calculations;
 import dev.fairlead.measure.working.Workbook;
+import dev.fairlead.model.Case;
+import dev.fairlead.testing.CaseGenerator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -44,6 +47,28 @@ class MeasuresTest {
                         .allMatch(p -> p.startsWith("/"));
             });
         }
+    }
+
+    @Test
+    @SuppressWarnings("unchecked")
+    void whoAsksForAKindOfFactGetsAllOfItAndLessOfOthers() {
+        CaseGenerator any = new CaseGenerator(20261129);
+        for (Case c : List.of(SampleCase.full().build(), new CaseBuilder().build(), any.next(), any.next())) {
+            List<CaseFact> all = facts(c, Calculations.plain());
+            for (Class<?> kind : CaseFact.class.getPermittedSubclasses()) {
+                List<CaseFact> some =
+                        facts(c, Calculations.plain().asking(Set.of((Class<? extends CaseFact>) kind)));
+                assertThat(some).hasSizeLessThan(all.size()).isSubsetOf(all);
+                assertThat(some.stream().filter(kind::isInstance))
+                        .as(kind.getSimpleName())
+                        .containsExactlyElementsOf(
+                                all.stream().filter(kind::isInstance).toList());
+            }
+        }
+    }
+
+    private static List<CaseFact> facts(Case c, Calculations parts) {
+        return Measures.of(c, Optional.empty(), Workbook.none(), parts).facts();
     }
 
     @Test

@@ -4,11 +4,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.fairlead.measure.archform.ArchCurve;
+import dev.fairlead.measure.archform.BetaArch;
+import dev.fairlead.measure.archform.Point;
+import dev.fairlead.measure.archform.SixthDegreeArch;
 import dev.fairlead.measure.mechanics.answer.Setup.Seat;
 import dev.fairlead.measure.mechanics.answer.Setup.TailSupport;
 import dev.fairlead.measure.mechanics.answer.Setup.Theory;
 import dev.fairlead.measure.mechanics.answer.Setup.Ties;
 import dev.fairlead.measure.mechanics.geometry.ArchGeometry;
+import dev.fairlead.measure.mechanics.geometry.ArchPath;
 import dev.fairlead.measure.mechanics.geometry.BetaCurve;
 import dev.fairlead.measure.mechanics.geometry.FoldSpec;
 import dev.fairlead.measure.mechanics.geometry.PolylineCurve;
@@ -174,7 +179,22 @@ class GeometryTest {
         int end = line.right.foldEnd();
         assertThat(line.nodes[3 * end + 1]).isCloseTo(gap - leg + leg3, within(1e-9));
         for (int i = end; i < line.right.lateral(); i++) {
-            assertThat(line.length(i, i + 1)).isBetween(0.2, 0.3);
+            double[] n = line.nodes;
+            double chord = Math.hypot(
+                    Math.hypot(n[3 * i + 3] - n[3 * i], n[3 * i + 4] - n[3 * i + 1]), n[3 * i + 5] - n[3 * i + 2]);
+            assertThat(chord).isBetween(0.2, 0.3);
+        }
+    }
+
+    /** Where both halves are alike the other one mirrors it; left and right of a leaning arch are walked each. */
+    @Test
+    void aPathIsTrueToItsCurveOnBothSides() {
+        for (ArchCurve curve : List.of(new BetaArch(46, 24), SixthDegreeArch.near(46, 24, 26, 7))) {
+            ArchPath path = new ArchPath(curve);
+            for (double u = -1; u <= 1; u += 0.05) {
+                Point at = path.place(curve.ruler().fromMidline(u));
+                assertThat(at.distance(curve.at(u))).as(curve.name() + " at " + u).isLessThan(2e-3);
+            }
         }
     }
 
