@@ -56,8 +56,7 @@ class MeasuresTest {
         for (Case c : List.of(SampleCase.full().build(), new CaseBuilder().build(), any.next(), any.next())) {
             List<CaseFact> all = facts(c, Calculations.plain());
             for (Class<?> kind : CaseFact.class.getPermittedSubclasses()) {
-                List<CaseFact> some =
-                        facts(c, Calculations.plain().asking(Set.of((Class<? extends CaseFact>) kind)));
+                List<CaseFact> some = facts(c, Calculations.plain().asking(Set.of((Class<? extends CaseFact>) kind)));
                 assertThat(some).hasSizeLessThan(all.size()).isSubsetOf(all);
                 assertThat(some.stream().filter(kind::isInstance))
                         .as(kind.getSimpleName())

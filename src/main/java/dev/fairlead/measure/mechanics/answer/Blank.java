@@ -38,12 +38,13 @@ public record Blank(
                 Seat.LEVEL,
                 Theory.LINEAR,
                 RULER);
-        double runRight = Centreline.run(closed, right, -1);
         boolean alike = left.equals(right) && arch.curve().symmetric();
+        Centreline line = alike ? Centreline.rightHalf(closed) : Centreline.of(closed);
+        double runRight = line.length(line.right.foldEnd(), line.midline);
         return new Blank(
                 arch.curve().perimeter(),
                 runRight,
-                alike ? runRight : Centreline.run(closed, left, 1),
+                alike ? runRight : line.length(line.midline, line.left.foldEnd()),
                 right.wireLength(),
                 left.wireLength(),
                 2 * (arch.tubeLength() + tail));

@@ -10,7 +10,6 @@ import dev.fairlead.measure.mechanics.geometry.FoldSpec;
 import dev.fairlead.measure.mechanics.geometry.WireCurve;
 import java.util.ArrayList;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Passive shape of the wire: the front at the brackets, the tails where the opened folds leave them, as nodes from the
@@ -108,25 +107,30 @@ final class Centreline {
                 half(setup, setup.right(), setup.alphaR(), -1), half(setup, setup.left(), setup.alphaL(), 1));
     }
 
-    /** Wire from the midline to the end of a closed fold's third leg, mm. */
-    static double run(Setup closed, FoldSpec fold, int side) {
-        Half h = half(closed, fold, 0, side);
-        double sum = 0;
-        for (int i = h.foldEnd; i < h.last(); i++) {
-            sum += length(h.bows.get(i), h.points.get(i), h.points.get(i + 1));
-        }
-        return sum;
-    }
-
-    private static double length(@Nullable CurvedBeam bow, double[] from, double[] to) {
-        return bow != null
-                ? bow.length()
-                : Math.sqrt(Math.pow(to[0] - from[0], 2) + Math.pow(to[1] - from[1], 2) + Math.pow(to[2] - from[2], 2));
+    /** The right half alone, up to the midline. */
+    static Centreline rightHalf(Setup setup) {
+        Half right = half(setup, setup.right(), setup.alphaR(), -1);
+        Half none = new Half();
+        none.points.add(right.points.get(right.last()));
+        return new Centreline(right, none);
     }
 
     /** The wire as a frame. */
     BeamFrame frame(SectionStiffness section, Mesh mesh) {
         return mesh.curved() ? BeamFrame.curved(nodes, section, bows) : BeamFrame.chain(nodes, section);
+    }
+
+    /** Length of wire between two nodes, mm. */
+    double length(int fromNode, int toNode) {
+        double sum = 0;
+        for (int i = fromNode; i < toNode; i++) {
+            sum += bows[i] != null
+                    ? bows[i].length()
+                    : Math.sqrt(Math.pow(nodes[3 * i + 3] - nodes[3 * i], 2)
+                            + Math.pow(nodes[3 * i + 4] - nodes[3 * i + 1], 2)
+                            + Math.pow(nodes[3 * i + 5] - nodes[3 * i + 2], 2));
+        }
+        return sum;
     }
 
     private static Half half(Setup setup, FoldSpec fold, double alpha, int side) {
