@@ -15,7 +15,6 @@ import dev.fairlead.intake.text.Problem;
 import dev.fairlead.measure.Worked;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Stage;
-import dev.fairlead.model.shape.Exact;
 import dev.fairlead.model.shape.Recorded;
 import dev.fairlead.rules.catalogue.Criterion;
 import dev.fairlead.rules.verdict.Ending;
@@ -81,8 +80,7 @@ public final class RowMaker {
     }
 
     private CaseRow judged(Item item, String hash, CaseReading reading, Item.Read read) {
-        Case whole = reading.value().orElseThrow();
-        Case c = values != null || read.exact() ? whole : Exact.of(whole);
+        Case c = reading.value().orElseThrow();
         Reach reach = options.reach(c);
         Reach own = options.date().isEmpty() && options.stage().isEmpty()
                 ? reach
@@ -128,7 +126,7 @@ public final class RowMaker {
                 read.lost(),
                 own.day().map(Object::toString).orElse(""),
                 course(c, own),
-                details(whole, waived, numbers),
+                details(c, waived, numbers),
                 false);
     }
 

@@ -55,9 +55,8 @@ public record Item(String source, Content content, long reached) {
      *
      * @param text all of it
      * @param lost facts of a row that could not be read, with reasons; the case is read without them
-     * @param exact true when errors of measurement were left out
      */
-    public record Read(byte[] text, CaseReading reading, List<String> lost, boolean exact) {}
+    public record Read(byte[] text, CaseReading reading, List<String> lost) {}
 
     /** The text of the case; throws when there is none. */
     public byte[] text() throws TableException {
@@ -80,7 +79,7 @@ public record Item(String source, Content content, long reached) {
         boolean exact = verdicts && !mayEnd(text);
         CaseReading reading = exact ? readExact(text) : read(text);
         if (!(content instanceof Row r)) {
-            return new Read(text, reading, List.of(), exact);
+            return new Read(text, reading, List.of());
         }
         List<String> lost = new ArrayList<>(r.row().notes());
         Set<String> leftOut = new HashSet<>();
@@ -89,7 +88,7 @@ public record Item(String source, Content content, long reached) {
             for (Problem p : reading.errors()) {
                 Optional<String> column = r.row().mayLeaveOut(p.pointer());
                 if (column.isEmpty()) {
-                    return new Read(text, first, lost, exact);
+                    return new Read(text, first, lost);
                 }
                 if (leftOut.add(p.pointer())) {
                     lost.add(column.get() + ": expected " + p.expected() + ", found " + p.found());
@@ -98,7 +97,7 @@ public record Item(String source, Content content, long reached) {
             byte[] rest = r.row().json(leftOut);
             reading = exact ? readExact(rest) : read(rest);
         }
-        return new Read(text, reading.read() ? reading : first, lost, exact);
+        return new Read(text, reading.read() ? reading : first, lost);
     }
 
     /** A backslash may spell any word. */
