@@ -297,6 +297,37 @@ class FormTest {
         assertThat(pages.get(ARCH).body()).contains("value=\"21\"").doesNotContain("Not in the case");
     }
 
+    /**
+     * A page that is left and the one that follows it send the same, perhaps at the same moment: neither is a stranger.
+     */
+    @Test
+    void whatAPageAndItsSuccessorSendTogetherIsNoClash() throws Exception {
+        for (int i = 0; i < 40; i++) {
+            String seen = pages.version(ARCH);
+            String value = String.valueOf(20 + i / 10.0);
+            String left = String.format("%018x", 2 * i + 1);
+            String next = String.format("%018x", 2 * i + 2);
+            Thread beacon = new Thread(() -> send(seen, left, value));
+            beacon.start();
+            send(seen, next, value);
+            beacon.join();
+            assertThat(send(seen, next, "210")).as(value).contains("Not in the case");
+            assertThat(pages.get(ARCH).body()).contains("value=\"210\"");
+            send(pages.version(ARCH), next, value);
+        }
+    }
+
+    private String send(String version, String window, String value) {
+        try {
+            return pages.post(
+                            ARCH + "?changed=/space/left",
+                            Map.of("version", version, "window", window, "/space/left", value))
+                    .body();
+        } catch (Exception e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
     @Test
     void undoTakesBackAndRedoBringsAgain() throws Exception {
         String before = pages.file("sample.json");

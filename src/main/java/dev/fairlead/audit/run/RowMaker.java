@@ -15,7 +15,6 @@ import dev.fairlead.intake.text.Problem;
 import dev.fairlead.measure.Worked;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Stage;
-import dev.fairlead.model.shape.Recorded;
 import dev.fairlead.rules.catalogue.Criterion;
 import dev.fairlead.rules.verdict.Ending;
 import dev.fairlead.rules.verdict.Endings;
@@ -126,13 +125,13 @@ public final class RowMaker {
                 read.lost(),
                 own.day().map(Object::toString).orElse(""),
                 course(c, own),
-                details(c, waived, numbers),
+                details(c, own, waived, numbers),
                 false);
     }
 
-    private CaseRow.Details details(Case c, Waived waived, List<CaseRow.Value> numbers) {
+    private CaseRow.Details details(Case c, Reach own, Waived waived, List<CaseRow.Value> numbers) {
         List<Attained> attained =
-                Recorded.any(c.holding()) ? Outcomes.of(c, checker.parts().clinic()) : List.of();
+                own.recorded() == Stage.HOLDING ? Outcomes.of(c, checker.parts().clinic()) : List.of();
         List<CaseRow.Answered> answered = waived.holding().isEmpty()
                 ? List.of()
                 : Arrays.stream(ids)

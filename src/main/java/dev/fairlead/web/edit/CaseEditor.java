@@ -68,12 +68,15 @@ public final class CaseEditor {
      */
     public EditResult change(String name, String base, String window, String who, Map<String, String> typed) {
         for (int i = 1; ; i++) {
-            Opened present = open(name).orElseThrow();
-            try {
-                return change(present, base(name, base, present), window, who, typed);
-            } catch (StaleException e) {
-                if (i == TRIES) {
-                    throw e;
+            // who wrote a value is noted once the file is saved: the next one must find both or neither
+            synchronized (memory.of(name)) {
+                Opened present = open(name).orElseThrow();
+                try {
+                    return change(present, base(name, base, present), window, who, typed);
+                } catch (StaleException e) {
+                    if (i == TRIES) {
+                        throw e;
+                    }
                 }
             }
         }

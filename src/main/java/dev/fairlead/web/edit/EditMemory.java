@@ -26,6 +26,11 @@ final class EditMemory {
         }
     };
 
+    /** What changes of one case wait for each other on. */
+    Object of(String name) {
+        return refused(name);
+    }
+
     Map<String, Refused> refused(String name) {
         return refused.computeIfAbsent(name, n -> new ConcurrentHashMap<>());
     }
