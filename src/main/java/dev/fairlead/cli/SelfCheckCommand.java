@@ -13,6 +13,10 @@ import dev.fairlead.intake.text.CaseFormat;
 import dev.fairlead.intake.tree.CaseTree;
 import dev.fairlead.intake.write.BlankCase;
 import dev.fairlead.intake.write.CaseWriter;
+import dev.fairlead.measure.mechanics.element.BeamFrame;
+import dev.fairlead.measure.mechanics.element.SectionStiffness;
+import dev.fairlead.measure.mechanics.solver.Equilibrium;
+import dev.fairlead.measure.mechanics.solver.FrameSolver;
 import dev.fairlead.model.Case;
 import dev.fairlead.report.html.ReportPdf;
 import dev.fairlead.report.json.ReportJson;
@@ -21,6 +25,7 @@ import dev.fairlead.rules.verdict.Status;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -32,7 +37,7 @@ import picocli.CommandLine.Mixin;
         mixinStandardHelpOptions = true,
         sortOptions = false,
         description =
-                "Look whether the program works on this machine: rules, judging, reading and writing, PDF, folders.")
+                "Look whether the program works on this machine: rules, judging, beam model, reading and writing, PDF, folders.")
 final class SelfCheckCommand implements Callable<Integer> {
     private static final String WATCHED = "overjet-after";
 
@@ -53,6 +58,7 @@ final class SelfCheckCommand implements Callable<Integer> {
                 () -> Version.ofProgram() + ", Java " + Runtime.version() + ", " + System.getProperty("os.name"));
         look("rulebase", this::rulebase);
         look("judging", this::judging);
+        look("beam model", SelfCheckCommand::beam);
         look("reading and writing", SelfCheckCommand::writing);
         look("PDF and fonts", () -> ReportPdf.of(checked(example())).length / 1000 + " kB written");
         look("working folder", () -> writable(Path.of("").toAbsolutePath()));
@@ -96,6 +102,33 @@ final class SelfCheckCommand implements Callable<Integer> {
             throw new IllegalStateException("an overjet too small for the plan is not told");
         }
         return "the same twice, a planted fault is told";
+    }
+
+    /** Held to a formula of every handbook: the tip of a cantilever goes F L^3 / 3 E I, and turns F L^2 / 2 E I. */
+    private static String beam() {
+        int pieces = 8;
+        double length = 12;
+        SectionStiffness wire = new SectionStiffness(3.6e4, 590, 590, 450);
+        double[] nodes = new double[3 * (pieces + 1)];
+        for (int i = 0; i <= pieces; i++) {
+            nodes[3 * i] = length * i / pieces;
+        }
+        boolean[] held = new boolean[2 * nodes.length];
+        Arrays.fill(held, 0, 6, true);
+        double[] loads = new double[held.length];
+        loads[6 * pieces + 1] = 1;
+        Equilibrium bent = new FrameSolver(BeamFrame.chain(nodes, wire), held)
+                .linear(new double[held.length], loads)
+                .orElseThrow();
+        near(bent.moved(pieces, 1), Math.pow(length, 3) / (3 * wire.eiZ()));
+        near(bent.moved(pieces, 5), length * length / (2 * wire.eiZ()));
+        return "a clamped wire bends as the handbook's formula has it";
+    }
+
+    private static void near(double found, double formula) {
+        if (!(Math.abs(found - formula) < 1e-9 * formula)) {
+            throw new IllegalStateException("a clamped wire bends by " + found + ", by the formula it is " + formula);
+        }
     }
 
     private static Status outcome(Checked checked) {
