@@ -63,8 +63,7 @@ public final class AuditStages {
         List<Case> cases = lines.stream()
                 .map(l -> CaseReader.readExact(l, "", CaseFormat.JSON).value().orElseThrow())
                 .toList();
-        List<List<CaseFact>> facts =
-                cases.stream().map(c -> checker.facts(c, BARE)).toList();
+        List<List<CaseFact>> facts = cases.stream().map(c -> facts(checker, c)).toList();
         List<CaseRow> rows = items.stream().map(maker::row).toList();
         Tally tally = new Tally(checker, 200);
         RowSink json = new LineSink(catalogue, Writer.nullWriter());
@@ -76,7 +75,7 @@ public final class AuditStages {
             StringBuilder out = new StringBuilder("round " + round + ", us and KB a case:");
             time(out, only, "hash", lines.size(), i -> Hash.of(lines.get(i)));
             time(out, only, "read", lines.size(), i -> CaseReader.readExact(lines.get(i), "", CaseFormat.JSON));
-            time(out, only, "measure", lines.size(), i -> checker.facts(cases.get(i), BARE));
+            time(out, only, "measure", lines.size(), i -> facts(checker, cases.get(i)));
             time(
                     out,
                     only,
@@ -84,7 +83,7 @@ public final class AuditStages {
                     lines.size(),
                     i -> checker.rulebase()
                             .judge()
-                            .endings(facts.get(i), cases.get(i).stage()));
+                            .endings(facts.get(i), BARE.reach(cases.get(i)).judged()));
             time(out, only, "row", lines.size(), i -> maker.row(items.get(i)));
             time(out, only, "tally", lines.size(), i -> {
                 tally.add(new Audit.Done(rows.get(i), items.get(i)));
@@ -95,6 +94,10 @@ public final class AuditStages {
             time(out, only, "parquet", lines.size(), i -> put(parquet, rows.get(i)));
             System.out.println(out);
         }
+    }
+
+    private static List<CaseFact> facts(Checker checker, Case c) {
+        return checker.judgeable(c, BARE.reach(c), BARE).facts();
     }
 
     private static Object put(RowSink sink, CaseRow row) throws IOException {
