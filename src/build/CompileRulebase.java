@@ -4,7 +4,6 @@ import dev.fairlead.rules.catalogue.RulebaseException;
 import dev.fairlead.rules.engine.BuiltIn;
 import dev.fairlead.rules.engine.CompiledRules;
 import dev.fairlead.rules.engine.RuleCache;
-import dev.fairlead.rules.language.ExampleFacts;
 import dev.fairlead.rules.language.RulebaseCheck;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -46,8 +45,9 @@ final class CompileRulebase {
         }
         Files.writeString(folder.resolve(BuiltIn.INDEX), index);
         Files.write(folder.resolve(BuiltIn.FILES), new JsonMapper().writeValueAsBytes(files.texts()));
-        // for examples alone: no verdict depends on it
-        Files.copy(source.resolve(ExampleFacts.BASE), folder.resolve(ExampleFacts.BASE));
+        Files.write(
+                folder.resolve(BuiltIn.TRIES),
+                new JsonMapper().writeValueAsBytes(RuleFiles.examples(source).texts()));
     }
 
     /** Takes away everything of the build before, so that the jar holds nothing else. */

@@ -1,16 +1,12 @@
 package dev.fairlead.cli;
 
 import dev.fairlead.intake.spelling.Visible;
-import dev.fairlead.rules.catalogue.Criterion;
 import dev.fairlead.rules.catalogue.RulebaseException;
-import dev.fairlead.rules.language.ExampleFacts;
 import dev.fairlead.rules.language.Scaffold;
-import dev.fairlead.rules.verdict.Example;
+import dev.fairlead.rules.verdict.Examples;
 import dev.fairlead.rules.verdict.Rulebase;
-import java.io.FileNotFoundException;
 import java.io.IOException;
 import java.nio.file.FileAlreadyExistsException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import picocli.CommandLine.Command;
@@ -58,8 +54,7 @@ final class RulesCommand {
             description = "Check a rulebase and run its examples, or those of one criterion.")
     int test(
             @Parameters(arity = "0..1", paramLabel = "ID", description = "The criterion; all without it.") String id,
-            @Option(names = "--rules", paramLabel = "DIR", defaultValue = "rules", description = FOLDER) Path rules)
-            throws IOException {
+            @Option(names = "--rules", paramLabel = "DIR", defaultValue = "rules", description = FOLDER) Path rules) {
         Rulebase rulebase;
         try {
             rulebase = Rulebase.load(rules);
@@ -73,40 +68,22 @@ final class RulesCommand {
         if (id != null && rulebase.catalogue().criterion(id) == null) {
             throw new Main.Stop(ExitCode.USAGE, "No criterion is called " + id + ".");
         }
-        ExampleFacts base = base(rules);
-        int run = 0;
-        int differ = 0;
-        List<Criterion> wanted = id == null
-                ? rulebase.catalogue().criteria()
-                : List.of(rulebase.catalogue().criterion(id));
-        for (Criterion c : wanted) {
-            Path home = rules.resolve(c.folder());
-            for (Example example : Files.exists(home.resolve(Example.FILE)) ? Example.in(home) : List.<Example>of()) {
-                List<String> differences = example.differences(rulebase.judge(), base);
-                run++;
-                differ += differences.isEmpty() ? 0 : 1;
-                if (!differences.isEmpty()) {
-                    console.out().println(c.folder() + ": " + example.name());
-                    differences.forEach(d -> console.out().println("    " + d));
-                }
-            }
+        Examples examples = Examples.in(rules, rulebase.catalogue());
+        if (id != null) {
+            examples = examples.of(id);
         }
+        List<Examples.Differs> differing = examples.differing(rulebase.judge());
+        for (Examples.Differs d : differing) {
+            console.out()
+                    .println(d.example().criterion().folder() + ": "
+                            + d.example().name());
+            d.differences().forEach(line -> console.out().println("    " + line));
+        }
+        int run = examples.all().size();
+        int differ = differing.size();
         console.out()
                 .println((run == 1 ? "1 example" : run + " examples") + " run, " + differ
                         + (differ == 1 ? " differs." : " differ."));
         return differ == 0 && run > 0 ? ExitCode.CLEAN : ExitCode.FINDINGS;
-    }
-
-    /** The base facts of the folder, or those that come with the program. */
-    private static ExampleFacts base(Path rules) throws IOException {
-        Path own = rules.resolve(ExampleFacts.BASE);
-        if (Files.exists(own)) {
-            return ExampleFacts.base(Files.readString(own));
-        }
-        String builtIn = Rulebase.baseFacts();
-        if (builtIn == null) {
-            throw new FileNotFoundException(own + " is not there, and the program holds none");
-        }
-        return ExampleFacts.base(builtIn);
     }
 }

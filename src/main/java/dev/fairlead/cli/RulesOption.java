@@ -4,6 +4,7 @@ import dev.fairlead.base.Background;
 import dev.fairlead.check.Checker;
 import dev.fairlead.rules.verdict.Rulebase;
 import java.nio.file.Path;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 
 /** The option that takes another rulebase, or a site's changes to the one that comes with the program. */
@@ -23,6 +24,12 @@ final class RulesOption {
      */
     Checker checker() {
         return folder == null ? new Checker(Background.start("loading", this::load)) : new Checker(load());
+    }
+
+    /** The folder that was named; null for the program's own rules. */
+    @Nullable
+    Path folder() {
+        return folder;
     }
 
     Rulebase load() {

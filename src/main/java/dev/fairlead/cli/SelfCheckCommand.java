@@ -1,5 +1,6 @@
 package dev.fairlead.cli;
 
+import dev.fairlead.base.Background;
 import dev.fairlead.check.CheckOptions;
 import dev.fairlead.check.Checked;
 import dev.fairlead.check.Checker;
@@ -9,6 +10,7 @@ import dev.fairlead.findings.Finding;
 import dev.fairlead.findings.RulebaseUsed;
 import dev.fairlead.intake.CaseReader;
 import dev.fairlead.intake.CaseReading;
+import dev.fairlead.intake.spelling.Visible;
 import dev.fairlead.intake.text.CaseFormat;
 import dev.fairlead.intake.tree.CaseTree;
 import dev.fairlead.intake.write.BlankCase;
@@ -20,14 +22,22 @@ import dev.fairlead.measure.mechanics.solver.FrameSolver;
 import dev.fairlead.model.Case;
 import dev.fairlead.report.html.ReportPdf;
 import dev.fairlead.report.json.ReportJson;
+import dev.fairlead.report.pdf.PdfWriter;
+import dev.fairlead.report.sheet.Paper;
+import dev.fairlead.report.sheet.ScaleCard;
+import dev.fairlead.rules.engine.RuleCache;
+import dev.fairlead.rules.verdict.Examples;
 import dev.fairlead.rules.verdict.Rulebase;
 import dev.fairlead.rules.verdict.Status;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
+import java.util.function.Supplier;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 
@@ -37,7 +47,7 @@ import picocli.CommandLine.Mixin;
         mixinStandardHelpOptions = true,
         sortOptions = false,
         description =
-                "Look whether the program works on this machine: rules, judging, beam model, reading and writing, PDF, folders.")
+                "Look whether the program works on this machine: rules and all their examples, judging, beam model, reading and writing, cache, folders, PDF and fonts.")
 final class SelfCheckCommand implements Callable<Integer> {
     private static final String WATCHED = "overjet-after";
 
@@ -57,12 +67,17 @@ final class SelfCheckCommand implements Callable<Integer> {
                 "program",
                 () -> Version.ofProgram() + ", Java " + Runtime.version() + ", " + System.getProperty("os.name"));
         look("rulebase", this::rulebase);
+        // what takes longest begins first, and beside the rest
+        Supplier<String> pdf = Background.start("PDF", this::pdf);
+        Supplier<String> examples = Background.start("examples", this::examples);
         look("judging", this::judging);
         look("beam model", SelfCheckCommand::beam);
         look("reading and writing", SelfCheckCommand::writing);
-        look("PDF and fonts", () -> ReportPdf.of(checked(example())).length / 1000 + " kB written");
+        look("cache of compiled rules", SelfCheckCommand::cache);
         look("working folder", () -> writable(Path.of("").toAbsolutePath()));
         look("folder for drafts", () -> writable(Path.of(System.getProperty("java.io.tmpdir"))));
+        look("examples", examples::get);
+        look("PDF and fonts", pdf::get);
         return failed ? ExitCode.OWN_ERROR : ExitCode.CLEAN;
     }
 
@@ -70,7 +85,8 @@ final class SelfCheckCommand implements Callable<Integer> {
         String told;
         try {
             told = "works   " + what + ": " + how.call();
-        } catch (Exception e) {
+        } catch (Exception | LinkageError e) {
+            // a Java without its libraries for fonts fails by the latter
             failed = true;
             told = "FAILS   " + what + ": "
                     + (e instanceof IOException io ? WholeFile.why(io) : String.valueOf(e.getMessage()));
@@ -83,6 +99,31 @@ final class SelfCheckCommand implements Callable<Integer> {
         RulebaseUsed used = RulebaseUsed.of(loaded);
         return used.version() + " " + used.hash().substring(0, 8) + ", "
                 + loaded.catalogue().criteria().size() + " criteria";
+    }
+
+    /** Every example ends as it says it does; a site's folder without any leaves those of the program, by its rules. */
+    private String examples() {
+        Path folder = rules.folder();
+        Rulebase tried = rules.load();
+        Examples examples =
+                folder == null ? Examples.ofProgram(tried.catalogue()) : Examples.in(folder, tried.catalogue());
+        String whose = "";
+        if (folder != null && examples.all().isEmpty()) {
+            tried = Rulebase.builtIn();
+            examples = Examples.ofProgram(tried.catalogue());
+            whose = " by the program's own rules, for " + Visible.of(folder.toString()) + " holds no example";
+        }
+        List<Examples.Differs> differing = examples.differing(tried.judge());
+        if (!differing.isEmpty()) {
+            Examples.Differs first = differing.get(0);
+            throw new IllegalStateException(
+                    differing.size() + " of " + examples.all().size() + " differ"
+                            + (differing.size() == 1 ? "s: " : ", the first is ")
+                            + first.example().criterion().folder() + ": "
+                            + first.example().name() + ": "
+                            + first.differences().get(0));
+        }
+        return "all " + examples.all().size() + " end as they say" + whose;
     }
 
     /** A case ends the same twice, and a hazard put into it is told. */
@@ -163,6 +204,25 @@ final class SelfCheckCommand implements Callable<Integer> {
         } finally {
             Files.delete(file);
         }
+    }
+
+    /** Letters of a page are embedded; those within a drawing become outlines, by Java's own fonts. */
+    private String pdf() throws Exception {
+        byte[] page = ReportPdf.onePage(List.of(checked(example())), List.of());
+        Set<String> faces = PdfWriter.embedded(page);
+        if (faces.size() != PdfWriter.FACES) {
+            throw new IllegalStateException("of " + PdfWriter.FACES + " faces these are embedded: " + faces);
+        }
+        byte[] drawing = ScaleCard.pdf(Paper.A4);
+        return "a page of " + page.length / 1000 + " kB with " + String.join(" and ", faces) + ", a drawing of "
+                + drawing.length / 1000 + " kB";
+    }
+
+    private static String cache() throws IOException {
+        RuleCache.Holds holds = RuleCache.ofUser().holds();
+        return holds.folder() + " can be written to, holds " + holds.packages()
+                + (holds.packages() == 1 ? " package" : " packages") + " of rules, " + holds.bytes() / 1000 + " kB"
+                + (holds.damaged() == 0 ? "" : ", " + holds.damaged() + " of them damaged and to be compiled anew");
     }
 
     private static String writable(Path folder) throws IOException {

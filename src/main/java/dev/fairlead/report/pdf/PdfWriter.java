@@ -21,11 +21,15 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Consumer;
 import java.util.logging.Level;
 import java.util.zip.CRC32;
+import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
@@ -44,6 +48,9 @@ public final class PdfWriter {
      * The family that style sheets name; other families fall back to faces that are not embedded, which PDF/A forbids.
      */
     public static final String FAMILY = "DejaVu Sans";
+
+    /** Plain and bold. */
+    public static final int FACES = 2;
 
     private static final Set<FSFontUseCase> USES =
             EnumSet.of(FSFontUseCase.DOCUMENT, FSFontUseCase.SVG, FSFontUseCase.FALLBACK_FINAL);
@@ -158,6 +165,23 @@ public final class PdfWriter {
         document.save(out);
         document.close();
         return out.toByteArray();
+    }
+
+    /** Names of the faces that a file of ours brings along, sorted. */
+    public static Set<String> embedded(byte[] pdf) throws IOException {
+        Set<String> names = new TreeSet<>();
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            for (PDPage page : document.getPages()) {
+                for (COSName name : page.getResources().getFontNames()) {
+                    PDFont font = page.getResources().getFont(name);
+                    if (font.isEmbedded()) {
+                        // a face that is brought in part has a mark of six letters before its name
+                        names.add(font.getName().replaceFirst("^[A-Z]{6}\\+", ""));
+                    }
+                }
+            }
+        }
+        return names;
     }
 
     private static byte[] font(String name) {

@@ -31,9 +31,15 @@ public record RuleFiles(Map<String, String> texts) {
 
     public static final String DRL = "criterion.drl";
     public static final String TEXTS = "criterion.json";
+    /** In the folder of each criterion. */
+    public static final String EXAMPLES = "examples.json";
+    /** The facts that examples start from, beside the criteria. */
+    public static final String BASE = "base-facts.json";
 
     private static final Pattern BELONGS =
             Pattern.compile("(rulebase|sources|thresholds|clinic)\\.json|.+/criterion\\.(drl|json)");
+
+    private static final Pattern TRIES = Pattern.compile("base-facts\\.json|.+/examples\\.json");
 
     /** A rulebase is small; anything larger than this is a slip of the folder. */
     private static final int MOST_FILES = 5000;
@@ -44,11 +50,20 @@ public record RuleFiles(Map<String, String> texts) {
 
     /** Reads the files that make a rulebase from a folder; examples and anything else are left alone. */
     public static RuleFiles of(Path folder) {
+        return read(folder, BELONGS);
+    }
+
+    /** Reads what a rulebase is tried by, from a folder: no verdict depends on it, nor does any hash. */
+    public static RuleFiles examples(Path folder) {
+        return read(folder, TRIES);
+    }
+
+    private static RuleFiles read(Path folder, Pattern wanted) {
         Map<String, String> found = new TreeMap<>();
         try (Stream<Path> walk = Files.walk(folder, 3)) {
             for (Path file : walk.filter(Files::isRegularFile).limit(MOST_FILES).toList()) {
                 String path = folder.relativize(file).toString().replace('\\', '/');
-                if (BELONGS.matcher(path).matches()) {
+                if (wanted.matcher(path).matches()) {
                     found.put(path, new String(Files.readAllBytes(file), StandardCharsets.UTF_8));
                 }
             }

@@ -29,6 +29,8 @@ public record BuiltIn(String hash, List<CompiledRules> rules) {
     public static final String INDEX = "index.txt";
     /** Every file as it was, by path. */
     public static final String FILES = "files.json";
+    /** The same of the files that the rulebase is tried by, which no check reads. */
+    public static final String TRIES = "tries.json";
 
     /** Null when the build left none. */
     public static @Nullable BuiltIn onClassPath() {
@@ -47,12 +49,21 @@ public record BuiltIn(String hash, List<CompiledRules> rules) {
 
     /** The texts that it was compiled from. */
     public RuleFiles files() {
-        String texts = Objects.requireNonNull(resource(FILES), FILES);
-        return new RuleFiles(RuleFiles.json(FILES, texts, new TypeReference<>() {}));
+        return packed(FILES);
+    }
+
+    /** The examples that the build ran by, with the facts that they start from. */
+    public static RuleFiles examples() {
+        return packed(TRIES);
+    }
+
+    private static RuleFiles packed(String name) {
+        String texts = Objects.requireNonNull(resource(name), name);
+        return new RuleFiles(RuleFiles.json(name, texts, new TypeReference<>() {}));
     }
 
     /** A text that the build put beside the rules; null when it is not there. */
-    public static @Nullable String resource(String name) {
+    private static @Nullable String resource(String name) {
         try (InputStream in = BuiltIn.class.getClassLoader().getResourceAsStream(FOLDER + name)) {
             return in == null ? null : new String(in.readAllBytes(), StandardCharsets.UTF_8);
         } catch (IOException e) {

@@ -2,6 +2,7 @@ package dev.fairlead.rules.engine;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.file.DirectoryStream;
 import java.nio.file.FileSystemException;
 import java.nio.file.FileSystems;
 import java.nio.file.Files;
@@ -29,6 +30,8 @@ public final class RuleCache {
     private static final Set<PosixFilePermission> OWNER_ONLY = PosixFilePermissions.fromString("rwx------");
     private static final boolean POSIX =
             FileSystems.getDefault().supportedFileAttributeViews().contains("posix");
+
+    private static final String PART = "part";
 
     private final Path folder;
 
@@ -71,6 +74,35 @@ public final class RuleCache {
         return found;
     }
 
+    /**
+     * What is kept.
+     *
+     * @param packages of rules, compiled
+     * @param damaged of them, which would be compiled again
+     * @param bytes of all
+     */
+    public record Holds(Path folder, int packages, int damaged, long bytes) {}
+
+    /** What is kept by now, once it is sure that more could be; throws where nothing can be. */
+    public Holds holds() throws IOException {
+        if (!usable()) {
+            throw new IOException(folder + " cannot be used, or others than you could write to it:"
+                    + " rules of your own are compiled anew at each start");
+        }
+        Files.delete(Files.createTempFile(folder, PART, ".tmp"));
+        int packages = 0;
+        int damaged = 0;
+        long bytes = 0;
+        try (DirectoryStream<Path> files = Files.newDirectoryStream(folder, "*.zip")) {
+            for (Path file : files) {
+                packages++;
+                bytes += Files.size(file);
+                damaged += read(file).isEmpty() ? 1 : 0;
+            }
+        }
+        return new Holds(folder, packages, damaged, bytes);
+    }
+
     /** Makes the folder when it is not there; a folder that others could write to is not used at all. */
     private boolean usable() {
         try {
@@ -94,9 +126,13 @@ public final class RuleCache {
 
     private Optional<CompiledRules> kept(Map<String, String> texts, String key) {
         Path file = folder.resolve(key + ".zip");
-        if (!usable() || Files.notExists(file)) {
-            return Optional.empty();
-        }
+        return !usable() || Files.notExists(file)
+                ? Optional.empty()
+                : read(file).map(classes -> CompiledRules.of(texts, classes));
+    }
+
+    /** Class files by path; empty for a file that is damaged. */
+    private static Optional<Map<String, byte[]>> read(Path file) {
         Map<String, byte[]> classes = new TreeMap<>();
         try (ZipFile in = new ZipFile(file.toFile())) {
             for (ZipEntry e : Collections.list(in.entries())) {
@@ -106,7 +142,7 @@ public final class RuleCache {
             // damaged: it is compiled again and written over
             return Optional.empty();
         }
-        return Optional.of(CompiledRules.of(texts, classes));
+        return Optional.of(classes);
     }
 
     private void write(CompiledRules rules) {
@@ -115,7 +151,7 @@ public final class RuleCache {
         }
         try {
             // another process may read while this one writes: the file appears whole or not at all
-            Path part = Files.createTempFile(folder, "part", ".tmp");
+            Path part = Files.createTempFile(folder, PART, ".tmp");
             try {
                 try (ZipOutputStream out = new ZipOutputStream(Files.newOutputStream(part))) {
                     for (Map.Entry<String, byte[]> e : rules.classes().entrySet()) {

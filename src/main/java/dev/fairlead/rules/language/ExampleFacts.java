@@ -23,9 +23,6 @@ import java.util.regex.Pattern;
 
 /** Facts as examples write them: a base in which everything passes, and patches on it. */
 public record ExampleFacts(List<CaseFact> all) {
-    /** The base, beside the criteria. */
-    public static final String BASE = "base-facts.json";
-
     private static final Pattern QUANTITY = Pattern.compile("(-?\\d+(?:\\.\\d+)?)\\s*(\\S*)");
     private static final Pattern TARGET = Pattern.compile("(\\w+)(?:\\[([^\\]]+)\\])?\\.(\\w+)");
 
@@ -36,7 +33,7 @@ public record ExampleFacts(List<CaseFact> all) {
     /** What stands in a {@code base-facts.json}: for each type of fact its facts, component by component. */
     public static ExampleFacts base(String json) {
         List<CaseFact> facts = new ArrayList<>();
-        RuleFiles.json(BASE, json, new TypeReference<Map<String, List<Map<String, Object>>>>() {})
+        RuleFiles.json(RuleFiles.BASE, json, new TypeReference<Map<String, List<Map<String, Object>>>>() {})
                 .forEach((type, all) -> all.forEach(written -> facts.add(fact(type(type), written))));
         return new ExampleFacts(facts);
     }
@@ -97,13 +94,14 @@ public record ExampleFacts(List<CaseFact> all) {
         CaseFact made = FactEdit.make(type, c -> {
             Object value = left.remove(c.getName());
             if (value == null) {
-                throw new IllegalArgumentException(BASE + ": " + type.getSimpleName() + ": " + c.getName()
+                throw new IllegalArgumentException(RuleFiles.BASE + ": " + type.getSimpleName() + ": " + c.getName()
                         + " is missing: mvn test -Dfairlead.accept=true -Dtest=BaseFactsTest writes it");
             }
             return c.getType() == Place.class ? place : value(c, value.toString(), place);
         });
         if (!left.isEmpty()) {
-            throw new IllegalArgumentException(BASE + ": " + type.getSimpleName() + " has no " + left.keySet());
+            throw new IllegalArgumentException(
+                    RuleFiles.BASE + ": " + type.getSimpleName() + " has no " + left.keySet());
         }
         return made;
     }

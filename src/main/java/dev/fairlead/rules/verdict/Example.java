@@ -1,12 +1,9 @@
 package dev.fairlead.rules.verdict;
 
 import com.fasterxml.jackson.core.type.TypeReference;
+import dev.fairlead.rules.catalogue.Criterion;
 import dev.fairlead.rules.catalogue.RuleFiles;
 import dev.fairlead.rules.language.ExampleFacts;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -14,25 +11,16 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 
 /** One example of a criterion: a patch on the base facts, and every result that is not a pass. */
-public record Example(String criterion, String name, Map<String, String> set, Map<String, String> expects) {
-    /** Where examples stand in the folder of a criterion. */
-    public static final String FILE = "examples.json";
-
+public record Example(Criterion criterion, String name, Map<String, String> set, Map<String, String> expects) {
     /** One example as it stands in the file. */
     private record Written(String name, Map<String, String> set, Map<String, String> expects) {}
 
-    /** The examples of one criterion's folder. */
-    public static List<Example> in(Path folder) {
-        Path file = folder.resolve(FILE);
-        String criterion = folder.getFileName().toString();
-        try {
-            List<Written> read = RuleFiles.json(file.toString(), Files.readString(file), new TypeReference<>() {});
-            return read.stream()
-                    .map(w -> new Example(criterion, w.name(), w.set(), w.expects()))
-                    .toList();
-        } catch (IOException e) {
-            throw new UncheckedIOException("cannot read the examples in " + folder, e);
-        }
+    /** The examples that a file holds. */
+    static List<Example> read(Criterion criterion, String file, String text) {
+        List<Written> read = RuleFiles.json(file, text, new TypeReference<>() {});
+        return read.stream()
+                .map(w -> new Example(criterion, w.name(), w.set(), w.expects()))
+                .toList();
     }
 
     /** What differs from what is expected, one line each; empty when nothing does. */

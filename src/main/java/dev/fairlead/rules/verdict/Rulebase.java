@@ -5,11 +5,9 @@ import dev.fairlead.model.Clinic;
 import dev.fairlead.rules.catalogue.Catalogue;
 import dev.fairlead.rules.catalogue.Limits;
 import dev.fairlead.rules.catalogue.RulebaseException;
-import dev.fairlead.rules.engine.BuiltIn;
 import dev.fairlead.rules.engine.Engine;
 import dev.fairlead.rules.engine.Memo;
 import dev.fairlead.rules.engine.RuleCache;
-import dev.fairlead.rules.language.ExampleFacts;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -77,11 +75,6 @@ public final class Rulebase {
     /** The rulebase that {@code --rules} asks for: the built-in one when {@code folder} is null. */
     public static Rulebase load(@Nullable Path folder) {
         return folder == null ? builtIn() : fromFolder(folder);
-    }
-
-    /** The facts that examples start from, as they come with the program; null where it holds none. */
-    public static @Nullable String baseFacts() {
-        return BuiltIn.resource(ExampleFacts.BASE);
     }
 
     public Catalogue catalogue() {

@@ -1,10 +1,12 @@
 package dev.fairlead.rules.engine;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -43,6 +45,30 @@ class RuleCacheTest {
         try (Stream<Path> left = Files.list(kept.getParent())) {
             assertThat(left).as("no half-written file is left").containsExactly(kept);
         }
+    }
+
+    @Test
+    void whatIsKeptIsCountedAndWhatIsDamagedNamed() throws IOException {
+        RuleCache cache = cache();
+        classes(cache);
+        Path kept = kept();
+        assertThat(cache.holds()).isEqualTo(new RuleCache.Holds(folder.resolve("rules"), 1, 0, Files.size(kept)));
+        Files.write(kept, half(Files.readAllBytes(kept)));
+        assertThat(cache.holds()).isEqualTo(new RuleCache.Holds(folder.resolve("rules"), 1, 1, Files.size(kept)));
+        try (Stream<Path> left = Files.list(kept.getParent())) {
+            assertThat(left).as("nothing is left of the trial").containsExactly(kept);
+        }
+    }
+
+    @Test
+    void aFolderThatOthersCouldWriteToIsTold() throws IOException {
+        RuleCache cache = cache();
+        classes(cache);
+        Files.setPosixFilePermissions(folder.resolve("rules"), PosixFilePermissions.fromString("rwxrwx---"));
+        assertThatThrownBy(cache::holds)
+                .isInstanceOf(IOException.class)
+                .hasMessageContaining(
+                        folder.resolve("rules") + " cannot be used, or others than you could write to it");
     }
 
     private RuleCache cache() {

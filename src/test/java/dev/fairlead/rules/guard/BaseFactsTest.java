@@ -11,7 +11,7 @@ import dev.fairlead.measure.Measures;
 import dev.fairlead.measure.working.Workbook;
 import dev.fairlead.model.Answer;
 import dev.fairlead.model.Measured;
-import dev.fairlead.rules.language.ExampleFacts;
+import dev.fairlead.rules.catalogue.RuleFiles;
 import java.io.IOException;
 import java.lang.reflect.RecordComponent;
 import java.math.BigDecimal;
@@ -30,7 +30,7 @@ import org.junit.jupiter.api.Test;
  * the clean demo case by {@code mvn test -Dfairlead.accept=true -Dtest=BaseFactsTest}; what is written already stays.
  */
 class BaseFactsTest {
-    private static final Path BASE = ProjectRules.FOLDER.resolve(ExampleFacts.BASE);
+    private static final Path BASE = ProjectRules.FOLDER.resolve(RuleFiles.BASE);
     private static final Path CLEAN = Path.of("cases/heron-07-clean.yaml");
     private static final JsonMapper JSON = JsonMapper.builder().build();
 

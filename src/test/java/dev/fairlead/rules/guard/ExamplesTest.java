@@ -24,7 +24,7 @@ import org.junit.jupiter.api.TestFactory;
 class ExamplesTest {
     private static List<Example> examples(Criterion c) {
         return ProjectRules.allExamples().stream()
-                .filter(e -> e.criterion().equals(c.id()))
+                .filter(e -> e.criterion().equals(c))
                 .toList();
     }
 

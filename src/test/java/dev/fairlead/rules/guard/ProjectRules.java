@@ -2,13 +2,11 @@ package dev.fairlead.rules.guard;
 
 import dev.fairlead.rules.language.ExampleFacts;
 import dev.fairlead.rules.verdict.Example;
+import dev.fairlead.rules.verdict.Examples;
 import dev.fairlead.rules.verdict.Rulebase;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Comparator;
 import java.util.List;
-import java.util.stream.Stream;
 
 /** The rulebase as it lies in the project, with its examples; loaded once for all tests. */
 public final class ProjectRules {
@@ -16,8 +14,11 @@ public final class ProjectRules {
 
     private static final class Holder {
         static final Rulebase RULEBASE = Rulebase.fromFolder(FOLDER);
-        static final ExampleFacts BASE = ExampleFacts.base(read(FOLDER.resolve(ExampleFacts.BASE)));
-        static final List<Example> EXAMPLES = examples();
+        static final Examples EXAMPLES = Examples.in(FOLDER, RULEBASE.catalogue());
+        /** By folder: what is drawn by chance among them is to stay the same when a criterion changes its place. */
+        static final List<Example> SORTED = EXAMPLES.all().stream()
+                .sorted(Comparator.comparing(e -> e.criterion().folder()))
+                .toList();
     }
 
     private ProjectRules() {}
@@ -28,31 +29,11 @@ public final class ProjectRules {
 
     /** The facts on which every criterion passes. */
     public static ExampleFacts base() {
-        return Holder.BASE;
+        return Holder.EXAMPLES.base();
     }
 
     /** All examples of all criteria. */
     public static List<Example> allExamples() {
-        return Holder.EXAMPLES;
-    }
-
-    private static String read(Path file) {
-        try {
-            return Files.readString(file);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-    }
-
-    private static List<Example> examples() {
-        try (Stream<Path> walk = Files.walk(FOLDER, 3)) {
-            return walk.filter(p -> p.endsWith("examples.json"))
-                    .map(Path::getParent)
-                    .sorted()
-                    .flatMap(f -> Example.in(f).stream())
-                    .toList();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        return Holder.SORTED;
     }
 }

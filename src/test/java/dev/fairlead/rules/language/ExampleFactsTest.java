@@ -12,6 +12,7 @@ import dev.fairlead.model.Answer;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Tooth;
 import dev.fairlead.model.Unit;
+import dev.fairlead.rules.catalogue.RuleFiles;
 import dev.fairlead.rules.catalogue.RulebaseException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -97,7 +98,7 @@ class ExampleFactsTest {
     @ParameterizedTest
     @CsvSource({"yes", "no", "unknown", "does-not-apply", "perhaps"})
     void answersHaveFourWords(String written) throws Exception {
-        ExampleFacts base = ExampleFacts.base(Files.readString(Path.of("rules", ExampleFacts.BASE)));
+        ExampleFacts base = ExampleFacts.base(Files.readString(Path.of("rules", RuleFiles.BASE)));
         Map<String, String> patch = Map.of("FirstMolar[left, tooth 36].loose", written);
         if (written.equals("perhaps")) {
             assertThatThrownBy(() -> base.with(patch)).hasMessage("loose: perhaps is no answer");

@@ -24,7 +24,7 @@ class ThresholdMutationTest {
         Rulebase rulebase = ProjectRules.rulebase();
         for (Criterion c : rulebase.catalogue().criteria()) {
             List<Example> examples = ProjectRules.allExamples().stream()
-                    .filter(e -> e.criterion().equals(c.id()))
+                    .filter(e -> e.criterion().equals(c))
                     .toList();
             for (Threshold t : c.thresholds().values()) {
                 Limit l = t.limit();
