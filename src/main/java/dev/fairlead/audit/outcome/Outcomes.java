@@ -1,17 +1,14 @@
 package dev.fairlead.audit.outcome;
 
+import dev.fairlead.measure.Worked;
 import dev.fairlead.measure.position.PredictedIncisors;
-import dev.fairlead.measure.position.TippedIncisors;
-import dev.fairlead.measure.records.Readings;
 import dev.fairlead.measure.schedule.ExpectedRange;
 import dev.fairlead.measure.schedule.Forecast;
 import dev.fairlead.measure.schedule.OwnResponse;
 import dev.fairlead.measure.schedule.Route;
 import dev.fairlead.measure.schedule.SideGain;
 import dev.fairlead.measure.space.SideSpace;
-import dev.fairlead.measure.space.SpaceAnalysis;
 import dev.fairlead.measure.space.SpaceResult;
-import dev.fairlead.measure.working.Workbook;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Clinic;
 import dev.fairlead.model.Fact;
@@ -39,17 +36,19 @@ public final class Outcomes {
     private final Clinic clinic;
     private final List<Attained> all = new ArrayList<>();
 
-    private Outcomes(Case c, Clinic clinic) {
-        Readings readings = new Readings(c);
+    private Outcomes(Case c, Worked worked, Clinic clinic) {
         this.c = c;
-        this.space = SpaceAnalysis.of(readings, false);
-        this.position = new TippedIncisors(clinic).after(readings, Workbook.none());
+        this.space = worked.space();
+        this.position = worked.position();
         this.clinic = clinic;
     }
 
-    /** What is known of both, of a case read with the errors of its measurements; nothing where there is no end. */
-    public static List<Attained> of(Case c, Clinic clinic) {
-        Outcomes o = new Outcomes(c, clinic);
+    /**
+     * What is known of both, of a case read with the errors of its measurements and worked out; nothing where there is
+     * no end.
+     */
+    public static List<Attained> of(Case c, Worked worked, Clinic clinic) {
+        Outcomes o = new Outcomes(c, worked, clinic);
         o.space();
         o.incisors();
         o.course();

@@ -125,13 +125,14 @@ public final class RowMaker {
                 read.lost(),
                 own.day().map(Object::toString).orElse(""),
                 course(c, own),
-                details(c, own, waived, numbers),
+                details(c, own, worked, waived, numbers),
                 false);
     }
 
-    private CaseRow.Details details(Case c, Reach own, Waived waived, List<CaseRow.Value> numbers) {
-        List<Attained> attained =
-                own.recorded() == Stage.HOLDING ? Outcomes.of(c, checker.parts().clinic()) : List.of();
+    private CaseRow.Details details(Case c, Reach own, Worked worked, Waived waived, List<CaseRow.Value> numbers) {
+        List<Attained> attained = own.recorded() == Stage.HOLDING
+                ? Outcomes.of(c, worked, checker.parts().clinic())
+                : List.of();
         List<CaseRow.Answered> answered = waived.holding().isEmpty()
                 ? List.of()
                 : Arrays.stream(ids)

@@ -88,7 +88,7 @@ record SimulatedClinic(Clinic.Spread tipping, Clinic.Spread rate, Clinic.Spread 
     }
 
     static List<Attained> attained(Case c, Clinic clinic) {
-        return Outcomes.of(c, clinic);
+        return Outcomes.of(c, worked(c, clinic), clinic);
     }
 
     static Outturn outturn(List<Case> cases, Clinic clinic) {
