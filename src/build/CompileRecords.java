@@ -1,5 +1,9 @@
+import dev.fairlead.facts.CaseFact;
+import dev.fairlead.facts.Components;
 import dev.fairlead.model.shape.FieldShape;
 import dev.fairlead.model.shape.RecordShape;
+import java.io.IOException;
+import java.lang.reflect.Method;
 import java.lang.reflect.RecordComponent;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -7,6 +11,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javax.tools.ToolProvider;
 
 /**
@@ -23,12 +29,17 @@ final class CompileRecords {
     private CompileRecords() {}
 
     public static void main(String[] args) throws Exception {
-        Path folder = Path.of(PACKAGE.replace('.', '/'));
-        Path source = Path.of(args[0]).resolve(folder).resolve(NAME + ".java");
+        compile(args, PACKAGE, NAME, new CompileRecords().text(all()));
+        compile(args, Components.class.getPackageName(), Components.COMPILED, components());
+    }
+
+    private static void compile(String[] args, String inPackage, String name, String text) throws IOException {
+        Path folder = Path.of(inPackage.replace('.', '/'));
+        Path source = Path.of(args[0]).resolve(folder).resolve(name + ".java");
         // what an earlier build made may not fit the records of today, and would be asked in their place
-        Files.deleteIfExists(Path.of(args[1]).resolve(folder).resolve(NAME + ".class"));
+        Files.deleteIfExists(Path.of(args[1]).resolve(folder).resolve(name + ".class"));
         Files.createDirectories(source.getParent());
-        Files.writeString(source, new CompileRecords().text(all()));
+        Files.writeString(source, text);
         int failed = ToolProvider.getSystemJavaCompiler()
                 .run(
                         null,
@@ -36,7 +47,7 @@ final class CompileRecords {
                         null,
                         "--release",
                         "17",
-                        "-Xlint:all",
+                        "-Xlint:all,-classfile",
                         "-proc:none",
                         "-classpath",
                         args[1],
@@ -46,6 +57,26 @@ final class CompileRecords {
         if (failed != 0) {
             throw new IllegalStateException(source + " does not compile");
         }
+    }
+
+    /** What reads all components of each kind of fact. */
+    private static String components() {
+        String kinds = Stream.of(CaseFact.class.getPermittedSubclasses())
+                .map(type -> "if (fact instanceof " + name(type) + " f) { return new CaseValue[] {"
+                        + Stream.of(Components.accessors(type.asSubclass(CaseFact.class)))
+                                .map(Method::getName)
+                                .collect(Collectors.joining("(), f.", "f.", "()"))
+                        + "}; }\n")
+                .collect(Collectors.joining());
+        return """
+                package dev.fairlead.facts;
+                import dev.fairlead.model.CaseValue;
+                /** Made in the build by CompileRecords of the facts. */
+                public final class CompiledComponents implements java.util.function.Function<CaseFact, CaseValue[]> {
+                @Override public CaseValue[] apply(CaseFact fact) {
+                %sthrow new IllegalStateException(fact + " is of no kind that this was made for"); }
+                }
+                """.formatted(kinds);
     }
 
     /** The record of a whole case, and all records in it. */

@@ -4,10 +4,12 @@ import dev.fairlead.model.CaseValue;
 import java.lang.reflect.Method;
 import java.lang.reflect.RecordComponent;
 import java.util.Arrays;
+import java.util.function.Function;
 
 /** Reads from facts what can be known or missing in them; which components these are, the records themselves tell. */
 public final class Components {
-    private static final Object[] NO_ARGUMENTS = {};
+    /** The class that the build makes of the facts (src/build/CompileRecords.java), beside this one. */
+    public static final String COMPILED = "CompiledComponents";
 
     private static final ClassValue<Method[]> ACCESSORS = new ClassValue<>() {
         @Override
@@ -15,40 +17,44 @@ public final class Components {
             return Arrays.stream(type.getRecordComponents())
                     .filter(c -> CaseValue.class.isAssignableFrom(c.getType()))
                     .map(RecordComponent::getAccessor)
-                    // public as they are: spares the look at who asks
-                    .peek(accessor -> accessor.setAccessible(true))
                     .toArray(Method[]::new);
         }
     };
 
     private Components() {}
 
-    /** What reads each of them, in the order of the record; not to be changed. */
+    /** Apart, for the build asks for accessors before it has made this. */
+    private static final class All {
+        static final Function<CaseFact, CaseValue[]> READ = compiled();
+
+        @SuppressWarnings("unchecked") // as the build wrote it
+        private static Function<CaseFact, CaseValue[]> compiled() {
+            try {
+                return (Function<CaseFact, CaseValue[]>)
+                        Class.forName(Components.class.getPackageName() + "." + COMPILED)
+                                .getConstructor()
+                                .newInstance();
+            } catch (ReflectiveOperationException e) {
+                throw new IllegalStateException(COMPILED + " was not made: run Maven's process-classes", e);
+            }
+        }
+    }
+
+    /** The methods that read each of them, in the order of the record; not to be changed. */
     public static Method[] accessors(Class<? extends CaseFact> type) {
         return ACCESSORS.get(type);
     }
 
     static CaseValue[] of(CaseFact fact) {
-        Method[] accessors = accessors(fact.getClass());
-        CaseValue[] components = new CaseValue[accessors.length];
+        CaseValue[] components = All.READ.apply(fact);
         for (int i = 0; i < components.length; i++) {
-            components[i] = read(accessors[i], fact);
+            if (components[i] == null) {
+                String type = fact.getClass().getSimpleName();
+                String name = accessors(fact.getClass())[i].getName();
+                throw new IllegalStateException(type + "." + name + " was not given: write ." + name
+                        + "(...) where measure.gather builds " + type);
+            }
         }
         return components;
-    }
-
-    private static CaseValue read(Method accessor, CaseFact fact) {
-        Object value;
-        try {
-            value = accessor.invoke(fact, NO_ARGUMENTS);
-        } catch (ReflectiveOperationException e) {
-            throw new IllegalStateException(e);
-        }
-        if (value == null) {
-            String type = fact.getClass().getSimpleName();
-            throw new IllegalStateException(type + "." + accessor.getName() + " was not given: write ."
-                    + accessor.getName() + "(...) where measure.gather builds " + type);
-        }
-        return (CaseValue) value;
     }
 }
