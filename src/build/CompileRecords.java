@@ -72,8 +72,8 @@ final class CompileRecords {
                 package dev.fairlead.facts;
                 import dev.fairlead.model.CaseValue;
                 /** Made in the build by CompileRecords of the facts. */
-                public final class CompiledComponents implements java.util.function.Function<CaseFact, CaseValue[]> {
-                @Override public CaseValue[] apply(CaseFact fact) {
+                public final class CompiledComponents implements Components.Reader {
+                @Override public CaseValue[] of(CaseFact fact) {
                 %sthrow new IllegalStateException(fact + " is of no kind that this was made for"); }
                 }
                 """.formatted(kinds);

@@ -4,7 +4,6 @@ import dev.fairlead.model.CaseValue;
 import java.lang.reflect.Method;
 import java.lang.reflect.RecordComponent;
 import java.util.Arrays;
-import java.util.function.Function;
 
 /** Reads from facts what can be known or missing in them; which components these are, the records themselves tell. */
 public final class Components {
@@ -23,17 +22,21 @@ public final class Components {
 
     private Components() {}
 
+    /** Reads all components of a fact, in the order of its record. */
+    interface Reader {
+        CaseValue[] of(CaseFact fact);
+    }
+
     /** Apart, for the build asks for accessors before it has made this. */
     private static final class All {
-        static final Function<CaseFact, CaseValue[]> READ = compiled();
+        static final Reader READER = made();
 
-        @SuppressWarnings("unchecked") // as the build wrote it
-        private static Function<CaseFact, CaseValue[]> compiled() {
+        private static Reader made() {
             try {
-                return (Function<CaseFact, CaseValue[]>)
-                        Class.forName(Components.class.getPackageName() + "." + COMPILED)
-                                .getConstructor()
-                                .newInstance();
+                return Class.forName(Components.class.getPackageName() + "." + COMPILED)
+                        .asSubclass(Reader.class)
+                        .getConstructor()
+                        .newInstance();
             } catch (ReflectiveOperationException e) {
                 throw new IllegalStateException(COMPILED + " was not made: run Maven's process-classes", e);
             }
@@ -46,7 +49,7 @@ public final class Components {
     }
 
     static CaseValue[] of(CaseFact fact) {
-        CaseValue[] components = All.READ.apply(fact);
+        CaseValue[] components = All.READER.of(fact);
         for (int i = 0; i < components.length; i++) {
             if (components[i] == null) {
                 String type = fact.getClass().getSimpleName();
