@@ -1,7 +1,9 @@
 package dev.fairlead.audit.statistics;
 
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.SplittableRandom;
+import java.util.stream.IntStream;
 import org.hipparchus.distribution.continuous.NormalDistribution;
 
 /**
@@ -112,14 +114,18 @@ public final class StageShuffle {
         for (int s = 0; s < total.length; s++) {
             from[s + 1] = from[s] + total[s];
         }
-        int[] next = from.clone();
-        int[] owner = new int[n];
-        int[] order = new int[n];
-        for (int i = 0; i < n; i++) {
-            int at = next[stage[i]]++;
-            order[at] = i;
-            owner[at] = group[i];
+        // one order of the same cases, however they came: p is of these cases and not of their order
+        Comparator<Integer> canonical =
+                Comparator.<Integer>comparingInt(i -> stage[i]).thenComparingInt(i -> group[i]);
+        for (double[] kind : scores) {
+            canonical = canonical.thenComparingDouble(i -> kind[i]);
         }
+        int[] order = IntStream.range(0, n)
+                .boxed()
+                .sorted(canonical)
+                .mapToInt(Integer::intValue)
+                .toArray();
+        int[] owner = Arrays.stream(order).map(i -> group[i]).toArray();
         SplittableRandom random = new SplittableRandom(seed);
         int[][] reached = new int[kinds][groups];
         double[][] sum = new double[kinds][groups];

@@ -1,6 +1,8 @@
 package dev.fairlead.audit.statistics;
 
+import java.util.Comparator;
 import java.util.SplittableRandom;
+import java.util.stream.IntStream;
 import org.hipparchus.distribution.continuous.TDistribution;
 import org.jspecify.annotations.Nullable;
 
@@ -103,13 +105,20 @@ public record Trend(double level, double slope, double error, double spread, int
         for (int s = 0; s < stages; s++) {
             from[s + 1] += from[s];
         }
-        int[] next = from.clone();
+        // one order of the same cases, however they came: p is of these cases and not of their order
+        int[] order = IntStream.range(0, n)
+                .boxed()
+                .sorted(Comparator.<Integer>comparingInt(i -> stage[i])
+                        .thenComparingDouble(i -> years[i])
+                        .thenComparingDouble(i -> observed[i])
+                        .thenComparingDouble(i -> expected[i]))
+                .mapToInt(Integer::intValue)
+                .toArray();
         double[] rest = new double[n];
         double[] time = new double[n];
-        for (int i = 0; i < n; i++) {
-            int at = next[stage[i]]++;
-            rest[at] = observed[i] - rho * expected[i];
-            time[at] = years[i];
+        for (int at = 0; at < n; at++) {
+            rest[at] = observed[order[at]] - rho * expected[order[at]];
+            time[at] = years[order[at]];
         }
         double seen = 0;
         double usual = 0;

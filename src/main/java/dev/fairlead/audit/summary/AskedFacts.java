@@ -8,11 +8,12 @@ import dev.fairlead.intake.text.CaseFormat;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Stage;
 import dev.fairlead.rules.catalogue.Criterion;
-import dev.fairlead.rules.verdict.Ending;
 import dev.fairlead.rules.verdict.Endings;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -36,9 +37,9 @@ final class AskedFacts {
 
     private final Map<String, Integer> criteria = new HashMap<>();
     private final Map<String, Integer> byPointer = new HashMap<>();
-    private final Map<String, Integer> known = new HashMap<>();
+    private final Map<String, Integer> numbers = new HashMap<>();
     private final List<String> names = new ArrayList<>();
-    private final long[][] asked;
+    private final BitSet[] asked;
     private final Stage[] stages;
 
     AskedFacts(Checker checker) {
@@ -46,7 +47,8 @@ final class AskedFacts {
         for (Criterion c : all) {
             criteria.put(c.id(), criteria.size());
         }
-        asked = new long[all.size()][4];
+        asked = new BitSet[all.size()];
+        Arrays.setAll(asked, c -> new BitSet());
         stages = all.stream().map(Criterion::stage).toArray(Stage[]::new);
         for (String text : EMPTY_CASES) {
             Case c = CaseReader.read(text.getBytes(StandardCharsets.UTF_8), "empty", CaseFormat.JSON)
@@ -66,66 +68,82 @@ final class AskedFacts {
         if (fact == null) {
             fact = pointer.endsWith(LEFT_OUT)
                     ? Integer.valueOf(-1)
-                    : known.computeIfAbsent(general(pointer), name -> {
+                    : numbers.computeIfAbsent(general(pointer), name -> {
                         names.add(name);
                         return names.size() - 1;
                     });
             byPointer.put(pointer, fact);
         }
         if (fact >= 0) {
-            int word = fact >> 6;
-            if (word >= asked[criterion].length) {
-                asked[criterion] = Arrays.copyOf(asked[criterion], word + 1);
-            }
-            asked[criterion][word] |= 1L << fact;
+            asked[criterion].set(fact);
         }
         return fact;
     }
 
-    /** Pointers of the facts by number, with {@code *} for entries of lists. */
-    List<String> names() {
-        return names;
-    }
-
-    /** The facts that are missing in a case, each once, as bits. */
-    long[] missing(CaseRow row) {
-        long[] bits = new long[(names.size() >> 6) + 2];
+    /** The facts that are missing in a case, each once, by the number under which they became known. */
+    char[] missing(CaseRow row) {
+        BitSet facts = new BitSet();
         for (Map.Entry<String, List<String>> m : row.missing().entrySet()) {
             int criterion = Objects.requireNonNull(criteria.get(m.getKey()), m.getKey());
             for (String pointer : m.getValue()) {
                 int fact = ask(criterion, pointer);
                 if (fact >= 0) {
-                    bits = fact >> 6 < bits.length ? bits : Arrays.copyOf(bits, (fact >> 6) + 1);
-                    bits[fact >> 6] |= 1L << fact;
+                    facts.set(fact);
                 }
             }
         }
-        return bits;
+        char[] numbers = new char[facts.cardinality()];
+        int at = 0;
+        for (int f = facts.nextSetBit(0); f >= 0; f = facts.nextSetBit(f + 1)) {
+            numbers[at++] = (char) f;
+        }
+        return numbers;
     }
 
-    /** The facts that a case is asked for, as bits; to be called after {@link #missing}. */
-    long[] asked(CaseRow row) {
-        long[] bits = new long[(names.size() >> 6) + 1];
-        byte[] endings = row.endings();
-        for (int i = 0; i < endings.length; i++) {
-            if (endings[i] >= 0 && endings[i] != Ending.DOES_NOT_APPLY.ordinal()) {
-                long[] of = asked[i];
-                for (int w = 0; w < Math.min(of.length, bits.length); w++) {
-                    bits[w] |= of[w];
+    /**
+     * What is known once all cases were seen, in the order of the names: whatever was learnt late holds for the cases
+     * before it too, so that no count depends on the order of the cases.
+     *
+     * @param names pointers of the facts, with {@code *} for entries of lists
+     * @param place of a fact in that order, by the number under which it became known
+     * @param asked by criterion, the facts that it could wait for, as bits
+     * @param steps by stage, the facts that it is the first to ask for, as bits
+     */
+    record Known(List<String> names, int[] place, long[][] asked, long[][] steps) {
+        /** So many words hold a bit for each fact. */
+        int words() {
+            return words(names.size());
+        }
+
+        private static int words(int facts) {
+            return (facts + Long.SIZE - 1) / Long.SIZE;
+        }
+    }
+
+    /** What is known by now. */
+    Known known() {
+        List<String> sorted = names.stream().sorted().toList();
+        int[] place = names.stream()
+                .mapToInt(n -> Collections.binarySearch(sorted, n))
+                .toArray();
+        int words = Known.words(place.length);
+        long[][] of = new long[asked.length][words];
+        long[][] steps = new long[Stage.values().length][words];
+        for (int f = 0; f < place.length; f++) {
+            Stage first = Stage.HOLDING;
+            for (int c = 0; c < asked.length; c++) {
+                if (asked[c].get(f)) {
+                    set(of[c], place[f]);
+                    first = stages[c].compareTo(first) < 0 ? stages[c] : first;
                 }
             }
+            set(steps[first.ordinal()], place[f]);
         }
-        return bits;
+        return new Known(sorted, place, of, steps);
     }
 
-    /** The step that asks for a fact first. */
-    Stage step(int fact) {
-        Stage first = Stage.HOLDING;
-        for (int i = 0; i < asked.length; i++) {
-            boolean asks = fact >> 6 < asked[i].length && (asked[i][fact >> 6] & 1L << fact) != 0;
-            first = asks && stages[i].compareTo(first) < 0 ? stages[i] : first;
-        }
-        return first;
+    private static void set(long[] bits, int at) {
+        bits[at / Long.SIZE] |= 1L << at;
     }
 
     /** A pointer with entries of lists made alike. */

@@ -6,17 +6,18 @@ import java.time.LocalDate;
 import java.util.Arrays;
 
 /**
- * The few facts of each case that comparisons need, some 60 bytes a case: which criteria were judged, warned and were a
- * stop, stage, resident, day, and how many facts were asked and missing.
+ * The few facts of each case that comparisons need, some 100 bytes a case: which criteria applied, were judged, warned
+ * and were a stop, stage, resident, day, and which facts were missing.
  */
 final class CaseStore {
     /** Stands for a case without a day. */
     static final int NO_DAY = Integer.MIN_VALUE;
 
-    private static final int KINDS = 3;
+    private static final int KINDS = 4;
     static final int JUDGED = 0;
     static final int WARNED = 1;
     static final int STOPPED = 2;
+    static final int APPLIED = 3;
 
     private final int criteria;
     private final int words;
@@ -25,7 +26,10 @@ final class CaseStore {
     private byte[] stage = new byte[0];
     private int[] resident = new int[0];
     private int[] day = new int[0];
-    private short[] missing = new short[0];
+    /** Numbers of the facts that are missing, case after case, and where those of each case end. */
+    private char[] gaps = new char[0];
+
+    private int[] gapsEnd = new int[0];
     private short[] asked = new short[0];
     private int size;
 
@@ -35,14 +39,15 @@ final class CaseStore {
         this.counts = new int[KINDS][criteria];
     }
 
-    void add(CaseRow row, int residentNumber, int missingFacts, int askedFacts) {
+    /** A case, with the numbers of the facts that are missing in it. */
+    void add(CaseRow row, int residentNumber, char[] missingFacts) {
         if (size == stage.length) {
             int more = Math.max(64, 2 * size);
             bits = Arrays.copyOf(bits, more * KINDS * words);
             stage = Arrays.copyOf(stage, more);
             resident = Arrays.copyOf(resident, more);
             day = Arrays.copyOf(day, more);
-            missing = Arrays.copyOf(missing, more);
+            gapsEnd = Arrays.copyOf(gapsEnd, more);
             asked = Arrays.copyOf(asked, more);
         }
         byte[] endings = row.endings();
@@ -50,6 +55,9 @@ final class CaseStore {
             int e = endings[c];
             boolean stop = e == Ending.STOP.ordinal();
             boolean warned = stop || e == Ending.CAUTION.ordinal();
+            if (e >= 0 && e != Ending.DOES_NOT_APPLY.ordinal()) {
+                set(APPLIED, c);
+            }
             if (warned || e == Ending.PASS.ordinal()) {
                 set(JUDGED, c);
             }
@@ -64,14 +72,49 @@ final class CaseStore {
         resident[size] = residentNumber;
         day[size] =
                 row.day().isEmpty() ? NO_DAY : (int) LocalDate.parse(row.day()).toEpochDay();
-        missing[size] = (short) missingFacts;
-        asked[size] = (short) askedFacts;
+        int from = gapsStart(size);
+        if (from + missingFacts.length > gaps.length) {
+            gaps = Arrays.copyOf(gaps, Math.max(from + missingFacts.length, 2 * gaps.length));
+        }
+        System.arraycopy(missingFacts, 0, gaps, from, missingFacts.length);
+        gapsEnd[size] = from + missingFacts.length;
         size++;
     }
 
     private void set(int kind, int criterion) {
         bits[(size * KINDS + kind) * words + (criterion >> 6)] |= 1L << criterion;
         counts[kind][criterion]++;
+    }
+
+    private int gapsStart(int i) {
+        return i == 0 ? 0 : gapsEnd[i - 1];
+    }
+
+    /** The facts that are missing in a case, as bits at their places. */
+    void missing(int i, int[] place, long[] into) {
+        Arrays.fill(into, 0);
+        for (int g = gapsStart(i); g < gapsEnd[i]; g++) {
+            int at = place[gaps[g]];
+            into[at / Long.SIZE] |= 1L << at;
+        }
+    }
+
+    /** The facts that criteria which apply to a case ask for, as bits. */
+    void asked(int i, long[][] byCriterion, long[] into) {
+        Arrays.fill(into, 0);
+        for (int w = 0; w < words; w++) {
+            for (long rest = bits[(i * KINDS + APPLIED) * words + w]; rest != 0; rest &= rest - 1) {
+                long[] of = byCriterion[(w << 6) + Long.numberOfTrailingZeros(rest)];
+                for (int k = 0; k < into.length; k++) {
+                    into[k] |= of[k];
+                }
+            }
+        }
+    }
+
+    /** Notes how many facts a case is asked for, once that is known. */
+    void asked(int i, int facts) {
+        asked[i] = (short) facts;
     }
 
     /** In how many cases a criterion has that mark. */
@@ -117,7 +160,7 @@ final class CaseStore {
     }
 
     int missing(int i) {
-        return missing[i];
+        return gapsEnd[i] - gapsStart(i);
     }
 
     int asked(int i) {

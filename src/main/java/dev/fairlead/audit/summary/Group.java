@@ -18,7 +18,7 @@ public final class Group {
     private final int[][] warned = new int[STAGES][];
     private final int[][] asked = new int[STAGES][];
     private final int[][] missing = new int[STAGES][];
-    private final ClusteredRate.Sums given = new ClusteredRate.Sums();
+    private ClusteredRate.Sums given = new ClusteredRate.Sums();
     private String note = "";
 
     /** {@code name} is the code of the resident, or the period. */
@@ -28,13 +28,10 @@ public final class Group {
     }
 
     /** Counts a case. */
-    void add(
-            int stage, byte[] endings, boolean stop, long[] askedFacts, long[] missingFacts, int nAsked, int nMissing) {
+    void add(int stage, byte[] endings, boolean stop) {
         if (judged[stage] == null) {
             judged[stage] = new int[criteria];
             warned[stage] = new int[criteria];
-            asked[stage] = new int[0];
-            missing[stage] = new int[0];
         }
         cases[stage]++;
         withStop[stage] += stop ? 1 : 0;
@@ -48,23 +45,32 @@ public final class Group {
                 w[c] += warns ? 1 : 0;
             }
         }
-        asked[stage] = counted(asked[stage], askedFacts);
-        missing[stage] = counted(missing[stage], missingFacts);
+    }
+
+    /** Forgets what was counted of facts, which is counted over all cases at once. */
+    void forgetFacts() {
+        Arrays.fill(asked, null);
+        Arrays.fill(missing, null);
+        given = new ClusteredRate.Sums();
+    }
+
+    /** Counts the facts that a case is asked for, and those of them that are missing, as bits. */
+    void addFacts(int stage, long[] askedFacts, long[] missingFacts, int nAsked, int nMissing) {
+        if (asked[stage] == null) {
+            asked[stage] = new int[Long.SIZE * askedFacts.length];
+            missing[stage] = new int[Long.SIZE * askedFacts.length];
+        }
+        count(asked[stage], askedFacts);
+        count(missing[stage], missingFacts);
         given.add(nAsked - nMissing, nAsked);
     }
 
-    private static int[] counted(int[] counts, long[] bits) {
-        int[] to = counts;
+    private static void count(int[] counts, long[] bits) {
         for (int w = 0; w < bits.length; w++) {
             for (long rest = bits[w]; rest != 0; rest &= rest - 1) {
-                int fact = (w << 6) + Long.numberOfTrailingZeros(rest);
-                if (fact >= to.length) {
-                    to = Arrays.copyOf(to, Math.max(fact + 1, 64 * bits.length));
-                }
-                to[fact]++;
+                counts[(w << 6) + Long.numberOfTrailingZeros(rest)]++;
             }
         }
-        return to;
     }
 
     /** Adds the counts of another. */

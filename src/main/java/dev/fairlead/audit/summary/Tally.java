@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -23,7 +24,7 @@ import java.util.TreeMap;
 import java.util.concurrent.CompletableFuture;
 import org.jspecify.annotations.Nullable;
 
-/** Counts rows as they come, keeping some 60 bytes of each; not safe between threads. */
+/** Counts rows as they come, keeping some 100 bytes of each; not safe between threads. */
 public final class Tally {
     /**
      * Residents, missing facts and the like beyond this are counted under one name: somebody numbers cases where codes
@@ -59,7 +60,6 @@ public final class Tally {
     private final Trouble.Counter errors = new Trouble.Counter(MOST_TOLD);
     private final Outturn.Counter outturn = new Outturn.Counter();
     private final WaiverReview.Counter waivers = new WaiverReview.Counter();
-    private final GivenBySteps given;
     private long judged;
     private long doubts;
     private long unnamed;
@@ -78,7 +78,6 @@ public final class Tally {
         this.last = last;
         this.criteria = checker.rulebase().catalogue().criteria();
         this.facts = new AskedFacts(checker);
-        this.given = new GivenBySteps(facts);
         this.store = new CaseStore(criteria.size());
         this.ids = criteria.stream().map(Criterion::id).toList();
         this.looks = looks;
@@ -124,16 +123,11 @@ public final class Tally {
         unnamed += row.resident().isEmpty() ? 1 : 0;
         Look look = Look.of(done, ids, since(row), judged++);
         Objects.requireNonNull(stages.get(row.reached())).add(look);
-        long[] missing = facts.missing(row);
-        long[] asked = facts.asked(row);
-        int nMissing = bits(missing);
-        int nAsked = Math.max(nMissing, bits(asked));
         int number = number(row.resident());
         int stage = row.reached().ordinal();
-        residents.get(number).add(stage, row.endings(), look.stops() > 0, asked, missing, nAsked, nMissing);
-        month(row).add(stage, row.endings(), look.stops() > 0, asked, missing, nAsked, nMissing);
-        store.add(row, number, nMissing, nAsked);
-        given.add(asked, missing);
+        residents.get(number).add(stage, row.endings(), look.stops() > 0);
+        month(row).add(stage, row.endings(), look.stops() > 0);
+        store.add(row, number, facts.missing(row));
         outturn.add(row.resident(), row.details().attained());
         waivers.add(row, residents.get(number).name(), row.count(Ending.STOP) + row.count(Ending.CAUTION));
         if (looks > 0 && (first.size() < looks || look.compareTo(first.peek()) < 0)) {
@@ -196,9 +190,8 @@ public final class Tally {
     }
 
     /** Facts that are missing anywhere, most frequent first. */
-    private List<Gap> gaps() {
+    private List<Gap> gaps(List<String> names) {
         List<Gap> gaps = new ArrayList<>();
-        List<String> names = facts.names();
         for (int f = 0; f < names.size(); f++) {
             int missing = 0;
             int asked = 0;
@@ -207,11 +200,40 @@ public final class Tally {
                 asked += g.asked(f);
             }
             if (missing > 0) {
-                gaps.add(new Gap(names.get(f), f, new Rate(missing, Math.max(missing, asked))));
+                gaps.add(new Gap(names.get(f), f, new Rate(missing, asked)));
             }
         }
         gaps.sort(Comparator.comparingLong((Gap g) -> -g.rate().count()).thenComparing(Gap::pointer));
         return gaps;
+    }
+
+    /** Counts facts over all cases, now that it is known which criterion may wait for which. */
+    private GivenBySteps countFacts(AskedFacts.Known known) {
+        residents.forEach(Group::forgetFacts);
+        months.values().forEach(Group::forgetFacts);
+        GivenBySteps given = new GivenBySteps(known.steps());
+        long[] asked = new long[known.words()];
+        long[] missing = new long[known.words()];
+        Map<Integer, Group> monthOf = new HashMap<>();
+        for (int i = 0; i < store.size(); i++) {
+            store.asked(i, known.asked(), asked);
+            store.missing(i, known.place(), missing);
+            int nAsked = bits(asked);
+            store.asked(i, nAsked);
+            residents.get(store.resident(i)).addFacts(store.stage(i), asked, missing, nAsked, store.missing(i));
+            monthOf.computeIfAbsent(store.day(i), this::month)
+                    .addFacts(store.stage(i), asked, missing, nAsked, store.missing(i));
+            given.add(asked, missing);
+        }
+        return given;
+    }
+
+    /** The month in which cases of a day were counted. */
+    private Group month(int day) {
+        String name = day == CaseStore.NO_DAY
+                ? ""
+                : LocalDate.ofEpochDay(day).toString().substring(0, 7);
+        return Objects.requireNonNull(months.getOrDefault(name, months.get(OTHERS)), name);
     }
 
     /** What was counted so far. */
@@ -231,6 +253,8 @@ public final class Tally {
         // of many cases each takes a good part of a second: side by side
         CompletableFuture<Trends> trends = CompletableFuture.supplyAsync(() -> Trends.of(
                 store, residents, named, criteria.stream().map(Criterion::stage).toList()));
+        AskedFacts.Known known = facts.known();
+        GivenBySteps given = countFacts(known);
         return new Summary(
                 judged,
                 doubts,
@@ -239,7 +263,7 @@ public final class Tally {
                 counts,
                 residentNumbers.values().stream().map(residents::get).toList(),
                 Periods.of(months, criteria.size(), day(firstDay), day(lastDay)),
-                gaps(),
+                gaps(known.names()),
                 notes.entrySet().stream()
                         .map(n -> new Summary.Notes(n.getKey(), NamedCount.most(n.getValue())))
                         .toList(),
@@ -250,7 +274,7 @@ public final class Tally {
                 earlier.all(),
                 errors.all(),
                 lost.all(),
-                Comparisons.of(store, residents, named, ids, facts.names()),
+                Comparisons.of(store, residents, named, ids, known.names()),
                 trends.join(),
                 outturn.outturn(),
                 waivers.review(),

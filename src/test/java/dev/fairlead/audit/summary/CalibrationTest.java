@@ -113,8 +113,10 @@ class CalibrationTest {
                     CaseRow.Course.BEFORE_WIRE,
                     CaseRow.Details.NONE,
                     false);
-            group.add(stage, endings, false, new long[] {asked}, new long[] {gone}, FACTS, Long.bitCount(gone));
-            store.add(row, number, Long.bitCount(gone), FACTS);
+            group.add(stage, endings, false);
+            group.addFacts(stage, new long[] {asked}, new long[] {gone}, FACTS, Long.bitCount(gone));
+            store.add(row, number, new char[Long.bitCount(gone)]);
+            store.asked(store.size() - 1, FACTS);
         }
 
         private static double normal(SplittableRandom r) {
