@@ -83,7 +83,8 @@ public final class AuditStages {
                     lines.size(),
                     i -> checker.rulebase()
                             .judge()
-                            .endings(facts.get(i), BARE.reach(cases.get(i)).judged()));
+                            .judge(facts.get(i), BARE.reach(cases.get(i)).judged())
+                            .endings());
             time(out, only, "row", lines.size(), i -> maker.row(items.get(i)));
             time(out, only, "tally", lines.size(), i -> {
                 tally.add(new Audit.Done(rows.get(i), items.get(i)));

@@ -13,7 +13,7 @@ import dev.fairlead.measure.Worked;
 import dev.fairlead.measure.gather.Calculations;
 import dev.fairlead.measure.working.Workbook;
 import dev.fairlead.model.Case;
-import dev.fairlead.rules.verdict.Judgement;
+import dev.fairlead.rules.verdict.CriterionResult;
 import dev.fairlead.rules.verdict.Rulebase;
 import java.util.List;
 import java.util.Optional;
@@ -68,21 +68,22 @@ public class CheckBenchmark {
     }
 
     @Benchmark
-    public Judgement withoutBeamModel(RulesBenchmark.At at) {
-        return plain.judge(at.of(cases), BARE);
+    public List<CriterionResult> withoutBeamModel(RulesBenchmark.At at) {
+        return plain.judge(at.of(cases), BARE).results();
     }
 
     @Benchmark
-    public Judgement withBeamModel(RulesBenchmark.At at) {
-        return full.judge(at.of(cases), BARE);
+    public List<CriterionResult> withBeamModel(RulesBenchmark.At at) {
+        return full.judge(at.of(cases), BARE).results();
     }
 
     @Benchmark
-    public Judgement fromJsonWithoutBeamModel(RulesBenchmark.At at) {
+    public List<CriterionResult> fromJsonWithoutBeamModel(RulesBenchmark.At at) {
         return plain.judge(
-                CaseReader.read(at.of(json), "case.json", CaseFormat.JSON)
-                        .value()
-                        .orElseThrow(),
-                BARE);
+                        CaseReader.read(at.of(json), "case.json", CaseFormat.JSON)
+                                .value()
+                                .orElseThrow(),
+                        BARE)
+                .results();
     }
 }

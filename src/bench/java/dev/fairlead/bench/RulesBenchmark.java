@@ -6,10 +6,11 @@ import dev.fairlead.facts.CaseFact;
 import dev.fairlead.measure.Measures;
 import dev.fairlead.measure.working.Workbook;
 import dev.fairlead.model.Stage;
+import dev.fairlead.rules.verdict.CriterionResult;
 import dev.fairlead.rules.verdict.Ending;
 import dev.fairlead.rules.verdict.Judge;
-import dev.fairlead.rules.verdict.Judgement;
 import dev.fairlead.rules.verdict.Rulebase;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
@@ -65,26 +66,24 @@ public class RulesBenchmark {
 
     /** Nothing is measured unless all of them say the same. */
     private void same(List<CaseFact> facts) {
-        List<Ending> engine = alone.judge(facts, Stage.HOLDING).results().stream()
-                .map(Ending::of)
-                .toList();
-        if (!engine.equals(judge.endings(facts, Stage.HOLDING).endings())) {
+        Ending[] engine = alone.judge(facts, Stage.HOLDING).endings();
+        if (!Arrays.equals(engine, judge.judge(facts, Stage.HOLDING).endings())) {
             throw new IllegalStateException("the memo does not say what the engine says of " + facts);
         }
     }
 
     @Benchmark
-    public Judgement judge(At at) {
-        return judge.judge(at.of(cases), Stage.HOLDING);
+    public List<CriterionResult> judge(At at) {
+        return judge.judge(at.of(cases), Stage.HOLDING).results();
     }
 
     @Benchmark
-    public Judgement engineAlone(At at) {
-        return alone.judge(at.of(cases), Stage.HOLDING);
+    public List<CriterionResult> engineAlone(At at) {
+        return alone.judge(at.of(cases), Stage.HOLDING).results();
     }
 
     @Benchmark
     public Ending[] endings(At at) {
-        return judge.ends(at.of(cases), Stage.HOLDING);
+        return judge.judge(at.of(cases), Stage.HOLDING).endings();
     }
 }

@@ -4,7 +4,6 @@ import dev.fairlead.findings.Report;
 import dev.fairlead.measure.Worked;
 import dev.fairlead.model.Case;
 import dev.fairlead.rules.catalogue.Catalogue;
-import dev.fairlead.rules.verdict.Judgement;
 import java.util.Optional;
 
 /**
@@ -13,9 +12,7 @@ import java.util.Optional;
  * @param subject the case as it was read
  * @param report what is told of it
  * @param worked the numbers behind the report, for pictures
- * @param judgement the bare verdicts
  * @param catalogue criteria, thresholds in force and bibliography of the rulebase that judged
  * @param doubt how sure the findings are, number by number; empty when that was not asked
  */
-public record Checked(
-        Case subject, Report report, Worked worked, Judgement judgement, Catalogue catalogue, Optional<Doubt> doubt) {}
+public record Checked(Case subject, Report report, Worked worked, Catalogue catalogue, Optional<Doubt> doubt) {}

@@ -16,7 +16,6 @@ import dev.fairlead.measure.working.Workbook;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Stage;
 import dev.fairlead.rules.verdict.CriterionResult;
-import dev.fairlead.rules.verdict.Endings;
 import dev.fairlead.rules.verdict.Judge;
 import dev.fairlead.rules.verdict.Judgement;
 import dev.fairlead.rules.verdict.Rulebase;
@@ -112,11 +111,10 @@ public final class Checker {
                 judgement.errors(),
                 worked.workings());
         if (doubt == null) {
-            return new Checked(c, report, worked, judgement, with.rulebase().catalogue(), Optional.empty());
+            return new Checked(c, report, worked, with.rulebase().catalogue(), Optional.empty());
         }
         Doubt found = doubt.get();
-        return new Checked(
-                c, found.mark(report), worked, judgement, with.rulebase().catalogue(), Optional.of(found));
+        return new Checked(c, found.mark(report), worked, with.rulebase().catalogue(), Optional.of(found));
     }
 
     /** Made when first asked for: audits of many cases do without. Two that are made at once learn the same. */
@@ -152,16 +150,6 @@ public final class Checker {
     /** The bare verdicts on a case that was {@link #measured}. */
     public Judgement judge(Worked measured, Stage judged) {
         return ready().judge().judge(measured.facts(), judged);
-    }
-
-    /** How each criterion ends for a case that was {@link #measured}, and no more: for audits of many cases. */
-    public Endings endings(Worked measured, Stage judged) {
-        return ready().judge().endings(measured.facts(), judged);
-    }
-
-    /** How each criterion ends, and no more: for audits of many cases. */
-    public Endings endings(Case c, CheckOptions options) {
-        return endings(measured(c, options), options.reach(c).judged());
     }
 
     /** What the rules look at, for those who judge one case by several rulebases. */

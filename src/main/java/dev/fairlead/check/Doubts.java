@@ -94,8 +94,9 @@ public final class Doubts {
 
     private VariantJudge outcomes(Optional<LocalDate> day, Stage reached, Calculations near) {
         return variant -> {
-            Ending[] endings =
-                    judge.ends(Measures.of(variant, day, Workbook.none(), near).facts(), reached, measured);
+            Ending[] endings = judge.judge(
+                            Measures.of(variant, day, Workbook.none(), near).facts(), reached, measured)
+                    .endings();
             int[] numbers = new int[endings.length];
             for (int i = 0; i < numbers.length; i++) {
                 numbers[i] = endings[i] == null ? -1 : endings[i].ordinal();
@@ -176,7 +177,7 @@ public final class Doubts {
      * across.
      */
     public List<Compared> compared(List<CaseFact> facts, Stage reached) {
-        Ending[] now = judge.ends(facts, reached);
+        Ending[] now = judge.judge(facts, reached).endings();
         Map<Class<?>, List<CaseFact>> byType = new HashMap<>();
         facts.forEach(f ->
                 byType.computeIfAbsent(f.getClass(), t -> new ArrayList<>()).add(f));
@@ -190,14 +191,14 @@ public final class Doubts {
             }
         }
         // each rule looks at one fact: asked of all at once, the engine tells of each, and what it tells is kept
-        judge.ends(near.stream().map(Near::beyond).toList(), reached);
+        judge.judge(near.stream().map(Near::beyond).toList(), reached);
         List<Compared> compared = new ArrayList<>();
         for (Near n : near) {
             BitSet wanted = new BitSet();
             wanted.set(n.criterion());
             List<CaseFact> variant = new ArrayList<>(byType.get(n.fact().getClass()));
             variant.replaceAll(f -> f == n.fact() ? n.beyond() : f);
-            Ending then = judge.ends(variant, reached, wanted)[n.criterion()];
+            Ending then = judge.judge(variant, reached, wanted).endings()[n.criterion()];
             compared.add(n.compared().deciding(then != now[n.criterion()]));
         }
         return List.copyOf(compared);

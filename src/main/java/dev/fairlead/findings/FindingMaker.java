@@ -9,6 +9,7 @@ import dev.fairlead.rules.catalogue.Source;
 import dev.fairlead.rules.catalogue.Threshold;
 import dev.fairlead.rules.language.Verdict;
 import dev.fairlead.rules.verdict.CriterionResult;
+import dev.fairlead.rules.verdict.Ending;
 import dev.fairlead.rules.verdict.PlaceResult;
 import dev.fairlead.rules.verdict.Status;
 import java.util.ArrayList;
@@ -57,7 +58,7 @@ final class FindingMaker {
                 c.id(),
                 c.stage(),
                 r.status(),
-                weight(r.stop(), r.status()),
+                weight(r.ending()),
                 title(r),
                 template.general(c.asks()),
                 places,
@@ -95,7 +96,7 @@ final class FindingMaker {
                 p.place().pointer(),
                 p.place().words(),
                 p.status(),
-                weight(p.stop(), p.status()),
+                weight(p.ending()),
                 String.join("; ", texts),
                 values,
                 missing,
@@ -123,7 +124,7 @@ final class FindingMaker {
     /** Reasons of a warning, the heaviest first; none of another ending. */
     private static List<Reason> reasons(CriterionResult r) {
         List<Reason> reasons = new ArrayList<>();
-        if (r.status() == Status.WARN) {
+        if (r.ending().warns()) {
             for (String key : r.reasons()) {
                 reasons.add(r.criterion().reasons().get(key));
             }
@@ -132,8 +133,8 @@ final class FindingMaker {
         return reasons;
     }
 
-    private static Weight weight(boolean stop, Status status) {
-        return stop ? Weight.STOP : status == Status.WARN ? Weight.CAUTION : Weight.NONE;
+    private static Weight weight(Ending ending) {
+        return ending == Ending.STOP ? Weight.STOP : ending.warns() ? Weight.CAUTION : Weight.NONE;
     }
 
     private List<Missing> missing(List<String> pointers) {

@@ -54,13 +54,14 @@ public record Findings(List<Finding> all, List<WaiverNote> waiverNotes) {
             Function<String, Missing> missing) {
         FindingMaker maker = new FindingMaker(catalogue, missing);
         Map<String, Ending> endings = new HashMap<>();
-        for (CriterionResult r : judgement.results()) {
-            endings.put(r.criterion().id(), Ending.of(r));
+        List<CriterionResult> results = judgement.results();
+        for (CriterionResult r : results) {
+            endings.put(r.criterion().id(), r.ending());
         }
         Waivers waived = new Waivers(catalogue, endings, day);
         waived.apply(waivers);
         List<Finding> all = new ArrayList<>();
-        for (CriterionResult r : judgement.results()) {
+        for (CriterionResult r : results) {
             AppliedWaiver by = waived.holding().get(r.criterion().id());
             all.add(by == null ? maker.finding(r) : maker.finding(r).waivedBy(by));
         }

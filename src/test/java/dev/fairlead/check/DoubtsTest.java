@@ -15,7 +15,6 @@ import dev.fairlead.measure.uncertainty.VariantJudge;
 import dev.fairlead.measure.working.Workbook;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Stage;
-import dev.fairlead.rules.verdict.Ending;
 import dev.fairlead.rules.verdict.Judge;
 import dev.fairlead.rules.verdict.Rulebase;
 import java.nio.file.Path;
@@ -105,7 +104,7 @@ class DoubtsTest {
         Judge engine = RULES.judge();
         VariantJudge slow = v ->
                 engine.judge(Measures.of(v, Optional.empty(), Workbook.none()).facts()).results().stream()
-                        .mapToInt(r -> Ending.of(r).ordinal())
+                        .mapToInt(r -> r.ending().ordinal())
                         .toArray();
         double[] expected = Simulation.of(c, slow, 100, 9).flips();
         assertThat(Simulation.of(c, DOUBTS.outcomes(c, Optional.empty(), Stage.HOLDING), 100, 9)

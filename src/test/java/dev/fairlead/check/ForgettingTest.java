@@ -59,7 +59,7 @@ class ForgettingTest {
     }
 
     private void forget(Case c) {
-        Judgement whole = checker.judge(c, options);
+        List<CriterionResult> whole = checker.judge(c, options).results();
         Map<String, List<String>> places = new TreeMap<>();
         for (String pointer : Edit.factPointers(c)) {
             if (Edit.get(c, pointer) instanceof CaseValue k
@@ -84,11 +84,12 @@ class ForgettingTest {
         }
     }
 
-    private void compare(Case c, Judgement whole, Judgement fewer, String left) {
-        fewer.errors().forEach(e -> fault(c, "error " + e, left));
-        for (int i = 0; i < whole.results().size(); i++) {
-            CriterionResult was = whole.results().get(i);
-            CriterionResult is = fewer.results().get(i);
+    private void compare(Case c, List<CriterionResult> whole, Judgement judged, String left) {
+        judged.errors().forEach(e -> fault(c, "error " + e, left));
+        List<CriterionResult> fewer = judged.results();
+        for (int i = 0; i < whole.size(); i++) {
+            CriterionResult was = whole.get(i);
+            CriterionResult is = fewer.get(i);
             if (reassures(was.status(), is.status())) {
                 fault(c, was.criterion().id() + " " + was.status() + " -> " + is.status(), left);
                 continue;

@@ -19,8 +19,8 @@ import dev.fairlead.rules.catalogue.Outcome;
 import dev.fairlead.rules.guard.ProjectRules;
 import dev.fairlead.rules.language.Verdict;
 import dev.fairlead.rules.verdict.CriterionResult;
+import dev.fairlead.rules.verdict.Ending;
 import dev.fairlead.rules.verdict.PlaceResult;
-import dev.fairlead.rules.verdict.Status;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -39,19 +39,19 @@ class FindingMakerTest {
                 .orElseThrow();
     }
 
-    private static Finding finding(String criterion, Status status, PlaceResult... places) {
-        return MAKER.finding(new CriterionResult(CATALOGUE.criterion(criterion), status, List.of(places), false));
+    private static Finding finding(String criterion, Ending ending, PlaceResult... places) {
+        return MAKER.finding(new CriterionResult(CATALOGUE.criterion(criterion), ending, List.of(places)));
     }
 
-    private static PlaceResult place(String words, CaseFact fact, Status status, Verdict... verdicts) {
-        return new PlaceResult(new Place("/" + words, words), fact, status, List.of(verdicts), List.of());
+    private static PlaceResult place(String words, CaseFact fact, Ending ending, Verdict... verdicts) {
+        return new PlaceResult(new Place("/" + words, words), fact, ending, List.of(verdicts), List.of());
     }
 
     /** The first reason of that weight, of a criterion that warns in one place; a pass where none is given. */
     private static Finding ended(String criterion, Outcome outcome) {
         Criterion c = CATALOGUE.criterion(criterion);
         if (outcome == Outcome.PASS) {
-            return finding(criterion, Status.PASS);
+            return finding(criterion, Ending.PASS);
         }
         String reason = c.reasons().entrySet().stream()
                 .filter(r -> r.getValue().weight() == outcome)
@@ -62,8 +62,9 @@ class FindingMakerTest {
                 .overjetAfter(Measured.exact(-0.4, Unit.MM))
                 .build();
         Verdict v = new Verdict(criterion, below, outcome, reason);
+        Ending ending = Ending.valueOf(outcome.name());
         v.seen(c.limits().get(0), below.overjetAfter());
-        return finding(criterion, Status.WARN, place("", null, Status.WARN, v));
+        return finding(criterion, ending, place("", null, ending, v));
     }
 
     @Test
@@ -74,9 +75,9 @@ class FindingMakerTest {
                 .seen("overjet-after.reversed", Measured.exact(-1, Unit.MM));
         Finding both = finding(
                 "overjet-after",
-                Status.WARN,
-                place("now", BITE, Status.WARN, little),
-                place("later", BITE, Status.WARN, reversed));
+                Ending.STOP,
+                place("now", BITE, Ending.CAUTION, little),
+                place("later", BITE, Ending.STOP, reversed));
         assertThat(both.title()).isEqualTo("Reverse overjet predicted");
         assertThat(both.weight()).isEqualTo(Weight.STOP);
         assertThat(both.places()).extracting(PlaceFinding::weight).containsExactly(Weight.CAUTION, Weight.STOP);
@@ -92,15 +93,15 @@ class FindingMakerTest {
     void whatIsNotAssessedSaysWhetherToEnterSomethingOrToReportAnError() {
         Criterion c = CATALOGUE.criterion("overjet-after");
         PlaceResult waits =
-                new PlaceResult(new Place("/bite", ""), BITE, Status.NOT_ASSESSED, List.of(), List.of("/bite/overjet"));
-        Finding missing = finding("overjet-after", Status.NOT_ASSESSED, waits);
+                new PlaceResult(new Place("/bite", ""), BITE, Ending.NOT_ASSESSED, List.of(), List.of("/bite/overjet"));
+        Finding missing = finding("overjet-after", Ending.NOT_ASSESSED, waits);
         assertThat(missing.title()).isEqualTo(c.title());
         assertThat(missing.seen()).isEqualTo("Not assessed, missing: overjet, bite.");
         assertThat(missing.todo()).startsWith("Enter what is missing.");
-        Finding failed = MAKER.finding(new CriterionResult(c, Status.NOT_ASSESSED, List.of(waits), true));
+        Finding failed = MAKER.finding(new CriterionResult(c, Ending.FAILED, List.of(waits)));
         assertThat(failed.seen()).contains("an error of the program");
         assertThat(failed.todo()).startsWith("Do not rely on this check");
-        assertThat(finding("overjet-after", Status.PASS).todo()).isEmpty();
+        assertThat(finding("overjet-after", Ending.PASS).todo()).isEmpty();
     }
 
     @Test
@@ -110,7 +111,7 @@ class FindingMakerTest {
         VisitSeen first = VisitSeenBuilder.builder(fact(VisitSeen.class))
                 .weeksSince(Measured.notApplicable())
                 .build();
-        Status status = Status.DOES_NOT_APPLY;
+        Ending status = Ending.DOES_NOT_APPLY;
         assertThat(finding("overjet-after", status, place("", none, status)).seen())
                 .isEqualTo("Overjet so far does not apply.");
         assertThat(finding("visit-interval", status, place("visit 1", first, status))
@@ -127,15 +128,15 @@ class FindingMakerTest {
                         .plus(Measured.of(1, Unit.MM, "spread of the equation", 0.1)))
                 .overjetSoFar(Measured.of(2, Unit.MM, "/bite/overjet", 0.3))
                 .build();
-        Finding f = finding("overjet-after", Status.PASS, place("", bite, Status.PASS));
+        Finding f = finding("overjet-after", Ending.PASS, place("", bite, Ending.PASS));
         assertThat(f.usedFields()).containsExactly("/bite/overjet");
-        Finding same = finding("overjet-after", Status.PASS, place("", bite, Status.PASS));
-        Finding other = finding("overjet-after", Status.PASS, place("", BITE, Status.PASS));
+        Finding same = finding("overjet-after", Ending.PASS, place("", bite, Ending.PASS));
+        Finding other = finding("overjet-after", Ending.PASS, place("", BITE, Ending.PASS));
         assertThat(same).isEqualTo(f).hasSameHashCodeAs(f);
         assertThat(BITE.overjetAfter().sources())
                 .isNotEqualTo(bite.overjetAfter().sources());
         assertThat(f.traces()).isNotEqualTo(other.traces());
-        assertThat(finding("overjet-after", Status.PASS).traces().hashCode())
+        assertThat(finding("overjet-after", Ending.PASS).traces().hashCode())
                 .isNotEqualTo(f.traces().hashCode());
     }
 
@@ -143,7 +144,7 @@ class FindingMakerTest {
     void aComponentThatIsNoNumberReadsAsItsWord() {
         Mouth habit = MouthBuilder.builder(fact(Mouth.class)).habit(Answer.YES).build();
         Verdict pass = new Verdict("habits-seen", habit, Outcome.PASS, "");
-        assertThat(finding("habits-seen", Status.PASS, place("", habit, Status.PASS, pass))
+        assertThat(finding("habits-seen", Ending.PASS, place("", habit, Ending.PASS, pass))
                         .seen())
                 .isEqualTo("Habits were looked for; one is there: yes.");
     }

@@ -13,8 +13,8 @@ import dev.fairlead.rules.catalogue.Catalogue;
 import dev.fairlead.rules.catalogue.Outcome;
 import dev.fairlead.rules.guard.ProjectRules;
 import dev.fairlead.rules.language.Verdict;
+import dev.fairlead.rules.verdict.Ending;
 import dev.fairlead.rules.verdict.PlaceResult;
-import dev.fairlead.rules.verdict.Status;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -42,7 +42,7 @@ class TemplateTest {
         Verdict verdict = new Verdict("overjet-after", bite, Outcome.CAUTION, "too-little")
                 .seen("overjet-after.min", bite.overjetSoFar());
         PlaceResult place =
-                new PlaceResult(new Place("/bite", "the bite"), bite, Status.WARN, List.of(verdict), List.of());
+                new PlaceResult(new Place("/bite", "the bite"), bite, Ending.CAUTION, List.of(verdict), List.of());
         return TEMPLATE.at(text, place, verdict);
     }
 

@@ -121,7 +121,8 @@ public final class RulesComparison {
         List<CaseFact> facts = checker.facts(c, options);
         Stage reached = options.reach(c).judged();
         List<CaseFact> theirs = other == checker ? facts : other.facts(c, options);
-        return new Two(a.ends(facts, reached), b.ends(theirs, reached));
+        return new Two(
+                a.judge(facts, reached).endings(), b.judge(theirs, reached).endings());
     }
 
     private void add(Reader.Got<Two> got) {

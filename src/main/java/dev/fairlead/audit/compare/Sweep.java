@@ -98,7 +98,9 @@ public final class Sweep {
     private Ending[][] endings(Case c, CheckOptions options) {
         List<CaseFact> facts = checker.facts(c, options);
         Stage reached = options.reach(c).judged();
-        return judges.stream().map(j -> j.ends(facts, reached, wanted)).toArray(Ending[][]::new);
+        return judges.stream()
+                .map(j -> j.judge(facts, reached, wanted).endings())
+                .toArray(Ending[][]::new);
     }
 
     private void add(Reader.Got<Ending[][]> got) {

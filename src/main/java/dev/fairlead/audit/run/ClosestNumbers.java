@@ -2,11 +2,9 @@ package dev.fairlead.audit.run;
 
 import dev.fairlead.model.Measured;
 import dev.fairlead.rules.catalogue.Catalogue;
-import dev.fairlead.rules.catalogue.Criterion;
 import dev.fairlead.rules.catalogue.Threshold;
 import dev.fairlead.rules.language.Verdict;
 import dev.fairlead.rules.verdict.CriterionResult;
-import dev.fairlead.rules.verdict.Endings;
 import dev.fairlead.rules.verdict.Judgement;
 import dev.fairlead.rules.verdict.PlaceResult;
 import java.util.ArrayList;
@@ -15,16 +13,10 @@ import org.jspecify.annotations.Nullable;
 
 /** Reads off a judgement, for each criterion, the number that came closest to its limit or went farthest beyond it. */
 final class ClosestNumbers {
-    private final List<Criterion> criteria;
     private final Catalogue catalogue;
 
     ClosestNumbers(Catalogue catalogue) {
         this.catalogue = catalogue;
-        this.criteria = catalogue.criteria();
-    }
-
-    Endings endings(Judgement judgement) {
-        return Endings.of(judgement, criteria);
     }
 
     List<CaseRow.Value> of(Judgement judgement) {
@@ -43,7 +35,7 @@ final class ClosestNumbers {
         CaseRow.Value worst = null;
         double least = Double.POSITIVE_INFINITY;
         for (PlaceResult p : r.places()) {
-            if (p.status() != r.status() || p.stop() != r.stop()) {
+            if (p.ending() != r.ending()) {
                 continue;
             }
             for (Verdict verdict : p.verdicts()) {

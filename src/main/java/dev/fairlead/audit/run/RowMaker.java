@@ -17,7 +17,6 @@ import dev.fairlead.model.Case;
 import dev.fairlead.model.Stage;
 import dev.fairlead.rules.catalogue.Criterion;
 import dev.fairlead.rules.verdict.Ending;
-import dev.fairlead.rules.verdict.Endings;
 import dev.fairlead.rules.verdict.Judgement;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -86,25 +85,19 @@ public final class RowMaker {
                 : Reach.of(c, Optional.empty(), Optional.empty());
         Optional<LocalDate> day = reach.day();
         Worked worked = checker.judgeable(c, reach, options);
-        Endings judged;
-        List<CaseRow.Value> numbers = List.of();
-        if (values == null) {
-            judged = checker.endings(worked, reach.judged());
-        } else {
-            Judgement full = checker.judge(worked, reach.judged());
-            judged = values.endings(full);
-            numbers = values.of(full);
-        }
+        Judgement judged = checker.judge(worked, reach.judged());
+        List<CaseRow.Value> numbers = values == null ? List.of() : values.of(judged);
+        @Nullable Ending[] ends = judged.endings();
         byte[] endings = new byte[ids.length];
         Map<String, List<String>> missing = new LinkedHashMap<>();
         for (int i = 0; i < ids.length; i++) {
-            Ending e = judged.endings().get(i);
+            Ending e = ends[i];
             endings[i] = (byte) (e == null ? -1 : e.ordinal());
             if (e == Ending.NOT_ASSESSED) {
-                missing.put(ids[i], judged.missing().get(i));
+                missing.put(ids[i], judged.missing(i));
             }
         }
-        Waived waived = c.waivers().isEmpty() ? NO_WAIVERS : waived(c, judged, day);
+        Waived waived = c.waivers().isEmpty() ? NO_WAIVERS : waived(c, ends, day);
         return new CaseRow(
                 item.source(),
                 CaseRow.Kind.JUDGED,
@@ -162,11 +155,11 @@ public final class RowMaker {
                 : Arrays.stream(ids).filter(criteria::contains).toList();
     }
 
-    private Waived waived(Case c, Endings judged, Optional<LocalDate> day) {
+    private Waived waived(Case c, @Nullable Ending[] ends, Optional<LocalDate> day) {
         Map<String, Ending> byId = new HashMap<>();
         for (int i = 0; i < ids.length; i++) {
-            if (judged.endings().get(i) != null) {
-                byId.put(ids[i], judged.endings().get(i));
+            if (ends[i] != null) {
+                byId.put(ids[i], ends[i]);
             }
         }
         return Waived.of(byId, checker.rulebase().catalogue(), c.waivers(), day);

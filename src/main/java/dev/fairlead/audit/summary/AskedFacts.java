@@ -8,7 +8,7 @@ import dev.fairlead.intake.text.CaseFormat;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Stage;
 import dev.fairlead.rules.catalogue.Criterion;
-import dev.fairlead.rules.verdict.Endings;
+import dev.fairlead.rules.verdict.Judgement;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -54,9 +54,9 @@ final class AskedFacts {
             Case c = CaseReader.read(text.getBytes(StandardCharsets.UTF_8), "empty", CaseFormat.JSON)
                     .value()
                     .orElseThrow();
-            Endings e = checker.endings(c, CheckOptions.USUAL.withoutForces());
+            Judgement judgement = checker.judge(c, CheckOptions.USUAL.withoutForces());
             for (int i = 0; i < asked.length; i++) {
-                for (String pointer : e.missing().get(i)) {
+                for (String pointer : judgement.missing(i)) {
                     ask(i, pointer);
                 }
             }

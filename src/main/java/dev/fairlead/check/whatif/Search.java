@@ -10,7 +10,6 @@ import dev.fairlead.findings.Missing;
 import dev.fairlead.measure.gather.Calculations;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Stage;
-import dev.fairlead.rules.verdict.Judge;
 import dev.fairlead.rules.verdict.Rulebase;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -36,13 +35,11 @@ public final class Search {
 
     private final Rulebase rulebase;
     private final Calculations parts;
-    private final Judge judge;
     private final Checker checker;
 
     public Search(Rulebase rulebase, Calculations parts) {
         this.rulebase = rulebase;
         this.parts = parts;
-        this.judge = rulebase.judge();
         this.checker = new Checker(rulebase, parts);
     }
 
@@ -56,7 +53,7 @@ public final class Search {
         if (open.isEmpty()) {
             return new WhatIf(checked, List.of(), Optional.empty(), 0);
         }
-        Trials trials = new Trials(c, day, reached, parts, rulebase, judge);
+        Trials trials = new Trials(c, day, reached, parts, rulebase);
         List<Variable> variables = PlanVariables.of(c, day, reached);
         Map<Variable, Alone> alone = new LinkedHashMap<>();
         for (Variable v : variables) {

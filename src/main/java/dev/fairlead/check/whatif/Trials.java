@@ -14,9 +14,7 @@ import dev.fairlead.model.Side;
 import dev.fairlead.model.Stage;
 import dev.fairlead.rules.catalogue.Criterion;
 import dev.fairlead.rules.catalogue.Need;
-import dev.fairlead.rules.catalogue.Outcome;
 import dev.fairlead.rules.language.Verdict;
-import dev.fairlead.rules.verdict.CriterionResult;
 import dev.fairlead.rules.verdict.Ending;
 import dev.fairlead.rules.verdict.Judge;
 import dev.fairlead.rules.verdict.PlaceResult;
@@ -65,12 +63,12 @@ final class Trials {
     private @Nullable List<String> closeNow;
     private int count;
 
-    Trials(Case c, Optional<LocalDate> day, Stage reached, Calculations parts, Rulebase rulebase, Judge judge) {
+    Trials(Case c, Optional<LocalDate> day, Stage reached, Calculations parts, Rulebase rulebase) {
         this.c = c;
         this.day = day;
         this.reached = reached;
         this.parts = reached.hasReached(Stage.BENCH) ? parts : parts.withoutForces();
-        this.judge = judge;
+        this.judge = rulebase.judge();
         this.rulebase = rulebase;
         this.criteria = rulebase.catalogue().criteria();
         this.now = tryOut(List.of());
@@ -89,7 +87,8 @@ final class Trials {
         Case variant = apply(settings);
         count++;
         List<CaseFact> facts = Measures.of(variant, day, Workbook.none(), parts).facts();
-        return new Tried(settings, moves(variant), facts, judge.ends(facts, LAST));
+        return new Tried(
+                settings, moves(variant), facts, judge.judge(facts, LAST).endings());
     }
 
     private static boolean moves(Case variant) {
@@ -126,14 +125,10 @@ final class Trials {
     private Set<String> warned(Tried t, int criterion) {
         Criterion of = criteria.get(criterion);
         Set<String> warned = new HashSet<>();
-        for (CriterionResult r : rulebase.judge().judge(about(t, of), LAST).results()) {
-            if (r.criterion().id().equals(of.id())) {
-                for (PlaceResult p : r.places()) {
-                    for (Verdict v : p.verdicts()) {
-                        if (v.outcome() == Outcome.CAUTION || v.outcome() == Outcome.STOP) {
-                            warned.add(p.place().pointer() + ' ' + p.place().words() + ' ' + v.reason());
-                        }
-                    }
+        for (PlaceResult p : judge.judge(about(t, of), LAST).of(of.id()).places()) {
+            if (p.ending().warns()) {
+                for (Verdict v : p.verdicts()) {
+                    warned.add(p.place().pointer() + ' ' + p.place().words() + ' ' + v.reason());
                 }
             }
         }
@@ -165,7 +160,7 @@ final class Trials {
     /** Criteria that pass within the error of a limit. */
     private List<String> close(Tried t) {
         Findings findings =
-                Findings.of(rulebase.judge().judge(t.facts(), LAST), rulebase.catalogue(), List.of(), Optional.empty());
+                Findings.of(judge.judge(t.facts(), LAST), rulebase.catalogue(), List.of(), Optional.empty());
         return findings.all().stream()
                 .filter(f -> f.outcome() == Status.PASS && f.close())
                 .map(Finding::id)

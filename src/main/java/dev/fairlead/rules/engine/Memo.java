@@ -1,9 +1,10 @@
 package dev.fairlead.rules.engine;
 
+import dev.fairlead.model.Answer;
 import dev.fairlead.model.CaseValue;
 import dev.fairlead.model.Limit;
 import dev.fairlead.model.Measured;
-import dev.fairlead.rules.catalogue.Catalogue;
+import dev.fairlead.model.Unit;
 import dev.fairlead.rules.catalogue.Criterion;
 import dev.fairlead.rules.catalogue.Limits;
 import dev.fairlead.rules.catalogue.Need;
@@ -26,13 +27,15 @@ public final class Memo<V> {
     /** Beyond this many for one criterion nothing more is kept; few have more than a hundred. */
     private static final int MOST_KEPT = 20_000;
 
+    private static final int UNITS = Unit.values().length;
+
     private final int[][] needs;
     private final Limit[][] limits;
     private final List<Map<Long, V>> kept;
 
-    /** For the criteria of a catalogue in their order, under these limits. */
-    public Memo(Catalogue catalogue, Limits inForce) {
-        List<Criterion> criteria = OFF ? List.of() : catalogue.criteria();
+    /** For these criteria, by their place in the list, under these limits; of others nothing is remembered. */
+    public Memo(List<Criterion> remembered, Limits inForce) {
+        List<Criterion> criteria = OFF ? List.of() : remembered;
         needs = new int[criteria.size()][];
         limits = new Limit[needs.length][];
         kept = Stream.<Map<Long, V>>generate(ConcurrentHashMap::new)
@@ -56,7 +59,7 @@ public final class Memo<V> {
     private static double size(Criterion c, int limits) {
         double size = 1;
         for (Need n : c.needs()) {
-            size *= 2 + (n.type() == Measured.class ? Math.pow(3, limits) : 2);
+            size *= 2 + (n.type() == Measured.class ? UNITS * Math.pow(3, limits) : 2);
         }
         return size;
     }
@@ -83,34 +86,23 @@ public final class Memo<V> {
     }
 
     private long key(int criterion, CaseValue[] fact) {
-        Limit[] held = limits[criterion];
         long key = 0;
         for (int at : needs[criterion]) {
             CaseValue k = fact[at];
+            long states = 2;
+            long state = k instanceof Answer a && a.yes() ? 1 : 0;
             if (k instanceof Measured m) {
-                long side = 0;
-                if (k.known()) {
-                    for (Limit limit : held) {
-                        side = 3 * side + side(m.value(), limit.value());
-                    }
+                // a value in another unit than its limit is an error, which the engine's way tells
+                states = UNITS;
+                state = m.unit().ordinal();
+                for (Limit limit : limits[criterion]) {
+                    states *= 3;
+                    state = 3 * state + (k.known() ? side(m.value(), limit.value()) : 0);
                 }
-                key = key * (2 + power(held.length)) + (k.known() ? 2 + side : k.applies() ? 1 : 0);
-            } else {
-                key = key * 4
-                        + (k.known()
-                                ? k instanceof dev.fairlead.model.Answer a && a.yes() ? 3 : 2
-                                : k.applies() ? 1 : 0);
             }
+            key = key * (2 + states) + (k.known() ? 2 + state : k.applies() ? 1 : 0);
         }
         return key;
-    }
-
-    private static long power(int exponent) {
-        long power = 1;
-        for (int i = 0; i < exponent; i++) {
-            power *= 3;
-        }
-        return power;
     }
 
     /** Under, at or over: a value that rounding alone keeps from the limit is at it, inclusive or not. */

@@ -10,28 +10,26 @@ import java.util.List;
  * How a criterion ends over all places: a warning outweighs what is not assessed, that outweighs a pass, and a pass
  * what does not apply.
  *
- * @param places one result a place, in the order of their pointers
- * @param failed true when the criterion could not be judged because of an error of our own
+ * @param places one result a place, in the order of their pointers; none where it failed
  */
-public record CriterionResult(Criterion criterion, Status status, List<PlaceResult> places, boolean failed) {
+public record CriterionResult(Criterion criterion, Ending ending, List<PlaceResult> places) {
     public CriterionResult {
         places = List.copyOf(places);
     }
 
-    /** True when it warns with weight stop. */
-    public boolean stop() {
-        for (PlaceResult p : places) {
-            if (p.stop()) {
-                return true;
-            }
-        }
-        return false;
+    public Status status() {
+        return ending.status();
+    }
+
+    /** True when it could not be judged because of an error of our own. */
+    public boolean failed() {
+        return ending == Ending.FAILED;
     }
 
     /** Keys of the reasons of all warnings, each once, in the order of the criterion's texts. */
     public List<String> reasons() {
         List<String> given = places.stream()
-                .filter(p -> p.status() == Status.WARN)
+                .filter(p -> p.ending().warns())
                 .flatMap(p -> p.verdicts().stream())
                 .map(Verdict::reason)
                 .toList();

@@ -9,6 +9,7 @@ public enum Ending {
     NOT_ASSESSED(Status.NOT_ASSESSED),
     PASS(Status.PASS),
     DOES_NOT_APPLY(Status.DOES_NOT_APPLY),
+    /** It could not be judged because of an error of our own. */
     FAILED(Status.NOT_ASSESSED);
 
     private final Status status;
@@ -21,18 +22,8 @@ public enum Ending {
         return valueOf(outcome.name());
     }
 
-    /** The ending of a criterion over all its places. */
-    public static Ending of(CriterionResult result) {
-        return switch (result.status()) {
-            case WARN -> result.stop() ? STOP : CAUTION;
-            case NOT_ASSESSED -> result.failed() ? FAILED : NOT_ASSESSED;
-            case PASS -> PASS;
-            case DOES_NOT_APPLY -> DOES_NOT_APPLY;
-        };
-    }
-
     /** The same without the weight. */
-    Status status() {
+    public Status status() {
         return status;
     }
 

@@ -58,8 +58,8 @@ public record Example(Criterion criterion, String name, Map<String, String> set,
     }
 
     private static String word(CriterionResult r) {
-        return r.status() == Status.WARN
-                ? (r.stop() ? "stop:" : "caution:") + String.join(",", r.reasons())
+        return r.ending().warns()
+                ? (r.ending() == Ending.STOP ? "stop:" : "caution:") + String.join(",", r.reasons())
                 : r.status().word();
     }
 

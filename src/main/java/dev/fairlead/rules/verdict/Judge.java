@@ -6,7 +6,6 @@ import dev.fairlead.rules.catalogue.Criterion;
 import dev.fairlead.rules.catalogue.Limits;
 import dev.fairlead.rules.engine.Engine;
 import dev.fairlead.rules.engine.Memo;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
@@ -22,12 +21,11 @@ public final class Judge {
     private final List<Criterion> criteria;
     private final Limits limits;
     private final Engine engine;
-    private final @Nullable Memo<Ruling> memo;
+    private final Memo<Ruling> memo;
     /** By stage. */
     private final List<Set<Class<? extends CaseFact>>> about;
 
-    /** Without a memo when {@code memo} is null. */
-    Judge(List<Criterion> criteria, Limits limits, Engine engine, @Nullable Memo<Ruling> memo) {
+    Judge(List<Criterion> criteria, Limits limits, Engine engine, Memo<Ruling> memo) {
         this.criteria = criteria;
         this.limits = limits;
         this.engine = engine;
@@ -57,62 +55,29 @@ public final class Judge {
 
     /** Judges by the criteria of all stages up to {@code reached}. */
     public Judgement judge(List<? extends CaseFact> facts, Stage reached) {
-        Hearing heard = hear(facts, reached, null);
-        List<CriterionResult> results = new ArrayList<>(criteria.size());
-        for (int i = 0; i < criteria.size(); i++) {
-            if (heard.asked(i)) {
-                results.add(heard.result(i));
-            }
-        }
-        return new Judgement(results, heard.errors());
+        return judge(facts, reached, null);
     }
 
-    /** How every criterion of the stages reached ends, with what is missing, and no more: for many cases. */
-    public Endings endings(List<? extends CaseFact> facts, Stage reached) {
-        Hearing heard = hear(facts, reached, null);
-        Ending[] endings = new Ending[criteria.size()];
-        List<List<String>> missing = new ArrayList<>(endings.length);
-        for (int i = 0; i < endings.length; i++) {
-            endings[i] = heard.asked(i) ? heard.ending(i) : null;
-            missing.add(endings[i] == Ending.NOT_ASSESSED ? heard.missing(i) : List.of());
-        }
-        return new Endings(Arrays.asList(endings), missing, heard.errors());
-    }
-
-    /** How every criterion of the stages reached ends; null for the others. */
-    public Ending[] ends(List<? extends CaseFact> facts, Stage reached) {
-        return ends(facts, reached, null);
-    }
-
-    /** How the criteria of those numbers in the catalogue end; null for others, and for stages that are not reached. */
-    public Ending[] ends(List<? extends CaseFact> facts, Stage reached, @Nullable BitSet wanted) {
-        Hearing heard = hear(facts, reached, wanted);
-        Ending[] endings = new Ending[criteria.size()];
-        for (int i = 0; i < endings.length; i++) {
-            endings[i] = heard.asked(i) ? heard.ending(i) : null;
-        }
-        return endings;
-    }
-
-    private Hearing hear(List<? extends CaseFact> facts, Stage reached, @Nullable BitSet wanted) {
-        Hearing hearing = new Hearing(criteria, limits, facts);
+    /** The same by those criteria alone whose numbers in the catalogue are {@code wanted}. */
+    public Judgement judge(List<? extends CaseFact> facts, Stage reached, @Nullable BitSet wanted) {
+        Judgement judgement = new Judgement(criteria, facts);
         for (int i = 0; i < criteria.size(); i++) {
             if ((wanted == null || wanted.get(i))
                     && reached.hasReached(criteria.get(i).stage())) {
-                hearing.remember(i, memo);
+                judgement.remember(i, memo);
             }
         }
-        hearing.ask(engine, memo);
-        return hearing;
+        judgement.ask(engine, limits, memo);
+        return judgement;
     }
 
     /** The same by the engine alone, whatever it has said before. */
     public Judge withoutMemo() {
-        return new Judge(criteria, limits, engine, null);
+        return new Judge(criteria, limits, engine, new Memo<>(List.of(), limits));
     }
 
     /** How many answers of the engine are remembered. */
     int remembered() {
-        return memo == null ? 0 : memo.size();
+        return memo.size();
     }
 }

@@ -4,7 +4,6 @@ import dev.fairlead.facts.CaseFact;
 import dev.fairlead.facts.Place;
 import dev.fairlead.facts.StandsAt;
 import dev.fairlead.rules.catalogue.Criterion;
-import dev.fairlead.rules.catalogue.Outcome;
 import dev.fairlead.rules.language.Verdict;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -17,7 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param missing JSON Pointers of what is missing; empty unless not assessed
  */
 public record PlaceResult(
-        Place place, @Nullable CaseFact fact, Status status, List<Verdict> verdicts, List<String> missing) {
+        Place place, @Nullable CaseFact fact, Ending ending, List<Verdict> verdicts, List<String> missing) {
     public PlaceResult {
         verdicts = List.copyOf(verdicts);
         missing = List.copyOf(missing);
@@ -26,16 +25,10 @@ public record PlaceResult(
     /** How a criterion ends where the case yields nothing that it could look at. */
     static PlaceResult absent(Criterion criterion) {
         String section = criterion.about().getAnnotation(StandsAt.class).value();
-        return new PlaceResult(new Place(section, ""), null, Status.NOT_ASSESSED, List.of(), List.of(section));
+        return new PlaceResult(new Place(section, ""), null, Ending.NOT_ASSESSED, List.of(), List.of(section));
     }
 
-    /** True when a verdict of weight stop stands here. */
-    public boolean stop() {
-        for (Verdict v : verdicts) {
-            if (v.outcome() == Outcome.STOP) {
-                return true;
-            }
-        }
-        return false;
+    public Status status() {
+        return ending.status();
     }
 }

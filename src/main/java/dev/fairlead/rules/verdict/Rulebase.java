@@ -126,7 +126,7 @@ public final class Rulebase {
 
     /** The same rules with these limits, allowed or not: for tests that show that every threshold matters. */
     Judge judge(Limits others) {
-        return new Judge(catalogue.criteria(), others, engine, new Memo<>(catalogue, others));
+        return new Judge(catalogue.criteria(), others, engine, new Memo<>(catalogue.criteria(), others));
     }
 
     int ruleCount() {

@@ -5,62 +5,118 @@ import dev.fairlead.model.CaseValue;
 import dev.fairlead.model.Limit;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Pointers;
+import dev.fairlead.model.Unit;
 import dev.fairlead.rules.catalogue.Criterion;
+import dev.fairlead.rules.catalogue.Limits;
 import dev.fairlead.rules.catalogue.Need;
-import dev.fairlead.rules.catalogue.Outcome;
 import dev.fairlead.rules.language.Verdict;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
- * How a criterion ended at one place, without the values of that place: it holds for every fact that the rules cannot
- * tell from that one.
+ * What the rules of a criterion said of one fact, completed so that silence of a rule can never look like a pass, and
+ * held to what a verdict may be. It holds for every fact that the rules cannot tell from that one.
  */
-record Ruling(Criterion criterion, Ending ending, List<Said> said) {
-    /** One verdict. */
-    record Said(Outcome outcome, String reason, List<Seen> seen) {}
+final class Ruling {
+    private final Criterion criterion;
+    private final CaseFact fact;
+    private final CaseValue[] parts;
+    private final List<Verdict> said;
+    private final Ending ending;
+    private final List<OwnError> errors = new ArrayList<>(0);
 
-    /** A value that a verdict shows: the limit, and the number of the component among all of the fact. */
-    record Seen(Limit limit, int component) {}
-
-    /** False for a value in another unit than its limit, of which the engine's way makes an error. */
-    boolean fits(CaseValue[] parts) {
-        for (Said s : said) {
-            for (Seen seen : s.seen()) {
-                if (!FillIn.comparable(
-                        ((Measured) parts[seen.component()]).unit(),
-                        seen.limit().unit())) {
-                    return false;
-                }
+    /** On a fact of whose numbers each is an object of its own; {@code given} are the verdicts on any facts. */
+    Ruling(Criterion criterion, CaseFact fact, List<Verdict> given, Limits limits) {
+        this.criterion = criterion;
+        this.fact = fact;
+        this.parts = fact.components();
+        // two rules that say the same of a fact are one verdict: what the first saw is shown
+        Map<String, Verdict> once = new LinkedHashMap<>();
+        for (Verdict v : given) {
+            if (v.fact() == fact) {
+                once.putIfAbsent(v.outcome() + " " + v.reason(), v);
             }
         }
-        return true;
-    }
-
-    /** The result at the place of {@code fact}, whose components are {@code parts}. */
-    PlaceResult at(CaseFact fact, CaseValue[] parts) {
-        List<Verdict> verdicts = new ArrayList<>(said.size());
-        for (Said s : said) {
-            Verdict verdict = new Verdict(criterion.id(), fact, s.outcome(), s.reason());
-            for (Seen seen : s.seen()) {
-                verdict.seen(seen.limit().name(), (Measured) parts[seen.component()]);
-            }
-            verdicts.add(verdict);
+        List<String> order = new ArrayList<>(criterion.reasons().keySet());
+        said = new ArrayList<>(once.values());
+        said.sort(Comparator.comparing(Verdict::outcome).reversed().thenComparing(v -> order.indexOf(v.reason())));
+        ending = said.isEmpty() ? undecided() : Ending.of(said.get(0).outcome());
+        for (Verdict v : said) {
+            errorIf(Ending.of(v.outcome()).status() != ending.status(), "the rules contradict each other");
+            v.seen().forEach(seen -> checkUnit(seen.value().unit(), limits.of(seen.limit())));
         }
-        return new PlaceResult(fact.place(), fact, ending.status(), verdicts, missing(parts));
-    }
-
-    /** All that is missing at the place of a fact with these components; nothing where a rule has decided. */
-    List<String> missing(CaseValue[] parts) {
-        return said.isEmpty() ? missing(criterion, parts) : List.of();
-    }
-
-    /** All that is missing of what a criterion needs, each once. */
-    static List<String> missing(Criterion criterion, CaseValue[] parts) {
-        List<String> missing = List.of();
         for (Need need : criterion.needs()) {
-            missing = Pointers.union(missing, parts[need.at()].missing());
+            boolean unknown = !parts[need.at()].known() && parts[need.at()].applies();
+            errorIf(
+                    ending == Ending.PASS && unknown && !need.mayLack(),
+                    "a rule passes it although " + need + " is not known");
+        }
+    }
+
+    /**
+     * What is missing comes before what does not apply: with the missing fact a rule might still warn, and to leave a
+     * fact out must never make a warning go away.
+     */
+    private Ending undecided() {
+        boolean lacks = !missing(parts).isEmpty();
+        boolean applies = criterion.needs().stream().allMatch(need -> parts[need.at()].applies());
+        errorIf(!lacks && applies, "nothing is missing, and yet no rule decides");
+        return lacks || applies ? Ending.NOT_ASSESSED : Ending.DOES_NOT_APPLY;
+    }
+
+    /** A number held against a limit in another unit would be a verdict on nothing; bare numbers are of one kind. */
+    private void checkUnit(Unit unit, Limit limit) {
+        boolean bare = unit.symbol().isEmpty() && limit.unit().symbol().isEmpty();
+        errorIf(
+                unit != limit.unit() && !bare,
+                "a value in " + unit + " was held against " + limit.name() + " in " + limit.unit());
+    }
+
+    private void errorIf(boolean wrong, String message) {
+        if (wrong) {
+            String words = fact.place().words();
+            errors.add(new OwnError(criterion.id(), message + (words.isEmpty() ? "" : " (" + words + ")")));
+        }
+    }
+
+    /** What the rules did wrong; where there is anything, the ruling counts for nothing. */
+    List<OwnError> errors() {
+        return errors;
+    }
+
+    Ending ending() {
+        return ending;
+    }
+
+    /** All that is missing of a fact with these components, each once; nothing where a rule has decided. */
+    List<String> missing(CaseValue[] of) {
+        List<String> missing = List.of();
+        for (Need need : said.isEmpty() ? criterion.needs() : List.<Need>of()) {
+            missing = Pointers.union(missing, of[need.at()].missing());
         }
         return missing;
+    }
+
+    /** The result at the place of another such fact, with its components. */
+    PlaceResult at(CaseFact other, CaseValue[] of) {
+        List<Verdict> verdicts = new ArrayList<>(said.size());
+        for (Verdict v : said) {
+            Verdict verdict = new Verdict(v.criterion(), other, v.outcome(), v.reason());
+            v.seen().forEach(seen -> verdict.seen(seen.limit(), (Measured) of[component(seen.value())]));
+            verdicts.add(verdict);
+        }
+        return new PlaceResult(other.place(), other, ending, verdicts, missing(of));
+    }
+
+    /** The lint lets a rule show components alone; equal ones are told apart, for each is an object of its own. */
+    private int component(Measured seen) {
+        int component = 0;
+        while (parts[component] != seen) {
+            component++;
+        }
+        return component;
     }
 }

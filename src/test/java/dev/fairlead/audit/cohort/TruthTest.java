@@ -67,14 +67,15 @@ class TruthTest {
         Judge judge = RULES.judge();
         List<String> ids = judge.criteria();
         Cohort.generate(4_000, SEED + 1).parallel().forEach(c -> {
-            Ending[] ends = judge.ends(
-                    Measures.of(
-                                    c.made(),
-                                    Optional.empty(),
-                                    Workbook.none(),
-                                    Calculations.full().withoutForces())
-                            .facts(),
-                    CheckOptions.USUAL.reach(c.made()).judged());
+            Ending[] ends = judge.judge(
+                            Measures.of(
+                                            c.made(),
+                                            Optional.empty(),
+                                            Workbook.none(),
+                                            Calculations.full().withoutForces())
+                                    .facts(),
+                            CheckOptions.USUAL.reach(c.made()).judged())
+                    .endings();
             Set<String> warns = new TreeSet<>(c.warns());
             Set<String> open = new TreeSet<>(c.notAssessed());
             for (int i = 0; i < ends.length; i++) {

@@ -12,10 +12,10 @@ import dev.fairlead.findings.Finding;
 import dev.fairlead.intake.CaseReader;
 import dev.fairlead.intake.text.CaseFormat;
 import dev.fairlead.intake.write.CaseWriter;
+import dev.fairlead.model.Case;
 import dev.fairlead.rules.verdict.CriterionResult;
 import dev.fairlead.rules.verdict.Ending;
 import dev.fairlead.rules.verdict.Rulebase;
-import dev.fairlead.rules.verdict.Status;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -46,15 +46,15 @@ class RowMakerTest {
             byte[] text =
                     (own ? json.substring(0, json.length() - 1) + WAIVERS : json).getBytes(StandardCharsets.UTF_8);
             CaseRow row = maker.row(new Item("c:1", new Item.Text(text, CaseFormat.JSON), 0));
-            Checked full = CHECKER.check(
-                    CaseReader.read(text, "c", CaseFormat.JSON).value().orElseThrow(), row.hash(), OPTIONS);
+            Case read = CaseReader.read(text, "c", CaseFormat.JSON).value().orElseThrow();
+            Checked full = CHECKER.check(read, row.hash(), OPTIONS);
             int judged = 0;
-            for (CriterionResult r : full.judgement().results()) {
+            for (CriterionResult r : CHECKER.judge(read, OPTIONS).results()) {
                 String id = r.criterion().id();
-                assertThat(row.ending(ids.indexOf(id))).as(id).isEqualTo(Ending.of(r));
+                assertThat(row.ending(ids.indexOf(id))).as(id).isEqualTo(r.ending());
                 assertThat(row.missing().get(id))
                         .as(id)
-                        .isEqualTo(r.status() == Status.NOT_ASSESSED && !r.failed() ? r.missing() : null);
+                        .isEqualTo(r.ending() == Ending.NOT_ASSESSED ? r.missing() : null);
                 judged++;
             }
             assertThat(List.of(Ending.values()).stream().mapToInt(row::count).sum())

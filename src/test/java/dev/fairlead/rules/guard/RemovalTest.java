@@ -39,8 +39,9 @@ class RemovalTest {
         IntStream.range(0, CASES).parallel().forEach(i -> {
             Random random = new Random(SEED + i);
             List<CaseFact> facts = generator.facts(random);
-            Judgement whole = judge.judge(facts);
-            whole.errors().forEach(e -> faults.add("case " + i + ": " + e));
+            Judgement judged = judge.judge(facts);
+            judged.errors().forEach(e -> faults.add("case " + i + ": " + e));
+            List<CriterionResult> whole = judged.results();
             for (int k = 0; k < REMOVALS; k++) {
                 int at = random.nextInt(facts.size());
                 CaseFact fact = facts.get(at);
@@ -80,11 +81,12 @@ class RemovalTest {
      * Warn or not assessed may not become pass, nothing may become a new warning, and criteria that do not need the
      * fact keep their result.
      */
-    private void compare(String what, Judgement whole, Judgement fewer, CaseFact fact, String component) {
-        fewer.errors().forEach(e -> faults.add(what + ": " + e));
-        for (int i = 0; i < whole.results().size(); i++) {
-            CriterionResult before = whole.results().get(i);
-            CriterionResult after = fewer.results().get(i);
+    private void compare(String what, List<CriterionResult> whole, Judgement judged, CaseFact fact, String component) {
+        judged.errors().forEach(e -> faults.add(what + ": " + e));
+        List<CriterionResult> fewer = judged.results();
+        for (int i = 0; i < whole.size(); i++) {
+            CriterionResult before = whole.get(i);
+            CriterionResult after = fewer.get(i);
             Criterion c = before.criterion();
             boolean needs = c.about() == fact.getClass()
                     && c.needs().stream().anyMatch(n -> n.component().equals(component));

@@ -31,21 +31,24 @@ class EndingsTest {
             Judgement judged = judge.withoutMemo().judge(facts, reached);
             for (int again = 0; again < 2; again++) {
                 Collections.shuffle(facts, new Random(again));
-                Endings quick = judge.endings(facts, reached);
+                Judgement quick = judge.judge(facts, reached);
+                Ending[] endings = quick.endings();
                 assertThat(quick.errors()).isEqualTo(judged.errors());
                 int n = 0;
-                for (int k = 0; k < quick.endings().size(); k++) {
+                for (int k = 0; k < endings.length; k++) {
                     Criterion c = rules.catalogue().criteria().get(k);
-                    if (quick.endings().get(k) == null) {
+                    if (endings[k] == null) {
                         assertThat(reached.hasReached(c.stage())).as(c.id()).isFalse();
                         continue;
                     }
                     n++;
-                    assertThat(quick.endings().get(k)).as(c.id()).isEqualTo(Ending.of(judged.of(c.id())));
-                    assertThat(quick.missing().get(k))
+                    assertThat(endings[k])
+                            .as(c.id())
+                            .isEqualTo(judged.of(c.id()).ending());
+                    assertThat(quick.missing(k))
                             .as(c.id())
                             .isEqualTo(
-                                    quick.endings().get(k) == Ending.NOT_ASSESSED
+                                    endings[k] == Ending.NOT_ASSESSED
                                             ? judged.of(c.id()).missing()
                                             : List.of());
                 }

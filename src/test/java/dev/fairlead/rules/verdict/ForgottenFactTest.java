@@ -65,7 +65,8 @@ class ForgottenFactTest {
     }
 
     private Ending[] endings(Case c, Stage reached) {
-        return judge.ends(Measures.of(c, Optional.empty(), Workbook.none()).facts(), reached);
+        return judge.judge(Measures.of(c, Optional.empty(), Workbook.none()).facts(), reached)
+                .endings();
     }
 
     private static boolean allowed(Ending before, Ending after) {

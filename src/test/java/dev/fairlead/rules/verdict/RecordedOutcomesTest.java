@@ -98,7 +98,7 @@ class RecordedOutcomesTest {
         assertThat(judgement.errors()).isEmpty();
         for (CriterionResult r : judgement.results()) {
             String id = r.criterion().id();
-            counts.computeIfAbsent(id, k -> new EnumMap<>(Ending.class)).merge(Ending.of(r), 1, Integer::sum);
+            counts.computeIfAbsent(id, k -> new EnumMap<>(Ending.class)).merge(r.ending(), 1, Integer::sum);
             StringBuilder all = said.computeIfAbsent(id, k -> new StringBuilder());
             all.append(r.reasons()).append(r.missing());
             for (PlaceResult p : r.places()) {
