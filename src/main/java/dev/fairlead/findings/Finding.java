@@ -2,7 +2,7 @@ package dev.fairlead.findings;
 
 import dev.fairlead.model.Stage;
 import dev.fairlead.rules.catalogue.Source;
-import dev.fairlead.rules.verdict.Status;
+import dev.fairlead.rules.catalogue.Status;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;

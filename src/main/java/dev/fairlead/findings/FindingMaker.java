@@ -3,15 +3,15 @@ package dev.fairlead.findings;
 import dev.fairlead.facts.CaseFact;
 import dev.fairlead.rules.catalogue.Catalogue;
 import dev.fairlead.rules.catalogue.Criterion;
+import dev.fairlead.rules.catalogue.Ending;
 import dev.fairlead.rules.catalogue.Need;
 import dev.fairlead.rules.catalogue.Reason;
 import dev.fairlead.rules.catalogue.Source;
+import dev.fairlead.rules.catalogue.Status;
 import dev.fairlead.rules.catalogue.Threshold;
 import dev.fairlead.rules.language.Verdict;
 import dev.fairlead.rules.verdict.CriterionResult;
-import dev.fairlead.rules.verdict.Ending;
 import dev.fairlead.rules.verdict.PlaceResult;
-import dev.fairlead.rules.verdict.Status;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
@@ -128,7 +128,7 @@ final class FindingMaker {
             for (String key : r.reasons()) {
                 reasons.add(r.criterion().reasons().get(key));
             }
-            reasons.sort(Comparator.comparing(Reason::weight).reversed());
+            reasons.sort(Comparator.comparing(Reason::weight));
         }
         return reasons;
     }
@@ -142,12 +142,12 @@ final class FindingMaker {
     }
 
     private static String text(Criterion c, Verdict v) {
-        return switch (v.outcome()) {
-            case PASS -> c.passes();
-            case CAUTION, STOP ->
-                Objects.requireNonNull(c.reasons().get(v.reason())).says();
-            case DOES_NOT_APPLY -> Objects.requireNonNull(c.exemptions().get(v.reason()));
-        };
+        if (v.ending() == Ending.PASS) {
+            return c.passes();
+        }
+        return v.ending().warns()
+                ? Objects.requireNonNull(c.reasons().get(v.reason())).says()
+                : Objects.requireNonNull(c.exemptions().get(v.reason()));
     }
 
     /** No rule exempts it: the case itself says that a fact does not apply. */

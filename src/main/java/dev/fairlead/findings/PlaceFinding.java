@@ -1,6 +1,6 @@
 package dev.fairlead.findings;
 
-import dev.fairlead.rules.verdict.Status;
+import dev.fairlead.rules.catalogue.Status;
 import java.util.List;
 
 /**

@@ -17,6 +17,6 @@ public record RulebaseUsed(String version, String hash, Map<String, Double> chan
     }
 
     public static RulebaseUsed of(Rulebase rulebase) {
-        return new RulebaseUsed(rulebase.version(), rulebase.hash(), rulebase.changed());
+        return new RulebaseUsed(rulebase.catalogue().version(), rulebase.hash(), rulebase.changed());
     }
 }

@@ -1,6 +1,6 @@
 package dev.fairlead.findings;
 
-import dev.fairlead.rules.verdict.Status;
+import dev.fairlead.rules.catalogue.Status;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -56,7 +56,7 @@ public final class Traces {
                     .append(' ')
                     .append(p.status());
             for (Verdict v : p.verdicts()) {
-                all.append(' ').append(v.outcome()).append(':').append(v.reason());
+                all.append(' ').append(v.ending()).append(':').append(v.reason());
             }
         }
         return all.toString();

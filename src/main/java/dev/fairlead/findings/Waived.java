@@ -2,7 +2,7 @@ package dev.fairlead.findings;
 
 import dev.fairlead.model.Waiver;
 import dev.fairlead.rules.catalogue.Catalogue;
-import dev.fairlead.rules.verdict.Ending;
+import dev.fairlead.rules.catalogue.Ending;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;

@@ -5,7 +5,7 @@ import dev.fairlead.model.Choices.Role;
 import dev.fairlead.model.Waiver;
 import dev.fairlead.rules.catalogue.Catalogue;
 import dev.fairlead.rules.catalogue.Criterion;
-import dev.fairlead.rules.verdict.Ending;
+import dev.fairlead.rules.catalogue.Ending;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumSet;

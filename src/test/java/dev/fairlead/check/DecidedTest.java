@@ -13,6 +13,7 @@ import dev.fairlead.model.Unit;
 import dev.fairlead.model.shape.Edit;
 import dev.fairlead.rules.catalogue.Criterion;
 import dev.fairlead.rules.catalogue.Need;
+import dev.fairlead.rules.catalogue.Status;
 import dev.fairlead.rules.guard.ProjectRules;
 import dev.fairlead.rules.guard.RandomFacts;
 import dev.fairlead.rules.language.ExampleFacts;
@@ -20,7 +21,6 @@ import dev.fairlead.rules.verdict.CriterionResult;
 import dev.fairlead.rules.verdict.Judge;
 import dev.fairlead.rules.verdict.PlaceResult;
 import dev.fairlead.rules.verdict.Rulebase;
-import dev.fairlead.rules.verdict.Status;
 import java.io.IOException;
 import java.lang.reflect.RecordComponent;
 import java.math.BigDecimal;
@@ -173,7 +173,7 @@ class DecidedTest {
         Unit unit = units.getOrDefault(fact.getClass() + "." + need.component(), Unit.COUNT);
         List<Double> limits = new ArrayList<>();
         for (String name : criterion.limits()) {
-            Limit limit = rulebase.limits().of(name);
+            Limit limit = rulebase.catalogue().limits().of(name);
             if (limit.unit() == unit
                     || limit.unit().symbol().isEmpty() && unit.symbol().isEmpty()) {
                 limits.add(limit.value());

@@ -129,7 +129,7 @@ class DoubtsTest {
         assertThat(marked.of("midline-marked").flip()).hasValue(0);
         // what is close, within one standard deviation, can hardly be less likely to flip than the tail beyond one
         assertThat(marked.all())
-                .filteredOn(f -> f.close() && f.outcome() != dev.fairlead.rules.verdict.Status.NOT_ASSESSED)
+                .filteredOn(f -> f.close() && f.outcome() != dev.fairlead.rules.catalogue.Status.NOT_ASSESSED)
                 .isNotEmpty();
         assertThat(marked.all())
                 .filteredOn(f -> !f.close())

@@ -21,7 +21,7 @@ class SelfCheckTest {
         assertThat(run.out()).contains("beam model: a clamped wire bends as the handbook's formula has it");
         assertThat(run.out())
                 .contains("rulebase: "
-                        + ProjectRules.rulebase().version() + " "
+                        + ProjectRules.rulebase().catalogue().version() + " "
                         + ProjectRules.rulebase().hash().substring(0, 8))
                 .contains("examples: all " + ProjectRules.allExamples().size() + " end as they say\n")
                 .contains(" with DejaVuSans and DejaVuSans-Bold, a drawing of ")

@@ -15,11 +15,10 @@ import dev.fairlead.model.Measured;
 import dev.fairlead.model.Unit;
 import dev.fairlead.rules.catalogue.Catalogue;
 import dev.fairlead.rules.catalogue.Criterion;
-import dev.fairlead.rules.catalogue.Outcome;
+import dev.fairlead.rules.catalogue.Ending;
 import dev.fairlead.rules.guard.ProjectRules;
 import dev.fairlead.rules.language.Verdict;
 import dev.fairlead.rules.verdict.CriterionResult;
-import dev.fairlead.rules.verdict.Ending;
 import dev.fairlead.rules.verdict.PlaceResult;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -48,30 +47,29 @@ class FindingMakerTest {
     }
 
     /** The first reason of that weight, of a criterion that warns in one place; a pass where none is given. */
-    private static Finding ended(String criterion, Outcome outcome) {
+    private static Finding ended(String criterion, Ending ending) {
         Criterion c = CATALOGUE.criterion(criterion);
-        if (outcome == Outcome.PASS) {
+        if (ending == Ending.PASS) {
             return finding(criterion, Ending.PASS);
         }
         String reason = c.reasons().entrySet().stream()
-                .filter(r -> r.getValue().weight() == outcome)
+                .filter(r -> r.getValue().weight() == ending)
                 .findFirst()
                 .orElseThrow()
                 .getKey();
         Bite below = BiteBuilder.builder(BITE)
                 .overjetAfter(Measured.exact(-0.4, Unit.MM))
                 .build();
-        Verdict v = new Verdict(criterion, below, outcome, reason);
-        Ending ending = Ending.valueOf(outcome.name());
+        Verdict v = new Verdict(criterion, below, ending, reason);
         v.seen(c.limits().get(0), below.overjetAfter());
         return finding(criterion, ending, place("", null, ending, v));
     }
 
     @Test
     void theHeaviestReasonGivesTheTitleAndIsAnsweredFirst() {
-        Verdict little = new Verdict("overjet-after", BITE, Outcome.CAUTION, "too-little")
+        Verdict little = new Verdict("overjet-after", BITE, Ending.CAUTION, "too-little")
                 .seen("overjet-after.min", Measured.exact(0.5, Unit.MM));
-        Verdict reversed = new Verdict("overjet-after", BITE, Outcome.STOP, "reversed")
+        Verdict reversed = new Verdict("overjet-after", BITE, Ending.STOP, "reversed")
                 .seen("overjet-after.reversed", Measured.exact(-1, Unit.MM));
         Finding both = finding(
                 "overjet-after",
@@ -143,7 +141,7 @@ class FindingMakerTest {
     @Test
     void aComponentThatIsNoNumberReadsAsItsWord() {
         Mouth habit = MouthBuilder.builder(fact(Mouth.class)).habit(Answer.YES).build();
-        Verdict pass = new Verdict("habits-seen", habit, Outcome.PASS, "");
+        Verdict pass = new Verdict("habits-seen", habit, Ending.PASS, "");
         assertThat(finding("habits-seen", Ending.PASS, place("", habit, Ending.PASS, pass))
                         .seen())
                 .isEqualTo("Habits were looked for; one is there: yes.");
@@ -153,14 +151,13 @@ class FindingMakerTest {
     @Test
     void ofOneCauseTheHeaviestWarningLeadsAndTheFirstOfEquals() {
         List<String> ids = CATALOGUE.causes().get("inclination of the incisors");
-        assertThat(under(ids, Outcome.CAUTION, Outcome.STOP, Outcome.CAUTION))
-                .containsExactly(ids.get(1), "", ids.get(1));
-        assertThat(under(ids, Outcome.STOP, Outcome.STOP, Outcome.PASS)).containsExactly("", ids.get(0), "");
-        assertThat(under(ids, Outcome.PASS, Outcome.CAUTION, Outcome.CAUTION)).containsExactly("", "", ids.get(1));
-        assertThat(under(ids, Outcome.PASS, Outcome.PASS, Outcome.PASS)).containsExactly("", "", "");
+        assertThat(under(ids, Ending.CAUTION, Ending.STOP, Ending.CAUTION)).containsExactly(ids.get(1), "", ids.get(1));
+        assertThat(under(ids, Ending.STOP, Ending.STOP, Ending.PASS)).containsExactly("", ids.get(0), "");
+        assertThat(under(ids, Ending.PASS, Ending.CAUTION, Ending.CAUTION)).containsExactly("", "", ids.get(1));
+        assertThat(under(ids, Ending.PASS, Ending.PASS, Ending.PASS)).containsExactly("", "", "");
     }
 
-    private static List<String> under(List<String> ids, Outcome... outcomes) {
+    private static List<String> under(List<String> ids, Ending... outcomes) {
         List<Finding> all = IntStream.range(0, outcomes.length)
                 .mapToObj(i -> ended(ids.get(i), outcomes[i]))
                 .toList();
@@ -170,9 +167,9 @@ class FindingMakerTest {
     @Test
     void whatIsToldUnderAnotherStandsRightBehindIt() {
         List<String> ids = CATALOGUE.causes().get("inclination of the incisors");
-        Finding lone = ended("overjet-after", Outcome.CAUTION);
+        Finding lone = ended("overjet-after", Ending.CAUTION);
         List<Finding> told = SharedCauses.told(
-                List.of(lone, ended(ids.get(0), Outcome.CAUTION), ended(ids.get(1), Outcome.STOP)), CATALOGUE);
+                List.of(lone, ended(ids.get(0), Ending.CAUTION), ended(ids.get(1), Ending.STOP)), CATALOGUE);
         Findings findings = new Findings(told, List.of());
         assertThat(findings.forReading())
                 .extracting(Finding::id)

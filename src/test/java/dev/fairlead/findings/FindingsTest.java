@@ -10,11 +10,11 @@ import dev.fairlead.facts.CaseFact;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Unit;
 import dev.fairlead.rules.catalogue.Source;
+import dev.fairlead.rules.catalogue.Status;
 import dev.fairlead.rules.guard.ProjectRules;
 import dev.fairlead.rules.language.ExampleFacts;
 import dev.fairlead.rules.verdict.Example;
 import dev.fairlead.rules.verdict.Rulebase;
-import dev.fairlead.rules.verdict.Status;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -110,7 +110,8 @@ class FindingsTest {
     @Test
     void whatIsMissingIsNamedInWords() {
         List<CaseFact> facts = new ArrayList<>(ProjectRules.base().all());
-        facts.replaceAll(f -> f instanceof dev.fairlead.facts.Mouth ? ExampleFacts.without(f, "plaqueScore") : f);
+        facts.replaceAll(f ->
+                f instanceof dev.fairlead.facts.Mouth ? ExampleFacts.with(f, Map.of("plaqueScore", "unknown")) : f);
         Finding f = findings(ProjectRules.rulebase(), facts).of("hygiene-and-caries");
         assertThat(f.outcome()).isEqualTo(Status.NOT_ASSESSED);
         assertThat(f.missing()).containsExactly(new Missing("/mouth/plaqueScore", "plaque score, mouth"));

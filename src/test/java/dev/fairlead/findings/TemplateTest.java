@@ -10,10 +10,9 @@ import dev.fairlead.facts.Place;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Unit;
 import dev.fairlead.rules.catalogue.Catalogue;
-import dev.fairlead.rules.catalogue.Outcome;
+import dev.fairlead.rules.catalogue.Ending;
 import dev.fairlead.rules.guard.ProjectRules;
 import dev.fairlead.rules.language.Verdict;
-import dev.fairlead.rules.verdict.Ending;
 import dev.fairlead.rules.verdict.PlaceResult;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -39,7 +38,7 @@ class TemplateTest {
 
     private static String filled(String text, double soFar) {
         Bite bite = (Bite) bite(2.04, soFar);
-        Verdict verdict = new Verdict("overjet-after", bite, Outcome.CAUTION, "too-little")
+        Verdict verdict = new Verdict("overjet-after", bite, Ending.CAUTION, "too-little")
                 .seen("overjet-after.min", bite.overjetSoFar());
         PlaceResult place =
                 new PlaceResult(new Place("/bite", "the bite"), bite, Ending.CAUTION, List.of(verdict), List.of());

@@ -4,7 +4,7 @@ import dev.fairlead.audit.run.CaseRow;
 import dev.fairlead.audit.statistics.Kappa;
 import dev.fairlead.rules.catalogue.Catalogue;
 import dev.fairlead.rules.catalogue.Criterion;
-import dev.fairlead.rules.verdict.Ending;
+import dev.fairlead.rules.catalogue.Ending;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;

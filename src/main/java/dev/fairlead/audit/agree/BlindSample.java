@@ -3,7 +3,7 @@ package dev.fairlead.audit.agree;
 import dev.fairlead.audit.run.CaseRow;
 import dev.fairlead.rules.catalogue.Catalogue;
 import dev.fairlead.rules.catalogue.Criterion;
-import dev.fairlead.rules.verdict.Ending;
+import dev.fairlead.rules.catalogue.Ending;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;

@@ -7,7 +7,7 @@ import dev.fairlead.audit.statistics.Rate;
 import dev.fairlead.measure.wire.ForceModel;
 import dev.fairlead.rules.catalogue.Catalogue;
 import dev.fairlead.rules.catalogue.Criterion;
-import dev.fairlead.rules.verdict.Ending;
+import dev.fairlead.rules.catalogue.Ending;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.nio.file.Files;

@@ -1,6 +1,6 @@
 package dev.fairlead.audit.agree;
 
-import dev.fairlead.rules.verdict.Ending;
+import dev.fairlead.rules.catalogue.Ending;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.stream.Collectors;

@@ -8,7 +8,7 @@ import dev.fairlead.check.Checker;
 import dev.fairlead.facts.CaseFact;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Stage;
-import dev.fairlead.rules.verdict.Ending;
+import dev.fairlead.rules.catalogue.Ending;
 import dev.fairlead.rules.verdict.Judge;
 import dev.fairlead.rules.verdict.Rulebase;
 import java.util.ArrayList;

@@ -7,7 +7,7 @@ import dev.fairlead.check.Checker;
 import dev.fairlead.findings.Finding;
 import dev.fairlead.findings.WaiverNote;
 import dev.fairlead.intake.CaseReading;
-import dev.fairlead.rules.verdict.Status;
+import dev.fairlead.rules.catalogue.Status;
 import java.util.List;
 
 /**

@@ -2,7 +2,7 @@ package dev.fairlead.audit.run;
 
 import dev.fairlead.audit.outcome.Attained;
 import dev.fairlead.model.Stage;
-import dev.fairlead.rules.verdict.Ending;
+import dev.fairlead.rules.catalogue.Ending;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;

@@ -16,7 +16,7 @@ import dev.fairlead.measure.Worked;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Stage;
 import dev.fairlead.rules.catalogue.Criterion;
-import dev.fairlead.rules.verdict.Ending;
+import dev.fairlead.rules.catalogue.Ending;
 import dev.fairlead.rules.verdict.Judgement;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -94,7 +94,7 @@ public final class RowMaker {
             Ending e = ends[i];
             endings[i] = (byte) (e == null ? -1 : e.ordinal());
             if (e == Ending.NOT_ASSESSED) {
-                missing.put(ids[i], judged.missing(i));
+                missing.put(ids[i], judged.result(i).missing());
             }
         }
         Waived waived = c.waivers().isEmpty() ? NO_WAIVERS : waived(c, ends, day);

@@ -8,6 +8,8 @@ import dev.fairlead.intake.text.CaseFormat;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Stage;
 import dev.fairlead.rules.catalogue.Criterion;
+import dev.fairlead.rules.catalogue.Ending;
+import dev.fairlead.rules.verdict.CriterionResult;
 import dev.fairlead.rules.verdict.Judgement;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -56,7 +58,8 @@ final class AskedFacts {
                     .orElseThrow();
             Judgement judgement = checker.judge(c, CheckOptions.USUAL.withoutForces());
             for (int i = 0; i < asked.length; i++) {
-                for (String pointer : judgement.missing(i)) {
+                CriterionResult r = judgement.result(i);
+                for (String pointer : r.ending() == Ending.NOT_ASSESSED ? r.missing() : List.<String>of()) {
                     ask(i, pointer);
                 }
             }

@@ -1,7 +1,7 @@
 package dev.fairlead.audit.summary;
 
 import dev.fairlead.audit.run.CaseRow;
-import dev.fairlead.rules.verdict.Ending;
+import dev.fairlead.rules.catalogue.Ending;
 import java.time.LocalDate;
 import java.util.Arrays;
 

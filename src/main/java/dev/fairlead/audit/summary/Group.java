@@ -2,7 +2,7 @@ package dev.fairlead.audit.summary;
 
 import dev.fairlead.audit.statistics.ClusteredRate;
 import dev.fairlead.model.Stage;
-import dev.fairlead.rules.verdict.Ending;
+import dev.fairlead.rules.catalogue.Ending;
 import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 

@@ -3,7 +3,7 @@ package dev.fairlead.audit.summary;
 import dev.fairlead.audit.run.Audit;
 import dev.fairlead.audit.run.CaseRow;
 import dev.fairlead.audit.source.Item;
-import dev.fairlead.rules.verdict.Ending;
+import dev.fairlead.rules.catalogue.Ending;
 
 /**
  * A case among those that need a look first: stops without a waiver before cautions, and children with a wire in the

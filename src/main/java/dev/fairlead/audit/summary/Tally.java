@@ -8,7 +8,7 @@ import dev.fairlead.audit.statistics.Rate;
 import dev.fairlead.check.Checker;
 import dev.fairlead.model.Stage;
 import dev.fairlead.rules.catalogue.Criterion;
-import dev.fairlead.rules.verdict.Ending;
+import dev.fairlead.rules.catalogue.Ending;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;

@@ -2,7 +2,7 @@ package dev.fairlead.audit.write;
 
 import dev.fairlead.audit.run.CaseRow;
 import dev.fairlead.rules.catalogue.Catalogue;
-import dev.fairlead.rules.verdict.Ending;
+import dev.fairlead.rules.catalogue.Ending;
 import java.io.IOException;
 import java.io.Writer;
 

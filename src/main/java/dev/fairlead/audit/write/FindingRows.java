@@ -3,7 +3,7 @@ package dev.fairlead.audit.write;
 import dev.fairlead.audit.run.CaseRow;
 import dev.fairlead.rules.catalogue.Catalogue;
 import dev.fairlead.rules.catalogue.Criterion;
-import dev.fairlead.rules.verdict.Ending;
+import dev.fairlead.rules.catalogue.Ending;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.Consumer;

@@ -4,7 +4,7 @@ import dev.fairlead.audit.run.CaseRow;
 import dev.fairlead.audit.summary.Heading;
 import dev.fairlead.audit.summary.Summary;
 import dev.fairlead.rules.catalogue.Catalogue;
-import dev.fairlead.rules.verdict.Ending;
+import dev.fairlead.rules.catalogue.Ending;
 import java.io.BufferedOutputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;

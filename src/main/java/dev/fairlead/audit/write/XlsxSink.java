@@ -5,7 +5,7 @@ import dev.fairlead.audit.summary.CriterionCount;
 import dev.fairlead.audit.summary.Heading;
 import dev.fairlead.audit.summary.Summary;
 import dev.fairlead.rules.catalogue.Catalogue;
-import dev.fairlead.rules.verdict.Ending;
+import dev.fairlead.rules.catalogue.Ending;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;

@@ -4,7 +4,7 @@ import dev.fairlead.check.Checked;
 import dev.fairlead.findings.Finding;
 import dev.fairlead.measure.working.Working;
 import dev.fairlead.model.Measured;
-import dev.fairlead.rules.verdict.Status;
+import dev.fairlead.rules.catalogue.Status;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;

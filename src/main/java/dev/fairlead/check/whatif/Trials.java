@@ -13,13 +13,13 @@ import dev.fairlead.model.Measured;
 import dev.fairlead.model.Side;
 import dev.fairlead.model.Stage;
 import dev.fairlead.rules.catalogue.Criterion;
+import dev.fairlead.rules.catalogue.Ending;
 import dev.fairlead.rules.catalogue.Need;
+import dev.fairlead.rules.catalogue.Status;
 import dev.fairlead.rules.language.Verdict;
-import dev.fairlead.rules.verdict.Ending;
 import dev.fairlead.rules.verdict.Judge;
 import dev.fairlead.rules.verdict.PlaceResult;
 import dev.fairlead.rules.verdict.Rulebase;
-import dev.fairlead.rules.verdict.Status;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.BitSet;
@@ -125,7 +125,7 @@ final class Trials {
     private Set<String> warned(Tried t, int criterion) {
         Criterion of = criteria.get(criterion);
         Set<String> warned = new HashSet<>();
-        for (PlaceResult p : judge.judge(about(t, of), LAST).of(of.id()).places()) {
+        for (PlaceResult p : judge.judge(about(t, of), LAST).result(criterion).places()) {
             if (p.ending().warns()) {
                 for (Verdict v : p.verdicts()) {
                     warned.add(p.place().pointer() + ' ' + p.place().words() + ' ' + v.reason());

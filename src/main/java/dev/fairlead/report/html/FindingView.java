@@ -9,7 +9,7 @@ import dev.fairlead.findings.Weight;
 import dev.fairlead.measure.working.Working;
 import dev.fairlead.report.summary.Chance;
 import dev.fairlead.report.summary.InShort;
-import dev.fairlead.rules.verdict.Status;
+import dev.fairlead.rules.catalogue.Status;
 import java.util.ArrayList;
 import java.util.List;
 

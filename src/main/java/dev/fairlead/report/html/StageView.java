@@ -1,7 +1,7 @@
 package dev.fairlead.report.html;
 
 import dev.fairlead.model.Stage;
-import dev.fairlead.rules.verdict.Status;
+import dev.fairlead.rules.catalogue.Status;
 import java.util.List;
 
 /**

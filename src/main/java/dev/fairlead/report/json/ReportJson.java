@@ -62,7 +62,7 @@ public final class ReportJson {
         out.set("counts", counts(r.counts()));
         ArrayNode findings = out.putArray("findings");
         r.findings().all().stream()
-                .filter(f -> all || f.outcome() != dev.fairlead.rules.verdict.Status.DOES_NOT_APPLY)
+                .filter(f -> all || f.outcome() != dev.fairlead.rules.catalogue.Status.DOES_NOT_APPLY)
                 .forEach(f -> findings.add(finding(f)));
         ArrayNode notes = out.putArray("waiversThatDoNotHold");
         r.findings()

@@ -12,7 +12,7 @@ import dev.fairlead.report.pdf.PdfWriter;
 import dev.fairlead.report.picture.FoldDrawing;
 import dev.fairlead.report.picture.StepDrawing;
 import dev.fairlead.rules.catalogue.Catalogue;
-import dev.fairlead.rules.verdict.Status;
+import dev.fairlead.rules.catalogue.Status;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;

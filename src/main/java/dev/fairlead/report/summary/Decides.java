@@ -4,7 +4,7 @@ import dev.fairlead.findings.Finding;
 import dev.fairlead.findings.Findings;
 import dev.fairlead.findings.RepeatAdvice;
 import dev.fairlead.findings.Report;
-import dev.fairlead.rules.verdict.Status;
+import dev.fairlead.rules.catalogue.Status;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.Predicate;

@@ -10,7 +10,7 @@ import dev.fairlead.findings.Weight;
 import dev.fairlead.report.summary.Chance;
 import dev.fairlead.report.summary.InShort;
 import dev.fairlead.rules.catalogue.Source;
-import dev.fairlead.rules.verdict.Status;
+import dev.fairlead.rules.catalogue.Status;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;

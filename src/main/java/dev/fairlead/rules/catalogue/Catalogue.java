@@ -11,58 +11,45 @@ import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
-/** All criteria of a rulebase in their fixed order, with the bibliography. */
-public final class Catalogue {
-    private final String version;
-    private final Map<String, Criterion> byId = new LinkedHashMap<>();
-    private final Map<String, Source> sources;
-    private final Map<String, List<String>> causes;
-    private final Map<String, Threshold> thresholds = new LinkedHashMap<>();
+/**
+ * All criteria of a rulebase in their fixed order, with the bibliography.
+ *
+ * @param version what the rulebase calls itself
+ * @param criteria stage by stage, in the order of {@code rulebase.json} within a stage
+ * @param sources the bibliography by key
+ * @param causes criteria that warn of one cause in several ways, by the name of the cause
+ * @param thresholds every threshold by full name
+ */
+public record Catalogue(
+        String version,
+        List<Criterion> criteria,
+        Map<String, Source> sources,
+        Map<String, List<String>> causes,
+        Map<String, Threshold> thresholds) {
+    public Catalogue {
+        criteria = List.copyOf(criteria);
+        sources = Collections.unmodifiableMap(sources);
+        causes = Collections.unmodifiableMap(causes);
+        thresholds = Collections.unmodifiableMap(thresholds);
+    }
 
     Catalogue(String version, List<Criterion> criteria, Map<String, Source> sources, Map<String, List<String>> causes) {
-        this.version = version;
-        this.causes = Collections.unmodifiableMap(new LinkedHashMap<>(causes));
-        this.sources = Collections.unmodifiableMap(new LinkedHashMap<>(sources));
-        for (Criterion c : criteria) {
-            byId.put(c.id(), c);
-            for (Threshold t : c.thresholds().values()) {
-                thresholds.put(t.name(), t);
-            }
-        }
+        this(version, criteria, sources, causes, byName(criteria));
     }
 
-    /** The version that the rulebase gives itself. */
-    public String version() {
-        return version;
-    }
-
-    /** Every criterion: stage by stage, in the order of {@code rulebase.json} within a stage. */
-    public List<Criterion> criteria() {
-        return List.copyOf(byId.values());
+    private static Map<String, Threshold> byName(List<Criterion> criteria) {
+        Map<String, Threshold> all = new LinkedHashMap<>();
+        criteria.forEach(c -> c.thresholds().values().forEach(t -> all.put(t.name(), t)));
+        return all;
     }
 
     public List<Criterion> criteria(Stage stage) {
-        return byId.values().stream().filter(c -> c.stage() == stage).toList();
+        return criteria.stream().filter(c -> c.stage() == stage).toList();
     }
 
     /** The criterion of that identifier, or null. */
     public @Nullable Criterion criterion(String id) {
-        return byId.get(id);
-    }
-
-    /** Criteria that warn of one cause in several ways, by the name of the cause. */
-    public Map<String, List<String>> causes() {
-        return causes;
-    }
-
-    /** The bibliography by key. */
-    public Map<String, Source> sources() {
-        return sources;
-    }
-
-    /** Every threshold by full name. */
-    public Map<String, Threshold> thresholds() {
-        return Collections.unmodifiableMap(thresholds);
+        return criteria.stream().filter(c -> c.id().equals(id)).findFirst().orElse(null);
     }
 
     /** The threshold of that full name; the lint lets no rule or text name another. */
@@ -94,8 +81,6 @@ public final class Catalogue {
             }
         });
         RulebaseException.throwIfAny(problems);
-        List<Criterion> changed =
-                byId.values().stream().map(c -> c.with(values)).toList();
-        return new Catalogue(version, changed, sources, causes);
+        return new Catalogue(version, criteria.stream().map(c -> c.with(values)).toList(), sources, causes);
     }
 }

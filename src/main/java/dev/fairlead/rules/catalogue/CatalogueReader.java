@@ -159,7 +159,7 @@ public final class CatalogueReader {
 
     private Reason reason(String path, String key, ReasonText r) {
         String fault = path + "reasons." + key + ": weight is caution or stop, not " + r.weight();
-        return new Reason(word(r.weight(), fault, Outcome.CAUTION, Outcome.STOP), r.title(), r.says(), r.todo());
+        return new Reason(word(r.weight(), fault, Ending.CAUTION, Ending.STOP), r.title(), r.says(), r.todo());
     }
 
     private Threshold threshold(String path, String name, ThresholdText t) {

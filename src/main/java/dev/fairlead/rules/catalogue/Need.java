@@ -33,9 +33,4 @@ public record Need(String component, Class<?> type, int at, boolean mayLack) {
     public CaseValue of(CaseFact fact) {
         return fact.components()[at];
     }
-
-    @Override
-    public String toString() {
-        return component;
-    }
 }

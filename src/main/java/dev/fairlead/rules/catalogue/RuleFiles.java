@@ -1,6 +1,7 @@
 package dev.fairlead.rules.catalogue;
 
 import com.fasterxml.jackson.core.type.TypeReference;
+import com.fasterxml.jackson.databind.JsonNode;
 import dev.fairlead.base.Hash;
 import dev.fairlead.base.StrictJson;
 import java.io.IOException;
@@ -83,6 +84,12 @@ public record RuleFiles(Map<String, String> texts) {
         return read;
     }
 
+    /** The same of one of these files; {@code otherwise} where it is not there. */
+    public <T> T json(String path, TypeReference<T> type, T otherwise) {
+        String text = text(path);
+        return text == null ? otherwise : json(path, text, type);
+    }
+
     /** The text of a file, or null when it is not there. */
     public @Nullable String text(String path) {
         return texts.get(path);
@@ -110,5 +117,47 @@ public record RuleFiles(Map<String, String> texts) {
         texts.forEach((path, text) ->
                 all.append(path).append(' ').append(Hash.of(text)).append('\n'));
         return Hash.of(all.toString());
+    }
+
+    /** The files of {@code base} with a user's changes, which these are; thresholds.json is read apart. */
+    public RuleFiles over(RuleFiles base) {
+        Map<String, String> changed = new TreeMap<>(base.texts);
+        List<String> problems = new ArrayList<>();
+        texts.forEach((path, text) -> {
+            String old = base.text(path);
+            boolean lost = path.endsWith("/" + TEXTS) && text(path.replace(TEXTS, DRL)) == null;
+            if (path.equals(THRESHOLDS)) {
+                return;
+            }
+            if (old == null && lost) {
+                problems.add(path + ": there is no such criterion");
+            } else if (old == null || path.equals(CLINIC) || path.endsWith("/" + DRL)) {
+                changed.put(path, text);
+            } else {
+                changed.put(path, merged(path, text, old, problems));
+            }
+        });
+        if (texts.isEmpty()) {
+            problems.add("the folder holds neither " + RULEBASE + " nor " + THRESHOLDS + " nor " + CLINIC
+                    + " nor a criterion");
+        }
+        RulebaseException.throwIfAny(problems);
+        return new RuleFiles(changed);
+    }
+
+    private static String merged(String path, String patch, String old, List<String> problems) {
+        TypeReference<JsonNode> tree = new TypeReference<>() {};
+        JsonNode from = StrictJson.read(path, patch, tree, problems);
+        JsonNode to = StrictJson.read(path, old, tree, problems);
+        if (from == null || to == null) {
+            return "";
+        }
+        // a threshold is set in thresholds.json, where it is held to its range: a patch could move the range itself
+        from.path("thresholds").fieldNames().forEachRemaining(name -> {
+            if (to.path("thresholds").has(name)) {
+                problems.add(path + ": thresholds: set " + name + " in " + THRESHOLDS);
+            }
+        });
+        return StrictJson.merge(to, from).toPrettyString();
     }
 }

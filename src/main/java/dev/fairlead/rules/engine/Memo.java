@@ -8,17 +8,17 @@ import dev.fairlead.model.Unit;
 import dev.fairlead.rules.catalogue.Criterion;
 import dev.fairlead.rules.catalogue.Limits;
 import dev.fairlead.rules.catalogue.Need;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
  * Remembers what came of the engine's answers, for those who judge many cases. The lint lets a condition see nothing of
  * a fact but the state of each component that its criterion needs, and on which side of each limit of that criterion it
- * lies: two facts that are alike in these end alike. Safe to share between threads; {@code -Dfairlead.memo=off} does
- * without.
+ * lies: two facts that are alike in these, and in the units of their numbers, end alike. Safe to share between threads;
+ * {@code -Dfairlead.memo=off} does without.
  *
  * @param <V> what is remembered
  */
@@ -29,29 +29,27 @@ public final class Memo<V> {
 
     private static final int UNITS = Unit.values().length;
 
-    private final int[][] needs;
-    private final Limit[][] limits;
-    private final List<Map<Long, V>> kept;
+    /** Of one criterion: what tells its facts apart, and what is remembered of them, at most so many. */
+    private record Kept<V>(int[] needs, Limit[] limits, int most, Map<Long, V> byKey) {}
 
-    /** For these criteria, by their place in the list, under these limits; of others nothing is remembered. */
-    public Memo(List<Criterion> remembered, Limits inForce) {
-        List<Criterion> criteria = OFF ? List.of() : remembered;
-        needs = new int[criteria.size()][];
-        limits = new Limit[needs.length][];
-        kept = Stream.<Map<Long, V>>generate(ConcurrentHashMap::new)
-                .limit(needs.length)
-                .toList();
-        for (int i = 0; i < needs.length; i++) {
-            Criterion c = criteria.get(i);
+    private final List<Kept<V>> kept = new ArrayList<>();
+
+    /**
+     * For these criteria, by their place in the list, under these limits; remembers nothing where that is {@code off}.
+     */
+    public Memo(List<Criterion> criteria, Limits inForce, boolean off) {
+        for (Criterion c : criteria) {
             List<Limit> known = c.limits().stream()
                     .filter(inForce.all()::containsKey)
                     .map(inForce::of)
                     .toList();
-            limits[i] = known.toArray(Limit[]::new);
             // where a limit is not there the engine alone says what becomes of that
-            needs[i] = known.size() < c.limits().size() || size(c, known.size()) > Long.MAX_VALUE
-                    ? null
-                    : c.needs().stream().mapToInt(Need::at).toArray();
+            boolean told = known.size() == c.limits().size() && size(c, known.size()) < Long.MAX_VALUE;
+            kept.add(new Kept<>(
+                    c.needs().stream().mapToInt(Need::at).toArray(),
+                    known.toArray(Limit[]::new),
+                    told && !off && !OFF ? MOST_KEPT : 0,
+                    new ConcurrentHashMap<>()));
         }
     }
 
@@ -66,28 +64,25 @@ public final class Memo<V> {
 
     /** What is remembered of a fact with these components; null when nothing is. */
     public @Nullable V of(int criterion, CaseValue[] fact) {
-        return remembers(criterion) ? kept.get(criterion).get(key(criterion, fact)) : null;
+        return kept.get(criterion).byKey().get(key(kept.get(criterion), fact));
     }
 
     /** Remembers what came of a fact with these components. */
     public void keep(int criterion, CaseValue[] fact, V value) {
-        if (remembers(criterion) && kept.get(criterion).size() < MOST_KEPT) {
-            kept.get(criterion).put(key(criterion, fact), value);
+        Kept<V> here = kept.get(criterion);
+        if (here.byKey().size() < here.most()) {
+            here.byKey().put(key(here, fact), value);
         }
-    }
-
-    private boolean remembers(int criterion) {
-        return criterion < needs.length && needs[criterion] != null;
     }
 
     /** How many are remembered. */
     public int size() {
-        return kept.stream().mapToInt(Map::size).sum();
+        return kept.stream().mapToInt(k -> k.byKey().size()).sum();
     }
 
-    private long key(int criterion, CaseValue[] fact) {
+    private static long key(Kept<?> kept, CaseValue[] fact) {
         long key = 0;
-        for (int at : needs[criterion]) {
+        for (int at : kept.needs()) {
             CaseValue k = fact[at];
             long states = 2;
             long state = k instanceof Answer a && a.yes() ? 1 : 0;
@@ -95,7 +90,7 @@ public final class Memo<V> {
                 // a value in another unit than its limit is an error, which the engine's way tells
                 states = UNITS;
                 state = m.unit().ordinal();
-                for (Limit limit : limits[criterion]) {
+                for (Limit limit : kept.limits()) {
                     states *= 3;
                     state = 3 * state + (k.known() ? side(m.value(), limit.value()) : 0);
                 }

@@ -189,7 +189,7 @@ final class DrlLint {
         boolean shows = !call.group(4).isBlank();
         String said = said(verdict, call.group(3), call.start(1));
         hold(
-                shows || !TextCheck.speaksOfValue(said),
+                shows || !speaksOfValue(said),
                 call.start(1),
                 "the text speaks of a value and its limit: add .seen(\"threshold\", $f.component())");
         Matcher seen = find(SEEN, call.start(4), call.end(4));
@@ -198,6 +198,11 @@ final class DrlLint {
             hold(needed(seen.group(2)), seen.start(2), seen.group(2) + NOT_NEEDED);
         }
         return verdict;
+    }
+
+    /** True when a text speaks of the value that a verdict saw, or of its limit. */
+    private static boolean speaksOfValue(String text) {
+        return text.matches(".*value[}|].*") || text.contains("{limit}");
     }
 
     /** The text that a verdict stands for; empty where there is none. */

@@ -13,11 +13,11 @@ import dev.fairlead.rules.catalogue.RuleFiles;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -69,39 +69,35 @@ public record ExampleFacts(List<CaseFact> all) {
 
     /** {@code fact} with some components written anew. */
     public static CaseFact with(CaseFact fact, Map<String, String> written) {
-        Set<String> left = new HashSet<>(written.keySet());
-        CaseFact changed = FactEdit.make(fact.getClass(), c -> {
-            left.remove(c.getName());
-            String text = written.get(c.getName());
-            return text == null ? FactEdit.get(c, fact) : value(c, text, fact.place());
-        });
-        if (!left.isEmpty()) {
-            throw new IllegalArgumentException(fact.getClass().getSimpleName() + " has not all of " + written.keySet());
-        }
-        return changed;
-    }
-
-    /** {@code fact} with one component unknown. */
-    public static CaseFact without(CaseFact fact, String component) {
-        return with(fact, Map.of(component, "unknown"));
+        return make(fact.getClass(), fact.place(), written, c -> FactEdit.get(c, fact));
     }
 
     private static CaseFact fact(Class<? extends CaseFact> type, Map<String, Object> written) {
-        Map<String, Object> left = new LinkedHashMap<>(written);
-        Place place = left.get("place") instanceof Map<?, ?> p
+        Place place = written.get("place") instanceof Map<?, ?> p
                 ? new Place(String.valueOf(p.get("pointer")), String.valueOf(p.get("words")))
                 : Place.CASE;
+        return make(type, place, written, c -> {
+            throw new IllegalArgumentException(RuleFiles.BASE + ": " + type.getSimpleName() + ": " + c.getName()
+                    + " is missing: mvn test -Dfairlead.accept=true -Dtest=BaseFactsTest writes it");
+        });
+    }
+
+    private static CaseFact make(
+            Class<? extends CaseFact> type,
+            Place place,
+            Map<String, ?> written,
+            Function<RecordComponent, Object> otherwise) {
+        Set<String> left = new HashSet<>(written.keySet());
         CaseFact made = FactEdit.make(type, c -> {
-            Object value = left.remove(c.getName());
+            Object value = written.get(c.getName());
             if (value == null) {
-                throw new IllegalArgumentException(RuleFiles.BASE + ": " + type.getSimpleName() + ": " + c.getName()
-                        + " is missing: mvn test -Dfairlead.accept=true -Dtest=BaseFactsTest writes it");
+                return otherwise.apply(c);
             }
+            left.remove(c.getName());
             return c.getType() == Place.class ? place : value(c, value.toString(), place);
         });
         if (!left.isEmpty()) {
-            throw new IllegalArgumentException(
-                    RuleFiles.BASE + ": " + type.getSimpleName() + " has no " + left.keySet());
+            throw new IllegalArgumentException(type.getSimpleName() + " has no " + left);
         }
         return made;
     }

@@ -2,8 +2,8 @@ package dev.fairlead.rules.verdict;
 
 import dev.fairlead.model.Pointers;
 import dev.fairlead.rules.catalogue.Criterion;
-import dev.fairlead.rules.language.Verdict;
-import java.util.ArrayList;
+import dev.fairlead.rules.catalogue.Ending;
+import dev.fairlead.rules.catalogue.Status;
 import java.util.List;
 
 /**
@@ -28,14 +28,12 @@ public record CriterionResult(Criterion criterion, Ending ending, List<PlaceResu
 
     /** Keys of the reasons of all warnings, each once, in the order of the criterion's texts. */
     public List<String> reasons() {
-        List<String> given = places.stream()
-                .filter(p -> p.ending().warns())
-                .flatMap(p -> p.verdicts().stream())
-                .map(Verdict::reason)
+        return criterion.reasons().keySet().stream()
+                .filter(reason -> places.stream()
+                        .filter(p -> p.ending().warns())
+                        .flatMap(p -> p.verdicts().stream())
+                        .anyMatch(v -> v.reason().equals(reason)))
                 .toList();
-        List<String> ordered = new ArrayList<>(criterion.reasons().keySet());
-        ordered.retainAll(given);
-        return ordered;
     }
 
     /** JSON Pointers of all that is missing, each once. */

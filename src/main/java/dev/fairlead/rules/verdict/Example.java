@@ -2,7 +2,9 @@ package dev.fairlead.rules.verdict;
 
 import com.fasterxml.jackson.core.type.TypeReference;
 import dev.fairlead.rules.catalogue.Criterion;
+import dev.fairlead.rules.catalogue.Ending;
 import dev.fairlead.rules.catalogue.RuleFiles;
+import dev.fairlead.rules.catalogue.Status;
 import dev.fairlead.rules.language.ExampleFacts;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,9 +17,10 @@ public record Example(Criterion criterion, String name, Map<String, String> set,
     /** One example as it stands in the file. */
     private record Written(String name, Map<String, String> set, Map<String, String> expects) {}
 
-    /** The examples that a file holds. */
-    static List<Example> read(Criterion criterion, String file, String text) {
-        List<Written> read = RuleFiles.json(file, text, new TypeReference<>() {});
+    /** The examples of a criterion. */
+    static List<Example> read(Criterion criterion, RuleFiles files) {
+        String path = criterion.folder() + "/" + RuleFiles.EXAMPLES;
+        List<Written> read = files.json(path, new TypeReference<>() {}, List.of());
         return read.stream()
                 .map(w -> new Example(criterion, w.name(), w.set(), w.expects()))
                 .toList();

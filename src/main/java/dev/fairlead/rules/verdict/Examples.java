@@ -1,12 +1,10 @@
 package dev.fairlead.rules.verdict;
 
 import dev.fairlead.rules.catalogue.Catalogue;
-import dev.fairlead.rules.catalogue.Criterion;
 import dev.fairlead.rules.catalogue.RuleFiles;
 import dev.fairlead.rules.engine.BuiltIn;
 import dev.fairlead.rules.language.ExampleFacts;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 
@@ -40,14 +38,9 @@ public record Examples(ExampleFacts base, List<Example> all) {
 
     private static Examples of(Catalogue catalogue, RuleFiles files, RuleFiles withBase) {
         String base = Objects.requireNonNull(withBase.text(RuleFiles.BASE), RuleFiles.BASE);
-        List<Example> all = new ArrayList<>();
-        for (Criterion c : catalogue.criteria()) {
-            String file = c.folder() + "/" + RuleFiles.EXAMPLES;
-            String text = files.text(file);
-            if (text != null) {
-                all.addAll(Example.read(c, file, text));
-            }
-        }
+        List<Example> all = catalogue.criteria().stream()
+                .flatMap(c -> Example.read(c, files).stream())
+                .toList();
         return new Examples(ExampleFacts.base(base), all);
     }
 

@@ -73,7 +73,7 @@ public final class Judge {
 
     /** The same by the engine alone, whatever it has said before. */
     public Judge withoutMemo() {
-        return new Judge(criteria, limits, engine, new Memo<>(List.of(), limits));
+        return new Judge(criteria, limits, engine, new Memo<>(criteria, limits, true));
     }
 
     /** How many answers of the engine are remembered. */

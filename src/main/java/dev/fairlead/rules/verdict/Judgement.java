@@ -3,8 +3,8 @@ package dev.fairlead.rules.verdict;
 import dev.fairlead.facts.CaseFact;
 import dev.fairlead.facts.FactEdit;
 import dev.fairlead.model.CaseValue;
-import dev.fairlead.model.Pointers;
 import dev.fairlead.rules.catalogue.Criterion;
+import dev.fairlead.rules.catalogue.Ending;
 import dev.fairlead.rules.catalogue.Limits;
 import dev.fairlead.rules.engine.Engine;
 import dev.fairlead.rules.engine.Memo;
@@ -37,6 +37,8 @@ public final class Judgement {
         }
     }
 
+    private static final Comparator<Placed> IN_ORDER = Comparator.comparing(p -> p.fact.place());
+
     private final List<Criterion> criteria;
     private final List<? extends CaseFact> facts;
     private final Map<Class<?>, List<Placed>> places = new HashMap<>();
@@ -63,7 +65,7 @@ public final class Judgement {
                     here.add(new Placed(fact));
                 }
             }
-            here.sort(Comparator.comparing(p -> p.fact.place()));
+            here.sort(IN_ORDER);
             places.put(about, here);
         }
         return here;
@@ -124,75 +126,57 @@ public final class Judgement {
     public @Nullable Ending[] endings() {
         Ending[] endings = new Ending[rulings.length];
         for (int i = 0; i < endings.length; i++) {
-            endings[i] = ending(i);
+            endings[i] = rulings[i] == null ? null : ending(i);
         }
         return endings;
     }
 
-    private @Nullable Ending ending(int criterion) {
-        Ruling[] here = rulings[criterion];
-        if (here == null) {
-            return null;
-        }
+    private Ending ending(int criterion) {
         for (OwnError e : errors) {
             if (e.criterion().equals(criteria.get(criterion).id())) {
                 return Ending.FAILED;
             }
         }
-        Ending heaviest = here.length == 0 ? Ending.NOT_ASSESSED : Ending.FAILED;
-        for (Ruling r : here) {
+        Ending heaviest = rulings[criterion].length == 0 ? Ending.NOT_ASSESSED : Ending.FAILED;
+        for (Ruling r : rulings[criterion]) {
             heaviest = r.ending().compareTo(heaviest) < 0 ? r.ending() : heaviest;
         }
         return heaviest;
     }
 
-    /** JSON Pointers of all that the criterion of that number waits for; empty unless it is not assessed. */
-    public List<String> missing(int criterion) {
-        List<Placed> here = places(criterion);
-        if (ending(criterion) != Ending.NOT_ASSESSED) {
-            return List.of();
-        }
-        List<String> missing =
-                here.isEmpty() ? PlaceResult.absent(criteria.get(criterion)).missing() : List.of();
-        for (int p = 0; p < here.size(); p++) {
-            missing = Pointers.union(missing, rulings[criterion][p].missing(here.get(p).parts));
-        }
-        return missing;
-    }
-
-    /** One result for every criterion that was asked for, in catalogue order. */
+    /** The results of all criteria that were asked for, in catalogue order. */
     public List<CriterionResult> results() {
         List<CriterionResult> results = new ArrayList<>(rulings.length);
         for (int i = 0; i < rulings.length; i++) {
-            Ending ending = ending(i);
-            if (ending != null) {
-                results.add(result(i, ending));
+            if (rulings[i] != null) {
+                results.add(result(i));
             }
         }
         return results;
     }
 
-    private CriterionResult result(int criterion, Ending ending) {
+    /** The result of a criterion that was asked for, by its number in the catalogue. */
+    public CriterionResult result(int criterion) {
         Criterion c = criteria.get(criterion);
-        List<Placed> here = ending == Ending.FAILED ? List.of() : places(criterion);
+        Ending ending = ending(criterion);
         List<PlaceResult> all = new ArrayList<>();
-        for (int p = 0; p < here.size(); p++) {
-            all.add(rulings[criterion][p].at(here.get(p).fact, here.get(p).parts));
-        }
-        if (all.isEmpty() && ending != Ending.FAILED) {
-            all.add(PlaceResult.absent(c));
+        if (ending != Ending.FAILED) {
+            List<Placed> here = places(criterion);
+            for (int p = 0; p < here.size(); p++) {
+                all.add(rulings[criterion][p].at(here.get(p).fact, here.get(p).parts));
+            }
+            if (here.isEmpty()) {
+                all.add(PlaceResult.absent(c));
+            }
         }
         return new CriterionResult(c, ending, all);
     }
 
     /** The result of a criterion; throws when it was not asked for. */
     public CriterionResult of(String criterion) {
-        for (int i = 0; i < rulings.length; i++) {
-            Ending ending = criteria.get(i).id().equals(criterion) ? ending(i) : null;
-            if (ending != null) {
-                return result(i, ending);
-            }
-        }
-        throw new IllegalArgumentException("no result for " + criterion);
+        return results().stream()
+                .filter(r -> r.criterion().id().equals(criterion))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("no result for " + criterion));
     }
 }

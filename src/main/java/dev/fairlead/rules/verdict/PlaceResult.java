@@ -4,6 +4,8 @@ import dev.fairlead.facts.CaseFact;
 import dev.fairlead.facts.Place;
 import dev.fairlead.facts.StandsAt;
 import dev.fairlead.rules.catalogue.Criterion;
+import dev.fairlead.rules.catalogue.Ending;
+import dev.fairlead.rules.catalogue.Status;
 import dev.fairlead.rules.language.Verdict;
 import java.util.List;
 import org.jspecify.annotations.Nullable;

@@ -26,7 +26,6 @@ public final class Rulebase {
     private final Engine engine;
     private final String filesHash;
     private final Map<String, Double> changed;
-    private final Limits limits;
     private final Judge judge;
     private final Clinic clinic;
 
@@ -42,8 +41,7 @@ public final class Rulebase {
         this.engine = engine;
         this.filesHash = filesHash;
         this.changed = new TreeMap<>(changed);
-        this.limits = this.catalogue.limits();
-        this.judge = judge(limits);
+        this.judge = judge(this.catalogue.limits());
     }
 
     /**
@@ -79,15 +77,6 @@ public final class Rulebase {
 
     public Catalogue catalogue() {
         return catalogue;
-    }
-
-    /** The thresholds in force. */
-    public Limits limits() {
-        return limits;
-    }
-
-    public String version() {
-        return catalogue.version();
     }
 
     /** SHA-256 of all that decides a verdict or its wording: texts, rules, bibliography, changed thresholds. */
@@ -126,7 +115,7 @@ public final class Rulebase {
 
     /** The same rules with these limits, allowed or not: for tests that show that every threshold matters. */
     Judge judge(Limits others) {
-        return new Judge(catalogue.criteria(), others, engine, new Memo<>(catalogue.criteria(), others));
+        return new Judge(catalogue.criteria(), others, engine, new Memo<>(catalogue.criteria(), others, false));
     }
 
     int ruleCount() {

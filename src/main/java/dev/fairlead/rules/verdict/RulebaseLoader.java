@@ -5,7 +5,6 @@ import dev.fairlead.base.Background;
 import dev.fairlead.model.Clinic;
 import dev.fairlead.rules.catalogue.Catalogue;
 import dev.fairlead.rules.catalogue.CatalogueReader;
-import dev.fairlead.rules.catalogue.Overlay;
 import dev.fairlead.rules.catalogue.RuleFiles;
 import dev.fairlead.rules.catalogue.RulebaseException;
 import dev.fairlead.rules.engine.BuiltIn;
@@ -45,14 +44,8 @@ final class RulebaseLoader {
             throw new RulebaseException(List.of(folder + " is no folder"));
         }
         RuleFiles files = RuleFiles.of(folder);
-        RuleFiles whole = files.text(RuleFiles.RULEBASE) != null ? files : Overlay.lay(files, base());
-        String thresholds = files.text(RuleFiles.THRESHOLDS);
-        return load(
-                whole,
-                thresholds == null
-                        ? Map.of()
-                        : RuleFiles.json(RuleFiles.THRESHOLDS, thresholds, new TypeReference<>() {}),
-                null);
+        RuleFiles whole = files.text(RuleFiles.RULEBASE) != null ? files : files.over(base());
+        return load(whole, files.json(RuleFiles.THRESHOLDS, new TypeReference<>() {}, Map.of()), null);
     }
 
     /** The files that the program comes with: those that lie beside it, or those that it was built with. */

@@ -7,6 +7,7 @@ import dev.fairlead.model.Measured;
 import dev.fairlead.model.Pointers;
 import dev.fairlead.model.Unit;
 import dev.fairlead.rules.catalogue.Criterion;
+import dev.fairlead.rules.catalogue.Ending;
 import dev.fairlead.rules.catalogue.Limits;
 import dev.fairlead.rules.catalogue.Need;
 import dev.fairlead.rules.language.Verdict;
@@ -37,22 +38,22 @@ final class Ruling {
         Map<String, Verdict> once = new LinkedHashMap<>();
         for (Verdict v : given) {
             if (v.fact() == fact) {
-                once.putIfAbsent(v.outcome() + " " + v.reason(), v);
+                once.putIfAbsent(v.ending() + " " + v.reason(), v);
             }
         }
         List<String> order = new ArrayList<>(criterion.reasons().keySet());
         said = new ArrayList<>(once.values());
-        said.sort(Comparator.comparing(Verdict::outcome).reversed().thenComparing(v -> order.indexOf(v.reason())));
-        ending = said.isEmpty() ? undecided() : Ending.of(said.get(0).outcome());
+        said.sort(Comparator.comparing(Verdict::ending).thenComparing(v -> order.indexOf(v.reason())));
+        ending = said.isEmpty() ? undecided() : said.get(0).ending();
         for (Verdict v : said) {
-            errorIf(Ending.of(v.outcome()).status() != ending.status(), "the rules contradict each other");
+            errorIf(v.ending().status() != ending.status(), "the rules contradict each other");
             v.seen().forEach(seen -> checkUnit(seen.value().unit(), limits.of(seen.limit())));
         }
         for (Need need : criterion.needs()) {
             boolean unknown = !parts[need.at()].known() && parts[need.at()].applies();
             errorIf(
                     ending == Ending.PASS && unknown && !need.mayLack(),
-                    "a rule passes it although " + need + " is not known");
+                    "a rule passes it although " + need.component() + " is not known");
         }
     }
 
@@ -92,7 +93,7 @@ final class Ruling {
     }
 
     /** All that is missing of a fact with these components, each once; nothing where a rule has decided. */
-    List<String> missing(CaseValue[] of) {
+    private List<String> missing(CaseValue[] of) {
         List<String> missing = List.of();
         for (Need need : said.isEmpty() ? criterion.needs() : List.<Need>of()) {
             missing = Pointers.union(missing, of[need.at()].missing());
@@ -104,7 +105,7 @@ final class Ruling {
     PlaceResult at(CaseFact other, CaseValue[] of) {
         List<Verdict> verdicts = new ArrayList<>(said.size());
         for (Verdict v : said) {
-            Verdict verdict = new Verdict(v.criterion(), other, v.outcome(), v.reason());
+            Verdict verdict = new Verdict(v.criterion(), other, v.ending(), v.reason());
             v.seen().forEach(seen -> verdict.seen(seen.limit(), (Measured) of[component(seen.value())]));
             verdicts.add(verdict);
         }

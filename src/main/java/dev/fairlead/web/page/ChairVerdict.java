@@ -4,7 +4,7 @@ import dev.fairlead.check.Checked;
 import dev.fairlead.findings.Finding;
 import dev.fairlead.findings.Report;
 import dev.fairlead.model.Stage;
-import dev.fairlead.rules.verdict.Status;
+import dev.fairlead.rules.catalogue.Status;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

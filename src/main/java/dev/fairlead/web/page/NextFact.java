@@ -2,7 +2,7 @@ package dev.fairlead.web.page;
 
 import dev.fairlead.findings.Finding;
 import dev.fairlead.findings.Missing;
-import dev.fairlead.rules.verdict.Status;
+import dev.fairlead.rules.catalogue.Status;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;

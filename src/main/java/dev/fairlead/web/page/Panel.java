@@ -9,7 +9,7 @@ import dev.fairlead.findings.Weight;
 import dev.fairlead.findings.Words;
 import dev.fairlead.intake.text.Problem;
 import dev.fairlead.measure.working.Working;
-import dev.fairlead.rules.verdict.Status;
+import dev.fairlead.rules.catalogue.Status;
 import dev.fairlead.web.form.FieldView;
 import dev.fairlead.web.form.FormSection;
 import java.util.ArrayList;

@@ -7,7 +7,7 @@ import dev.fairlead.intake.crosscheck.PersonDoubts;
 import dev.fairlead.intake.text.Problem;
 import dev.fairlead.intake.tree.CaseTree;
 import dev.fairlead.model.Choices.Role;
-import dev.fairlead.rules.verdict.Status;
+import dev.fairlead.rules.catalogue.Status;
 import dev.fairlead.web.edit.Opened;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;

@@ -15,7 +15,7 @@ import dev.fairlead.check.CheckOptions;
 import dev.fairlead.check.Checker;
 import dev.fairlead.model.Stage;
 import dev.fairlead.rules.catalogue.Catalogue;
-import dev.fairlead.rules.verdict.Ending;
+import dev.fairlead.rules.catalogue.Ending;
 import dev.fairlead.rules.verdict.Rulebase;
 import java.io.IOException;
 import java.io.Writer;

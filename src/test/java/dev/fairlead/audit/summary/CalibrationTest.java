@@ -6,7 +6,7 @@ import dev.fairlead.audit.run.CaseRow;
 import dev.fairlead.model.Stage;
 import dev.fairlead.rules.catalogue.Catalogue;
 import dev.fairlead.rules.catalogue.Criterion;
-import dev.fairlead.rules.verdict.Ending;
+import dev.fairlead.rules.catalogue.Ending;
 import dev.fairlead.rules.verdict.Rulebase;
 import java.util.ArrayList;
 import java.util.Arrays;

@@ -8,7 +8,7 @@ import dev.fairlead.audit.run.CaseRow;
 import dev.fairlead.audit.source.Item;
 import dev.fairlead.model.Stage;
 import dev.fairlead.rules.catalogue.Catalogue;
-import dev.fairlead.rules.verdict.Ending;
+import dev.fairlead.rules.catalogue.Ending;
 import dev.fairlead.rules.verdict.Rulebase;
 import java.util.Arrays;
 import java.util.List;

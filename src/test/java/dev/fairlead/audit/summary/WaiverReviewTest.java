@@ -11,7 +11,7 @@ import dev.fairlead.audit.statistics.ClusteredRate;
 import dev.fairlead.audit.statistics.Rate;
 import dev.fairlead.check.Checker;
 import dev.fairlead.model.Stage;
-import dev.fairlead.rules.verdict.Ending;
+import dev.fairlead.rules.catalogue.Ending;
 import dev.fairlead.rules.verdict.Rulebase;
 import java.io.IOException;
 import java.nio.file.Path;

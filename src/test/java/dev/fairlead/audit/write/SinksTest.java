@@ -109,7 +109,7 @@ class SinksTest {
             Row first = book.findSheet("cases").orElseThrow().read().get(1);
             assertThat(first.getCellText(1)).isEqualTo("heron-07");
             assertThat(first.getCellAsNumber(6).orElseThrow().intValue())
-                    .isEqualTo(ROWS.get(0).count(dev.fairlead.rules.verdict.Ending.STOP));
+                    .isEqualTo(ROWS.get(0).count(dev.fairlead.rules.catalogue.Ending.STOP));
             assertThat(book.findSheet("criteria").orElseThrow().read())
                     .hasSizeGreaterThan(CATALOGUE.criteria().size());
         }

@@ -3,14 +3,14 @@ package dev.fairlead.rules.guard;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.fairlead.rules.catalogue.Criterion;
+import dev.fairlead.rules.catalogue.Ending;
 import dev.fairlead.rules.catalogue.Need;
-import dev.fairlead.rules.catalogue.Outcome;
+import dev.fairlead.rules.catalogue.Status;
 import dev.fairlead.rules.language.Verdict;
 import dev.fairlead.rules.verdict.CriterionResult;
 import dev.fairlead.rules.verdict.Example;
 import dev.fairlead.rules.verdict.Judgement;
 import dev.fairlead.rules.verdict.PlaceResult;
-import dev.fairlead.rules.verdict.Status;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -101,7 +101,7 @@ class ExamplesTest {
                     .results()) {
                 for (PlaceResult p : r.places()) {
                     for (Verdict v : p.verdicts()) {
-                        seen.add(v.criterion() + ":" + (v.outcome() == Outcome.PASS ? "pass" : v.reason()));
+                        seen.add(v.criterion() + ":" + (v.ending() == Ending.PASS ? "pass" : v.reason()));
                     }
                 }
             }

@@ -6,15 +6,16 @@ import dev.fairlead.facts.CaseFact;
 import dev.fairlead.facts.FactEdit;
 import dev.fairlead.model.CaseValue;
 import dev.fairlead.rules.catalogue.Criterion;
+import dev.fairlead.rules.catalogue.Status;
 import dev.fairlead.rules.language.ExampleFacts;
 import dev.fairlead.rules.verdict.CriterionResult;
 import dev.fairlead.rules.verdict.Judge;
 import dev.fairlead.rules.verdict.Judgement;
 import dev.fairlead.rules.verdict.PlaceResult;
-import dev.fairlead.rules.verdict.Status;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Queue;
 import java.util.Random;
 import java.util.concurrent.ConcurrentLinkedQueue;
@@ -52,7 +53,7 @@ class RemovalTest {
                 if (!known.isEmpty()) {
                     String component = known.get(random.nextInt(known.size()));
                     List<CaseFact> fewer = new ArrayList<>(facts);
-                    CaseFact without = ExampleFacts.without(fact, component);
+                    CaseFact without = ExampleFacts.with(fact, Map.of(component, "unknown"));
                     fewer.set(at, without);
                     compare(
                             "case " + i + " without " + component + " of " + fact,

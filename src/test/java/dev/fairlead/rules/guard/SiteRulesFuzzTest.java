@@ -2,7 +2,6 @@ package dev.fairlead.rules.guard;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import dev.fairlead.rules.catalogue.Overlay;
 import dev.fairlead.rules.catalogue.RuleFiles;
 import dev.fairlead.rules.catalogue.RulebaseException;
 import dev.fairlead.rules.engine.DrlCompiler;
@@ -64,7 +63,7 @@ class SiteRulesFuzzTest {
             try {
                 if (what.equals("overlay")) {
                     site.put(OVERJET + "criterion.json", damage.of(damage.pick(OVERLAYS)));
-                    RulebaseCheck.check(Overlay.lay(new RuleFiles(site), base));
+                    RulebaseCheck.check(new RuleFiles(site).over(base));
                 } else if (what.equals("thresholds.json") || what.equals("clinic.json")) {
                     site.put(what, damage.of(what.equals("clinic.json") ? ANSWERS : LIMITS));
                     Rulebase.fromFolder(written(whole, site), cache);

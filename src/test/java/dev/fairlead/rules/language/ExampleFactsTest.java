@@ -60,7 +60,7 @@ class ExampleFactsTest {
                 .containsExactly(5.9, 6.0);
         assertThat(widths(base.with(Map.of("ToothWidth.width", "6.2 mm")))).containsExactly(6.2, 6.2);
         assertThat(widths(base)).as("the base stays").containsExactly(5.9, 5.4);
-        ToothWidth without = (ToothWidth) ExampleFacts.without(base.all().get(0), "width");
+        ToothWidth without = (ToothWidth) ExampleFacts.with(base.all().get(0), Map.of("width", "unknown"));
         assertThat(without.width().missing()).containsExactly("/teeth/42/width");
         assertThat(without.mean()).isEqualTo(Measured.exact(5.4, Unit.MM));
     }
@@ -70,7 +70,7 @@ class ExampleFactsTest {
             ToothWidth[tooth 31].width | 6 mm      | ToothWidth[tooth 31].width: the base has no such fact
             ToothWidth width           | 6 mm      | write Type.component or Type[place words].component
             Tooth.width                | 6 mm      | Tooth is no type of fact
-            ToothWidth.length          | 6 mm      | ToothWidth has not all of [length]
+            ToothWidth.length          | 6 mm      | ToothWidth has no [length]
             ToothWidth.width           | 6 fathoms | "6 fathoms" is no quantity
             ToothWidth.width           | yes       | "yes" is no quantity
             """)

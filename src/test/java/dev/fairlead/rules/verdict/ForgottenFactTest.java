@@ -9,6 +9,7 @@ import dev.fairlead.model.Case;
 import dev.fairlead.model.CaseValue;
 import dev.fairlead.model.Stage;
 import dev.fairlead.model.shape.Edit;
+import dev.fairlead.rules.catalogue.Ending;
 import dev.fairlead.rules.guard.ProjectRules;
 import java.util.ArrayList;
 import java.util.Collections;

@@ -11,6 +11,7 @@ import dev.fairlead.model.Stage;
 import dev.fairlead.model.Tooth;
 import dev.fairlead.model.Unit;
 import dev.fairlead.rules.catalogue.Limits;
+import dev.fairlead.rules.catalogue.Status;
 import dev.fairlead.rules.guard.ProjectRules;
 import dev.fairlead.rules.language.ExampleFacts;
 import java.nio.file.Path;
@@ -34,7 +35,7 @@ class JudgeTest {
     @Test
     void aRuleThatThrowsStopsItsOwnCriterionAlone() {
         Rulebase rulebase = TestFolder.whole(folder).load();
-        Map<String, Limit> limits = new HashMap<>(rulebase.limits().all());
+        Map<String, Limit> limits = new HashMap<>(rulebase.catalogue().limits().all());
         limits.remove("overjet-after.min");
         Judgement judgement = rulebase.judge(new Limits(limits)).judge(base.all());
         assertThat(judgement.errors()).singleElement().satisfies(e -> {

@@ -28,7 +28,7 @@ final class JudgementText {
                         .forEach(v -> all.append("\n    ")
                                 .append(v.criterion())
                                 .append(' ')
-                                .append(v.outcome())
+                                .append(v.ending())
                                 .append(' ')
                                 .append(v.reason())
                                 .append(' ')

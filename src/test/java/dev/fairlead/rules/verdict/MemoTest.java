@@ -97,16 +97,16 @@ class MemoTest {
         for (int i = 0; i < 300; i++) {
             List<CaseFact> facts = random.facts(new Random(SEED - i));
             Map<String, List<Verdict>> said =
-                    engine.ask(facts, rulebase.limits()).verdicts();
+                    engine.ask(facts, rulebase.catalogue().limits()).verdicts();
             for (CriterionResult r : rulebase.judge().judge(facts).results()) {
                 List<Verdict> own = said.getOrDefault(r.criterion().id(), List.of());
                 for (PlaceResult p : r.places()) {
                     Set<String> saw = own.stream()
                             .filter(v -> v.fact() == p.fact())
-                            .map(v -> v.outcome() + v.reason() + v.seen())
+                            .map(v -> v.ending() + v.reason() + v.seen())
                             .collect(Collectors.toSet());
                     assertThat(p.verdicts().stream()
-                                    .map(v -> v.outcome() + v.reason() + v.seen())
+                                    .map(v -> v.ending() + v.reason() + v.seen())
                                     .toList())
                             .as(r.criterion().id())
                             .isSubsetOf(saw);

@@ -25,7 +25,7 @@ class OverlayTest {
                 .isEqualTo(2);
         assertThat(over.catalogue().criteria())
                 .hasSameSizeAs(builtIn.catalogue().criteria());
-        assertThat(over.version()).isEqualTo(builtIn.version());
+        assertThat(over.catalogue().version()).isEqualTo(builtIn.catalogue().version());
         assertThat(over.hash()).isNotEqualTo(builtIn.hash());
     }
 
@@ -90,7 +90,8 @@ class OverlayTest {
         assertThat(rulebase.catalogue().criteria())
                 .extracting(Criterion::id)
                 .containsExactly("overjet-after", "hygiene-and-caries", "overjet-of-house");
-        assertThat(rulebase.limits().of("overjet-of-house.min").value()).isEqualTo(1.0);
+        assertThat(rulebase.catalogue().limits().of("overjet-of-house.min").value())
+                .isEqualTo(1.0);
     }
 
     private static String read(Path file) {

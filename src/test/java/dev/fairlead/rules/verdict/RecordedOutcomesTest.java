@@ -9,6 +9,7 @@ import dev.fairlead.measure.Measures;
 import dev.fairlead.measure.working.Workbook;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Stage;
+import dev.fairlead.rules.catalogue.Ending;
 import dev.fairlead.rules.guard.ProjectRules;
 import dev.fairlead.rules.guard.RandomFacts;
 import java.io.IOException;
@@ -103,7 +104,7 @@ class RecordedOutcomesTest {
             all.append(r.reasons()).append(r.missing());
             for (PlaceResult p : r.places()) {
                 all.append(p.place()).append(p.status());
-                p.verdicts().forEach(v -> all.append(v.outcome()).append(v.reason()));
+                p.verdicts().forEach(v -> all.append(v.ending()).append(v.reason()));
             }
         }
     }

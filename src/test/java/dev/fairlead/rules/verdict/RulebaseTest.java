@@ -9,6 +9,7 @@ import dev.fairlead.model.Measured;
 import dev.fairlead.model.Unit;
 import dev.fairlead.rules.catalogue.Criterion;
 import dev.fairlead.rules.catalogue.RulebaseException;
+import dev.fairlead.rules.catalogue.Status;
 import dev.fairlead.rules.guard.ProjectRules;
 import java.nio.file.Path;
 import java.util.List;
@@ -42,7 +43,7 @@ class RulebaseTest {
     @Test
     void aWholeRulebaseStandsAloneInItsOwnOrder() {
         Rulebase rulebase = TestFolder.whole(folder).load();
-        assertThat(rulebase.version()).isEqualTo("test");
+        assertThat(rulebase.catalogue().version()).isEqualTo("test");
         assertThat(rulebase.catalogue().criteria())
                 .extracting(Criterion::id)
                 .containsExactly("overjet-after", "hygiene-and-caries");

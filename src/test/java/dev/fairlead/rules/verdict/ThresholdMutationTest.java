@@ -32,7 +32,8 @@ class ThresholdMutationTest {
                         new Limit(l.name(), l.value() + t.step(), l.unit(), l.inclusive()),
                         new Limit(l.name(), l.value() - t.step(), l.unit(), l.inclusive()),
                         new Limit(l.name(), l.value(), l.unit(), !l.inclusive()))) {
-                    Map<String, Limit> limits = new HashMap<>(rulebase.limits().all());
+                    Map<String, Limit> limits =
+                            new HashMap<>(rulebase.catalogue().limits().all());
                     limits.put(l.name(), changed);
                     Judge judge = rulebase.judge(new Limits(limits));
                     if (examples.stream()

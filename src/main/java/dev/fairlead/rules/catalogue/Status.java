@@ -1,4 +1,4 @@
-package dev.fairlead.rules.verdict;
+package dev.fairlead.rules.catalogue;
 
 import dev.fairlead.model.Choice;
 

@@ -1,8 +1,9 @@
-package dev.fairlead.rules.verdict;
+package dev.fairlead.rules.catalogue;
 
-import dev.fairlead.rules.catalogue.Outcome;
-
-/** How a criterion ends with the weight of its warning, heaviest first; over places the first of these counts. */
+/**
+ * How a criterion ends with the weight of its warning, heaviest first; over places the first of these counts. A rule
+ * reports all but {@link #NOT_ASSESSED} and {@link #FAILED}, which are what its silence and its errors come to.
+ */
 public enum Ending {
     STOP(Status.WARN),
     CAUTION(Status.WARN),
@@ -16,10 +17,6 @@ public enum Ending {
 
     Ending(Status status) {
         this.status = status;
-    }
-
-    static Ending of(Outcome outcome) {
-        return valueOf(outcome.name());
     }
 
     /** The same without the weight. */
