@@ -49,7 +49,7 @@ public class CaseBench {
         subject = CaseReader.read(Files.readAllBytes(file), name, CaseFormat.BY_NAME)
                 .value()
                 .orElseThrow();
-        Rulebase rules = Rulebase.fromFolder(Path.of("rules"));
+        Rulebase rules = Rulebase.load(Path.of("rules"));
         checker = new Checker(rules);
         search = new Search(rules, Calculations.full());
     }

@@ -24,7 +24,7 @@ import org.junit.jupiter.api.Test;
 
 /** Chances of another outcome for whole cases. */
 class DoubtsTest {
-    private static final Rulebase RULES = Rulebase.fromFolder(Path.of("rules"));
+    private static final Rulebase RULES = Rulebase.load(Path.of("rules"));
     /**
      * They look at an absolute difference, which near zero grows to both sides, or at the largest or smallest of
      * several, which may become another one.

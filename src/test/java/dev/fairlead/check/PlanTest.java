@@ -21,7 +21,7 @@ import org.junit.jupiter.api.Test;
 
 /** The plan of a demo case from file to report, with the numbers of the file worked out by hand. */
 class PlanTest {
-    private static final Rulebase RULES = Rulebase.fromFolder(Path.of("rules"));
+    private static final Rulebase RULES = Rulebase.load(Path.of("rules"));
     private static Checker checker;
     private static Report report;
     private static Case subject;

@@ -56,23 +56,19 @@ public final class Rulebase {
     }
 
     /**
-     * A rulebase from a folder. With a {@code rulebase.json} the folder stands alone; without one it is laid over the
-     * built-in rulebase: {@code thresholds.json} sets thresholds (full name to number, in the threshold's unit),
+     * The rulebase that {@code --rules} asks for: the built-in one when {@code folder} is null. With a
+     * {@code rulebase.json} a folder stands alone; without one it is laid over the built-in rulebase:
+     * {@code thresholds.json} sets thresholds (full name to number, in the threshold's unit),
      * {@code stage/id/criterion.json} changes texts (JSON merge patch, RFC 7396), {@code stage/id/criterion.drl}
      * replaces rules, {@code sources.json} adds to the bibliography, {@code clinic.json} says how teeth answer.
      */
-    public static Rulebase fromFolder(Path folder) {
-        return fromFolder(folder, RuleCache.ofUser());
+    public static Rulebase load(@Nullable Path folder) {
+        return folder == null ? builtIn() : fromFolder(folder, RuleCache.ofUser());
     }
 
-    /** The same with another place to keep compiled rules in. */
+    /** A rulebase from a folder, with another place to keep compiled rules in. */
     public static Rulebase fromFolder(Path folder, RuleCache cache) {
         return new RulebaseLoader(cache).fromFolder(folder);
-    }
-
-    /** The rulebase that {@code --rules} asks for: the built-in one when {@code folder} is null. */
-    public static Rulebase load(@Nullable Path folder) {
-        return folder == null ? builtIn() : fromFolder(folder);
     }
 
     public Catalogue catalogue() {

@@ -18,7 +18,7 @@ import org.junit.jupiter.api.Test;
 
 /** What the search suggests is done to the case and checked in the ordinary way; a step less is checked as well. */
 class SearchTest {
-    private static final Rulebase RULES = Rulebase.fromFolder(Path.of("rules"));
+    private static final Rulebase RULES = Rulebase.load(Path.of("rules"));
     private static final Search SEARCH = new Search(RULES, Calculations.plain());
     private static final Checker CHECKER = new Checker(RULES, Calculations.plain());
     private static final CheckOptions BARE = CheckOptions.USUAL.withoutWorkings();

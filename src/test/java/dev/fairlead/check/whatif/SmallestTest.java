@@ -26,7 +26,7 @@ import org.junit.jupiter.params.provider.MethodSource;
  * steps is tried by brute force and checked in the ordinary way at every stage.
  */
 class SmallestTest {
-    private static final Rulebase RULES = Rulebase.fromFolder(Path.of("rules"));
+    private static final Rulebase RULES = Rulebase.load(Path.of("rules"));
     private static final Search SEARCH = new Search(RULES, Calculations.plain());
     private static final Checker CHECKER = new Checker(RULES, Calculations.plain());
     private static final CheckOptions BARE = CheckOptions.USUAL.withoutWorkings();

@@ -23,7 +23,7 @@ import org.junit.jupiter.api.Test;
 
 /** Values that a person tries on a demo case: what changes and what is refused. */
 class TypedChangesTest {
-    private static final Checker CHECKER = new Checker(Rulebase.fromFolder(Path.of("rules")));
+    private static final Checker CHECKER = new Checker(Rulebase.load(Path.of("rules")));
     private static final CheckOptions OPTIONS = CheckOptions.USUAL.with(Doubting.NONE);
 
     private static Difference of(String... sets) throws TypedChanges.Refused, IOException {

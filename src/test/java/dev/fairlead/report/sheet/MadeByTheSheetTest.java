@@ -25,7 +25,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** Whoever bends a wire by the numbers of the sheet, read to a tenth of a millimetre, passes what the bench asks. */
 class MadeByTheSheetTest {
-    private static final Rulebase RULES = Rulebase.fromFolder(Path.of("rules"));
+    private static final Rulebase RULES = Rulebase.load(Path.of("rules"));
     private static final Checker CHECKER = new Checker(RULES, Calculations.plain());
     /** Room to the cheek in a mouth with enough of it, mm: the sheet cannot make any. */
     private static final double CHEEK = 4;

@@ -13,7 +13,7 @@ public final class ProjectRules {
     public static final Path FOLDER = Path.of("rules");
 
     private static final class Holder {
-        static final Rulebase RULEBASE = Rulebase.fromFolder(FOLDER);
+        static final Rulebase RULEBASE = Rulebase.load(FOLDER);
         static final Examples EXAMPLES = Examples.in(FOLDER, RULEBASE.catalogue());
         /** By folder: what is drawn by chance among them is to stay the same when a criterion changes its place. */
         static final List<Example> SORTED = EXAMPLES.all().stream()

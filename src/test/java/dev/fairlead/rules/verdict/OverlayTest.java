@@ -20,7 +20,7 @@ class OverlayTest {
         Rulebase over = new TestFolder(folder)
                 .write("thresholds.json", "{\"overjet-after.min\": 2.0}")
                 .load();
-        Rulebase builtIn = Rulebase.fromFolder(Path.of("rules"));
+        Rulebase builtIn = Rulebase.load(Path.of("rules"));
         assertThat(over.catalogue().thresholds().get("overjet-after.min").value())
                 .isEqualTo(2);
         assertThat(over.catalogue().criteria())

@@ -155,7 +155,7 @@ class RulebaseTest {
         assertThatThrownBy(() -> new TestFolder(folder).load())
                 .isInstanceOf(RulebaseException.class)
                 .hasMessageContaining("neither");
-        assertThatThrownBy(() -> Rulebase.fromFolder(folder.resolve("absent")))
+        assertThatThrownBy(() -> Rulebase.load(folder.resolve("absent")))
                 .isInstanceOf(RulebaseException.class)
                 .hasMessageContaining("no folder");
         assertThatThrownBy(() -> new TestFolder(folder)
