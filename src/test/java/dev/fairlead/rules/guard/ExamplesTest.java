@@ -65,10 +65,10 @@ class ExamplesTest {
                                 && e.set().entrySet().stream()
                                         .anyMatch(s ->
                                                 s.getKey().startsWith(c.about().getSimpleName())
-                                                        && s.getKey().endsWith("." + need)
+                                                        && s.getKey().endsWith("." + need.component())
                                                         && s.getValue().equals("unknown")));
                 if (!there) {
-                    faults.add(c.id() + ": no missing-* example without " + need);
+                    faults.add(c.id() + ": no missing-* example without " + need.component());
                 }
             }
             for (String threshold : c.thresholds().keySet()) {
