@@ -89,7 +89,9 @@ final class SelfCheckCommand implements Callable<Integer> {
             // a Java without its libraries for fonts fails by the latter
             failed = true;
             told = "FAILS   " + what + ": "
-                    + (e instanceof IOException io ? WholeFile.why(io) : String.valueOf(e.getMessage()));
+                    + (e instanceof IOException io
+                            ? WholeFile.why(io)
+                            : e instanceof LinkageError ? e.toString() : String.valueOf(e.getMessage()));
         }
         console.out().println(told);
     }
