@@ -29,15 +29,16 @@ final class CompileRecords {
     private CompileRecords() {}
 
     public static void main(String[] args) throws Exception {
+        // what an earlier build made may not fit the records of today, and would be asked in their place
+        Path classes = Path.of(args[1]);
+        Files.deleteIfExists(classes.resolve(path(PACKAGE, NAME + ".class")));
+        Files.deleteIfExists(classes.resolve(path(Components.class.getPackageName(), Components.COMPILED + ".class")));
         compile(args, PACKAGE, NAME, new CompileRecords().text(all()));
         compile(args, Components.class.getPackageName(), Components.COMPILED, components());
     }
 
     private static void compile(String[] args, String inPackage, String name, String text) throws IOException {
-        Path folder = Path.of(inPackage.replace('.', '/'));
-        Path source = Path.of(args[0]).resolve(folder).resolve(name + ".java");
-        // what an earlier build made may not fit the records of today, and would be asked in their place
-        Files.deleteIfExists(Path.of(args[1]).resolve(folder).resolve(name + ".class"));
+        Path source = Path.of(args[0]).resolve(path(inPackage, name + ".java"));
         Files.createDirectories(source.getParent());
         Files.writeString(source, text);
         int failed = ToolProvider.getSystemJavaCompiler()
@@ -57,6 +58,10 @@ final class CompileRecords {
         if (failed != 0) {
             throw new IllegalStateException(source + " does not compile");
         }
+    }
+
+    private static Path path(String inPackage, String file) {
+        return Path.of(inPackage.replace('.', '/')).resolve(file);
     }
 
     /** What reads all components of each kind of fact. */

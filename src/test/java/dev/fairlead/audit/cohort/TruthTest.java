@@ -38,7 +38,10 @@ class TruthTest {
     @Test
     void nothingIsFoundInACleanCase() {
         for (int i = 0; i < 60; i++) {
-            check(new PlantedCase(Cohort.clean(SEED, i), List.of()), "clean " + i);
+            check(
+                    new PlantedCase(Cohort.clean(SEED, i), List.of()),
+                    "clean " + i
+                            + ": a new input needs its good value in the Baseline* class of its record, in audit.cohort");
         }
     }
 
