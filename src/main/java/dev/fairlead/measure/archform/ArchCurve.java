@@ -8,7 +8,7 @@ import java.util.stream.IntStream;
  * (parameter -1) over the front to the left posterior end (parameter +1); the posterior ends lie near y = 0.
  */
 public sealed interface ArchCurve
-        permits BetaArch, CatenaryArch, ConicArch, SixthDegreeArch, HawleyArch, SplineArch, ScaledArch, OffsetArch {
+        permits BetaArch, CatenaryArch, ConicArch, SixthDegreeArch, SplineArch, ScaledArch, OffsetArch {
 
     /** What kind of curve this is, in plain words. */
     String name();

@@ -2,8 +2,8 @@ package dev.fairlead.measure.archform;
 
 /**
  * A wire of sixth degree laid over an arch with its midline mark on the midline and slid forward or back until it fits
- * best; carried on beyond its ends. The same as {@link WireMisfit} for such wires, fast enough to be worked out for
- * every case of a large audit, and able to tell what a slightly different arch or wire would do.
+ * best; carried on beyond its ends. Fast enough to be worked out for every case of a large audit, and able to tell what
+ * a slightly different arch or wire would do.
  */
 public final class Laying {
     private static final int SAMPLES = 65;
@@ -128,11 +128,11 @@ public final class Laying {
         double over = 0;
         double under = 0;
         double stretch = wire.width() / 2 / wireHalf;
-        double depth = wire.depth();
         for (int i = 0; i < SAMPLES; i++) {
             Point p = arch.at(parameter(i));
             double x = foot[i] * stretch;
-            d[i] = nx[i] * (p.x() - x) + ny[i] * (p.y() - forward - depth + wire.fall(x));
+            // from the height of the wire's front: where that lies is the slide's
+            d[i] = nx[i] * (p.x() - x) + ny[i] * (p.y() + wire.fall(x));
             over += weight[i] * d[i] * ny[i];
             under += weight[i] * ny[i] * ny[i];
         }

@@ -15,7 +15,7 @@ public record SixthDegreeArch(double width, double a, double b) implements ArchC
     public SixthDegreeArch {
         Lengths.positive(width);
         double m2 = width * width / 4;
-        if (!(b >= 0) || !(b + 3 * a * m2 * m2 >= 0) || !(b + a * m2 * m2 > 0) || Double.isInfinite(a + b)) {
+        if (!(b >= 0) || !(b + 3 * a * m2 * m2 >= 0) || a == 0 && b == 0 || Double.isInfinite(a + b)) {
             throw new IllegalArgumentException(
                     "no arch: the polynomial with A " + a + " and B " + b + " turns back before the posterior ends");
         }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -106,37 +107,6 @@ class ArchFormTest {
         assertThatIllegalArgumentException().isThrownBy(() -> new ArchForm.CutOffs(0.4, 0.4, 0.5, 0.6));
     }
 
-    /**
-     * Hawley 1905: points J on the first circle at a chord of R from A; triangle CDE equilateral, its side DE the
-     * second radius; AFG equilateral in the second circle. The lines to the molars enclose the published "constant 42
-     * degrees".
-     */
-    @Test
-    void hawleyConstruction() {
-        double r = 18.2; // 5.4 + 5.9 + 6.9 (Black)
-        HawleyArch arch = new HawleyArch(r);
-        Point apex = arch.at(0);
-        Point j = arch.canineDistal();
-        Point end = arch.at(1);
-        assertThat(apex.distance(j)).isEqualTo(r, within(1e-9));
-        assertThat(apex.distance(end)).isEqualTo(4 * r, within(1e-9));
-        assertThat(arch.width()).isEqualTo(4 * r, within(1e-9));
-        assertThat(arch.at(-1).distance(end)).isEqualTo(4 * r, within(1e-9));
-        assertThat(arch.secondRadius()).isEqualTo(2.3094 * r, within(1e-3));
-        // C is the end of the first diameter; the ray C-J meets the tangent at A half a side from A, at 30 degrees from
-        // CA
-        Point c = new Point(0, apex.y() - 2 * r);
-        double half = 2 * r * (j.x() - c.x()) / (j.y() - c.y());
-        assertThat(2 * half).isEqualTo(arch.secondRadius(), within(1e-9));
-        Point centre = new Point(0, apex.y() - arch.secondRadius());
-        assertThat(centre.distance(end)).isEqualTo(arch.secondRadius(), within(1e-9));
-        assertThat(arch.posteriorAngle()).isEqualTo(20.94, within(5e-3));
-        assertThat(2 * arch.posteriorAngle()).isEqualTo(42, within(0.2));
-        assertThat(arch.arcLength(arch.breaks()[1], arch.breaks()[3])).isEqualTo(2 * Math.PI / 3 * r, within(1e-9));
-        assertThat(arch.perimeter()).isEqualTo(2 * Math.PI / 3 * r + 2 * j.distance(end), within(1e-9));
-        assertThat(j).isEqualTo(new Point(Math.sqrt(3) / 2 * r, apex.y() - r / 2));
-    }
-
     @Test
     void reshapedCurvesHaveTheWantedSize() {
         Landmarks landmarks = Landmarks.of(Arches.crowded(new Random(23)));
@@ -145,9 +115,115 @@ class ArchFormTest {
             assertThat(other.width()).isEqualTo(50, within(1e-9));
             assertThat(other.depth()).isEqualTo(27, within(1e-9));
         }
-        ArchCurve hawley = new HawleyArch(12).reshaped(50, 27);
-        assertThat(hawley.width()).isEqualTo(50, within(1e-9));
-        assertThat(hawley.depth()).isEqualTo(27, within(1e-9));
-        assertThat(hawley.name()).isEqualTo("Hawley construction, stretched");
+    }
+
+    /** Y' = (6 A X^4 + 2 B) X falls all the way from the front where B >= 0 and B + 3 A (W/2)^4 >= 0. */
+    @Test
+    void aPolynomialThatTurnsBackIsRefused() {
+        // W/2 = 2: the slope at the ends vanishes at B = -48 A, that at the front at B = 0
+        assertThat(new SixthDegreeArch(4, -1, 48).slope(2)).isZero();
+        assertThat(new SixthDegreeArch(4, -1, 48).depth()).isEqualTo(-64 + 48 * 4);
+        assertThat(new SixthDegreeArch(4, 1, 0).depth()).isEqualTo(64);
+        assertThat(new SixthDegreeArch(4, 0, 1).depth()).isEqualTo(4);
+        turnsBack(4, -1, 47.99);
+        turnsBack(4, 1, -0.01);
+        turnsBack(4, 0, 0);
+        turnsBack(4, Double.NaN, 1);
+        turnsBack(4, 1, Double.NaN);
+        turnsBack(4, Double.POSITIVE_INFINITY, 1);
+        turnsBack(4, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY);
+    }
+
+    private static void turnsBack(double width, double a, double b) {
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> new SixthDegreeArch(width, a, b))
+                .withMessageContaining("A " + a + " and B " + b + " turns back");
+    }
+
+    @Test
+    void slopeAndBendAreTheDerivativesOfTheFall() {
+        double h = 1e-4;
+        for (SixthDegreeArch arch :
+                List.of(SixthDegreeArch.ofShare(44, 24, 0.7), SixthDegreeArch.ofShare(44, 24, -0.4))) {
+            for (double x = -24; x <= 24; x += 3) {
+                // y falls where the distance behind the front grows
+                assertThat(arch.slope(x)).isEqualTo(-(arch.fall(x + h) - arch.fall(x - h)) / (2 * h), within(1e-6));
+                assertThat(arch.bend(x)).isEqualTo((arch.slope(x + h) - arch.slope(x - h)) / (2 * h), within(1e-6));
+            }
+        }
+    }
+
+    /** Of depth D the share q comes from A X^6: A (W/2)^6 = q D, B (W/2)^2 = (1 - q) D. */
+    @Test
+    void shareSplitsTheDepthBetweenTheTwoTerms() {
+        SixthDegreeArch arch = SixthDegreeArch.ofShare(44, 24, 0.25);
+        assertThat(arch.a() * Math.pow(22, 6)).isEqualTo(6, within(1e-12));
+        assertThat(arch.b() * 22 * 22).isEqualTo(18, within(1e-12));
+        assertThat(arch.share()).isEqualTo(0.25, within(1e-12));
+        assertThat(SixthDegreeArch.ofShare(44, 24, 7).share()).isBetween(0.99, 1.0);
+        assertThat(SixthDegreeArch.ofShare(44, 24, -7).share()).isBetween(-0.5, -0.49);
+    }
+
+    @Test
+    void nearCaninesItRunsThroughThemOrAsNearAsAnArchCan() {
+        SixthDegreeArch through = SixthDegreeArch.near(44, 24, 26, 6);
+        assertThat(through.fall(13)).isEqualTo(6, within(1e-9));
+        assertThat(through.depth()).isEqualTo(24, within(1e-9));
+        assertThat(through.width()).isEqualTo(44);
+        // canines nearly as far back as the molars, or nearly at the front: as rounded or as square as an arch can be
+        assertThat(SixthDegreeArch.near(44, 24, 26, 30).share()).isBetween(-0.5, -0.49);
+        assertThat(SixthDegreeArch.near(44, 24, 26, 0.5).share()).isBetween(0.99, 1.0);
+        // wider apart than the molars and less far back: an arch all the same
+        assertThat(SixthDegreeArch.near(44, 24, 50, 6).depth()).isEqualTo(24, within(1e-9));
+        assertThat(SixthDegreeArch.near(44, 24, 50, 30).fall(22 * 0.98)).isEqualTo(24 * 0.98, within(1e-9));
+    }
+
+    /** Lengths are looked up by the curve: only the same numbers are the same curve. */
+    @Test
+    void curvesWithTheSameNumbersAreOne() {
+        SixthDegreeArch arch = new SixthDegreeArch(44, 1e-8, 0.04);
+        assertThat(arch)
+                .isEqualTo(new SixthDegreeArch(44, 1e-8, 0.04))
+                .hasSameHashCodeAs(new SixthDegreeArch(44, 1e-8, 0.04));
+        for (SixthDegreeArch other : List.of(
+                new SixthDegreeArch(45, 1e-8, 0.04),
+                new SixthDegreeArch(44, 2e-8, 0.04),
+                new SixthDegreeArch(44, 1e-8, 0.05))) {
+            assertThat(other).isNotEqualTo(arch).doesNotHaveSameHashCodeAs(arch);
+        }
+        assertThat(arch).isNotEqualTo(new BetaArch(44, 24));
+    }
+
+    /** x^2 = 2 R h - K h^2 has ends at all only where K h^2 / x^2 > -1 at the molars. */
+    @Test
+    void noConicRunsThroughCaninesThatStandTooFarBack() {
+        // h = 1 at x = 2 and h = 4 at x = 8: 4/1 - 64/4 = -12, over 3: K = -4, K 16/64 = -1
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> ConicArch.through(new ArchDimensions(16, 4, 4, 1)))
+                .withMessageContaining("no conic");
+        ConicArch steep = ConicArch.through(new ArchDimensions(16, 4, 4.2, 1));
+        assertThat(Math.abs(new Projector(steep).nearest(new Point(2.1, 3)).outside()))
+                .isLessThan(1e-8);
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> new ConicArch(44, 24, -1))
+                .withMessageContaining("above -1, not -1.0");
+        assertThatIllegalArgumentException().isThrownBy(() -> new ConicArch(44, 24, Double.POSITIVE_INFINITY));
+    }
+
+    @Test
+    void measuresOfNoMouthAreRefused() {
+        assertThat(new ArchDimensions(44, 24, 43.9, 23.9).formIndex())
+                .isEqualTo(23.9 / 24 / (43.9 / 44), within(1e-12));
+        for (double[] canines : new double[][] {{44, 6}, {26, 24}}) {
+            assertThatIllegalArgumentException()
+                    .isThrownBy(() -> new ArchDimensions(44, 24, canines[0], canines[1]))
+                    .withMessageContaining("in front of and between the molars");
+        }
+        for (double[] limits :
+                new double[][] {{0, 0.4, 0.5, 0.6}, {0.4, 0.4, 0.5, 0.6}, {0.3, 0.5, 0.5, 0.6}, {0.3, 0.4, 0.6, 0.6}}) {
+            assertThatIllegalArgumentException()
+                    .isThrownBy(() -> new ArchForm.CutOffs(limits[0], limits[1], limits[2], limits[3]))
+                    .withMessageContaining("must rise");
+        }
     }
 }

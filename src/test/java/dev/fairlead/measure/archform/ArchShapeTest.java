@@ -3,7 +3,6 @@ package dev.fairlead.measure.archform;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 class ArchShapeTest {
@@ -26,21 +25,5 @@ class ArchShapeTest {
     void curvesFallIntoTheClassesTheyStandFor() {
         assertThat(ArchShape.of(ConicArch.halfEllipse(44, 24), 14, OWN).form()).isEqualTo(ArchForm.SQUARE);
         assertThat(ArchShape.of(ConicArch.parabola(44, 24), 14, OWN).form()).isEqualTo(ArchForm.TAPERED);
-    }
-
-    @Test
-    void preformNearestInSizeAndClassComesFirst() {
-        ArchCurve arch = new BetaArch(44, 24);
-        Map<String, ArchCurve> preforms = Map.of(
-                "ovoid small",
-                new BetaArch(45, 25),
-                "ovoid large",
-                new BetaArch(56, 32),
-                "tapered small",
-                ConicArch.parabola(45, 25),
-                "the same as ovoid small",
-                new BetaArch(45, 25));
-        assertThat(ArchShape.ranked(arch, ArchPlaces.average(arch), preforms))
-                .containsExactly("ovoid small", "the same as ovoid small", "tapered small", "ovoid large");
     }
 }
