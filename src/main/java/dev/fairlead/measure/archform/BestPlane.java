@@ -8,7 +8,7 @@ import org.hipparchus.linear.RealMatrix;
 import org.hipparchus.linear.RealVector;
 
 /** The plane with the least sum of squared distances from the landmarks (the occlusal plane of the set). */
-public record BestPlane(RealVector centre, RealVector first, RealVector second, double rms) {
+public record BestPlane(RealVector first, RealVector second, double rms) {
     private static final double COLLINEAR = 1e-12;
 
     /** The plane of points that do not lie on one line. */
@@ -27,10 +27,7 @@ public record BestPlane(RealVector centre, RealVector first, RealVector second, 
             throw new IllegalArgumentException("the landmarks lie on one straight line");
         }
         return new BestPlane(
-                centre,
-                eigen.getEigenvector(0),
-                eigen.getEigenvector(1),
-                Math.sqrt(Math.max(0, eigen.getEigenvalue(2)) / n));
+                eigen.getEigenvector(0), eigen.getEigenvector(1), Math.sqrt(Math.max(0, eigen.getEigenvalue(2)) / n));
     }
 
     private static double mean(RealMatrix points, int column) {
@@ -43,11 +40,10 @@ public record BestPlane(RealVector centre, RealVector first, RealVector second, 
 
     /** Foot of the landmark in the plane, in axes of the plane. */
     Point project(DigitisedPoint l) {
-        double[] d = {l.x() - centre.getEntry(0), l.y() - centre.getEntry(1), l.z() - centre.getEntry(2)};
-        return new Point(dot(d, first), dot(d, second));
+        return new Point(along(l, first), along(l, second));
     }
 
-    private static double dot(double[] d, RealVector axis) {
-        return d[0] * axis.getEntry(0) + d[1] * axis.getEntry(1) + d[2] * axis.getEntry(2);
+    private static double along(DigitisedPoint l, RealVector axis) {
+        return l.x() * axis.getEntry(0) + l.y() * axis.getEntry(1) + l.z() * axis.getEntry(2);
     }
 }

@@ -64,12 +64,17 @@ public record Landmarks(List<Tooth> teeth, double offPlane) {
     private static DigitisedPoint last(List<DigitisedPoint> given, boolean left) {
         return given.stream()
                 .filter(l -> Teeth.left(l.tooth()) == left)
-                .max(Comparator.comparingInt(l -> 2 * Teeth.position(l.tooth()) - (Teeth.primary(l.tooth()) ? 1 : 0)))
+                .max(Comparator.comparingInt(l -> fromMidline(l.tooth())))
                 .orElseThrow(() -> new IllegalArgumentException("no landmark on the " + (left ? "left" : "right")));
     }
 
     private static int order(Tooth t) {
-        return (Teeth.left(t.tooth()) ? 1 : -1) * Teeth.position(t.tooth());
+        return (Teeth.left(t.tooth()) ? 1 : -1) * fromMidline(t.tooth());
+    }
+
+    /** Order of the teeth of one side, a primary tooth before the permanent one of its position. */
+    private static int fromMidline(int tooth) {
+        return 2 * Teeth.position(tooth) - (Teeth.primary(tooth) ? 1 : 0);
     }
 
     // crowded incisors may stand across the midline, a canine or premolar cannot: its number is wrong

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Random;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
@@ -112,5 +113,62 @@ class LandmarksTest {
         assertThat(arch.posteriorPosition()).isEqualTo(5);
         assertThat(ArchDimensions.of(arch)).contains(new ArchDimensions(40, 22, 26, 6));
         assertThat(Teeth.words(83)).isEqualTo("lower right primary canine (83)");
+    }
+
+    /** A second premolar that breaks through beside its primary molar. */
+    @Test
+    void ofTwoTeethOfOnePositionThePermanentOneEndsTheArch() {
+        DigitisedPoint front = DigitisedPoint.flat(31, 1, 24);
+        Landmarks arch = Landmarks.of(List.of(
+                DigitisedPoint.flat(85, -19, 4),
+                DigitisedPoint.flat(45, -20, 0),
+                front,
+                DigitisedPoint.flat(35, 20, 0),
+                DigitisedPoint.flat(75, 19, 4)));
+        assertThat(arch.width()).isEqualTo(40, within(1e-9));
+        assertThat(arch.position(5, true))
+                .hasValueSatisfying(p -> assertThat(p.x()).isEqualTo(20, within(1e-9)));
+        assertThat(arch.position(5, false))
+                .hasValueSatisfying(p -> assertThat(p.x()).isEqualTo(-20, within(1e-9)));
+        assertThat(arch.position(4, true)).isEmpty();
+        assertThat(ArchDimensions.of(arch)).as("without canines").isEmpty();
+    }
+
+    /** Incisors may be crowded across the midline; from the canine on a tooth stands on its own side. */
+    @Test
+    void onlyIncisorsMayStandAcrossTheMidline() {
+        DigitisedPoint right = DigitisedPoint.flat(46, -22, 0);
+        DigitisedPoint left = DigitisedPoint.flat(36, 22, 0);
+        assertThat(Landmarks.of(List.of(right, left, DigitisedPoint.flat(32, -1, 24), DigitisedPoint.flat(42, 1, 24)))
+                        .teeth())
+                .hasSize(4);
+        refused("wrong side of the midline: lower right canine (43)", right, left, DigitisedPoint.flat(43, 1, 24));
+        assertThat(Teeth.words(73)).isEqualTo("lower left primary canine (73)");
+    }
+
+    /** ISO 3950: 31-38 and 41-48 are permanent, 71-75 and 81-85 primary lower teeth. */
+    @Test
+    void lowerTeethAreThoseOfTheStandard() {
+        assertThat(IntStream.rangeClosed(-1, 100).filter(Teeth::lower))
+                .containsExactly(
+                        31, 32, 33, 34, 35, 36, 37, 38, 41, 42, 43, 44, 45, 46, 47, 48, 71, 72, 73, 74, 75, 81, 82, 83,
+                        84, 85);
+        assertThat(IntStream.of(38, 48, 71, 85).map(Teeth::antimere)).containsExactly(48, 38, 81, 75);
+        assertThat(Teeth.words(71)).isEqualTo("lower left primary central incisor (71)");
+        assertThat(Teeth.words(48)).isEqualTo("lower right third molar (48)");
+    }
+
+    /** Far from the digitiser's origin and stood on edge, points of one plane keep their distances. */
+    @Test
+    void thePlaneMayLieAnywhere() {
+        List<DigitisedPoint> given = List.of(
+                new DigitisedPoint(46, 100, -22, 50),
+                new DigitisedPoint(36, 100, 22, 50),
+                new DigitisedPoint(31, 100, 3, 74));
+        Landmarks arch = Landmarks.of(given);
+        assertThat(arch.width()).isEqualTo(44, within(1e-9));
+        assertThat(arch.depth()).isEqualTo(24, within(1e-9));
+        assertThat(arch.points().get(1).x()).isEqualTo(3, within(1e-9));
+        assertThat(arch.offPlane()).isEqualTo(0, within(1e-6));
     }
 }
