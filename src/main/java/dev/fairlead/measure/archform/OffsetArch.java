@@ -23,9 +23,8 @@ public record OffsetArch(ArchCurve base, double front, double left, double right
     @Override
     public Point at(double u) {
         Point p = base.at(u);
-        double middle = base.at(base.midline()).x();
         boolean onLeft = u >= base.midline();
-        double across = (p.x() - middle) / (base.at(onLeft ? 1 : -1).x() - middle);
+        double across = p.x() / base.at(onLeft ? 1 : -1).x();
         double end = onLeft ? left : right;
         double distance = front + (end - front) * share(across);
         return p.plus(base.normal(u).times(distance));

@@ -6,7 +6,12 @@ import static org.assertj.core.api.Assertions.within;
 import dev.fairlead.measure.CaseBuilder;
 import dev.fairlead.measure.SampleCase;
 import dev.fairlead.model.Case;
+import dev.fairlead.model.Measured;
+import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What must hold for the misfit of any form: geometry alone decides it. */
 class FormMisfitTest {
@@ -82,6 +87,70 @@ class FormMisfitTest {
     void withoutAFormNothingIsSaid() {
         FormMisfit m = of(wire(44, 26, 24).without("/wire/formCanineWidth").without("/arch/canineDepth"));
         assertThat(m.rms().missing()).containsExactlyInAnyOrder("/wire/formCanineWidth", "/arch/canineDepth");
+        assertThat(m.laid()).isEmpty();
+    }
+
+    @Test
+    void allThatIsMissingIsNamedOnce() {
+        FormMisfit m = of(SampleCase.full()
+                .without("/arch/molarWidth")
+                .without("/arch/canineWidth")
+                .without("/wire/formDepth")
+                .without("/wire/formMolarWidth"));
+        for (Measured misfit : List.of(m.rms(), m.worst())) {
+            assertThat(misfit.missing())
+                    .containsExactlyInAnyOrder(
+                            "/arch/molarWidth", "/arch/canineWidth", "/wire/formDepth", "/wire/formMolarWidth");
+        }
+    }
+
+    /** A wire that is bent without a form has none to misfit; nothing is missing then. */
+    @ParameterizedTest
+    @ValueSource(strings = {"/wire/formMolarWidth", "/wire/formDepth", "/wire/formCanineWidth", "/arch/canineWidth"})
+    void whereAMeasureDoesNotApplyNeitherDoesTheMisfit(String pointer) {
+        FormMisfit m = of(SampleCase.full().set(pointer, CaseBuilder.NOT_APPLICABLE));
+        assertThat(m.rms().applies()).isFalse();
+        assertThat(m.worst().applies()).isFalse();
+        assertThat(m.laid()).isEmpty();
+    }
+
+    /**
+     * First-order error: the misfits that each measure, larger by its SD, gives when the wire is laid anew, less the
+     * misfit here, added in squares.
+     */
+    @Test
+    void errorsOfArchAndWireAddUpInTheMisfit() {
+        CaseBuilder b = wire(47, 27, 25.5);
+        FormMisfit here = of(b);
+        Case c = b.build();
+        Map<String, Measured> inputs = Map.of(
+                "/arch/molarWidth", c.arch().molarWidth(),
+                "/arch/molarDepth", c.arch().molarDepth(),
+                "/arch/canineWidth", c.arch().canineWidth(),
+                "/arch/canineDepth", c.arch().canineDepth(),
+                "/wire/formMolarWidth", c.wire().formMolarWidth(),
+                "/wire/formDepth", c.wire().formDepth(),
+                "/wire/formCanineWidth", c.wire().formCanineWidth());
+        double rms = 0;
+        double worst = 0;
+        for (Map.Entry<String, Measured> input : inputs.entrySet()) {
+            double moved = input.getValue().value() + input.getValue().sd();
+            FormMisfit there = of(b.copy().set(input.getKey(), moved));
+            rms += Math.pow(there.rms().value() - here.rms().value(), 2);
+            worst += Math.pow(there.worst().value() - here.worst().value(), 2);
+        }
+        assertThat(here.rms().sd()).isEqualTo(Math.sqrt(rms), within(0.05 * Math.sqrt(rms)));
+        assertThat(here.worst().sd()).isEqualTo(Math.sqrt(worst), within(0.05 * Math.sqrt(worst)));
+        assertThat(here.laid().orElseThrow().laying().misfit().rms())
+                .isEqualTo(here.rms().value());
+    }
+
+    /** No place is best for a wire folded to a hairpin: only the bench can tell. */
+    @Test
+    void aFormThatFitsNowhereBestHasToBeTriedOnTheModel() {
+        FormMisfit m = of(wire(4, 3.9, 11));
+        assertThat(m.rms().missing()).containsExactly("/bench/misfitRms");
+        assertThat(m.worst().missing()).containsExactly("/bench/misfitWorst");
         assertThat(m.laid()).isEmpty();
     }
 }

@@ -125,6 +125,17 @@ class FrontTest {
         double half = length(x -> 24 * Math.pow(1 - Math.pow(x / 22, 2), 0.8), 0, 22);
         double longer = length(x -> deeper * Math.pow(1 - Math.pow(x / 22, 2), 0.8), 0, 22);
         assertThat(longer - lateral - (half - lateral)).isEqualTo(left.rule().value(), within(5e-3));
+        // more room needs less advance: the error of the space counts with the slope of the need, by differences
+        CaseBuilder wider = SampleCase.full()
+                .without("/arch/canineWidth")
+                .without("/arch/canineDepth")
+                .set("/space/left", 20.6);
+        double slope = (front(wider).position().left().alongArch().value()
+                        - left.alongArch().value())
+                / 0.1;
+        assertThat(slope).isNegative();
+        double sd = left.rule().part("/space/left");
+        assertThat(left.alongArch().part("/space/left")).isEqualTo(-slope * sd, within(0.02 * Math.abs(slope * sd)));
     }
 
     @Test

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Random;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -163,5 +164,35 @@ class ArchFitTest {
         assertThat(ArchFit.all(three))
                 .extracting(ArchFit::family)
                 .doesNotContain(ArchFamily.CONIC, ArchFamily.SIXTH_DEGREE);
+    }
+
+    /** Residual SD: sum of squares over points less fitted numbers, 12 - 2 and 12 - 3. */
+    @Test
+    void theFormThatLeavesTheSmallerResidualIsTaken() {
+        Random random = new Random(12);
+        for (ArchCurve made : List.of(new BetaArch(46, 25), SixthDegreeArch.ofShare(46, 25, 0.5))) {
+            Landmarks arch = Landmarks.of(Arches.on(made, 0.1, random));
+            ArchFit best = ArchFit.best(arch);
+            assertThat(best.curve()).hasSameClassAs(made);
+            double squares = best.goodness().residuals().stream()
+                    .mapToDouble(r -> r.outside() * r.outside())
+                    .sum();
+            int left = best.family() == ArchFamily.BETA ? 10 : 9;
+            assertThat(best.residual(arch)).isEqualTo(Math.sqrt(squares / left), within(1e-12));
+        }
+    }
+
+    /**
+     * Two straight lines are a hyperbola of endless weight: the fit ends at e^3 - 1, where none can be told from them.
+     */
+    @Test
+    void aPointedArchGetsAConicAndNoSearchWithoutEnd() {
+        int[] teeth = {46, 45, 44, 43, 41, 33, 34, 35, 36};
+        List<DigitisedPoint> pointed = IntStream.range(0, teeth.length)
+                .mapToObj(i -> DigitisedPoint.flat(teeth[i], -22 + 5.5 * i, 24 - 6 * Math.abs(i - 4)))
+                .toList();
+        ArchFit fit = ArchFit.of(ArchFamily.CONIC, Landmarks.of(pointed));
+        assertThat(((ConicArch) fit.curve()).weight()).isEqualTo(Math.exp(3) - 1, within(1e-6));
+        assertThat(fit.goodness().rms()).isLessThan(0.5);
     }
 }
