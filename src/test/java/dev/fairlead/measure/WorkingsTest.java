@@ -15,6 +15,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Workings of a full case: each can be followed, and its sources stand in the bibliography. */
 class WorkingsTest {
@@ -112,6 +114,23 @@ class WorkingsTest {
             assertThat(w.value().known()).as(w.id()).isEqualTo(anyChild);
             assertThat(w.substituted()).as(w.id()).isEqualTo(anyChild ? "65" : "");
         }
+    }
+
+    /**
+     * Bolton 1958: a mean of 77.2 %, from which the front that is too wide for the other follows; uppers make 45.9 mm.
+     */
+    @ParameterizedTest
+    @CsvSource({"7, lower, 1.5652", "6, upper, 0.5632"})
+    void theFrontThatIsTooWideIsNamedWithItsExcess(double canine, String front, double excess) {
+        CaseBuilder b = SampleCase.full();
+        for (int tooth : new int[] {33, 43}) {
+            b.set("/teeth/" + tooth + "/state", "erupted").set("/teeth/" + tooth + "/width", canine);
+        }
+        // lowers 23.0 mm with twice the canine: 37 - 0.772 x 45.9, and 45.9 - 35 x 100 / 77.2
+        Working w = by("space.anterior-excess", workings(b));
+        assertThat(w.title()).isEqualTo("excess of the " + front + " front teeth");
+        assertThat(w.value().value()).isCloseTo(excess, org.assertj.core.api.Assertions.within(1e-4));
+        assertThat(w.formula()).startsWith(front + " six");
     }
 
     @Test
