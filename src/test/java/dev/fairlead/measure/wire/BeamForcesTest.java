@@ -11,7 +11,11 @@ import dev.fairlead.measure.Measures;
 import dev.fairlead.measure.Worked;
 import dev.fairlead.measure.gather.Calculations;
 import dev.fairlead.measure.working.Workbook;
+import dev.fairlead.measure.working.Working;
+import dev.fairlead.model.Case;
 import dev.fairlead.model.CaseValue;
+import dev.fairlead.model.Measured;
+import dev.fairlead.model.Unit;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -169,5 +173,126 @@ class BeamForcesTest {
             }
         }
         return all;
+    }
+
+    private static Working working(CaseBuilder b, String id) {
+        return work(b).workings().stream()
+                .filter(w -> w.id().equals("wire.force." + id))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void workingsTellWireAndStandOffsAndTheShareOfAnIncisor() {
+        CaseBuilder b = BaseCase.of().set("/wire/modulus", 180).set("/visits/0/left/standOff", 1.2);
+        Working low = working(b, "1.low");
+        assertThat(low.title()).isEqualTo("total labial force, low end, visit 1");
+        assertThat(low.substituted()).isEqualTo("stand-off 1.5 right, 1.2 left; wire 0.508 mm, E 180 GPa as declared");
+        assertThat(low.note())
+                .startsWith("A quarter of it, the mean per incisor, is "
+                        + Math.round(low.value().value() / 4) + " gf.")
+                .contains("No bench test stands behind the model")
+                .endsWith("A gauge reading at tie-in overrides it.");
+        Working high = working(b, "1.high");
+        assertThat(high.note())
+                .isEqualTo("A quarter of it, the mean per incisor, is "
+                        + Math.round(high.value().value() / 4) + " gf. ");
+        assertThat(working(BaseCase.of(), "2.stress").substituted()).endsWith("E 154 to 200 GPa, none being declared");
+        assertThat(working(BaseCase.of(), "2.stress").title()).isEqualTo("peak bending stress, visit 2");
+    }
+
+    @Test
+    void aWorkingWithoutANumberSaysWhyAndSharesNothing() {
+        CaseBuilder b = BaseCase.of().set("/visits/0/left/standOff", 8).set("/visits/0/right/standOff", 8);
+        Working low = working(b, "1.low");
+        assertThat(low.note())
+                .startsWith("Not assessed: a fold of this size cannot be opened far enough for the stand-off. No bench")
+                .doesNotContain("A quarter of it");
+        assertThat(working(b, "1.intrusive").note())
+                .startsWith("Not assessed: ")
+                .endsWith("not even the sign is known.");
+        assertThat(working(BaseCase.of(), "1.intrusive").note()).startsWith("Negative: it extrudes.");
+        assertThat(first(b).intrusivePerIncisor().missing()).contains("/visits/0/equilibriumOfTheWireInTheBeamModel");
+    }
+
+    @Test
+    void heightsThatNobodyMeasuresLeaveTheVerticalForceOut() {
+        for (String side : new String[] {"left", "right"}) {
+            CaseBuilder b = BaseCase.of().set("/hardware/" + side + "/aboveBrackets", CaseBuilder.NOT_APPLICABLE);
+            assertThat(first(b).intrusivePerIncisor().applies()).as(side).isFalse();
+            assertThat(first(b.without("/bench/left/length"))
+                            .intrusivePerIncisor()
+                            .known())
+                    .isFalse();
+        }
+    }
+
+    /** Brackets of two neighbours lie a millimetre apart at least: nearer ones were read or written wrongly. */
+    @Test
+    void bracketsThatLieUponEachOtherAreAskedForAgain() {
+        CaseBuilder b = BaseCase.of()
+                .set("/hardware/brackets/41/fromMidline", 2.5)
+                .set("/hardware/brackets/31/fromMidline", 2.5)
+                .set("/hardware/brackets/42/fromMidline", 3.25)
+                .set("/hardware/brackets/32/fromMidline", 3.5);
+        assertThat(first(b).peakStress().missing())
+                .containsExactlyInAnyOrder(
+                        "/hardware/brackets/42/fromMidline",
+                        "/hardware/brackets/41/fromMidline",
+                        "/hardware/brackets/31/fromMidline",
+                        "/hardware/brackets/32/fromMidline");
+        BeamInputs apart = new BeamInputs(
+                b.set("/hardware/brackets/42/fromMidline", 3.5).build(),
+                Measured.exact(1.5, Unit.MM),
+                Measured.exact(1.5, Unit.MM));
+        assertThat(apart.missing()).as("just a millimetre").isEmpty();
+    }
+
+    /** Reference model: one side opened has 61 to 62 % of the force of both. */
+    @Test
+    void aWireOpenedOnOneSideHasMostOfTheForce() {
+        double both = first(BaseCase.of()).forceHigh().value();
+        for (String side : new String[] {"left", "right"}) {
+            VisitSeen v = first(BaseCase.of().set("/visits/0/" + side + "/standOff", 0));
+            assertThat(v.forceHigh().value() / both).as(side).isBetween(0.55, 0.7);
+        }
+    }
+
+    /**
+     * Force goes exactly with the modulus, 154 to 200 GPa where none is declared: what pulls down is worst with the
+     * stiffest wire, what pushes up mildest with the softest; either tube condition may be the worse one.
+     */
+    @Test
+    void theVerticalForceIsTheWorstThatMayBe() {
+        for (double height : new double[] {-3, 2, 5.5, 10}) {
+            CaseBuilder open = BaseCase.of()
+                    .set("/plan/standOff", 1.5)
+                    .set("/hardware/left/aboveBrackets", height)
+                    .set("/hardware/right/aboveBrackets", height);
+            CaseBuilder declared = open.copy().set("/wire/modulus", 180);
+            WireForces.Vertical v =
+                    WireForces.planned(declared.build()).vertical().orElseThrow();
+            double least = v.least() * (v.least() < 0 ? 200 : 154) / 180;
+            double most = v.most() * (v.most() < 0 ? 154 : 200) / 180;
+            WireForces.Vertical w = WireForces.planned(open.build()).vertical().orElseThrow();
+            assertThat(w.least()).as("at " + height).isCloseTo(least, within(1e-9));
+            assertThat(w.most()).as("at " + height).isCloseTo(most, within(1e-9));
+            assertThat(first(open).intrusivePerIncisor().value())
+                    .as("at " + height)
+                    .isCloseTo(-least * N / 4, within(1e-6));
+        }
+    }
+
+    @Test
+    void workingOutAheadChangesNothing() {
+        BeamForces model = new BeamForces();
+        Case planned = BaseCase.of().drop("/visits").set("/plan/standOff", 1.5).build();
+        model.ahead(planned);
+        assertThat(model.planned(planned).high().value())
+                .isCloseTo(first(BaseCase.of()).forceHigh().value(), within(1e-9));
+        Case c = BaseCase.of().build();
+        model.ahead(c);
+        assertThat(model.at(c, 2, Workbook.none()).high().value())
+                .isCloseTo(first(BaseCase.of()).forceHigh().value(), within(1e-9));
     }
 }

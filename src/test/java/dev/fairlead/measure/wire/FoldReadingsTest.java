@@ -34,4 +34,16 @@ class FoldReadingsTest {
         assertThat(read.openInside().value() - atItsBend).isCloseTo(f.gap().value(), within(1e-9));
         assertThat(read.openOutside().value() - read.openInside().value()).isCloseTo(1, within(1e-9));
     }
+
+    /** Bends of 1 mm at the middle: runs 2 mm and 4 mm apart there, half a wire less or more at each edge. */
+    @Test
+    void edgesLieHalfAWireFromTheMiddle() {
+        Case c = BaseCase.of().build();
+        FoldOpening f = WireGeometry.of(c).plannedLeft();
+        FoldReadings read = FoldReadings.of(f, c.wire().size());
+        assertThat(read.gapInside().value()).isCloseTo(2 - 0.508, within(1e-9));
+        assertThat(read.gapOutside().value()).isCloseTo(2 + 0.508, within(1e-9));
+        assertThat(read.heightInside().value()).isCloseTo(4 - 0.508, within(1e-9));
+        assertThat(read.heightOutside().value()).isCloseTo(4 + 0.508, within(1e-9));
+    }
 }

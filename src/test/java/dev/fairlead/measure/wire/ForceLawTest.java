@@ -4,9 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.fairlead.measure.CaseBuilder;
+import dev.fairlead.measure.arch.PatientArch;
 import dev.fairlead.measure.working.Workbook;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Measured;
+import dev.fairlead.model.Unit;
 import java.util.List;
 import java.util.function.Function;
 import org.assertj.core.data.Percentage;
@@ -89,5 +91,84 @@ class ForceLawTest {
         Forces f = new NearForces(b.build(), MODEL).at(b.build(), 0, Workbook.none());
         assertThat(f.high().value()).isZero();
         assertThat(at(b).high().sd()).isZero();
+    }
+
+    private static Forces exact(double low, double high, double down) {
+        return new Forces(
+                Measured.exact(low, Unit.GF),
+                Measured.exact(high, Unit.GF),
+                Measured.exact(600, Unit.MPA),
+                Measured.exact(down, Unit.GF));
+    }
+
+    private static ForceLaw law(CaseBuilder b) {
+        Case c = b.build();
+        return ForceLaw.of(c, 0, PatientArch.of(c));
+    }
+
+    private static CaseBuilder high() {
+        return base().set("/hardware/left/aboveBrackets", 4).set("/hardware/right/aboveBrackets", 4);
+    }
+
+    /**
+     * 300 gf at a mean stand-off of 1.5 mm are 50 gf per mm for each incisor, of which 4.8 % count for each mm that
+     * both tubes lie higher, and twice 2.35 % for each mm of stand-off.
+     */
+    @Test
+    void theVerticalForceFollowsHeightsAndStandOffs() {
+        CaseBuilder b = high();
+        Case c = b.build();
+        Measured down = law(b).withErrors(exact(200, 300, 20)).intrusivePerIncisor();
+        double tube = c.hardware().left().aboveBrackets().sd();
+        double standOff = c.visits().get(0).left().standOff().sd();
+        assertThat(down.value()).isEqualTo(20);
+        for (String side : List.of("left", "right")) {
+            assertThat(down.part("/hardware/" + side + "/aboveBrackets"))
+                    .isCloseTo(0.048 * 50 / 2 * tube, within(1e-9));
+            assertThat(down.part("/visits/0/" + side + "/standOff")).isCloseTo(0.0235 * 50 * standOff, within(1e-9));
+        }
+        assertThat(tube * standOff).isPositive();
+        Forces f = exact(200, 300, 20);
+        CaseBuilder higher = high().set("/hardware/left/aboveBrackets", 5);
+        assertThat(law(b).near(f, law(higher)).intrusivePerIncisor().value()).isCloseTo(20 + 1.2, within(1e-9));
+        CaseBuilder wider = high().set("/visits/0/right/standOff", 1.8);
+        assertThat(law(b).near(f, law(wider)).intrusivePerIncisor().value()).isCloseTo(20 + 0.4 * 1.175, within(1e-9));
+    }
+
+    /** The same against the whole model: tubes a millimetre higher, and opened half a millimetre more. */
+    @Test
+    void theVerticalForceFollowsTheModel() {
+        double now = at(high()).intrusivePerIncisor().value();
+        CaseBuilder higher = high().set("/hardware/left/aboveBrackets", 5).set("/hardware/right/aboveBrackets", 5);
+        double byModel = at(higher).intrusivePerIncisor().value() - now;
+        double byLaw =
+                law(high()).near(at(high()), law(higher)).intrusivePerIncisor().value() - now;
+        assertThat(byLaw).isCloseTo(byModel, Percentage.withPercentage(30));
+    }
+
+    @Test
+    void whereNothingIsOpenedOrKnownNoErrorIsMadeUp() {
+        CaseBuilder passive = high().set("/visits/0/left/standOff", 0).set("/visits/0/right/standOff", 0);
+        Forces f = law(passive).withErrors(exact(0, 0, 3));
+        assertThat(f.intrusivePerIncisor().sd()).isZero();
+        assertThat(f.low().sd()).isZero();
+        assertThat(law(passive)
+                        .near(exact(0, 0, 3), law(high()))
+                        .intrusivePerIncisor()
+                        .value())
+                .isEqualTo(3);
+        Measured none = Measured.unknown("/wire/size");
+        Forces withoutHigh = new Forces(none, none, none, Measured.exact(3, Unit.GF));
+        assertThat(law(high()).withErrors(withoutHigh).intrusivePerIncisor().sd())
+                .isZero();
+        assertThat(law(high())
+                        .near(withoutHigh, law(base()))
+                        .intrusivePerIncisor()
+                        .value())
+                .isEqualTo(3);
+        Forces withoutDown = new Forces(Measured.exact(1, Unit.GF), Measured.exact(2, Unit.GF), none, none);
+        assertThat(law(high()).withErrors(withoutDown).intrusivePerIncisor()).isEqualTo(none);
+        assertThat(law(high()).near(withoutDown, law(base())).intrusivePerIncisor())
+                .isEqualTo(none);
     }
 }

@@ -169,4 +169,57 @@ class HonestBandTest {
         Case half = base().set("/plan/standOffRight", 2.0).build();
         assertThat(WireForces.planned(half).missing()).contains("/plan/standOffLeft");
     }
+
+    @Test
+    void percentilesOfDrawsInAnyOrder() {
+        double[] drawn = new double[101];
+        for (int i = 0; i < drawn.length; i++) {
+            drawn[i] = i * 37 % 101;
+        }
+        assertThat(DrawnForces.Spread.of(drawn)).isEqualTo(new DrawnForces.Spread(5, 50, 95));
+    }
+
+    @Test
+    void noDrawMakesALengthLessThanATwentiethOfItself() {
+        // an error far larger than the stand-off: more than five in a hundred draws would be below nought
+        DrawnForces d = law(read("ruler", 1.5, 10), read("ruler", 1.5, 10)).drawn(200, 300, 600);
+        assertThat(d.low().p5()).isCloseTo(200 * Math.pow(0.05, 0.60), within(1e-6));
+        assertThat(d.high().p5()).isCloseTo(300 * Math.pow(0.05, 0.66), within(1e-6));
+    }
+
+    @Test
+    void aCurveNeedsAStandOffAndReachesAsFarAsItWasSolved() {
+        assertThat(StandOffCurve.of(base().set("/plan/standOff", 0).build())).isEmpty();
+        assertThat(StandOffCurve.of(base().without("/plan/standOff").build())).isEmpty();
+        StandOffCurve curve = StandOffCurve.of(base().build()).orElseThrow();
+        assertThat(curve.searchedTo()).isEqualTo(3);
+        StandOffCurve.Point end = curve.at(3);
+        double middle = (end.low() + end.high()) / 2;
+        assertThat(curve.standOffFor(middle - 0.01).orElseThrow()).isCloseTo(3, within(1e-3));
+        assertThat(curve.standOffFor(middle + 0.01)).isEmpty();
+    }
+
+    @Test
+    void aWireIsPassiveBelowATwentiethOfAMillimetre() {
+        assertThat(WireForces.planned(base().set("/plan/standOff", 0.049).build())
+                        .failures())
+                .singleElement()
+                .asString()
+                .contains("passive");
+        assertThat(WireForces.planned(base().set("/plan/standOff", 0.05).build())
+                        .band())
+                .isPresent();
+        Measured right = Measured.exact(0, Unit.MM);
+        assertThat(WireForces.of(base().build(), right, Measured.exact(0.5, Unit.MM))
+                        .band())
+                .as("one side opened")
+                .isPresent();
+    }
+
+    @Test
+    void aCauseStandsWithoutTheNameOfItsVariant() {
+        Measured far = Measured.exact(8, Unit.MM);
+        assertThat(WireForces.of(base().build(), far, far).failures())
+                .allSatisfy(why -> assertThat(why).doesNotContain(": ").matches("\\w.*"));
+    }
 }

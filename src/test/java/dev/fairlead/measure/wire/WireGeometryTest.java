@@ -10,6 +10,7 @@ import dev.fairlead.model.Case;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Side;
 import dev.fairlead.model.Unit;
+import dev.fairlead.model.shape.Edit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -202,5 +203,102 @@ class WireGeometryTest {
         assertThat(assumed.left().tube().sd()).isGreaterThan(base.left().tube().sd());
         assertThat(assumed.line().slotsMeasured()).isFalse();
         assertThat(base.line().slotsMeasured()).isTrue();
+    }
+
+    /** By the length of a parallel curve a half is longer by distance times a quarter turn, whoever brings it. */
+    @Test
+    void aTubeThatStandsOutLengthensItsOwnSideAlone() {
+        CaseBuilder slots = BaseCase.of();
+        for (int tooth : new int[] {42, 41, 31, 32}) {
+            slots.set("/hardware/brackets/" + tooth + "/slotOffset", 1.5);
+        }
+        double bySlots = longer(slots, Side.LEFT);
+        assertThat(longer(slots, Side.RIGHT)).isCloseTo(bySlots, within(1e-9));
+        for (Side side : Side.values()) {
+            CaseBuilder tube = BaseCase.of().set("/hardware/" + side.word() + "/slotOffset", 1.5);
+            assertThat(bySlots + longer(tube, side)).as(side.word()).isCloseTo(1.5 * Math.PI / 2, within(2e-3));
+            assertThat(longer(tube, side == Side.LEFT ? Side.RIGHT : Side.LEFT)).isZero();
+        }
+    }
+
+    private double longer(CaseBuilder b, Side side) {
+        return WireGeometry.of(b.build())
+                .marks(side)
+                .tube()
+                .minus(base.marks(side).tube())
+                .value();
+    }
+
+    @Test
+    void anOpeningWiderThanTheLegIsMoreThanTheFoldHas() {
+        // upright it reaches 4 r + L = 7 mm; each further millimetre of gap counts as one
+        assertThat(FoldShape.forward(3.5, 3, 1)).isCloseTo(7.5, within(1e-9));
+        assertThat(FoldShape.forward(0, 3, 1)).isCloseTo(0, within(1e-9));
+        Measured gap = Measured.of(4, Unit.MM, "gap", 0.1);
+        Measured forward = WireMeasures.forward(BaseCase.of().build(), Side.LEFT, gap);
+        assertThat(forward.value()).isCloseTo(8, within(1e-9));
+        assertThat(forward.part("gap")).isCloseTo(0.1, within(1e-9));
+        assertThat(WireMeasures.reach(BaseCase.of().build(), Side.LEFT).value()).isCloseTo(7, within(1e-9));
+    }
+
+    @Test
+    void aStandOffJustAtTheReachStandsTheFoldUpright() {
+        // beak 0.75 and wire 0.5 make bends of 1 mm: the reach is 7 mm
+        CaseBuilder b = BaseCase.of().set("/wire/beakRadius", 0.75).set("/wire/size", 0.5);
+        FoldOpening f = WireGeometry.of(b.set("/plan/standOff", 7).build()).planned(Side.LEFT);
+        assertThat(f.angle().value()).isCloseTo(90, within(1e-3));
+        assertThat(f.gap().value()).isCloseTo(3, within(1e-6));
+        // a smaller beak could not do it and stays upright, a larger one need not open so far
+        assertThat(f.angle().part("/wire/beakRadius")).isNegative();
+        assertThat(WireGeometry.of(b.set("/plan/standOff", 7.01).build())
+                        .planned(Side.LEFT)
+                        .gap()
+                        .missing())
+                .containsExactly("/plan/standOff");
+    }
+
+    /** An error about nothing: 0.2 mm forward open the fold by asin 0.2 / 2 r, and to the back it stays closed. */
+    @Test
+    void aFoldThatIsNotToOpenStaysClosedWhateverTheError() {
+        Case c = Edit.set(BaseCase.of().build(), "/plan/standOff", Measured.of(0, Unit.MM, "/plan/standOff", 0.2));
+        double opened = Math.toDegrees(Math.asin(0.2 / 2));
+        FoldOpening f = WireGeometry.of(c).planned(Side.LEFT);
+        assertThat(f.angle().part("/plan/standOff")).isCloseTo(opened / 2, within(0.3));
+    }
+
+    @Test
+    void eachSideHasTheFoldThatWasMadeThere() {
+        WireGeometry g = WireGeometry.of(BaseCase.of()
+                .set("/bench/left/bendRadius", 0.846)
+                .set("/bench/right/length", 3.5)
+                .build());
+        // 4 r + L with bends of 1.1 and 1 mm at the middle
+        assertThat(g.made(Side.LEFT).reach().value()).isCloseTo(4.4 + 3, within(1e-9));
+        assertThat(g.made(Side.RIGHT).reach().value()).isCloseTo(4 + 3.5, within(1e-9));
+        assertThat(g.planned(Side.LEFT).reach().value()).isCloseTo(7, within(1e-9));
+    }
+
+    /** First-order errors by the derivative of the arc sine: dt = ds / cos t, in radians. */
+    @Test
+    void errorsOfTheTipThatIsNeeded() {
+        Case c = BaseCase.of().set("/bench/left/clearGingiva", 0.4).build();
+        double sine = Math.sin(Math.toRadians(20)) + 0.6 / 4;
+        double cosine = Math.sqrt(1 - sine * sine);
+        Measured tip = WireGeometry.tipNeeded(c, Side.LEFT, 1);
+        double gap = c.bench().left().clearGingiva().sd();
+        assertThat(gap).isPositive();
+        assertThat(tip.part("/bench/left/clearGingiva")).isCloseTo(-Math.toDegrees(gap / 4 / cosine), within(1e-9));
+        double made = c.bench().left().buccalTip().sd();
+        assertThat(tip.part("/bench/left/buccalTip"))
+                .isCloseTo(made * Math.cos(Math.toRadians(20)) / cosine, within(0.01 * made));
+        // a fold of 1 mm would have to lie flat for 1 mm, and there its error has no bound
+        CaseBuilder flat = BaseCase.of()
+                .set("/bench/left/buccalTip", 0)
+                .set("/bench/left/clearGingiva", 0)
+                .set("/bench/left/height", 1);
+        assertThat(WireGeometry.tipNeeded(flat.build(), Side.LEFT, 1).missing()).containsExactly("/bench/left/height");
+        assertThat(WireGeometry.tipNeeded(flat.set("/bench/left/height", 1.001).build(), Side.LEFT, 1)
+                        .known())
+                .isTrue();
     }
 }
