@@ -146,4 +146,75 @@ class FlipsTest {
         assertThat(ranking).extracting(Repeat::pointer).containsExactly("/a", "/b");
         assertThat(ranking.get(0).criteria()).containsExactlyInAnyOrder("c", "d");
     }
+
+    private static final Limit EIGHT = new Limit("c.least", 8, Unit.MM, true);
+
+    /** A value of 9 with 0.6 for one standard deviation of /a and 0.8 for one of /b crosses 10 once they make 1. */
+    @Test
+    void drawsToFirstOrderAreAStraightLine() {
+        Flips f = new Flips(List.of(compared("c", "v", value(9, 0.6, 0.8), TEN)));
+        Simulation.FirstOrder line = f.over(List.of("other", "c"), List.of("/b", "/a"));
+        assertThat(line.flips(1, new double[] {1, 0.4})).as("0.8 + 0.24").isTrue();
+        assertThat(line.flips(1, new double[] {1, 0.3})).as("0.8 + 0.18").isFalse();
+        assertThat(line.flips(1, new double[] {0, 2})).as("1.2").isTrue();
+        assertThat(line.flips(1, new double[] {2, -1.5})).as("1.6 - 0.9").isFalse();
+        assertThat(line.flips(1, new double[] {-3, -3}))
+                .as("nothing lies below")
+                .isFalse();
+        assertThat(line.flips(0, new double[] {9, 9})).as("no value").isFalse();
+        Simulation.FirstOrder onlyB = f.over(List.of("c"), List.of("/b"));
+        assertThat(onlyB.flips(0, new double[] {1.3})).isTrue();
+        assertThat(onlyB.flips(0, new double[] {1.2})).isFalse();
+    }
+
+    @Test
+    void eachLimitIsCrossedOnlyOnItsOwnSide() {
+        Measured half = Measured.of(9.5, Unit.MM, "/a", 1);
+        Flips f = new Flips(List.of(compared("c", "v", half, EIGHT), compared("c", "v", half, TEN)));
+        Simulation.FirstOrder line = f.over(List.of("c"), List.of("/a"));
+        assertThat(line.flips(0, new double[] {0.4})).isFalse();
+        assertThat(line.flips(0, new double[] {0.5})).as("at the limit itself").isFalse();
+        assertThat(line.flips(0, new double[] {0.6})).isTrue();
+        assertThat(line.flips(0, new double[] {-1.4})).isFalse();
+        assertThat(line.flips(0, new double[] {-1.5})).as("at the limit itself").isFalse();
+        assertThat(line.flips(0, new double[] {-1.6})).isTrue();
+        // 1 - P(0.5) and 1 - P(1.5) of table 26.1
+        assertThat(f.of("c")).isEqualTo(0.308537539 + 0.066807201, within(1e-8));
+    }
+
+    @Test
+    void whatDecidesNothingAndWhatHasNoErrorCannotFlip() {
+        Compared open = new Compared("c", "/x", "v", value(9, 0.6, 0.8), TEN, false);
+        assertThat(new Flips(List.of(open)).criteria()).isEmpty();
+        assertThat(new Flips(List.of(open.deciding(true))).of("c")).isEqualTo(0.158655254, within(1e-8));
+        assertThat(open.deciding(true).deciding(false)).isEqualTo(open);
+        Flips exact = new Flips(List.of(compared("c", "v", Measured.exact(9, Unit.MM), TEN)));
+        assertThat(exact.of("c")).isZero();
+        assertThat(Repeat.ranking(exact)).isEmpty();
+    }
+
+    /** P(X &lt; h, Y &lt; k; r) + P(X &lt; h, Y &lt; -k; -r) = P(X &lt; h), for Y and -Y are alike. */
+    @Test
+    void whatLiesBelowAndWhatLiesAboveMakeAll() {
+        for (double[] p : new double[][] {{0.3, 1.2, 0.5}, {-1, 2, -0.7}, {1.5, 0.1, 0.95}, {2, -0.4, 0.2}}) {
+            assertThat(TwoNormals.below(p[0], p[1], p[2]) + TwoNormals.below(p[0], -p[1], -p[2]))
+                    .isEqualTo(NormalTail.below(p[0]), within(1e-9));
+        }
+        assertThat(TwoNormals.below(0.7, 30, 0.6)).isEqualTo(NormalTail.below(0.7), within(1e-15));
+        assertThat(TwoNormals.below(30, 0.7, 0.6)).isEqualTo(NormalTail.below(0.7), within(1e-15));
+        assertThat(TwoNormals.below(-30, 0.7, 0.6)).isZero();
+        assertThat(TwoNormals.below(0.7, -30, 0.6)).isZero();
+        // wholly dependent: the narrower of both, or nothing in between
+        assertThat(TwoNormals.below(0.5, 1, 1)).isEqualTo(NormalTail.below(0.5), within(1e-6));
+        assertThat(TwoNormals.below(0.5, -1, -1)).isEqualTo(0, within(1e-6));
+    }
+
+    @Test
+    void distancesAndErrorsAreNeverNegative() {
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> NormalTail.beyond(1, -1))
+                .withMessageContaining("not 1.0 and -1.0");
+        assertThatIllegalArgumentException().isThrownBy(() -> NormalTail.beyond(Double.NaN, 1));
+        assertThat(NormalTail.beyond(0, 0)).isZero();
+    }
 }

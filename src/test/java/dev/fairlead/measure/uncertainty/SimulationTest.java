@@ -1,6 +1,7 @@
 package dev.fairlead.measure.uncertainty;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.fairlead.measure.CaseBuilder;
@@ -17,6 +18,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Function;
 import org.junit.jupiter.api.Test;
 
@@ -143,5 +145,45 @@ class SimulationTest {
                     .flips()[0];
             assertThat(before - after).isEqualTo(r.drop(), within(0.01));
         }
+    }
+
+    /** What is linear in normal errors flips in the very draws in which first order says so. */
+    @Test
+    void firstOrderIsExactDrawByDrawForALinearValue() {
+        Measured now = work(CASE).space().left().shortage();
+        Compared c = new Compared("c", "", "v", now, new Limit("c.most", now.value() + 0.2, Unit.MM, true), true);
+        Flips f = new Flips(List.of(c));
+        Simulation s = Simulation.of(
+                CASE,
+                over(w -> w.space().left().shortage(), now.value() + 0.2),
+                measurements -> f.over(List.of("c"), measurements),
+                1001,
+                9);
+        assertThat(s.firstOrder()[0]).isEqualTo(s.flips()[0]).isBetween(0.1, 0.45);
+    }
+
+    @Test
+    void everyDrawIsJudgedOnce() {
+        for (int draws : new int[] {1, 40, 41, 79}) {
+            AtomicInteger judged = new AtomicInteger();
+            Simulation s = Simulation.of(CASE, c -> new int[] {judged.incrementAndGet() == 1 ? 0 : 1, 5}, draws, 1);
+            assertThat(judged).as("the case itself and " + draws).hasValue(draws + 1);
+            // all but the case itself end otherwise, and the second criterion never does
+            assertThat(s.flips()).containsExactly(1, 0);
+            assertThat(s.firstOrder()).as("none was asked for").containsExactly(0, 0);
+            assertThat(s.expected()).isEqualTo(1);
+        }
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> Simulation.of(CASE, c -> new int[1], 0, 1))
+                .withMessage("a simulation needs at least one draw");
+    }
+
+    /** The standard error of a share p of n is sqrt(p (1 - p) / n): 0.02 for 0.2 of 400. */
+    @Test
+    void errorOfAShare() {
+        Simulation s = new Simulation(400, 1, new double[] {0.2, 0.5}, new double[2], List.of());
+        assertThat(s.error(0)).isEqualTo(0.02, within(1e-12));
+        assertThat(s.error(1)).isEqualTo(0.025, within(1e-12));
+        assertThat(s.expected()).isEqualTo(0.7, within(1e-12));
     }
 }
