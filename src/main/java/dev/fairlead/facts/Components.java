@@ -7,7 +7,7 @@ import java.util.Arrays;
 
 /** Reads from facts what can be known or missing in them; which components these are, the records themselves tell. */
 public final class Components {
-    /** The class that the build makes of the facts (src/build/CompileRecords.java), beside this one. */
+    /** The class that the build makes of the facts (src/build/CompileFacts.java), beside this one. */
     public static final String COMPILED = "CompiledComponents";
 
     private static final ClassValue<Method[]> ACCESSORS = new ClassValue<>() {

@@ -12,38 +12,20 @@ import org.jspecify.annotations.Nullable;
 
 /** The components of one case record, and how to make the record. */
 public final class RecordShape {
-    private static final String COMPILED = RecordShape.class.getPackageName() + ".CompiledRecords";
-    /** The code that the build made of the records; null in a build that is not finished. */
-    private static final @Nullable RecordCode CODE = compiled();
-
     private static final Map<Class<?>, RecordShape> SHAPES = new ConcurrentHashMap<>();
 
     private final Class<? extends Record> type;
     private final List<FieldShape> fields;
     private final Map<String, FieldShape> byKey = new LinkedHashMap<>();
-    private final RecordCode code;
+    private final ReflectedRecord code;
     private final Map<String, Record> blanks = new ConcurrentHashMap<>();
 
     private RecordShape(Class<? extends Record> type) {
         this.type = type;
-        @Nullable RecordCode known = CODE == null ? null : CODE.of(type);
-        code = known != null ? known : new ReflectedRecord(type);
+        code = new ReflectedRecord(type);
         fields = List.of(code.fields());
         for (FieldShape f : fields) {
             byKey.put(f.key(), f);
-        }
-    }
-
-    static @Nullable RecordCode compiled() {
-        try {
-            return Class.forName(COMPILED)
-                    .asSubclass(RecordCode.class)
-                    .getConstructor()
-                    .newInstance();
-        } catch (ClassNotFoundException e) {
-            return null;
-        } catch (ReflectiveOperationException e) {
-            throw new IllegalStateException(COMPILED + " was not made by this build", e);
         }
     }
 

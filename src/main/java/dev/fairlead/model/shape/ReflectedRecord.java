@@ -16,10 +16,8 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
-/**
- * A record class as reflection shows it: what the build compiles into code, and what stands for it where there is none.
- */
-final class ReflectedRecord implements RecordCode {
+/** How the records of one class are described, made and taken apart, by reflection. */
+final class ReflectedRecord {
     private final RecordComponent[] components;
     private final Constructor<? extends Record> constructor;
 
@@ -36,13 +34,8 @@ final class ReflectedRecord implements RecordCode {
         }
     }
 
-    @Override
-    public RecordCode of(Class<? extends Record> type) {
-        return new ReflectedRecord(type);
-    }
-
-    @Override
-    public FieldShape[] fields() {
+    /** The components in their order. */
+    FieldShape[] fields() {
         FieldShape[] fields = new FieldShape[components.length];
         for (int i = 0; i < fields.length; i++) {
             fields[i] = field(components[i], i);
@@ -50,8 +43,8 @@ final class ReflectedRecord implements RecordCode {
         return fields;
     }
 
-    @Override
-    public Record make(Object[] values) {
+    /** Makes the record of its component values in order. */
+    Record make(Object[] values) {
         try {
             return constructor.newInstance(values);
         } catch (InvocationTargetException e) {
@@ -64,8 +57,8 @@ final class ReflectedRecord implements RecordCode {
         }
     }
 
-    @Override
-    public Object get(Record record, int field) {
+    /** Reads one component of a record. */
+    Object get(Record record, int field) {
         try {
             return components[field].getAccessor().invoke(record);
         } catch (ReflectiveOperationException e) {
