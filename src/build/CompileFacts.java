@@ -9,8 +9,8 @@ import java.util.stream.Stream;
 import javax.tools.ToolProvider;
 
 /**
- * Writes the code that reads the components of each kind of fact, and compiles it: {@code CompileFacts SOURCES CLASSES}.
- * To call each component by reflection would take a twentieth of an audit.
+ * Writes the code that reads the components of each kind of fact, and compiles it: {@code CompileFacts SOURCES
+ * CLASSES}. To call each component by reflection would take a twentieth of an audit.
  */
 final class CompileFacts {
     private CompileFacts() {}
@@ -46,7 +46,8 @@ final class CompileFacts {
                 .map(type -> "if (fact instanceof " + type.getCanonicalName() + " f) { return new CaseValue[] {"
                         + Stream.of(Components.accessors(type.asSubclass(CaseFact.class)))
                                 .map(Method::getName)
-                                .collect(Collectors.joining("(), f.", "f.", "()")) + "}; }\n")
+                                .collect(Collectors.joining("(), f.", "f.", "()"))
+                        + "}; }\n")
                 .collect(Collectors.joining());
         return """
                 package dev.fairlead.facts;
