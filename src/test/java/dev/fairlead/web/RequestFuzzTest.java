@@ -10,6 +10,7 @@ import java.io.IOException;
 import java.lang.management.ManagementFactory;
 import java.net.InetAddress;
 import java.net.Socket;
+import java.net.SocketTimeoutException;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -166,6 +167,8 @@ class RequestFuzzTest {
             String answer = new String(socket.getInputStream().readAllBytes(), StandardCharsets.ISO_8859_1);
             assertThat(answer).as(request).startsWith("HTTP/1.1 ");
             return Integer.parseInt(answer.substring(9, 12));
+        } catch (SocketTimeoutException e) {
+            throw new AssertionError("no answer within half a minute:\n" + request, e);
         }
     }
 

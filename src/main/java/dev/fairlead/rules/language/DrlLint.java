@@ -89,18 +89,16 @@ final class DrlLint {
         return pattern.matcher(text).region(from, to);
     }
 
-    /** What stands outside rules: package, imports of facts, the two globals, and nothing more. */
+    /** What stands outside rules: package, import of the fact, the two globals, and nothing more. */
     private void head(int from, int to) {
         Matcher m = find(HEAD, from, to);
         String home = "dev.fairlead.rulebase." + criterion.stage().word();
+        String fact = criterion.about().getName();
         while (m.find()) {
             String name = m.group(2);
             switch (m.group(1)) {
                 case "package" -> hold(name.equals(home), m.start(), "the package is " + home);
-                case "import" -> {
-                    boolean fact = name.startsWith("dev.fairlead.facts.");
-                    hold(fact, m.start(), "rules may import facts alone, not " + name);
-                }
+                case "import" -> hold(name.equals(fact), m.start(), "rules import " + fact + " alone, not " + name);
                 default -> {
                     boolean known = GLOBALS.contains(name + " " + m.group(3));
                     hold(known, m.start(), "the globals are limits and verdicts");

@@ -115,7 +115,9 @@ class DrlLintTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
-            import dev.fairlead.facts.Bite; | import java.io.File;                                      | rules may import facts alone
+            import dev.fairlead.facts.Bite; | import java.io.File;                                      | rules import dev.fairlead.facts.Bite alone
+            import dev.fairlead.facts.Bite; | import dev.fairlead.facts.Brlead.indication;                   | rules import dev.fairlead.facts.Bite alone
+            import dev.fairlead.facts.Bite; | import dev.fairlead.facts.Bite; import dev.fairlead.facts.End; | rules import dev.fairlead.facts.Bite alone
             import dev.fairlead.facts.Bite; | import dev.fairlead.facts.Bite; function int f() { return 1; } | only package, imports, globals and rules
             rule "overjet-after: pass"      | rule "overjet-after: pass" salience 10                    | a rule has no attributes
             rule "overjet-after: pass"      | rule "pass"                                               | the name of a rule begins
@@ -156,7 +158,7 @@ class DrlLintTest {
                         "indication/overjet-after/criterion.drl:15: no threshold is called overjet-after.max",
                         "indication/overjet-after/criterion.drl:16: anb does not stand among the needs of the criterion",
                         "indication/overjet-after/criterion.drl:18: the package is dev.fairlead.rulebase.indication",
-                        "indication/overjet-after/criterion.drl:19: rules may import facts alone, not java.io.File",
+                        "indication/overjet-after/criterion.drl:19: rules import dev.fairlead.facts.Bite alone, not java.io.File",
                         "indication/overjet-after/criterion.drl:20: the globals are limits and verdicts",
                         "indication/overjet-after/criterion.drl:29: only package, imports, globals and rules are allowed, not: query \"q\" end");
     }
