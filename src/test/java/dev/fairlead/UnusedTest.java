@@ -12,7 +12,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
-/** Nothing stands in the program that nobody calls: neither the program itself nor a test. */
+/** Nothing stands in the program that the program itself does not call: what tests alone call is no part of it. */
 class UnusedTest {
     private static final JavaClasses PROGRAM = new ClassFileImporter().importPackages("dev.fairlead");
 
@@ -24,8 +24,8 @@ class UnusedTest {
                 .filter(m -> !m.getModifiers().contains(JavaModifier.SYNTHETIC)
                         && !m.getModifiers().contains(JavaModifier.BRIDGE)
                         && m.getAccessesToSelf().stream()
-                                .allMatch(a -> a.getOrigin().equals(m))
-                        && m.getReferencesToSelf().isEmpty()
+                                .allMatch(a -> a.getOrigin().equals(m) || ofTests(a.getOriginOwner()))
+                        && m.getReferencesToSelf().stream().allMatch(r -> ofTests(r.getOriginOwner()))
                         && !inherited(m)
                         && !accessor(m)
                         && m.getAnnotations().isEmpty())
@@ -42,6 +42,10 @@ class UnusedTest {
                 && !c.getPackageName().startsWith("dev.fairlead.rulebase")
                 && !c.getPackageName().startsWith("dev.fairlead.templates")
                 && !c.getName().matches("dev.fairlead.facts.\\w+Builder(\\$.*)?");
+    }
+
+    private static boolean ofTests(JavaClass c) {
+        return c.getSource().orElseThrow().getUri().toString().contains("/test-classes/");
     }
 
     private static boolean accessor(JavaMethod m) {

@@ -2,14 +2,10 @@ package dev.fairlead.bench;
 
 import dev.fairlead.measure.archform.ArchFamily;
 import dev.fairlead.measure.archform.ArchFit;
-import dev.fairlead.measure.archform.ArchPlaces;
 import dev.fairlead.measure.archform.BetaArch;
 import dev.fairlead.measure.archform.DigitisedPoint;
 import dev.fairlead.measure.archform.Landmarks;
-import dev.fairlead.measure.archform.LeastReshaping;
 import dev.fairlead.measure.archform.Point;
-import dev.fairlead.measure.archform.WireMisfit;
-import dev.fairlead.measure.position.AdvancementNeed;
 import dev.fairlead.measure.position.BuccalSegments;
 import dev.fairlead.measure.position.Sides;
 import java.util.ArrayList;
@@ -24,7 +20,7 @@ import org.openjdk.jmh.annotations.Param;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.State;
 
-/** Time of one fit of each family, of one misfit and of one solved advancement. */
+/** Time of one fit of each family and of one solved advancement. */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
@@ -35,8 +31,6 @@ public class ArchFitBench {
     public ArchFamily family;
 
     private final BetaArch arch = new BetaArch(46, 25);
-    private final BetaArch wire = new BetaArch(52, 26);
-    private final ArchPlaces places = ArchPlaces.average(arch);
     private final Landmarks landmarks = landmarks();
 
     private Landmarks landmarks() {
@@ -58,17 +52,7 @@ public class ArchFitBench {
     }
 
     @Benchmark
-    public WireMisfit misfit() {
-        return WireMisfit.of(arch, wire, places);
-    }
-
-    @Benchmark
-    public LeastReshaping reshaping() {
-        return LeastReshaping.of(arch, wire, places, 1.0, 2.0);
-    }
-
-    @Benchmark
-    public AdvancementNeed advancement() {
-        return AdvancementNeed.of(BuccalSegments.ofWhole(arch, Sides.both(11.3)), Sides.both(25));
+    public Sides advancement() {
+        return BuccalSegments.ofWhole(arch, Sides.both(11.3)).advancementAlongArch(Sides.both(25));
     }
 }

@@ -1,7 +1,6 @@
 package dev.fairlead.measure.position;
 
 import dev.fairlead.measure.archform.ArchCurve;
-import dev.fairlead.measure.archform.Point;
 import org.hipparchus.analysis.solvers.BrentSolver;
 
 /**
@@ -29,24 +28,9 @@ public record BuccalSegments(ArchCurve arch, Sides lateral, Sides molar) {
                 arch, lateral, new Sides(arch.ruler().end(), -arch.ruler().start()));
     }
 
-    /** Straight distance from lateral to molar, mm. */
-    public Sides chord() {
-        return new Sides(
-                lateralPoint(true).distance(molarPoint(true)),
-                lateralPoint(false).distance(molarPoint(false)));
-    }
-
     /** Distance from lateral to molar along the arch, mm. */
     public Sides along() {
         return molar.minus(lateral);
-    }
-
-    /**
-     * Forward movement of the lateral's distal point, mm, after which the straight distance to the molar is the needed
-     * room, mm; negative where there is room to spare. The incisors move as a block, straight forward.
-     */
-    public Sides advancementByChord(Sides needed) {
-        return new Sides(byChord(true, needed.left()), byChord(false, needed.right()));
     }
 
     /**
@@ -55,35 +39,6 @@ public record BuccalSegments(ArchCurve arch, Sides lateral, Sides molar) {
      */
     public Sides advancementAlongArch(Sides needed) {
         return new Sides(alongArch(true, needed.left()), alongArch(false, needed.right()));
-    }
-
-    /** The rule of thumb: each mm of advancement gives each side 1 mm (2 mm in all), whatever the arch. */
-    public Sides advancementByRule(Sides needed) {
-        return needed.minus(along());
-    }
-
-    /** Room gained on each side by this advance of the block, straight distance, mm. */
-    public Sides gainByChord(double advance) {
-        Point forward = new Point(0, advance);
-        return new Sides(
-                        lateralPoint(true).plus(forward).distance(molarPoint(true)),
-                        lateralPoint(false).plus(forward).distance(molarPoint(false)))
-                .minus(chord());
-    }
-
-    /** Room gained on each side by this advance of the front, along the arch, mm. */
-    public Sides gainAlongArch(double advance) {
-        return new Sides(alongAfter(true, advance), alongAfter(false, advance)).minus(along());
-    }
-
-    private double byChord(boolean left, double needed) {
-        Point across = molarPoint(left).minus(lateralPoint(left));
-        double side = Math.abs(across.x());
-        if (!(needed >= side)) {
-            throw new IllegalArgumentException("a room of " + needed + " mm is less than the " + side
-                    + " mm by which the molar stands further out than the lateral incisor");
-        }
-        return Math.sqrt((needed - side) * (needed + side)) + across.y();
     }
 
     private double alongArch(boolean left, double needed) {
@@ -100,13 +55,5 @@ public record BuccalSegments(ArchCurve arch, Sides lateral, Sides molar) {
         double molarAt = arch.ruler().parameterAt(left ? molar.left() : -molar.right());
         double toMolar = Math.abs(after.arcLength(after.midline(), molarAt));
         return toMolar - (left ? lateral.left() : lateral.right());
-    }
-
-    private Point lateralPoint(boolean left) {
-        return arch.atArcLength(left ? lateral.left() : -lateral.right());
-    }
-
-    private Point molarPoint(boolean left) {
-        return arch.atArcLength(left ? molar.left() : -molar.right());
     }
 }

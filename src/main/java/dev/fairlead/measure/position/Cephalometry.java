@@ -15,30 +15,4 @@ public final class Cephalometry {
     public static double fmia(double fma, double impa) {
         return TRIANGLE - fma - impa;
     }
-
-    /** Inclination compensated for the mandibular plane, degrees: IMPA + (FMA - 25) (Zatarain 2016). */
-    public static double adjustedImpa(double impa, double fma) {
-        return impa + (fma - FMA_NORM);
-    }
-
-    /**
-     * Room of both sides used by raising FMIA from present to planned, mm; negative when lowering it gains room
-     * (Tweed).
-     */
-    public static double roomUsed(double presentFmia, double plannedFmia) {
-        return TWEED_MM_PER_DEGREE * (plannedFmia - presentFmia);
-    }
-
-    /** Proclination, degrees, that yields this much room of both sides by Tweed's correction. */
-    public static double proclinationFor(double room) {
-        return room / TWEED_MM_PER_DEGREE;
-    }
-
-    /**
-     * Distance of the lower incisal edge from the A-Pog line after an advancement, mm; angle is that between the
-     * direction of advancement (occlusal plane) and the perpendicular of A-Pog, degrees, 0 if taken as parallel.
-     */
-    public static double toAPogAfter(double before, double advance, double angle) {
-        return before + advance * Math.cos(Math.toRadians(angle));
-    }
 }

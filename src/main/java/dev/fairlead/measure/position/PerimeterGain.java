@@ -18,11 +18,6 @@ public final class PerimeterGain {
         return (deepened(arch, STEP).perimeter() - deepened(arch, -STEP).perimeter()) / (2 * STEP);
     }
 
-    /** True when the gain per mm lies in the published band (Mutinelli et al. 2000: 1.21 to 2.07). */
-    public static boolean published(double perMm) {
-        return perMm >= PublishedGain.lowest() && perMm <= PublishedGain.highest();
-    }
-
     private static ArchCurve deepened(ArchCurve arch, double advance) {
         return arch.reshaped(arch.width(), arch.depth() + advance);
     }

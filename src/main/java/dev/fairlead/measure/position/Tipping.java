@@ -24,11 +24,6 @@ public record Tipping(double radius, double leanDegrees) {
         }
     }
 
-    /** Tipping of upright incisors, for which the inclination changes by asin(a/R). */
-    public static Tipping upright(double radius) {
-        return new Tipping(radius, 0);
-    }
-
     /** Change of inclination after this advancement of the edge, degrees: asin(sin(lean) + a/R) - lean. */
     public double inclinationChange(double advance) {
         return after(advance) - leanDegrees;
@@ -39,16 +34,6 @@ public record Tipping(double radius, double leanDegrees) {
      */
     public double edgeDrop(double advance) {
         return radius * (Math.cos(Math.toRadians(leanDegrees)) - Math.cos(Math.toRadians(after(advance))));
-    }
-
-    /** Overbite left after this advancement, mm. */
-    public double overbiteAfter(double overbite, double advance) {
-        return overbite - edgeDrop(advance);
-    }
-
-    /** Overjet left after this advancement, mm: the upper incisors stay. */
-    public static double overjetAfter(double overjet, double advance) {
-        return overjet - advance;
     }
 
     private double after(double advance) {

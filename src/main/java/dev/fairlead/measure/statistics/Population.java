@@ -1,8 +1,5 @@
 package dev.fairlead.measure.statistics;
 
-import java.util.List;
-import org.hipparchus.stat.descriptive.StreamingStatistics;
-
 /**
  * How a rate is spread over a population: its mean, the SD between subjects, and the SD of a single reading about a
  * subject's own line; serves as prior for the next subject (empirical Bayes: Efron & Morris 1975; Laird & Ware 1982,
@@ -17,39 +14,15 @@ public record Population(double mean, double between, double within) {
         }
     }
 
-    /**
-     * From one line for each subject by the method of moments: between-subject variance is the variance of the slopes
-     * less the mean of their squared errors (0 if negative). For subjects seen at the same times this equals restricted
-     * maximum likelihood.
-     */
-    public static Population of(List<RegressionLine> lines) {
-        int freedom = lines.stream().mapToInt(RegressionLine::freedom).sum();
-        if (lines.size() < 2 || freedom < 1) {
-            throw new IllegalArgumentException(
-                    "a population needs at least two subjects, and more readings than two of each");
-        }
-        double within = Math.sqrt(
-                lines.stream().mapToDouble(RegressionLine::residualSquares).sum() / freedom);
-        StreamingStatistics slopes = new StreamingStatistics();
-        lines.forEach(l -> slopes.addValue(l.slope()));
-        double noise = lines.stream()
-                .mapToDouble(l -> l.slopeError(within) * l.slopeError(within))
-                .average()
-                .orElseThrow();
-        return new Population(slopes.getMean(), Math.sqrt(Math.max(0, slopes.getVariance() - noise)), within);
-    }
-
     /** What to expect of a subject of whom nothing was read yet. */
     public NumberWithError prior() {
         return new NumberWithError(mean, between);
     }
 
-    /** A subject's rate drawn towards the population mean by as much as the subject's own readings are uncertain. */
-    public NumberWithError shrunk(RegressionLine own) {
-        return shrunk(new NumberWithError(own.slope(), own.slopeError(within)));
-    }
-
-    /** The same for a rate whose standard error is known. */
+    /**
+     * A subject's rate drawn towards the population mean by as much as the subject's own readings are uncertain, which
+     * its standard error tells.
+     */
     public NumberWithError shrunk(NumberWithError own) {
         double weight = weight(own.error());
         double variance = weight * own.error() * own.error();

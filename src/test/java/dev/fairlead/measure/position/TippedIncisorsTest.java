@@ -48,8 +48,8 @@ class TippedIncisorsTest {
         is(p.compensatedMost(), 92 + 3.6 * 1.5 + 5);
         is(p.toAPog(), 2.5);
         is(p.overjet(), 3);
-        is(p.overbite(), new Tipping(Math.toDegrees(1) / 2.9, 21.5).overbiteAfter(3, 1.5));
-        is(p.overbiteLeast(), new Tipping(Math.toDegrees(1) / 3.6, 36.5).overbiteAfter(3, 1.5));
+        is(p.overbite(), 3 - new Tipping(Math.toDegrees(1) / 2.9, 21.5).edgeDrop(1.5));
+        is(p.overbiteLeast(), 3 - new Tipping(Math.toDegrees(1) / 3.6, 36.5).edgeDrop(1.5));
         is(p.mildest().overbite(), p.overbite().value());
     }
 
@@ -59,7 +59,7 @@ class TippedIncisorsTest {
         is(p.inclination(), 92 + new Tipping(20, 21.5).inclinationChange(1.5));
         is(p.inclinationMost(), 92 + new Tipping(20, 36.5).inclinationChange(1.5));
         is(p.mildest().inclination(), p.inclination().value());
-        is(p.mildest().overbite(), new Tipping(20, 21.5).overbiteAfter(3, 1.5));
+        is(p.mildest().overbite(), 3 - new Tipping(20, 21.5).edgeDrop(1.5));
         // leaning by 30 degrees an edge can come forward by half of R: a shorter R is taken as 3 / 0.5
         PredictedIncisors tooShort = after(plan().set("/headFilm/incisorMandibular", 90)
                 .set("/headFilm/occlusalMandibular", 30)
