@@ -160,7 +160,8 @@ class AcceptedFuzzTest {
         WireReport wire = WireReport.of(c, checker.rulebase().catalogue(), OptionalInt.empty(), List.of(0.4, 0.5));
         assertThat(Visible.odd(WireText.of(wire))).isEmpty();
         assertThat(WireJson.of(wire).toString()).isNotEmpty();
-        assertThat(ReportPdf.of(checked, true)).hasSizeGreaterThan(1000);
+        assertThat(ReportPdf.of(List.of(checked), List.of(), true, any -> List.of()))
+                .hasSizeGreaterThan(1000);
         assertThat(ReportPdf.onePage(List.of(checked), List.of())).hasSizeGreaterThan(1000);
         BenchSheet sheet = new BenchSheet(checker.rulebase().catalogue());
         if (sheet.refusal(checked).isEmpty()) {

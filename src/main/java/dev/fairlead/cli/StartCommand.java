@@ -4,10 +4,10 @@ import dev.fairlead.audit.source.TableTemplate;
 import dev.fairlead.intake.text.CaseFormat;
 import dev.fairlead.intake.tree.CaseTree;
 import dev.fairlead.intake.write.BlankCase;
+import dev.fairlead.intake.write.CaseSchema;
 import dev.fairlead.intake.write.FirstFacts;
 import dev.fairlead.model.Stage;
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
@@ -76,7 +76,9 @@ final class StartCommand implements Callable<Integer> {
             return table();
         }
         boolean blank = !minimal && !consult && !schema;
-        String text = schema ? schema() : minimal ? BlankCase.minimal() : consult ? consult() : BlankCase.text(stage);
+        String text = schema
+                ? CaseSchema.text()
+                : minimal ? BlankCase.minimal() : consult ? consult() : BlankCase.text(stage);
         if (output == null) {
             console.out().print(text);
             return ExitCode.CLEAN;
@@ -100,14 +102,8 @@ final class StartCommand implements Callable<Integer> {
         if (Files.exists(beside)) {
             return false;
         }
-        Files.writeString(beside, schema(), StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
+        Files.writeString(beside, CaseSchema.text(), StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
         return true;
-    }
-
-    private static String schema() throws IOException {
-        try (InputStream in = StartCommand.class.getResourceAsStream("/schema/fairlead-case.schema.json")) {
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-        }
     }
 
     private static String consult() {

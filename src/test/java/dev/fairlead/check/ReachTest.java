@@ -133,7 +133,8 @@ class ReachTest {
 
     @Test
     void anEmptySectionOfATemplateIsNoFact() {
-        Case blank = CaseReader.read(BlankCase.text().getBytes(StandardCharsets.UTF_8), "blank", CaseFormat.YAML)
+        Case blank = CaseReader.read(
+                        BlankCase.text(Stage.HOLDING).getBytes(StandardCharsets.UTF_8), "blank", CaseFormat.YAML)
                 .value()
                 .orElseThrow();
         Reach reach = BARE.reach(blank);

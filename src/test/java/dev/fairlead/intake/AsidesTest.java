@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import dev.fairlead.intake.text.CaseFormat;
 import dev.fairlead.intake.text.Problem;
 import dev.fairlead.intake.write.BlankCase;
+import dev.fairlead.model.Stage;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -95,7 +96,7 @@ class AsidesTest {
 
     @Test
     void ourOwnFilesAreInnocent() throws IOException {
-        assertThat(read(BlankCase.text(), "blank.yaml").problems()).isEmpty();
+        assertThat(read(BlankCase.text(Stage.HOLDING), "blank.yaml").problems()).isEmpty();
         assertThat(read(BlankCase.minimal(), "minimal.yaml").problems()).isEmpty();
         try (Stream<Path> cases = Files.list(Path.of("cases"))) {
             for (Path file : cases.toList()) {

@@ -46,7 +46,7 @@ class ReadmePicturesTest {
             page(browsing);
             measure(browsing);
             Checked checked = Demo.checked(CASE);
-            first(ReportPdf.of(checked), "report.png");
+            first(ReportPdf.of(List.of(checked), List.of(), false, c -> List.of()), "report.png");
             first(new BenchSheet(checked.catalogue()).pdf(checked, Paper.A4), "sheet.png");
         }
         String readme = Files.readString(Path.of("README.md"));

@@ -36,11 +36,6 @@ public final class Odontometry {
         public double incisors() {
             return left[0] + left[1] + right[0] + right[1];
         }
-
-        /** Sum of canine and both premolars of one side, mm. */
-        public double canineAndPremolars(Side side) {
-            return width(side, 3) + width(side, 4) + width(side, 5);
-        }
     }
 
     /** Correlation of the widths of two different teeth that are not antimeres. */

@@ -25,7 +25,7 @@ public record Ratio(double value, double low, double high, double error, double 
         private double oo;
         private double oe;
         private double ee;
-        private long cases;
+        long cases;
 
         public void add(double o, double e) {
             cases++;
@@ -46,10 +46,6 @@ public record Ratio(double value, double low, double high, double error, double 
             rest.oe = oe - other.oe;
             rest.ee = ee - other.ee;
             return rest;
-        }
-
-        public long cases() {
-            return cases;
         }
 
         public double observed() {

@@ -24,13 +24,10 @@ public record Shrunk(double mean, double sd, double k, double df, double share) 
         public static final double USUAL = 10;
     }
 
-    public static Shrunk of(Published was, int n, double mean, double sd) {
-        return of(was, n, mean, sd, n);
-    }
-
     /**
-     * The same where the spread was read through errors: it counts as {@code worth} values only, so that one which
-     * drowns in errors leaves the published spread as it is.
+     * The mean of {@code n} of the clinic's own values and their spread, drawn towards what was published; where the
+     * spread was read through errors it counts as {@code worth} values only, so that one which drowns in errors leaves
+     * the published spread as it is.
      */
     public static Shrunk of(Published was, int n, double mean, double sd, double worth) {
         double k = was.k() + n;

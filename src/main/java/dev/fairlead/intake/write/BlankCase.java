@@ -65,12 +65,10 @@ public final class BlankCase {
         return stage.hasReached(LATER.getOrDefault(part, Stage.RECORDS));
     }
 
-    /** The blank case; it reads without problems, and nothing is known in it. */
-    public static String text() {
-        return text(Stage.HOLDING);
-    }
-
-    /** The blank case with what is filled in up to a stage; what comes later can be added when it comes. */
+    /**
+     * The blank case with what is filled in up to a stage; what comes later can be added when it comes. It reads
+     * without problems, and nothing is known in it.
+     */
     public static String text(Stage upTo) {
         List<FieldShape> wanted = RecordShape.ofCase().fields().stream()
                 .filter(f -> filledBy(f.key(), upTo))

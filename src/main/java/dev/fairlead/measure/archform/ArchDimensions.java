@@ -1,7 +1,5 @@
 package dev.fairlead.measure.archform;
 
-import java.util.Optional;
-
 /**
  * Widths and depths taken with a caliper, mm: between the posterior (tube or molar) points, between the canine points,
  * and from the front of the central incisors straight back to the line joining each pair.
@@ -14,20 +12,6 @@ public record ArchDimensions(double molarWidth, double molarDepth, double canine
             throw new IllegalArgumentException("the canines lie in front of and between the molars: width "
                     + canineWidth + " in " + molarWidth + ", depth " + canineDepth + " in " + molarDepth + " mm");
         }
-    }
-
-    /** The measures of a set of landmarks, where both central incisors and both canines are among them. */
-    public static Optional<ArchDimensions> of(Landmarks landmarks) {
-        Optional<Point> cr = landmarks.position(3, false);
-        Optional<Point> cl = landmarks.position(3, true);
-        Optional<Point> ir = landmarks.position(1, false);
-        Optional<Point> il = landmarks.position(1, true);
-        if (cr.isEmpty() || cl.isEmpty() || ir.isEmpty() || il.isEmpty() || landmarks.posteriorPosition() == 3) {
-            return Optional.empty();
-        }
-        double front = (ir.get().y() + il.get().y()) / 2;
-        double canines = (cr.get().y() + cl.get().y()) / 2;
-        return Optional.of(new ArchDimensions(landmarks.width(), front, cr.get().distance(cl.get()), front - canines));
     }
 
     /** The measures of a curve whose canine points lie this far along it from the midline, mm. */

@@ -17,12 +17,6 @@ public record BetaArch(double width, double depth) implements ArchCurve {
         return "beta function";
     }
 
-    /** Height above the line through the posterior ends at x, mm. */
-    public double height(double x) {
-        double k = 2 * x / width;
-        return depth * Math.pow((1 - k) * (1 + k), EXPONENT / 2);
-    }
-
     // With x = W/2 sin t the curve is y = D cos(t)^1.6. The angle left to the end is (pi/2)(1-|u|)^2.5: with that power
     // x, y and the speed are smooth functions of 1-|u| up to the end, where the slope dy/dx is infinite.
     @Override

@@ -2,7 +2,6 @@ package dev.fairlead.measure.archform;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
@@ -101,14 +100,6 @@ public record Landmarks(List<Tooth> teeth, double offPlane) {
     /** Position, 1 to 8, of the tooth at which the arch ends. */
     public int posteriorPosition() {
         return Teeth.position(teeth.get(0).tooth());
-    }
-
-    /** The point of the tooth at this position of one side, the permanent tooth's before the primary one's. */
-    public Optional<Point> position(int position, boolean left) {
-        return teeth.stream()
-                .filter(t -> Teeth.position(t.tooth()) == position && Teeth.left(t.tooth()) == left)
-                .min(Comparator.comparing(t -> Teeth.primary(t.tooth())))
-                .map(Tooth::point);
     }
 
     /** The points alone, from right to left. */

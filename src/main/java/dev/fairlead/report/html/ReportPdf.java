@@ -9,22 +9,10 @@ import java.util.function.Function;
 public final class ReportPdf {
     private ReportPdf() {}
 
-    /** The report of a case that was checked with its workings. */
-    public static byte[] of(Checked checked) {
-        return of(checked, false);
-    }
-
-    /** The same; {@code all} also lists what does not apply, and why. */
-    public static byte[] of(Checked checked, boolean all) {
-        return of(List.of(checked), List.of(), all);
-    }
-
-    /** Several cases in one file, behind a list of contents. */
-    public static byte[] of(List<Checked> cases, List<UnreadCase> refused, boolean all) {
-        return of(cases, refused, all, c -> List.of());
-    }
-
-    /** The same with the last changes of each case, as its log tells them. */
+    /**
+     * Cases that were checked with their workings, several behind a list of contents, each with its last changes as its
+     * log tells them; {@code all} also lists what does not apply, and why.
+     */
     public static byte[] of(
             List<Checked> cases, List<UnreadCase> refused, boolean all, Function<Checked, List<LoggedChange>> changes) {
         return PdfWriter.pdf(Templates.render("report/paper.jte", new Page(cases, refused, all, true, false, changes)));

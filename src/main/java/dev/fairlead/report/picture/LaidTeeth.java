@@ -28,7 +28,6 @@ final class LaidTeeth {
     record Laid(Tooth tooth, double from, double to, double thick, boolean standing) {}
 
     private final List<Laid> teeth = new ArrayList<>();
-    private final double lateral;
     private final double molar;
     private final double end;
 
@@ -39,7 +38,6 @@ final class LaidTeeth {
             Tooth tooth = Tooth.of(quadrant + p);
             at = lay(tooth, at, c.tooth(tooth).width().value(), c.tooth(tooth));
         }
-        lateral = at;
         double[] widths = shared(c, s, quadrant);
         for (int p = 3; p <= 5; p++) {
             Tooth tooth = Tooth.of(quadrant + p);
@@ -98,11 +96,6 @@ final class LaidTeeth {
 
     List<Laid> teeth() {
         return teeth;
-    }
-
-    /** Distal of the lateral incisor once the incisors stand in line. */
-    double lateral() {
-        return lateral;
     }
 
     /** Mesial of the first molar. */

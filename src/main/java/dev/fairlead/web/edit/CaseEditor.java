@@ -166,7 +166,7 @@ public final class CaseEditor {
     public Opened rework(String name, String base, String who, Consumer<CaseTree> work) {
         Opened present = open(name).orElseThrow();
         if (!present.file().version().equals(base)) {
-            throw new StaleException(present.file());
+            throw new StaleException(present.file().name());
         }
         CaseTree tree = present.tree().orElseThrow().copy();
         work.accept(tree);

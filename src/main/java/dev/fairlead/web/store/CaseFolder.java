@@ -318,7 +318,7 @@ public final class CaseFolder {
                             "Somebody moved or removed the file. Put it back, or go to the list of cases."));
             byte[] old = Files.readAllBytes(file);
             if (!Stored.version(old).equals(base)) {
-                throw new StaleException(Stored.of(name, old));
+                throw new StaleException(name);
             }
             EarlierVersions history = history(name);
             byte[] bytes = content.of(history, old);

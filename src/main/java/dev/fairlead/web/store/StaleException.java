@@ -4,16 +4,8 @@ package dev.fairlead.web.store;
 public final class StaleException extends RuntimeException {
     private static final long serialVersionUID = 1;
 
-    private final transient Stored present;
-
-    /** {@code present} is what stands there now. */
-    public StaleException(Stored present) {
-        super(present.name() + " was changed meanwhile");
-        this.present = present;
-    }
-
-    /** What stands there now. */
-    public Stored present() {
-        return present;
+    /** Of the case of that name. */
+    public StaleException(String name) {
+        super(name + " was changed meanwhile");
     }
 }

@@ -35,7 +35,7 @@ class OdontometryTest {
                 widths[i].addValue(t.width(Side.LEFT, i + 1));
             }
             incisors[n] = t.incisors();
-            buccal[n] = t.canineAndPremolars(Side.RIGHT);
+            buccal[n] = t.width(Side.RIGHT, 3) + t.width(Side.RIGHT, 4) + t.width(Side.RIGHT, 5);
             left[n] = t.width(Side.LEFT, 2);
             right[n] = t.width(Side.RIGHT, 2);
         }

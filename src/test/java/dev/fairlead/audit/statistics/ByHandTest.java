@@ -123,7 +123,7 @@ class ByHandTest {
             all.add(c[0], c[1]);
         }
         Ratio.Side rest = all.without(added);
-        assertThat(rest.cases()).isEqualTo(3);
+        assertThat(rest.cases).isEqualTo(3);
         assertThat(rest.observed()).isEqualTo(8, within(1e-12));
         assertThat(rest.expected()).isEqualTo(4, within(1e-12));
         assertThat(rest.variance()).isEqualTo(variance(before), within(1e-12));

@@ -184,7 +184,7 @@ class TrendTest {
         };
         double mean = Arrays.stream(x).average().orElseThrow();
         double sd = Math.sqrt(Arrays.stream(x).map(v -> (v - mean) * (v - mean)).sum() / 65);
-        Shrunk s = Shrunk.of(new Shrunk.Published(0, 0, 0, -1), 66, mean, sd);
+        Shrunk s = Shrunk.of(new Shrunk.Published(0, 0, 0, -1), 66, mean, sd, 66);
         assertThat(s.mean()).isCloseTo(26.2121, within(1e-4));
         assertThat(s.mean() - s.meanReach()).isCloseTo(23.57, within(0.005));
         assertThat(s.mean() + s.meanReach()).isCloseTo(28.85, within(0.005));
@@ -193,7 +193,7 @@ class TrendTest {
     /** Worked by hand. */
     @Test
     void fewValuesAreDrawnTowardsPublishedOnes() {
-        Shrunk s = Shrunk.of(new Shrunk.Published(0, 0.8, 10, 10), 20, 0.45, 1.10);
+        Shrunk s = Shrunk.of(new Shrunk.Published(0, 0.8, 10, 10), 20, 0.45, 1.10, 20);
         assertThat(s.mean()).isCloseTo(0.3, within(1e-12));
         assertThat(s.sd()).isCloseTo(1.0123, within(5e-5));
         assertThat(s.mean() - s.meanReach()).isCloseTo(-0.0774, within(5e-5));
@@ -201,7 +201,7 @@ class TrendTest {
         assertThat(s.nextReach()).isCloseTo(2.1015, within(5e-5));
         assertThat(s.share()).isCloseTo(2 / 3.0, within(1e-12));
         // what is published may lie anywhere: all moves with it
-        Shrunk moved = Shrunk.of(new Shrunk.Published(5, 0.8, 10, 10), 20, 5.45, 1.10);
+        Shrunk moved = Shrunk.of(new Shrunk.Published(5, 0.8, 10, 10), 20, 5.45, 1.10, 20);
         assertThat(moved.mean()).isCloseTo(5.3, within(1e-12));
         assertThat(moved.sd()).isCloseTo(s.sd(), within(1e-12));
     }

@@ -28,7 +28,7 @@ class BlankCaseTest {
 
     @Test
     void theBlankCaseReadsWithoutProblemsAndNothingIsKnownInIt() throws UnreadableTextException {
-        String json = CaseWriter.json(read(BlankCase.text()));
+        String json = CaseWriter.json(read(BlankCase.text(Stage.HOLDING)));
         assertThat(CaseTree.parse(json, CaseFormat.JSON).keys(""))
                 .containsExactly("fairlead", "id", "teeth", "hardware");
         assertThat(json).doesNotContain("width").doesNotContain("slot");
@@ -36,7 +36,7 @@ class BlankCaseTest {
 
     @Test
     void everyFieldOfEveryRecordIsExplained() {
-        explained(RecordShape.ofCase(), BlankCase.text());
+        explained(RecordShape.ofCase(), BlankCase.text(Stage.HOLDING));
     }
 
     private static void explained(RecordShape shape, String text) {
@@ -50,7 +50,7 @@ class BlankCaseTest {
 
     @Test
     void theExampleEntriesOfListsCanBeUncommented() {
-        String blank = BlankCase.text();
+        String blank = BlankCase.text(Stage.HOLDING);
         String text = blank.substring(blank.indexOf("\n\n"))
                 .lines()
                 .map(l ->
@@ -66,7 +66,7 @@ class BlankCaseTest {
     /** Editors that know YAML take the schema from the first line. */
     @Test
     void theBlankCaseNamesItsSchemaAndTellsEachSourceOfErrorOnce() {
-        String blank = BlankCase.text();
+        String blank = BlankCase.text(Stage.HOLDING);
         assertThat(blank).startsWith("# yaml-language-server: $schema=" + BlankCase.SCHEMA_FILE + "\n");
         for (dev.fairlead.model.ErrorKind kind : dev.fairlead.model.ErrorKind.values()) {
             assertThat(blank.split(Pattern.quote("  " + kind.source() + "\n"), -1).length - 1)
@@ -95,7 +95,7 @@ class BlankCaseTest {
                 .contains("\nbite:", "\nplan:", "\nwaivers:")
                 .doesNotContain("\nbench:", "\nvisits:", "\nholding:");
         assertThat(BlankCase.text(Stage.HOLDING))
-                .isEqualTo(BlankCase.text())
+                .isEqualTo(BlankCase.text(Stage.HOLDING))
                 .contains("\nbench:", "\nvisits:", "\nholding:");
         assertThat(BlankCase.filledBy("holding", Stage.BENCH)).isFalse();
         assertThat(BlankCase.filledBy("holding", Stage.HOLDING)).isTrue();

@@ -13,6 +13,7 @@ import dev.fairlead.intake.text.CaseFormat;
 import dev.fairlead.intake.text.UnreadableTextException;
 import dev.fairlead.intake.tree.CaseTree;
 import dev.fairlead.model.Case;
+import dev.fairlead.model.Stage;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -59,7 +60,7 @@ class CaseSchemaTest {
 
     @Test
     void theBlankAndTheMinimalCaseAreValid() throws UnreadableTextException {
-        for (String yaml : new String[] {BlankCase.text(), BlankCase.minimal()}) {
+        for (String yaml : new String[] {BlankCase.text(Stage.HOLDING), BlankCase.minimal()}) {
             assertThat(SCHEMA.validate(CaseTree.parse(yaml, CaseFormat.YAML).text(CaseFormat.JSON), InputFormat.JSON))
                     .isEmpty();
         }

@@ -54,6 +54,11 @@ class ArcLengthTest {
         assertThat(new BetaArch(44, 26).perimeter() - before).isEqualTo(3.187517, within(1e-4));
     }
 
+    /** The same as y = D (1 - (2x/W)^2)^0.8, of an arch 44 mm wide and 24 mm deep. */
+    private static double height(double x) {
+        return 24 * Math.pow(1 - x * x / (22 * 22), 0.8);
+    }
+
     /** Braun 1998 in its printed form, y = 3.0314 D (1/2 + x/W)^0.8 (1/2 - x/W)^0.8. */
     @Test
     void betaFunctionIsThePrintedFormula() {
@@ -62,9 +67,7 @@ class ArcLengthTest {
             Point p = arch.at(u);
             double printed = 3.0314 * 28.10 * Math.pow(0.5 + p.x() / 54.19, 0.8) * Math.pow(0.5 - p.x() / 54.19, 0.8);
             assertThat(p.y()).isEqualTo(printed, within(4e-4));
-            assertThat(arch.height(p.x())).isEqualTo(p.y(), within(1e-9));
         }
-        assertThat(arch.height(54.19 / 4)).isEqualTo(28.10 * Math.pow(0.75, 0.8), within(1e-12));
         assertThat(arch.at(1)).isEqualTo(new Point(54.19 / 2, 0));
         assertThat(arch.tangent(1).x()).isEqualTo(0, within(1e-12));
         assertThat(arch.tangent(1).y()).isEqualTo(-1, within(1e-12));
@@ -133,7 +136,7 @@ class ArcLengthTest {
         double x = arch.atArcLength(8.3).x();
         double sum = 0;
         for (int i = 0; i < 20000; i++) {
-            sum += Math.hypot(x / 20000, arch.height(x * (i + 1) / 20000) - arch.height(x * i / 20000));
+            sum += Math.hypot(x / 20000, height(x * (i + 1) / 20000) - height(x * i / 20000));
         }
         assertThat(sum).isEqualTo(8.3, within(1e-7));
         assertThat(arch.atArcLength(-8.3).mirrored().distance(arch.atArcLength(8.3)))

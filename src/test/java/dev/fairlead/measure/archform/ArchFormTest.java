@@ -101,7 +101,9 @@ class ArchFormTest {
         assertThat(new ArchDimensions(44, 24, 26, 6).formIndex()).isEqualTo(0.4230769, within(1e-7));
         BetaArch beta = new BetaArch(44, 24);
         ArchDimensions m = ArchDimensions.of(beta, 14);
-        assertThat(beta.height(m.canineWidth() / 2)).isEqualTo(24 - m.canineDepth(), within(1e-9));
+        // y = D (1 - (2x/W)^2)^0.8 (Braun 1998)
+        assertThat(24 * Math.pow(1 - Math.pow(m.canineWidth() / 44, 2), 0.8))
+                .isEqualTo(24 - m.canineDepth(), within(1e-9));
         assertThatIllegalArgumentException().isThrownBy(() -> ArchForm.of(0, ArchForm.CutOffs.OWN_CONVENTION));
         assertThatIllegalArgumentException().isThrownBy(() -> new ArchDimensions(44, 24, 45, 6));
         assertThatIllegalArgumentException().isThrownBy(() -> new ArchForm.CutOffs(0.4, 0.4, 0.5, 0.6));

@@ -56,7 +56,8 @@ class BuccalSegmentsTest {
             double last = Double.NEGATIVE_INFINITY;
             for (double more = -1; more <= 4; more += 0.5) {
                 double extra = more;
-                double need = s.advancementAlongArch(s.along().map(r -> r + extra)).left();
+                double need =
+                        s.advancementAlongArch(s.along().map(r -> r + extra)).left();
                 assertThat(need).isGreaterThan(last);
                 // the rule of thumb, 1 mm for 1 mm on each side, promises more than these arches give
                 if (more > 0) {

@@ -49,7 +49,9 @@ class PopulationTest {
         return new NumberWithError(line.getSlope(), PRINTED.within() / Math.sqrt(line.getXSumSquares()));
     }
 
-    /** Of children seen at the same times, the mean of their own rates is the printed one, before and after shrinking. */
+    /**
+     * Of children seen at the same times, the mean of their own rates is the printed one, before and after shrinking.
+     */
     @Test
     void theMeanOfAllRatesIsThatOfTheMixedModel() {
         assertThat(CHILDREN.values().stream()

@@ -42,7 +42,7 @@ class LabelsOnPaperTest {
     @ParameterizedTest
     @ValueSource(strings = {"turnstone-11", "linnet-25", "knot-08"})
     void theLongReportHasNoSmallerLetters(String id) throws IOException {
-        allReadable(ReportPdf.of(Demo.checked(id)));
+        allReadable(ReportPdf.of(List.of(Demo.checked(id)), List.of(), false, c -> List.of()));
     }
 
     @ParameterizedTest

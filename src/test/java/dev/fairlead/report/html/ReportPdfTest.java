@@ -58,7 +58,7 @@ class ReportPdfTest {
     @Test
     void theSummaryFillsTheFirstPageAndEveryPageNamesCaseAndNumber() throws IOException {
         for (String id : List.of("avocet-03", "turnstone-11", "knot-08")) {
-            List<String> pages = pages(ReportPdf.of(Demo.checked(id)));
+            List<String> pages = pages(ReportPdf.of(List.of(Demo.checked(id)), List.of(), false, c -> List.of()));
             assertThat(pages).as(id).hasSizeBetween(5, 40);
             for (int page = 1; page <= pages.size(); page++) {
                 assertThat(pages.get(page - 1)).contains("case " + id, page + " / " + pages.size());

@@ -99,7 +99,7 @@ class PicturesTest {
                 SideSpace s = checked.worked().space().side(side);
                 LaidTeeth laid = LaidTeeth.of(checked.subject(), s);
                 assertThat(laid.end() - laid.molar()).isCloseTo(s.shortage().value(), within(1e-9));
-                assertThat(laid.end() - laid.lateral())
+                assertThat(laid.end() - laid.teeth().get(1).to())
                         .as("need of canine and premolars")
                         .isCloseTo(s.required().value(), within(1e-9));
             }

@@ -54,14 +54,6 @@ public final class FoldKinematics {
         return invert(alpha -> forward(fold, alpha) - forward);
     }
 
-    /**
-     * Opening per bend (radians) that opens the leg gap by so many mm; empty when no opening up to
-     * {@link #LARGEST_OPENING} does.
-     */
-    public static OptionalDouble openingForLegGap(FoldSpec fold, double gap) {
-        return invert(alpha -> legGap(fold, alpha) - gap);
-    }
-
     private static OptionalDouble invert(UnivariateFunction excess) {
         double atZero = excess.value(0);
         if (atZero == 0) {

@@ -17,8 +17,10 @@ import dev.fairlead.measure.mechanics.geometry.ArchPath;
 import dev.fairlead.measure.mechanics.geometry.BetaCurve;
 import dev.fairlead.measure.mechanics.geometry.FoldSpec;
 import dev.fairlead.measure.mechanics.geometry.PolylineCurve;
-import dev.fairlead.measure.mechanics.geometry.RigidMotion;
 import dev.fairlead.measure.mechanics.geometry.WireCurve;
+import dev.fairlead.measure.position.SidedPlan;
+import dev.fairlead.measure.position.Sides;
+import dev.fairlead.measure.position.Tipping;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -201,16 +203,16 @@ class GeometryTest {
     void rigidMotions() {
         var c = ReferenceCase.of("M09");
         for (int r : new int[] {20, 22, 24}) {
-            assertThat(RigidMotion.inclination(c.in("advance"), r))
+            assertThat(new Tipping(r, 0).inclinationChange(c.in("advance")))
                     .isCloseTo(
                             c.outputs().get("deg_per_mm").get(String.valueOf(r)).doubleValue(), within(1e-6));
         }
-        var m = RigidMotion.oneSided(c.in("x_open"), c.in("W"), c.in("D"), c.in("x_lateral"));
+        var m = new SidedPlan(new Sides(0, c.in("x_open"))).front(c.in("W"), c.in("D"), c.in("x_lateral"));
         assertThat(m.midline()).isCloseTo(c.out("midline"), within(1e-6));
-        assertThat(m.sameSide()).isCloseTo(c.out("lateral_same_side"), within(1e-6));
-        assertThat(m.otherSide()).isCloseTo(c.out("lateral_other_side"), within(1e-6));
-        assertThat(m.transverse()).isCloseTo(c.out("transverse"), within(1e-6));
-        assertThat(m.yawDeg()).isCloseTo(c.out("yaw_deg"), within(1e-6));
+        assertThat(m.laterals().right()).isCloseTo(c.out("lateral_same_side"), within(1e-6));
+        assertThat(m.laterals().left()).isCloseTo(c.out("lateral_other_side"), within(1e-6));
+        assertThat(m.sideways()).isCloseTo(c.out("transverse"), within(1e-6));
+        assertThat(m.yaw()).isCloseTo(c.out("yaw_deg"), within(1e-6));
     }
 
     @Test
