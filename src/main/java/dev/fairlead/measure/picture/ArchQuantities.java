@@ -176,7 +176,7 @@ final class ArchQuantities {
         double bc = b.distance(c);
         double ac = a.distance(c);
         double doubleArea = Math.abs((b.x() - a.x()) * (c.y() - a.y()) - (b.y() - a.y()) * (c.x() - a.x()));
-        if (doubleArea < 1e-9 * Math.max(1, ac * ac)) {
+        if (doubleArea == 0) {
             return ab + bc;
         }
         double diameter = ab * bc * ac / doubleArea;

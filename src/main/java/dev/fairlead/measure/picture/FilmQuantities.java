@@ -44,13 +44,13 @@ final class FilmQuantities {
                         "/headFilm/incisorToAPog",
                         "Lower incisor edge to A-Pog",
                         Unit.MM,
-                        List.of("L1", "A", "Pog"),
+                        List.of("L1", "A", "Pog", "N", "S"),
                         q -> {
                             Point along = line(q, "Pog", "A").unit();
                             return cross(line(q, "Pog", "L1"), along);
                         },
                         0.7,
-                        ""),
+                        "Nasion and sella tell which side is the front."),
                 new Quantity(
                         "/headFilm/tippingRadius",
                         "Edge to centre of tipping, " + Math.round(share * 100) + " % of edge to apex",

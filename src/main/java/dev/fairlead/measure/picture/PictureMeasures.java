@@ -16,6 +16,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 
 /** From named points on a picture to numbers with their errors. */
 public final class PictureMeasures {
@@ -26,6 +27,9 @@ public final class PictureMeasures {
     private static final int ENOUGH = 5;
 
     private static final double TILTED = 0.05;
+
+    /** A plane is laid through points, whichever teeth they are of. */
+    private static final int ANY_TOOTH = 31;
 
     private PictureMeasures() {}
 
@@ -49,14 +53,14 @@ public final class PictureMeasures {
         Map<String, double[]> first = placed(points, scaling, doubts);
         Map<String, double[]> second = placed(again, scaling, doubts);
         second.keySet().retainAll(first.keySet());
-        double mirror = film ? facing(first) : 1;
-        turn(first, mirror);
-        turn(second, mirror);
+        if (film && looksLeft(first, doubts)) {
+            turn(first);
+            turn(second);
+        }
         Optional<Double> own = scaling.lengths() ? ownError(first, second) : Optional.empty();
         Map<String, double[]> mean = new TreeMap<>(first);
         second.forEach((name, p) -> mean.merge(name, p, PictureMeasures::middle));
-        boolean flat = mean.values().stream().allMatch(p -> p[2] == 0);
-        Places places = flat ? new Places(mean, Places.X, Places.Y) : onPlane(mean);
+        Places places = places(mean);
         List<Quantity> quantities = film
                 ? FilmQuantities.of(share)
                 : kind == PictureKind.PANORAMIC ? MolarQuantities.all() : ArchQuantities.of(places);
@@ -127,45 +131,78 @@ public final class PictureMeasures {
         if (second.size() < ENOUGH) {
             return Optional.empty();
         }
-        boolean flat = first.values().stream().allMatch(p -> p[2] == 0);
+        int axes = flat(first) ? 2 : 3;
         double[] differences = second.entrySet().stream()
-                .flatMapToDouble(e -> java.util.stream.IntStream.range(0, flat ? 2 : 3)
+                .flatMapToDouble(e -> IntStream.range(0, axes)
                         .mapToDouble(i -> e.getValue()[i] - Objects.requireNonNull(first.get(e.getKey()))[i]))
                 .toArray();
         return Optional.of(DuplicateError.ofDifferences(differences));
     }
 
-    /** -1 for a head that looks to the left, 1 for one that looks to the right. */
-    private static double facing(Map<String, double[]> at) {
+    /** Whether the head looks to the left, by what lies before what; a doubt where that is not told the same way. */
+    private static boolean looksLeft(Map<String, double[]> at, List<String> doubts) {
         String[][] frontBehind = {{"Me", "Go"}, {"Or", "Po"}, {"N", "S"}, {"OPi", "OPm"}};
-        double votes = 0;
+        int left = 0;
+        int right = 0;
         for (String[] pair : frontBehind) {
-            if (at.containsKey(pair[0]) && at.containsKey(pair[1])) {
-                votes += Math.signum(at.get(pair[0])[0] - at.get(pair[1])[0]);
+            double[] front = at.get(pair[0]);
+            double[] behind = at.get(pair[1]);
+            if (front != null && behind != null) {
+                if (front[0] < behind[0]) {
+                    left++;
+                } else {
+                    right++;
+                }
             }
         }
-        return votes < 0 ? -1 : 1;
+        if (left > 0 && right > 0) {
+            doubts.add("The points do not agree which way the head looks: two of front and back were exchanged.");
+        }
+        return left > right;
     }
 
-    private static void turn(Map<String, double[]> at, double mirror) {
-        at.values().forEach(p -> p[0] *= mirror);
+    private static void turn(Map<String, double[]> at) {
+        at.values().forEach(p -> p[0] = -p[0]);
+    }
+
+    private static boolean flat(Map<String, double[]> at) {
+        return at.values().stream().allMatch(p -> p[2] == 0);
+    }
+
+    /** On the plane of the picture, or on that of a scan's contacts. */
+    private static Places places(Map<String, double[]> at) {
+        return flat(at) ? new Places(at, Places.X, Places.Y) : onPlane(at);
     }
 
     private static Places onPlane(Map<String, double[]> at) {
-        List<DigitisedPoint> contacts = new ArrayList<>();
-        at.forEach((name, p) -> {
-            if (name.matches("[MD]\\d\\d")) {
-                contacts.add(new DigitisedPoint(Integer.parseInt(name.substring(1)), p[0], p[1], p[2]));
-            }
-        });
-        if (contacts.size() < 3) {
+        List<DigitisedPoint> on = points(at, "[MD]\\d\\d");
+        if (on.size() < 3) {
+            on = points(at, "[MDLTBE]\\d\\d|I");
+        }
+        if (on.size() < 2) {
             return new Places(at, Places.X, Places.Y);
         }
-        BestPlane plane = BestPlane.of(contacts);
+        if (on.size() == 2) {
+            // of the planes through both the one that leans least: nothing but their distance is told
+            DigitisedPoint a = on.get(0);
+            DigitisedPoint b = on.get(1);
+            on.add(new DigitisedPoint(a.tooth(), a.x() + a.y() - b.y(), a.y() + b.x() - a.x(), a.z()));
+        }
+        BestPlane plane = BestPlane.of(on);
         double[] u = plane.first().toArray();
         double[] v = plane.second().toArray();
         // seen from the side of the cusps: a scan's z grows upwards
         return u[0] * v[1] - u[1] * v[0] < 0 ? new Places(at, v, u) : new Places(at, u, v);
+    }
+
+    private static List<DigitisedPoint> points(Map<String, double[]> at, String names) {
+        List<DigitisedPoint> points = new ArrayList<>();
+        at.forEach((name, p) -> {
+            if (name.matches(names)) {
+                points.add(new DigitisedPoint(ANY_TOOTH, p[0], p[1], p[2]));
+            }
+        });
+        return points;
     }
 
     private static List<String> arch(PictureKind kind, Places p) {
@@ -205,8 +242,7 @@ public final class PictureMeasures {
             return Optional.empty();
         }
         Map<String, double[]> at = placed(points, scaling, new ArrayList<>());
-        boolean flat = at.values().stream().allMatch(p -> p[2] == 0);
-        Places p = flat ? new Places(at, Places.X, Places.Y) : onPlane(at);
+        Places p = places(at);
         Map<String, Point> places = new TreeMap<>();
         p.names().forEach(name -> places.put(name, p.flat(name)));
         return PictureForm.of(places);
@@ -224,8 +260,7 @@ public final class PictureMeasures {
         if (!scaling.lengths() || !at.containsKey("M46") || !at.containsKey("M36") || kind == PictureKind.PANORAMIC) {
             return Map.of();
         }
-        boolean flat = at.values().stream().allMatch(p -> p[2] == 0);
-        Places p = flat ? new Places(at, Places.X, Places.Y) : onPlane(at);
+        Places p = places(at);
         Point origin = p.flat("M46").plus(p.flat("M36")).times(0.5);
         Point left = p.flat("M36").minus(p.flat("M46")).unit();
         Point up = left.quarterTurn();

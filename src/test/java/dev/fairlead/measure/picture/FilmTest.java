@@ -13,6 +13,7 @@ import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Films drawn with known angles, and errors against published ones. */
 class FilmTest {
@@ -107,6 +108,52 @@ class FilmTest {
         film.removeIf(p -> p.name().equals("B"));
         film.add(PlacedPoint.flat("B", 900 + 5 * b[0], 900 - 5 * b[1]));
         close(read(film, new PictureScaling.Unknown()), "/headFilm/anb", -4);
+    }
+
+    /** Dahlberg's error of five points that differ by 0.2 and 0.1 mm: sqrt((0.2² + 0.1²) / 2 / 2), however it looks. */
+    @ParameterizedTest
+    @ValueSource(booleans = {false, true})
+    void whatIsPlacedTwiceGivesTheErrorWhicheverWayTheHeadLooks(boolean toTheLeft) {
+        List<PlacedPoint> film = film(10, 0, toTheLeft);
+        List<PlacedPoint> again = film.stream()
+                .filter(p -> PointGuide.twice(PictureKind.LATERAL_CEPHALOGRAM).contains(p.name()))
+                .map(p -> PlacedPoint.flat(p.name(), p.x() + 2, p.y() + 1))
+                .toList();
+        PictureScaling scaling = new PictureScaling.Uniform(0.1, 0.1, 0, PictureScale.PIXEL_SPACING);
+        PictureResult r = PictureMeasures.of(PictureKind.LATERAL_CEPHALOGRAM, film, again, scaling, 0.65);
+        assertThat(r.ownError().orElseThrow()).isCloseTo(Math.sqrt(0.05 / 4), within(1e-9));
+        assertThat(r.doubts()).isEmpty();
+    }
+
+    /** On which side of A-Pog the front lies is told by other points; without them there is no sign. */
+    @Test
+    void anIncisorIsNotHeldToAPogWhileNobodyKnowsWhereTheFrontIs() {
+        PictureScaling scaling = new PictureScaling.Uniform(0.2, 0.2, 0, PictureScale.PIXEL_SPACING);
+        for (boolean toTheLeft : new boolean[] {false, true}) {
+            List<PlacedPoint> film = new ArrayList<>(film(5, 0, toTheLeft));
+            double whole = read(film, scaling).get("/headFilm/incisorToAPog").value();
+            film.removeIf(p -> !List.of("L1", "A", "Pog", "N", "S").contains(p.name()));
+            assertThat(read(film, scaling).get("/headFilm/incisorToAPog").value())
+                    .isCloseTo(whole, within(1e-9));
+            film.removeIf(p -> p.name().equals("S"));
+            assertThat(read(film, scaling)).doesNotContainKey("/headFilm/incisorToAPog");
+        }
+    }
+
+    @Test
+    void frontAndBackThatWereExchangedAreTold() {
+        for (boolean toTheLeft : new boolean[] {false, true}) {
+            List<PlacedPoint> film = film(5, 0, toTheLeft).stream()
+                    .map(p -> new PlacedPoint(exchanged(p.name()), p.x(), p.y(), 0))
+                    .toList();
+            PictureResult r = PictureMeasures.of(
+                    PictureKind.LATERAL_CEPHALOGRAM, film, List.of(), new PictureScaling.Unknown(), 0.65);
+            assertThat(r.doubts()).singleElement().asString().contains("do not agree which way the head looks");
+        }
+    }
+
+    private static String exchanged(String name) {
+        return name.equals("N") ? "S" : name.equals("S") ? "N" : name;
     }
 
     @Test

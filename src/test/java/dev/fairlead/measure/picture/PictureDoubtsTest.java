@@ -2,6 +2,7 @@ package dev.fairlead.measure.picture;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.fairlead.measure.archform.Point;
@@ -165,6 +166,62 @@ class PictureDoubtsTest {
         assertThat(value("/arch/canineDepth")).isCloseTo(7, within(1e-9));
     }
 
+    /** The permanent canine counts wherever a point of it was placed, the primary one where none was. */
+    @ParameterizedTest
+    @CsvSource({
+        "D43, D83, L43",
+        "L43, D83, D43",
+        "M43, D83, L43",
+        "M43, L83, L43",
+        "D83, '', L83",
+        "L83, '', D83",
+        "M83, '', L43",
+        "'', '', L43"
+    })
+    void theCanineThatWasPlacedIsTheOneThatIsMeasured(String placed, String beside, String missing) {
+        put("I", 0, 23);
+        put("D33", 15, 13);
+        put("M33", 10, 17);
+        put("L33", 13, 16);
+        for (String name : List.of(placed, beside)) {
+            if (!name.isEmpty()) {
+                put(name, -13, 16);
+            }
+        }
+        List<String> waits = read().waiting().stream()
+                .filter(w ->
+                        w.title().equals("Whole arch, 46 to 36") || w.title().equals("Width between the canines"))
+                .flatMap(w -> w.points().stream())
+                .toList();
+        assertThat(waits).contains(missing).allMatch(p -> p.endsWith(missing.substring(1)));
+    }
+
+    /** Sides need a front to be told apart: of points on one line, or at right angles, nothing is said. */
+    @Test
+    void nothingIsSaidOfSidesThatCannotBeTold() {
+        put("D32", 10, 0);
+        put("D42", -10, 0);
+        assertThat(read().doubts()).isEmpty();
+        assertThat(read(PictureKind.ARCH_PICTURE).doubts()).isEmpty();
+        put("D32", 0, 18);
+        put("D42", 0, 20);
+        assertThat(read().doubts()).noneMatch(d -> d.startsWith("The incisors and the molars"));
+    }
+
+    /** Five pieces, of which two have an assumed error of 0.3 mm, independent of each other: 0.3 sqrt 2 = 0.42 mm. */
+    @Test
+    void theWholeArchIsAssumedToBePlacedLessSurelyThanOneSide() {
+        put("D43", -16, 14);
+        put("M43", -10.6, 18.8);
+        put("D33", 15, 13);
+        put("M33", 10, 17);
+        put("I", 0, 23);
+        assertThat(read().values())
+                .filteredOn(v -> v.pointer().startsWith("/space/"))
+                .extracting(PictureValue::pointer, v -> Math.round(100 * v.placing()) / 100.0)
+                .contains(tuple("/space/perimeter", 0.42), tuple("/space/left", 0.3));
+    }
+
     /** Length of the arc over b, by the centre where perpendicular bisectors meet and the angles seen from there. */
     private static double throughThree(double ax, double ay, double bx, double by, double cx, double cy) {
         double d = 2 * (ax * (by - cy) + bx * (cy - ay) + cx * (ay - by));
@@ -208,15 +265,22 @@ class PictureDoubtsTest {
     void widthsOfBackTeethAreToldWhereTheirDistalContactWasPlaced() {
         assertThat(read().waiting())
                 .extracting(PictureResult.Waiting::title)
-                .contains("Width of 43", "Width of 31")
+                .contains("Width of 43", "Width of 42", "Width of 41")
+                .contains("Width of 31", "Width of 32", "Width of 33")
                 .doesNotContain("Width of 36", "Width of 46", "Width of 44", "Width of 85");
         put("D36", 26, -10);
         put("D44", -18, 8);
         assertThat(value("/teeth/36/width")).isCloseTo(Math.hypot(4, 10), within(1e-9));
         assertThat(read().waiting()).contains(new PictureResult.Waiting("Width of 44", List.of("M44")));
-        assertThat(read().values()).noneMatch(v -> v.title().contains("cusp tips"));
+        String tips = "Width between the canine cusp tips";
+        assertThat(read().values()).noneMatch(v -> v.title().equals(tips));
+        assertThat(read().waiting()).noneMatch(w -> w.title().equals(tips));
         put("E43", -13, 15);
+        assertThat(read().waiting()).contains(new PictureResult.Waiting(tips, List.of("E33")));
+        table.remove("E43");
         put("E33", 11, 15);
+        assertThat(read().waiting()).contains(new PictureResult.Waiting(tips, List.of("E43")));
+        put("E43", -13, 15);
         assertThat(read().values()).anySatisfy(v -> {
             assertThat(v.title()).isEqualTo("Width between the canine cusp tips");
             assertThat(v.value()).isCloseTo(24, within(1e-9));

@@ -65,6 +65,26 @@ class PictureFormTest {
         assertThat(highest).as("the front is up").isCloseTo(25 + 25, within(0.05));
     }
 
+    /** A case asks for five points at least; a lateral is an incisor as a central is. */
+    @Test
+    void fivePointsWithAnIncisorAreEnoughAndAnyNumberWithoutIsNot() {
+        PictureScaling scaling = Scales.frame(CORNERS, 80, 80);
+        List<PlacedPoint> all = placed(scaling);
+        List<PlacedPoint> lateral = List.of(all.get(0), all.get(1), all.get(2), all.get(6), all.get(7));
+        assertThat(PictureMeasures.form(PictureKind.ARCH_PICTURE, lateral, scaling)
+                        .orElseThrow()
+                        .points())
+                .isEqualTo(5);
+        List<PlacedPoint> none = new ArrayList<>(List.of(all.get(0), all.get(1), all.get(6), all.get(7)));
+        for (double side : new double[] {-1, 1}) {
+            Point pixel = scaling.pixel(onPaper(ARCH.at(side * 0.8)));
+            none.add(PlacedPoint.flat(side < 0 ? "L44" : "L34", pixel.x(), pixel.y()));
+        }
+        assertThat(PictureMeasures.form(PictureKind.ARCH_PICTURE, none, scaling))
+                .as("six points")
+                .isEmpty();
+    }
+
     @Test
     void fourPointsOrNoIncisorGiveNoForm() {
         PictureScaling scaling = Scales.frame(CORNERS, 80, 80);
