@@ -106,10 +106,14 @@ class DoubtsTest {
                 engine.judge(Measures.of(v, Optional.empty(), Workbook.none()).facts()).results().stream()
                         .mapToInt(r -> r.ending().ordinal())
                         .toArray();
-        double[] expected = Simulation.of(c, slow, 100, 9).flips();
-        assertThat(Simulation.of(c, DOUBTS.outcomes(c, Optional.empty(), Stage.HOLDING), 100, 9)
-                        .flips())
+        double[] expected = drawn(c, slow);
+        assertThat(drawn(c, DOUBTS.outcomes(c, Optional.empty(), Stage.HOLDING)))
                 .containsExactly(expected);
+    }
+
+    private static double[] drawn(Case c, VariantJudge outcomes) {
+        return Simulation.of(c, outcomes, measurements -> (criterion, deviations) -> false, 100, 9)
+                .flips();
     }
 
     @Test

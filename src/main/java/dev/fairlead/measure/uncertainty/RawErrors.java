@@ -28,6 +28,7 @@ final class RawErrors {
             case "/space/perimeter" -> readings.perimeter();
             case "/headFilm/incisorMandibular" -> readings.incisorMandibular();
             case "/headFilm/mandibularPlane" -> readings.mandibularPlane();
+            case "/headFilm/occlusalMandibular" -> readings.occlusalMandibular();
             case "/headFilm/anb" -> readings.anb();
             case "/headFilm/incisorToAPog" -> readings.incisorToAPog();
             default ->

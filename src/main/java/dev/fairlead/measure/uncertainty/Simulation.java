@@ -2,7 +2,6 @@ package dev.fairlead.measure.uncertainty;
 
 import dev.fairlead.model.Case;
 import java.util.List;
-import java.util.Map;
 import java.util.SplittableRandom;
 import java.util.function.Function;
 import java.util.random.RandomGenerator;
@@ -18,7 +17,6 @@ import java.util.stream.IntStream;
  * @param pointers measurements that were varied
  */
 public record Simulation(int draws, long seed, double[] flips, double[] firstOrder, List<String> pointers) {
-    public static final int USUAL_DRAWS = 2000;
     public static final long USUAL_SEED = 20260101;
 
     /** Draws that share one stream of random numbers; the streams do not depend on the number of threads. */
@@ -33,33 +31,13 @@ public record Simulation(int draws, long seed, double[] flips, double[] firstOrd
         boolean flips(int criterion, double[] deviations);
     }
 
-    /** Simulates a case; the same seed gives the same result. */
-    public static Simulation of(Case c, VariantJudge outcomes, int draws, long seed) {
-        return of(c, outcomes, draws, seed, Map.of());
-    }
-
-    /** The same, and what first-order propagation over those measurements says of the same draws. */
+    /** Simulates a case; the same seed gives the same result. {@code firstOrder} is of what varies, by JSON Pointer. */
     public static Simulation of(
             Case c, VariantJudge outcomes, Function<List<String>, FirstOrder> firstOrder, int draws, long seed) {
-        return of(c, outcomes, firstOrder, draws, seed, Map.of());
-    }
-
-    /** The same with the errors of some measurements, by JSON Pointer, multiplied by a factor. */
-    public static Simulation of(Case c, VariantJudge outcomes, int draws, long seed, Map<String, Double> errorFactors) {
-        return of(c, outcomes, measurements -> (criterion, deviations) -> false, draws, seed, errorFactors);
-    }
-
-    private static Simulation of(
-            Case c,
-            VariantJudge outcomes,
-            Function<List<String>, FirstOrder> firstOrder,
-            int draws,
-            long seed,
-            Map<String, Double> errorFactors) {
         if (draws < 1) {
             throw new IllegalArgumentException("a simulation needs at least one draw");
         }
-        Variation variation = new Variation(c, errorFactors);
+        Variation variation = new Variation(c);
         int[] usual = outcomes.of(c);
         int blocks = (draws + BLOCK - 1) / BLOCK;
         // named outright: to look a generator up by its name takes a start longer than all that it draws
@@ -111,20 +89,6 @@ public record Simulation(int draws, long seed, double[] flips, double[] firstOrd
         int[] sum = a.clone();
         for (int i = 0; i < sum.length; i++) {
             sum[i] += b[i];
-        }
-        return sum;
-    }
-
-    /** Standard error of a share of draws, by the binomial distribution. */
-    public double error(int criterion) {
-        return Math.sqrt(flips[criterion] * (1 - flips[criterion]) / draws);
-    }
-
-    /** Expected number of criteria that end differently. */
-    public double expected() {
-        double sum = 0;
-        for (double f : flips) {
-            sum += f;
         }
         return sum;
     }

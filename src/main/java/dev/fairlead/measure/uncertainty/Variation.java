@@ -28,13 +28,10 @@ final class Variation {
 
     private final List<String> pointers = new ArrayList<>();
     private final RawErrors errors;
-    private final Map<String, Double> factors;
     private final Part whole;
 
-    /** {@code factors} multiply the errors of single measurements; others count as they are. */
-    Variation(Case c, Map<String, Double> factors) {
+    Variation(Case c) {
         this.errors = new RawErrors(new Readings(c));
-        this.factors = factors;
         Part root = record(c, "");
         this.whole = root == null ? normal -> c : root;
     }
@@ -90,9 +87,7 @@ final class Variation {
     private @Nullable Part quantity(Field about, Measured m, String at) {
         Measured counted = errors.counted(at, m);
         double whole = counted.known() ? counted.sd() : 0;
-        double factor = factors.getOrDefault(at, 1.0);
-        if (whole * factor == 0
-                || m.value() == 0 && about.low() == 0 && about.error().inTheMouth()) {
+        if (whole == 0 || m.value() == 0 && about.low() == 0 && about.error().inTheMouth()) {
             // a probe that reads zero where nothing lies below it has found nothing: there is no size that could have
             // been misread
             return !m.known() || m.sd() == 0 ? null : normal -> m.withoutError();
@@ -107,11 +102,11 @@ final class Variation {
             double part = counted.part(scales.get(i));
             rest -= part * part;
             which[i] = place(scales.get(i));
-            by[i] = part * factors.getOrDefault(scales.get(i), 1.0);
+            by[i] = part;
         }
         pointers.add(at);
         which[scales.size()] = pointers.size() - 1;
-        by[scales.size()] = Math.sqrt(Math.max(0, rest)) * factor;
+        by[scales.size()] = Math.sqrt(Math.max(0, rest));
         Measured exact = m.withoutError();
         double value = m.value();
         double low = Math.min(about.low(), value);

@@ -178,6 +178,7 @@ class SharedScalesTest {
                                     ? 1
                                     : 0
                         },
+                        measurements -> (criterion, deviations) -> false,
                         4000,
                         7)
                 .flips()[0];

@@ -13,9 +13,9 @@ import dev.fairlead.model.Case;
 import dev.fairlead.model.Limit;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Unit;
+import dev.fairlead.model.shape.Edit;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ForkJoinPool;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -44,11 +44,21 @@ class SimulationTest {
         return c -> new int[] {value.apply(work(c)).value() > limit ? 1 : 0};
     }
 
+    private static Simulation drawn(Case c, VariantJudge outcomes, int draws, long seed) {
+        return Simulation.of(c, outcomes, measurements -> (criterion, deviations) -> false, draws, seed);
+    }
+
+    /** Standard error of a share of draws, by the binomial distribution. */
+    private static double error(Simulation s) {
+        double p = s.flips()[0];
+        return Math.sqrt(p * (1 - p) / s.draws());
+    }
+
     private static void agrees(Function<Worked, Measured> value, double away) {
         Measured now = value.apply(work(CASE));
         Compared c = new Compared("c", "", "v", now, new Limit("c.most", now.value() + away, now.unit(), true), true);
-        Simulation s = Simulation.of(CASE, over(value, now.value() + away), DRAWS, 7);
-        assertThat(s.flips()[0]).isEqualTo(c.flip(), within(4 * s.error(0) + 1e-9));
+        Simulation s = drawn(CASE, over(value, now.value() + away), DRAWS, 7);
+        assertThat(s.flips()[0]).isEqualTo(c.flip(), within(4 * error(s) + 1e-9));
         assertThat(c.flip()).isBetween(0.005, 0.6);
     }
 
@@ -69,23 +79,22 @@ class SimulationTest {
         VariantJudge outcomes = over(
                 w -> w.space().totalShortage(),
                 work(CASE).space().totalShortage().value() + 0.5);
-        double[] once = Simulation.of(CASE, outcomes, 2000, 11).flips();
-        assertThat(Simulation.of(CASE, outcomes, 2000, 11).flips()).containsExactly(once);
+        double[] once = drawn(CASE, outcomes, 2000, 11).flips();
+        assertThat(drawn(CASE, outcomes, 2000, 11).flips()).containsExactly(once);
         ForkJoinPool single = new ForkJoinPool(1);
-        assertThat(single.submit(() -> Simulation.of(CASE, outcomes, 2000, 11).flips())
-                        .get())
+        assertThat(single.submit(() -> drawn(CASE, outcomes, 2000, 11).flips()).get())
                 .containsExactly(once);
         single.shutdown();
         List<Double> seeds = new ArrayList<>();
         for (long seed = 1; seed <= 5; seed++) {
-            seeds.add(Simulation.of(CASE, outcomes, 2000, seed).flips()[0]);
+            seeds.add(drawn(CASE, outcomes, 2000, seed).flips()[0]);
         }
         assertThat(seeds.stream().distinct().count()).isGreaterThan(1);
     }
 
     @Test
     void onlyMeasurementsWithAnErrorAreVaried() {
-        Simulation s = Simulation.of(SampleCase.full().build(), c -> new int[1], 1, 1);
+        Simulation s = drawn(SampleCase.full().build(), c -> new int[1], 1, 1);
         assertThat(s.pointers())
                 .contains(
                         "/teeth/41/width",
@@ -95,10 +104,9 @@ class SimulationTest {
                         "/hardware/contactsNow/42-41")
                 .doesNotContain("/plan/advanceLeft", "/wire/plannedSize", "/child/age", "/insertion/bracketsTied")
                 .doesNotHaveDuplicates();
-        Simulation exact =
-                Simulation.of(new CaseBuilder().set("/plan/advanceLeft", 2).build(), c -> new int[1], 10, 1);
+        Simulation exact = drawn(new CaseBuilder().set("/plan/advanceLeft", 2).build(), c -> new int[1], 10, 1);
         assertThat(exact.pointers()).isEmpty();
-        assertThat(exact.expected()).isZero();
+        assertThat(exact.flips()).containsExactly(0);
     }
 
     /**
@@ -114,14 +122,14 @@ class SimulationTest {
         Case c = b.build();
         double sum = work(c).space().incisors().value();
         assertThat(work(c).space().incisors().sd()).isEqualTo(0.4, within(1e-9));
-        Simulation s = Simulation.of(c, over(w -> w.space().incisors(), sum + 0.4), DRAWS, 3);
-        assertThat(s.flips()[0]).isEqualTo(0.158655, within(4 * s.error(0)));
+        Simulation s = drawn(c, over(w -> w.space().incisors(), sum + 0.4), DRAWS, 3);
+        assertThat(s.flips()[0]).isEqualTo(0.158655, within(4 * error(s)));
     }
 
     @Test
     void readingsStayInTheRangeOfTheirField() {
         Case c = new CaseBuilder().set("/teeth/41/recession", 0.0).build();
-        Simulation s = Simulation.of(
+        Simulation s = drawn(
                 c,
                 v -> new int[] {v.teeth().values().iterator().next().recession().value() < 0 ? 1 : 0},
                 500,
@@ -139,12 +147,18 @@ class SimulationTest {
         List<Repeat> ranking = Repeat.ranking(new Flips(List.of(c)));
         assertThat(ranking.get(0).pointer()).isEqualTo("/space/left");
         // with one seed both runs draw the same numbers: only the error of the one measurement differs
-        double before = Simulation.of(CASE, over(shortage, limit), 2 * DRAWS, 5).flips()[0];
+        double before = drawn(CASE, over(shortage, limit), 2 * DRAWS, 5).flips()[0];
         for (Repeat r : List.of(ranking.get(0), ranking.get(ranking.size() - 1))) {
-            double after = Simulation.of(CASE, over(shortage, limit), 2 * DRAWS, 5, Map.of(r.pointer(), Math.sqrt(0.5)))
+            double after = drawn(surer(r.pointer()), over(shortage, limit), 2 * DRAWS, 5)
                     .flips()[0];
             assertThat(before - after).isEqualTo(r.drop(), within(0.01));
         }
+    }
+
+    /** The case with one measurement known as well as the mean of two readings. */
+    private static Case surer(String pointer) {
+        Measured m = (Measured) Edit.get(CASE, pointer);
+        return Edit.set(CASE, pointer, Measured.of(m.value(), m.unit(), pointer, m.sd() * Math.sqrt(0.5)));
     }
 
     /** What is linear in normal errors flips in the very draws in which first order says so. */
@@ -162,28 +176,31 @@ class SimulationTest {
         assertThat(s.firstOrder()[0]).isEqualTo(s.flips()[0]).isBetween(0.1, 0.45);
     }
 
+    /** Each criterion is counted apart from the other, by draws and to first order. */
+    @Test
+    void theShareOfEachCriterionIsItsOwn() {
+        Simulation s = Simulation.of(
+                CASE,
+                c -> new int[] {c == CASE ? 0 : 1, 0, 0},
+                measurements -> (criterion, deviations) -> criterion == 1,
+                80,
+                1);
+        assertThat(s.flips()).containsExactly(1, 0, 0);
+        assertThat(s.firstOrder()).containsExactly(0, 1, 0);
+    }
+
     @Test
     void everyDrawIsJudgedOnce() {
         for (int draws : new int[] {1, 40, 41, 79}) {
             AtomicInteger judged = new AtomicInteger();
-            Simulation s = Simulation.of(CASE, c -> new int[] {judged.incrementAndGet() == 1 ? 0 : 1, 5}, draws, 1);
+            Simulation s = drawn(CASE, c -> new int[] {judged.incrementAndGet() == 1 ? 0 : 1, 5}, draws, 1);
             assertThat(judged).as("the case itself and " + draws).hasValue(draws + 1);
             // all but the case itself end otherwise, and the second criterion never does
             assertThat(s.flips()).containsExactly(1, 0);
             assertThat(s.firstOrder()).as("none was asked for").containsExactly(0, 0);
-            assertThat(s.expected()).isEqualTo(1);
         }
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> Simulation.of(CASE, c -> new int[1], 0, 1))
+                .isThrownBy(() -> drawn(CASE, c -> new int[1], 0, 1))
                 .withMessage("a simulation needs at least one draw");
-    }
-
-    /** The standard error of a share p of n is sqrt(p (1 - p) / n): 0.02 for 0.2 of 400. */
-    @Test
-    void errorOfAShare() {
-        Simulation s = new Simulation(400, 1, new double[] {0.2, 0.5}, new double[2], List.of());
-        assertThat(s.error(0)).isEqualTo(0.02, within(1e-12));
-        assertThat(s.error(1)).isEqualTo(0.025, within(1e-12));
-        assertThat(s.expected()).isEqualTo(0.7, within(1e-12));
     }
 }

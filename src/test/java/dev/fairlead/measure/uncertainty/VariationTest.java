@@ -3,13 +3,16 @@ package dev.fairlead.measure.uncertainty;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.fairlead.intake.CaseReader;
+import dev.fairlead.intake.text.CaseFormat;
 import dev.fairlead.measure.CaseBuilder;
 import dev.fairlead.measure.SampleCase;
 import dev.fairlead.model.Case;
 import dev.fairlead.model.Measured;
+import dev.fairlead.model.Tooth;
 import dev.fairlead.model.shape.Edit;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
-import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 /** A variant of a case is off by what was drawn, in what was measured, and in nothing else. */
@@ -28,7 +31,7 @@ class VariationTest {
     @Test
     void eachMeasurementMovesByItsOwnErrorAlone() {
         Case c = SampleCase.full().build();
-        Variation v = new Variation(c, Map.of());
+        Variation v = new Variation(c);
         Case read = v.next(new double[v.pointers().size()]);
         for (String pointer : List.of(
                 "/space/left",
@@ -51,7 +54,7 @@ class VariationTest {
     @Test
     void aDrawStaysWithinTheRangeOfItsField() {
         Case c = new CaseBuilder().set("/teeth/41/recession", 1.0).build();
-        Variation v = new Variation(c, Map.of());
+        Variation v = new Variation(c);
         assertThat(v.pointers()).containsExactly("/teeth/41/recession");
         assertThat(at(off(v, "/teeth/41/recession", -50), "/teeth/41/recession").value())
                 .isZero();
@@ -62,36 +65,33 @@ class VariationTest {
                         .value());
     }
 
-    /** A probe at nought has found nothing, so no size of it was misread; a gap of nought was measured. */
+    /**
+     * A probe at nought has found nothing, so no size of it was misread; a gap of nought was measured, and so was a
+     * bite edge to edge, beside which there is one that is open.
+     */
     @Test
     void nothingFoundInTheMouthIsNotVaried() {
         Case c = new CaseBuilder()
                 .set("/teeth/41/recession", 0.0)
+                .set("/teeth/41/keratinised", 0.0)
                 .set("/contacts/42-41", 0.0)
+                .set("/bite/overbite", 0.0)
                 .build();
-        Variation v = new Variation(c, Map.of());
-        assertThat(v.pointers()).containsExactly("/contacts/42-41");
-        assertThat(at(v.next(new double[1]), "/teeth/41/recession").sd()).isZero();
+        Variation v = new Variation(c);
+        assertThat(v.pointers()).containsExactlyInAnyOrder("/contacts/42-41", "/bite/overbite");
+        Case read = v.next(new double[2]);
+        assertThat(at(c, "/teeth/41/keratinised").sd()).isPositive();
+        assertThat(at(read, "/teeth/41/keratinised").known()).isTrue();
+        assertThat(at(read, "/teeth/41/keratinised").sd()).isZero();
+        assertThat(at(read, "/teeth/41/recession").sd()).isZero();
         assertThat(at(off(v, "/contacts/42-41", 1), "/contacts/42-41").value()).isPositive();
-    }
-
-    @Test
-    void aFactorMakesTheErrorOfOneMeasurementSmaller() {
-        Case c =
-                new CaseBuilder().set("/space/left", 20).set("/space/right", 21).build();
-        Variation v = new Variation(c, Map.of("/space/left", 0.5));
-        double sd = at(c, "/space/left").sd();
-        assertThat(at(off(v, "/space/left", 1), "/space/left").value()).isCloseTo(20 + sd / 2, within(1e-9));
-        assertThat(at(off(v, "/space/right", 1), "/space/right").value()).isCloseTo(21 + sd, within(1e-9));
-        Variation none = new Variation(c, Map.of("/space/left", 0.0));
-        assertThat(none.pointers()).containsExactly("/space/right");
-        assertThat(at(none.next(new double[1]), "/space/left").sd()).isZero();
+        moves(v, c, "/bite/overbite", at(c, "/bite/overbite").sd());
     }
 
     @Test
     void aCaseOfWhichNothingWasMeasuredStaysItself() {
         Case c = new CaseBuilder().set("/plan/advanceLeft", 2).build();
-        Variation v = new Variation(c, Map.of());
+        Variation v = new Variation(c);
         assertThat(v.next(new double[0])).isSameAs(c);
     }
 
@@ -109,7 +109,7 @@ class VariationTest {
         b.set("/headFilm/incisorMandibular", new double[] {90, 91, 92, 93, 94, 95});
         b.set("/headFilm/incisorToAPog", new double[] {1, 2, 3, 2, 1, 3});
         Case c = b.build();
-        Variation v = new Variation(c, Map.of());
+        Variation v = new Variation(c);
         // squares over degrees of freedom: segments 3 x 0.08 + 0.32 for 5, planes 3 x 0.32 for 6, angle 17.5 for 5,
         // length 4 for 5; the mean of k readings has the error of one over root k
         moves(v, c, "/space/left", Math.sqrt(0.112 / 2));
@@ -118,8 +118,62 @@ class VariationTest {
         moves(v, c, "/space/perimeter", Math.sqrt(0.112 / 3));
         moves(v, c, "/headFilm/mandibularPlane", Math.sqrt(0.16 / 3));
         moves(v, c, "/headFilm/anb", Math.sqrt(0.16 / 3));
+        moves(v, c, "/headFilm/occlusalMandibular", Math.sqrt(0.16 / 3));
         moves(v, c, "/headFilm/incisorMandibular", Math.sqrt(3.5 / 6));
         moves(v, c, "/headFilm/incisorToAPog", Math.sqrt(0.8 / 6));
+    }
+
+    /** A scale of 2 % moves every length of its picture by 2 %; what is left of an error is each length's own. */
+    @Test
+    void lengthsOfOnePictureMoveTogetherWithItsScale() {
+        String incisor = "\"11\":{\"width\":{\"value\":8.5,\"error\":0.1}},";
+        Case c = pictured(incisor);
+        String scale = "/pictured/0/scaleError";
+        Variation v = new Variation(c);
+        assertThat(v.pointers())
+                .containsExactly("/teeth/11/width", scale, "/teeth/41/width", "/teeth/42/width", "/space/left");
+        Case larger = off(v, scale, 1);
+        assertThat(at(larger, "/teeth/42/width").value()).isCloseTo(6.12, within(1e-9));
+        assertThat(at(larger, "/teeth/41/width").value()).isCloseTo(5.1, within(1e-9));
+        assertThat(at(larger, "/space/left").value()).isEqualTo(20);
+        assertThat(at(larger, "/teeth/11/width").value()).isEqualTo(8.5);
+        moves(v, c, "/teeth/42/width", Math.sqrt(0.04 - 0.12 * 0.12));
+        moves(v, c, "/teeth/41/width", 0.24);
+    }
+
+    @Test
+    void aScaleIsVariedOnce() {
+        assertThat(new Variation(pictured("")).pointers())
+                .containsExactly("/pictured/0/scaleError", "/teeth/41/width", "/teeth/42/width", "/space/left");
+    }
+
+    private static Case pictured(String teeth) {
+        String text = "{\"fairlead\":1,\"id\":\"a-1\",\"teeth\":{" + teeth
+                + "\"42\":{\"width\":{\"value\":6,\"error\":0.2}},\"41\":{\"width\":{\"value\":5,\"error\":0.26}}},"
+                + "\"space\":{\"left\":{\"value\":20,\"error\":0.3}},"
+                + "\"pictured\":[{\"field\":\"/teeth/42/width\",\"picture\":1,\"scaleError\":2},"
+                + "{\"field\":\"/teeth/41/width\",\"picture\":1,\"scaleError\":2}]}";
+        return CaseReader.read(text.getBytes(StandardCharsets.UTF_8), "a.json", CaseFormat.JSON)
+                .value()
+                .orElseThrow();
+    }
+
+    /** A visit at which nothing was measured and a tooth of which only the state is known stand as they were. */
+    @Test
+    void whatHoldsNoMeasurementIsLeftAlone() {
+        Case c = new CaseBuilder()
+                .set("/visits/0/date", "2026-03-01")
+                .set("/visits/1/left/space", 21.0)
+                .set("/teeth/41/state", "erupted")
+                .set("/teeth/42/width", 5.5)
+                .build();
+        Variation v = new Variation(c);
+        assertThat(v.pointers()).containsExactly("/teeth/42/width", "/visits/1/left/space");
+        Case moved = off(v, "/visits/1/left/space", 1);
+        assertThat(moved.visits()).hasSize(2);
+        assertThat(moved.visits().get(0)).isEqualTo(c.visits().get(0));
+        assertThat(moved.teeth().get(Tooth.of(41))).isEqualTo(c.teeth().get(Tooth.of(41)));
+        moves(v, c, "/visits/1/left/space", at(c, "/visits/1/left/space").sd());
     }
 
     private static void moves(Variation v, Case c, String pointer, double sd) {
