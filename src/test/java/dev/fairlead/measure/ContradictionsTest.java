@@ -36,6 +36,11 @@ class ContradictionsTest {
         "-2, 1, 3, right, 1.134, no, yes",
         "-2, 1, 3, left, 1.134, no, no",
         "2, 2, 2, both, 2, no, yes",
+        "2, 2, 2, none, 2, no, yes",
+        "2, 3, 1, both, 1.134, no, no",
+        "2, 3, 1, none, 1.134, no, no",
+        "2, 1e-9, 0, both, 2, no, yes",
+        "2, 0, 1e-9, right, 2, no, no",
         "2, 2, 2, left, 2, no, no"
     })
     void thePlannedAmountsTurnTheFrontAwayFromTheSideThatGainsMore(
@@ -49,10 +54,22 @@ class ContradictionsTest {
         assertThat(bite.midlineAfter().value()).isCloseTo(after, within(1e-3));
         assertThat(bite.carriesOff()).hasToString(carriesOff);
         assertThat(bite.wordAgrees()).hasToString(agrees);
+        assertThat(bite.amountsDiffer()).hasToString(Math.abs(left - right) > 0.1 ? "yes" : "no");
         assertThat(first(b.without("/bite/lowerMidline"), Bite.class)
                         .midlineAfter()
                         .missing())
                 .containsExactly("/bite/lowerMidline");
+    }
+
+    @Test
+    void whatThePlannedAmountsAreHeldAgainstIsNamed() {
+        Bite noWord = first(SampleCase.full().without("/plan/moreOn"), Bite.class);
+        assertThat(noWord.wordAgrees().missing()).containsExactly("/plan/moreOn");
+        assertThat(noWord.amountsDiffer()).hasToString("yes");
+        Bite noAmount = first(SampleCase.full().without("/plan/advanceLeft"), Bite.class);
+        assertThat(noAmount.wordAgrees().missing()).containsExactly("/plan/advanceLeft");
+        assertThat(noAmount.amountsDiffer().missing()).containsExactly("/plan/advanceLeft");
+        assertThat(noAmount.carriesOff().missing()).containsExactly("/plan/advanceLeft");
     }
 
     @Test
@@ -70,17 +87,32 @@ class ContradictionsTest {
         assertThat(Math.abs(leftLeads)).isCloseTo(even.sidesApart().value(), within(1e-12));
     }
 
-    @Test
-    void aHookThatIsThereIsAskedAbout() {
-        CaseBuilder b = SampleCase.full().set("/insertion/left/underHook", CaseBuilder.NOT_APPLICABLE);
-        assertThat(first(b.set("/hardware/left/hook", true), InsertedEnd.class)
-                        .underHook()
-                        .missing())
-                .containsExactly("/insertion/left/underHook");
-        assertThat(first(b.set("/hardware/left/hook", false), InsertedEnd.class)
-                        .underHook()
-                        .applies())
-                .isFalse();
+    /** An answer holds; else a tube without a hook settles it, and one that may have a hook is asked about. */
+    @ParameterizedTest
+    @CsvSource({
+        "yes, yes, yes, ''",
+        "no, no, no, ''",
+        "yes, '', yes, ''",
+        "never, yes, unknown, /insertion/left/underHook",
+        "never, no, does not apply, ''",
+        "never, '', unknown, /hardware/left/hook",
+        "'', yes, unknown, /insertion/left/underHook",
+        "'', no, does not apply, ''",
+        "'', '', unknown, /insertion/left/underHook"
+    })
+    void aHookThatIsThereIsAskedAbout(String answer, String hook, String under, String missing) {
+        CaseBuilder b = SampleCase.full().without("/insertion/left/underHook").without("/hardware/left/hook");
+        if (!answer.isEmpty()) {
+            b.set(
+                    "/insertion/left/underHook",
+                    answer.equals("never") ? CaseBuilder.NOT_APPLICABLE : answer.equals("yes"));
+        }
+        if (!hook.isEmpty()) {
+            b.set("/hardware/left/hook", hook.equals("yes"));
+        }
+        InsertedEnd end = first(b, InsertedEnd.class);
+        assertThat(end.underHook()).hasToString(under);
+        assertThat(String.join(" ", end.underHook().missing())).isEqualTo(missing);
     }
 
     @Test

@@ -87,7 +87,7 @@ public record Calculations(
 
     /** The same with what a clinic's own cases have shown. */
     public Calculations of(Clinic own) {
-        return own.equals(clinic) ? this : new Calculations(new TippedIncisors(own), force, own);
+        return own.equals(clinic) ? this : new Calculations(new TippedIncisors(own), force, own, line, asked);
     }
 
     /** Published rules and plane geometry; no beam model. */

@@ -36,12 +36,11 @@ final class EndFacts {
         Holding h = s.c().holding();
         Measured left = spare(s, Side.LEFT);
         Measured right = spare(s, Side.RIGHT);
-        Measured least = Measured.notApplicable();
+        Measured leftOfSum = spareOfSum(s, Side.LEFT);
+        Measured rightOfSum = spareOfSum(s, Side.RIGHT);
         for (Side side : Side.values()) {
             Measured spare = side == Side.LEFT ? left : right;
-            Measured ofSum = spareOfSum(s, side);
-            Measured known = spare.known() ? spare : ofSum;
-            least = known.known() && !(least.known() && least.value() <= known.value()) ? known : least;
+            Measured ofSum = side == Side.LEFT ? leftOfSum : rightOfSum;
             out.add(EndSideBuilder.builder()
                     .place(SIDES[side.ordinal()])
                     .side(side)
@@ -52,7 +51,7 @@ final class EndFacts {
         out.add(EndBuilder.builder()
                 .place(HOLDING)
                 .smallestSpare(left.min(right))
-                .leastKnownSpare(least.known() ? least : left.min(right))
+                .leastKnownSpare(Bounds.smallestKnown(Bounds.or(left, leftOfSum), Bounds.or(right, rightOfSum)))
                 .archStarted(started(h))
                 .debonded(Answers.happened(h.debonded()))
                 .cemented(Answers.happened(h.cemented()))

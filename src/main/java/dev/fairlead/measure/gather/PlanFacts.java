@@ -14,14 +14,13 @@ import java.util.function.BinaryOperator;
 /** The activation that is planned, before the wire goes in. */
 final class PlanFacts {
     private static final Place PLAN = new Place("/plan", "");
-    private static final List<String> FIRST_VISIT = List.of("/visits/0/left/", "/visits/0/right/", "/visits/0/");
+    private static final String FIRST_VISIT = "/visits/0/";
 
     private PlanFacts() {}
 
     static void add(Gathered s, List<CaseFact> out) {
         Case c = s.c();
         Forces f = c.visits().isEmpty() ? planned(s) : VisitFacts.NONE;
-        Measured overProof = c.visits().isEmpty() ? f.peakStress().minus(Elastic.proof(c.wire())) : f.peakStress();
         out.add(PlannedActivationBuilder.builder()
                 .place(PLAN)
                 .standOff(c.plan().standOff(Side.RIGHT).max(c.plan().standOff(Side.LEFT)))
@@ -31,7 +30,7 @@ final class PlanFacts {
                 .forceLow(f.low())
                 .forceHigh(f.high())
                 .peakStress(f.peakStress())
-                .overProof(overProof)
+                .overProof(f.peakStress().minus(Elastic.proof(c.wire())))
                 .build());
     }
 
@@ -62,18 +61,8 @@ final class PlanFacts {
         return m.missing().isEmpty()
                 ? m
                 : Measured.unknown(m.missing().stream()
-                        .filter(p -> !p.equals("/visits/0/gauge"))
-                        .map(PlanFacts::inPlan)
-                        .distinct()
+                        .filter(p -> !p.equals(FIRST_VISIT + "gauge"))
+                        .map(p -> p.startsWith(FIRST_VISIT) ? "/plan/" + p.substring(FIRST_VISIT.length()) : p)
                         .toList());
-    }
-
-    private static String inPlan(String pointer) {
-        for (String visit : FIRST_VISIT) {
-            if (pointer.startsWith(visit)) {
-                return "/plan/" + pointer.substring(visit.length());
-            }
-        }
-        return pointer;
     }
 }

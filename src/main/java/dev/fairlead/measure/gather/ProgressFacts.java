@@ -123,8 +123,6 @@ final class ProgressFacts {
     private static Measured reach(Gathered s, Side side) {
         Measured reach = WireMeasures.reach(s.c(), side);
         Measured radius = s.c().bench().fold(side).bendRadius();
-        return radius.known() || radius.missing().isEmpty()
-                ? reach
-                : Measured.unknown(Pointers.union(reach.missing(), radius.missing()));
+        return radius.missing().isEmpty() ? reach : Measured.unknown(Pointers.union(reach.missing(), radius.missing()));
     }
 }

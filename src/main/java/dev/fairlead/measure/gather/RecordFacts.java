@@ -45,9 +45,6 @@ final class RecordFacts {
     /** While a permanent canine has not erupted there is no ratio yet; the state has to say so. */
     private static Measured ratio(Gathered s) {
         Measured percent = s.space().anterior().percent();
-        if (percent.known()) {
-            return percent;
-        }
         for (Tooth t : CANINES) {
             Fact<ToothState> state = s.readings().tooth(t).state();
             boolean toCome = state.is(ToothState.UNERUPTED) || state.is(ToothState.PRIMARY_PRESENT);

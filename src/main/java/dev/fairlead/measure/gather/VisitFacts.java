@@ -63,7 +63,7 @@ final class VisitFacts {
                     .forceLow(gauge.known() ? gauge : f.low())
                     .forceHigh(gauge.known() ? gauge : f.high())
                     .peakStress(f.peakStress())
-                    .overProof(idle ? Measured.notApplicable() : f.peakStress().minus(Elastic.proof(c.wire())))
+                    .overProof(f.peakStress().minus(Elastic.proof(c.wire())))
                     .intrusivePerIncisor(f.intrusivePerIncisor())
                     .newRecession(v.newRecession())
                     .mobilityAboveI(mobile(v.mobility()))
