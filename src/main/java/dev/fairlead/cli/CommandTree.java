@@ -36,6 +36,11 @@ final class CommandTree {
 
     /** Runs one command; returns the exit code. */
     static int execute(Console console, String... args) {
+        // answered at once: to read the options of a command line takes longer than this needs
+        if (List.of(args).equals(List.of("--version"))) {
+            console.out().println(Main.version());
+            return ExitCode.CLEAN;
+        }
         return commandLine(console, args.length == 0 ? "" : args[0]).execute(args);
     }
 
@@ -86,9 +91,7 @@ final class CommandTree {
         // or the parser looks for Groovy, through every library that there is
         System.setProperty("picocli.disable.closures", "true");
         CommandLine line = new CommandLine(new CommandTree());
-        List<String> made =
-                called.equals("--version") ? List.of() : COMMANDS.contains(called) ? List.of(called) : COMMANDS;
-        for (String name : made) {
+        for (String name : COMMANDS.contains(called) ? List.of(called) : COMMANDS) {
             line.addSubcommand(name, command(name, console));
         }
         for (CommandLine sub : line.getSubcommands().values()) {
