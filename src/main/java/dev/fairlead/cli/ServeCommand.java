@@ -1,5 +1,6 @@
 package dev.fairlead.cli;
 
+import dev.fairlead.base.PrivateFiles;
 import dev.fairlead.check.Checker;
 import dev.fairlead.web.ServerSettings;
 import dev.fairlead.web.WebServer;
@@ -129,22 +130,13 @@ final class ServeCommand implements Callable<Integer> {
         }
     }
 
-    /** Where what lets browsers in is kept between starts, for the user alone. */
-    private static Path secrets() {
-        String config = System.getenv("XDG_CONFIG_HOME");
-        return (config == null || config.isEmpty()
-                        ? Path.of(System.getProperty("user.home"), ".config")
-                        : Path.of(config))
-                .resolve("fairlead");
-    }
-
     private Optional<ServerSettings.Share> shared() throws IOException {
         if (share == null) {
             return Optional.empty();
         }
         try {
             ShareCertificate used = certificate == null
-                    ? ShareCertificate.own(secrets(), share)
+                    ? ShareCertificate.own(PrivateFiles.settings(), share)
                     : ShareCertificate.read(
                             certificate,
                             Objects.requireNonNullElse(System.getenv("FAIRLEAD_CERTIFICATE_PASSWORD"), ""));
@@ -160,7 +152,13 @@ final class ServeCommand implements Callable<Integer> {
     private WebServer start(Checks checks) throws IOException {
         try {
             return WebServer.start(new ServerSettings(
-                    folder, port, checks, Optional.of(new Printing()), LocalDate::now, secrets(), shared()));
+                    folder,
+                    port,
+                    checks,
+                    Optional.of(new Printing()),
+                    LocalDate::now,
+                    PrivateFiles.settings(),
+                    shared()));
         } catch (StoreException e) {
             throw new Main.Stop(ExitCode.USAGE, e.getMessage() + ". " + e.mend());
         } catch (RuntimeException e) {

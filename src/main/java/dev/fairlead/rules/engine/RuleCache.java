@@ -1,22 +1,17 @@
 package dev.fairlead.rules.engine;
 
+import dev.fairlead.base.PrivateFiles;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.DirectoryStream;
-import java.nio.file.FileSystemException;
-import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.attribute.PosixFilePermission;
-import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeMap;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
@@ -27,12 +22,6 @@ import java.util.zip.ZipOutputStream;
  * that will run.
  */
 public final class RuleCache {
-    private static final Set<PosixFilePermission> OWNER_ONLY = PosixFilePermissions.fromString("rwx------");
-    private static final boolean POSIX =
-            FileSystems.getDefault().supportedFileAttributeViews().contains("posix");
-
-    private static final String PART = "part";
-
     private final Path folder;
 
     public RuleCache(Path folder) {
@@ -41,14 +30,7 @@ public final class RuleCache {
 
     /** The user's own cache folder, as the platform has it. */
     public static RuleCache ofUser() {
-        String xdg = System.getenv("XDG_CACHE_HOME");
-        String windows = System.getenv("LOCALAPPDATA");
-        Path base = xdg != null && !xdg.isEmpty()
-                ? Path.of(xdg)
-                : windows != null && !windows.isEmpty()
-                        ? Path.of(windows)
-                        : Path.of(System.getProperty("user.home"), ".cache");
-        return new RuleCache(base.resolve("fairlead").resolve("rules"));
+        return new RuleCache(PrivateFiles.cache().resolve("rules"));
     }
 
     /**
@@ -63,7 +45,7 @@ public final class RuleCache {
             builtIn.stream()
                     .filter(b -> b.key().equals(key))
                     .findFirst()
-                    .or(() -> kept(texts, key))
+                    .or(() -> read(file(key)).map(classes -> CompiledRules.of(texts, classes)))
                     .ifPresentOrElse(found::add, () -> unknown.putAll(texts));
         }
         if (!unknown.isEmpty()) {
@@ -89,7 +71,7 @@ public final class RuleCache {
             throw new IOException(folder + " cannot be used, or others than you could write to it:"
                     + " rules of your own are compiled anew at each start");
         }
-        Files.delete(Files.createTempFile(folder, PART, ".tmp"));
+        Files.delete(Files.createTempFile(folder, "part", ".tmp"));
         int packages = 0;
         int damaged = 0;
         long bytes = 0;
@@ -106,40 +88,30 @@ public final class RuleCache {
     /** Makes the folder when it is not there; a folder that others could write to is not used at all. */
     private boolean usable() {
         try {
-            if (!POSIX) {
-                Files.createDirectories(folder);
-                return true;
-            }
-            if (Files.notExists(folder)) {
-                Files.createDirectories(folder.getParent());
-                Files.createDirectory(folder, PosixFilePermissions.asFileAttribute(OWNER_ONLY));
-            }
-            return Files.getPosixFilePermissions(folder).equals(OWNER_ONLY)
-                    && Files.getOwner(folder).getName().equals(System.getProperty("user.name"));
-        } catch (FileSystemException e) {
+            PrivateFiles.folder(folder);
+            return PrivateFiles.alone(folder);
+        } catch (IOException e) {
             // a home that cannot be written to costs time, not correctness: everything is compiled in memory
             return false;
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
         }
     }
 
-    private Optional<CompiledRules> kept(Map<String, String> texts, String key) {
-        Path file = folder.resolve(key + ".zip");
-        return !usable() || Files.notExists(file)
-                ? Optional.empty()
-                : read(file).map(classes -> CompiledRules.of(texts, classes));
+    private Path file(String key) {
+        return folder.resolve(key + ".zip");
     }
 
-    /** Class files by path; empty for a file that is damaged. */
-    private static Optional<Map<String, byte[]>> read(Path file) {
+    /** Class files by path; empty for a file that is damaged, or is not there. */
+    private Optional<Map<String, byte[]>> read(Path file) {
+        if (!usable()) {
+            return Optional.empty();
+        }
         Map<String, byte[]> classes = new TreeMap<>();
         try (ZipFile in = new ZipFile(file.toFile())) {
             for (ZipEntry e : Collections.list(in.entries())) {
                 classes.put(e.getName(), in.getInputStream(e).readAllBytes());
             }
         } catch (IOException e) {
-            // damaged: it is compiled again and written over
+            // it is compiled again and written over
             return Optional.empty();
         }
         return Optional.of(classes);
@@ -150,20 +122,14 @@ public final class RuleCache {
             return;
         }
         try {
-            // another process may read while this one writes: the file appears whole or not at all
-            Path part = Files.createTempFile(folder, PART, ".tmp");
-            try {
-                try (ZipOutputStream out = new ZipOutputStream(Files.newOutputStream(part))) {
-                    for (Map.Entry<String, byte[]> e : rules.classes().entrySet()) {
-                        out.putNextEntry(new ZipEntry(e.getKey()));
-                        out.write(e.getValue());
-                    }
+            ByteArrayOutputStream zip = new ByteArrayOutputStream();
+            try (ZipOutputStream out = new ZipOutputStream(zip)) {
+                for (Map.Entry<String, byte[]> e : rules.classes().entrySet()) {
+                    out.putNextEntry(new ZipEntry(e.getKey()));
+                    out.write(e.getValue());
                 }
-                Path file = folder.resolve(rules.key() + ".zip");
-                Files.move(part, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-            } finally {
-                Files.deleteIfExists(part);
             }
+            PrivateFiles.write(file(rules.key()), zip.toByteArray());
         } catch (IOException e) {
             // a full disk costs time, not correctness: the next start compiles again
             return;

@@ -2,12 +2,12 @@ package dev.fairlead.web.access;
 
 import com.fasterxml.jackson.core.type.TypeReference;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import dev.fairlead.base.PrivateFiles;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.security.SecureRandom;
@@ -126,9 +126,7 @@ public final class Sessions {
 
     private void write() {
         try {
-            Path part = PrivateFiles.fresh(file.resolveSibling("sessions.part"));
-            Files.write(part, JSON.writeValueAsBytes(byHash));
-            Files.move(part, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+            PrivateFiles.write(file, JSON.writeValueAsBytes(byHash));
         } catch (IOException e) {
             throw new UncheckedIOException("who may ask for pages cannot be kept in " + file.getParent(), e);
         }

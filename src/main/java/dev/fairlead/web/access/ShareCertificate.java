@@ -1,5 +1,6 @@
 package dev.fairlead.web.access;
 
+import dev.fairlead.base.PrivateFiles;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -33,7 +34,7 @@ public final class ShareCertificate {
         Path file = folder.resolve("share-" + address.replaceAll("[^A-Za-z0-9.]", "_") + ".p12");
         Path secret = folder.resolve("share.secret");
         if (!Files.exists(secret)) {
-            Files.writeString(PrivateFiles.fresh(secret), Sessions.random());
+            PrivateFiles.write(secret, Sessions.random().getBytes(StandardCharsets.UTF_8));
         }
         String password = Files.readString(secret);
         if (!Files.exists(file)) {
@@ -90,8 +91,7 @@ public final class ShareCertificate {
             Thread.currentThread().interrupt();
             throw new IOException("interrupted while a certificate was made", e);
         }
-        byte[] made = Files.readAllBytes(part);
-        Files.write(PrivateFiles.fresh(file), made);
+        PrivateFiles.write(file, Files.readAllBytes(part));
         Files.delete(part);
     }
 
