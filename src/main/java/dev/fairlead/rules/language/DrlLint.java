@@ -25,26 +25,26 @@ final class DrlLint {
     private static final Pattern RULE = Pattern.compile(
             "^\\s*rule\\s+\"([^\"]*)\"(.*?)^\\s*when\\b(.*?)^\\s*then\\b(.*?)^\\s*end\\b",
             Pattern.DOTALL | Pattern.MULTILINE);
-    private static final Pattern HEAD = Pattern.compile("(package|import|global)\\s+([\\w.]+)(?:\\s+(\\w+))?\\s*;?");
     private static final Pattern STRING = Pattern.compile("\"[^\"]*\"");
     private static final Pattern NEGATIVE = Pattern.compile(
             "!|(?<!\\|)\\|(?!\\|)|(?<![\\w$])\\d|\\b(not|exists|forall|eval|from|accumulate|collect|null|new)\\b");
     private static final Pattern FACT = Pattern.compile("\\s*\\$f\\s*:\\s*(\\w+)\\s*\\((.*)\\)\\s*", Pattern.DOTALL);
     private static final Pattern TERM = Pattern.compile("[^,|]+");
-    private static final Pattern ASKED = Pattern.compile(
-            "\\s*(\\w+)\\s*\\.\\s*(\\w+)\\(\\s*(limits\\s*\\.\\s*of\\(\\s*\"[^\"]*\"\\s*\\)\\s*)?\\)\\s*");
+    private static final Pattern ASKED = Pattern.compile("\\s*(\\w+)\\s*\\.\\s*(?:(known|doesNotApply|yes|no)\\(\\s*\\)"
+            + "|(atMost|above|atLeast|below)\\(\\s*limits\\s*\\.\\s*of\\(\\s*\"[^\"]*\"\\s*\\)\\s*\\))\\s*");
     private static final Pattern LIMIT = Pattern.compile("\\blimits\\s*\\.\\s*of\\s*\\(\\s*\"([^\"]*)\"\\s*\\)");
     private static final Pattern CALL = Pattern.compile(
             "\\s*verdicts\\.(pass|caution|stop|doesNotApply)\\(\\s*\"([^\"]*)\"\\s*,\\s*\\$f\\s*"
                     + "(?:,\\s*\"([^\"]*)\"\\s*)?\\)((?:\\s*\\.seen\\(\\s*\"[^\"]*\"\\s*,\\s*\\$f\\.\\w+\\(\\)\\s*\\))*)\\s*;\\s*");
     private static final Pattern SEEN = Pattern.compile("\\.seen\\(\\s*\"([^\"]*)\"\\s*,\\s*\\$f\\.(\\w+)");
 
-    private static final Set<String> GLOBALS =
-            Set.of(Limits.class.getName() + " limits", Verdicts.class.getName() + " verdicts");
+    private static final Pattern LINE = Pattern.compile("\\S.*");
+
     private static final String NOT_NEEDED = " does not stand among the needs of the criterion";
 
     private final Criterion criterion;
     private final String about;
+    private final String home;
     private final Catalogue catalogue;
     /** Without comments; all places are counted in it, and what was blanked out has kept its room. */
     private final String text;
@@ -54,6 +54,7 @@ final class DrlLint {
     private DrlLint(Criterion criterion, String text, Catalogue catalogue) {
         this.criterion = criterion;
         this.about = criterion.about().getSimpleName();
+        this.home = "dev.fairlead.rulebase." + criterion.stage().word();
         this.catalogue = catalogue;
         this.text = blank(COMMENT, text);
     }
@@ -91,31 +92,26 @@ final class DrlLint {
 
     /** What stands outside rules: package, import of the fact, the two globals, and nothing more. */
     private void head(int from, int to) {
-        Matcher m = find(HEAD, from, to);
-        String home = "dev.fairlead.rulebase." + criterion.stage().word();
-        String fact = criterion.about().getName();
-        while (m.find()) {
-            String name = m.group(2);
-            switch (m.group(1)) {
-                case "package" -> hold(name.equals(home), m.start(), "the package is " + home);
-                case "import" -> hold(name.equals(fact), m.start(), "rules import " + fact + " alone, not " + name);
-                default -> {
-                    boolean known = GLOBALS.contains(name + " " + m.group(3));
-                    hold(known, m.start(), "the globals are limits and verdicts");
-                }
-            }
+        Pattern allowed = Pattern.compile(
+                "(package\\s+" + home + "|import\\s+" + criterion.about().getName()
+                        + "|global\\s+"
+                        + Limits.class.getName() + "\\s+limits|global\\s+" + Verdicts.class.getName()
+                        + "\\s+verdicts)(?![\\w.])\\s*;?");
+        Matcher line = LINE.matcher(blank(allowed, text.substring(from, to)));
+        boolean more = true;
+        while (more && line.find()) {
+            String found = line.group().strip();
+            add(
+                    from + line.start(),
+                    "only package " + home + ", import " + criterion.about().getName()
+                            + ", the globals limits and verdicts, and rules are" + " allowed, not: " + found);
+            // what cannot be read at all would go on for lines
+            more = found.matches("(package|import|global)\\b.*");
         }
-        String rest = blank(HEAD, text.substring(from, to));
-        String first = rest.strip().lines().findFirst().orElse("");
-        int at = from + rest.indexOf(first);
-        hold(first.isEmpty(), at, "only package, imports, globals and rules are allowed, not: " + first);
     }
 
     private void condition(int from, int to) {
-        Matcher limit = find(LIMIT, from, to);
-        while (limit.find()) {
-            knownLimit(limit.group(1), limit.start());
-        }
+        find(LIMIT, from, to).results().forEach(limit -> knownLimit(limit.group(1), limit.start()));
         Matcher negative = NEGATIVE.matcher(blank(STRING, text)).region(from, to);
         boolean plain = true;
         while (negative.find()) {
@@ -134,10 +130,7 @@ final class DrlLint {
         } else if (plain && !fact.group(1).equals(about)) {
             add(fact.start(1), "the criterion is about " + about + ", not " + fact.group(1));
         } else if (plain) {
-            Matcher term = find(TERM, fact.start(2), fact.end(2));
-            while (term.find()) {
-                term(term.group(), term.start());
-            }
+            find(TERM, fact.start(2), fact.end(2)).results().forEach(term -> term(term.group(), term.start()));
         }
     }
 
@@ -146,28 +139,21 @@ final class DrlLint {
         if (!m.matches()) {
             add(
                     at,
-                    "a condition is a component and one of known, yes, no, doesNotApply, atMost, above, atLeast, below"
-                            + " with a threshold by name, not: "
+                    "a condition is a component and one of known, yes, no, doesNotApply, or of atMost, above, atLeast,"
+                            + " below with a threshold by name, not: "
                             + written.strip().lines().findFirst().orElse(""));
             return;
         }
         String component = m.group(1);
-        String asked = m.group(2);
-        boolean answer = asked.matches("yes|no");
-        boolean quantity = asked.matches("atMost|above|atLeast|below");
+        String asked = m.group(2) != null ? m.group(2) : m.group(3);
         Need need = Need.of(criterion.about(), component);
-        if (!answer && !quantity && !asked.matches("known|doesNotApply")) {
-            add(at, asked + " is no condition that rules may use");
-        } else if (need == null) {
+        if (need == null) {
             add(at, about + " has no " + component + " that could be known or missing");
-        } else {
-            hold(needed(component), at, component + NOT_NEEDED);
-            if (answer && need.type() != Answer.class || quantity && need.type() != Measured.class) {
-                add(at, component + " is a " + need.type().getSimpleName() + ": it has no " + asked);
-            } else if (quantity != (m.group(3) != null)) {
-                add(at, asked + (quantity ? " takes a threshold by name" : " takes nothing"));
-            }
+            return;
         }
+        hold(needed(component), at, component + NOT_NEEDED);
+        Class<?> fit = m.group(3) != null ? Measured.class : asked.matches("yes|no") ? Answer.class : need.type();
+        hold(need.type() == fit, at, component + " is a " + need.type().getSimpleName() + ": it has no " + asked);
     }
 
     private boolean needed(String component) {
@@ -184,23 +170,16 @@ final class DrlLint {
         String verdict = call.group(1);
         String id = call.group(2);
         hold(id.equals(criterion.id()), call.start(2), "the verdict is on " + criterion.id() + ", not " + id);
-        boolean shows = !call.group(4).isBlank();
         String said = said(verdict, call.group(3), call.start(1));
         hold(
-                shows || !speaksOfValue(said),
+                !call.group(4).isBlank() || !said.matches(".*(value[}|]|\\{limit}).*"),
                 call.start(1),
                 "the text speaks of a value and its limit: add .seen(\"threshold\", $f.component())");
-        Matcher seen = find(SEEN, call.start(4), call.end(4));
-        while (seen.find()) {
+        find(SEEN, call.start(4), call.end(4)).results().forEach(seen -> {
             knownLimit(seen.group(1), seen.start());
             hold(needed(seen.group(2)), seen.start(2), seen.group(2) + NOT_NEEDED);
-        }
+        });
         return verdict;
-    }
-
-    /** True when a text speaks of the value that a verdict saw, or of its limit. */
-    private static boolean speaksOfValue(String text) {
-        return text.matches(".*value[}|].*") || text.contains("{limit}");
     }
 
     /** The text that a verdict stands for; empty where there is none. */

@@ -21,6 +21,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 class DrlLintTest {
     private static final String OK = "overjetAfter.atLeast(limits.of(\"overjet-after.min\"))";
 
+    private static final String ONLY =
+            "only package dev.fairlead.rulebase.indication, import dev.fairlead.facts.Bite, the globals limits"
+                    + " and verdicts, and rules are allowed, not: ";
+
     @TempDir
     Path folder;
 
@@ -78,13 +82,13 @@ class DrlLintTest {
             $f : Bite( anteriorShift.atLeast(limits.of("overjet-after.min")) )          | anteriorShift is a Answer: it has no atLeast
             $f : Bite( anteriorShift.no() )                                             | anteriorShift does not stand among the needs
             $f : Bite( overjetAfter.atLeast(limits.of("hygiene-and-caries.plaque")) ) | belongs to another criterion
-            $f : Bite( overjetAfter.atLeast() )                                     | atLeast takes a threshold by name
-            $f : Bite( overjetAfter.known(limits.of("overjet-after.min")) )         | known takes nothing
+            $f : Bite( overjetAfter.atLeast() )                                     | below with a threshold by name, not: overjetAfter.atLeast()
+            $f : Bite( overjetAfter.known(limits.of("overjet-after.min")) )         | a condition is a component and one of known
             $f : Bite( overbiteAfter.known() )                                      | overbiteAfter does not stand among the needs
             overjetAfter.known()                                                    | a condition looks at one fact, written $f : Bite( ... )
             $f : Bite( overjetLater.known() )                                       | Bite has no overjetLater
             $f : Bite( overjetAfter.equals(overjet) )                               | a condition is a component and one of
-            $f : Bite( overjetAfter.missing() )                                     | missing is no condition that rules may use
+            $f : Bite( overjetAfter.missing() )                                     | one of known, yes, no, doesNotApply, or of atMost, above, atLeast, below
             $f : Mouth( untreatedCaries.no() )                                      | the criterion is about Bite
             $f : Bite( anteriorShift.no() ) $m : Mouth( untreatedCaries.no() )          | a condition is a component and one of
             """)
@@ -115,15 +119,17 @@ class DrlLintTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
-            import dev.fairlead.facts.Bite; | import java.io.File;                                      | rules import dev.fairlead.facts.Bite alone
-            import dev.fairlead.facts.Bite; | import dev.fairlead.facts.Brlead.indication;                   | rules import dev.fairlead.facts.Bite alone
-            import dev.fairlead.facts.Bite; | import dev.fairlead.facts.Bite; import dev.fairlead.facts.End; | rules import dev.fairlead.facts.Bite alone
-            import dev.fairlead.facts.Bite; | import dev.fairlead.facts.Bite; function int f() { return 1; } | only package, imports, globals and rules
+            import dev.fairlead.facts.Bite; | import java.io.File;                                      | import dev.fairlead.facts.Bite, the globals limits and verdicts, and rules are allowed, not: import java.io.File;
+            import dev.fairlead.facts.Bite; | import dev.fairlead.facts.Brlead.indication;                   | not: import dev.fairlead.facts.Brlead.indication;
+            import dev.fairlead.facts.Bite; | import dev.fairlead.facts.Bite; import dev.fairlead.facts.End; | not: import dev.fairlead.facts.End;
+            import dev.fairlead.facts.Bite; | import dev.fairlead.facts.Bite; function int f() { return 1; } | and rules are allowed, not: function int f()
+            import dev.fairlead.facts.Bite; | import dev.fairlead.facts.Bite.Inner;                     | and rules are allowed, not: import dev.fairlead.facts.Bite.Inner;
+            import dev.fairlead.facts.Bite; | import dev.fairlead.facts.Bite as;                        | and rules are allowed, not: as;
             rule "overjet-after: pass"      | rule "overjet-after: pass" salience 10                    | a rule has no attributes
             rule "overjet-after: pass"      | rule "pass"                                               | the name of a rule begins
-            rule "overjet-after: pass"      | query "q" end rule "overjet-after: pass"                  | only package, imports, globals and rules
-            rulebase.indication;            | rulebase.bench;                                           | the package is dev.fairlead.rulebase.indication
-            .Limits limits                  | .Limits other                                             | the globals are limits and verdicts
+            rule "overjet-after: pass"      | query "q" end rule "overjet-after: pass"                  | and rules are allowed, not: query "q" end
+            rulebase.indication;            | rulebase.bench;                                           | only package dev.fairlead.rulebase.indication, import dev.fairlead.facts.Bite, the globals
+            .Limits limits                  | .Limits other                                             | and rules are allowed, not: global dev.fairlead.rules.catalogue.Limits other;
             """)
     void nothingElseStandsInTheFile(String old, String by, String problem) {
         Assertions.assertThatThrownBy(() -> TestFolder.whole(folder)
@@ -157,10 +163,10 @@ class DrlLintTest {
                         "indication/overjet-after/criterion.drl:11: no threshold is called overjet-after.least",
                         "indication/overjet-after/criterion.drl:15: no threshold is called overjet-after.max",
                         "indication/overjet-after/criterion.drl:16: anb does not stand among the needs of the criterion",
-                        "indication/overjet-after/criterion.drl:18: the package is dev.fairlead.rulebase.indication",
-                        "indication/overjet-after/criterion.drl:19: rules import dev.fairlead.facts.Bite alone, not java.io.File",
-                        "indication/overjet-after/criterion.drl:20: the globals are limits and verdicts",
-                        "indication/overjet-after/criterion.drl:29: only package, imports, globals and rules are allowed, not: query \"q\" end");
+                        "indication/overjet-after/criterion.drl:18: " + ONLY + "package dev.fairlead.rulebase.bench;",
+                        "indication/overjet-after/criterion.drl:19: " + ONLY + "import java.io.File;",
+                        "indication/overjet-after/criterion.drl:20: " + ONLY + "global java.util.List list;",
+                        "indication/overjet-after/criterion.drl:29: " + ONLY + "query \"q\" end");
     }
 
     @Test
