@@ -3,21 +3,30 @@ package dev.fairlead.base;
 import com.fasterxml.jackson.annotation.JsonSetter;
 import com.fasterxml.jackson.annotation.Nulls;
 import com.fasterxml.jackson.core.JsonLocation;
+import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.core.type.TypeReference;
+import com.fasterxml.jackson.databind.DeserializationContext;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.MapperFeature;
+import com.fasterxml.jackson.databind.cfg.MapperConfig;
+import com.fasterxml.jackson.databind.deser.DeserializationProblemHandler;
+import com.fasterxml.jackson.databind.introspect.AnnotatedClass;
+import com.fasterxml.jackson.databind.introspect.JacksonAnnotationIntrospector;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /** Reads JSON that people write: nothing unknown, nothing missing, nothing twice, nothing guessed. */
 public final class StrictJson {
     private static final JsonMapper MAPPER = JsonMapper.builder()
+            .annotationIntrospector(new Words())
             .enable(
                     DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES,
                     DeserializationFeature.FAIL_ON_MISSING_CREATOR_PROPERTIES,
@@ -34,19 +43,64 @@ public final class StrictJson {
 
     private StrictJson() {}
 
+    /** A constant of a closed list is written in lower case with dashes. */
+    private static final class Words extends JacksonAnnotationIntrospector {
+        private static final long serialVersionUID = 1L;
+
+        @Override
+        public String[] findEnumValues(
+                MapperConfig<?> config, AnnotatedClass type, Enum<?>[] constants, String[] names) {
+            return words(constants);
+        }
+
+        static String[] words(Object[] constants) {
+            return Arrays.stream(constants)
+                    .map(c -> c.toString().toLowerCase(Locale.ROOT).replace('_', '-'))
+                    .toArray(String[]::new);
+        }
+    }
+
+    /** Tells a word that does not stand in a closed list, and goes on to whatever else is wrong. */
+    private static final class WrongWords extends DeserializationProblemHandler {
+        private final String file;
+        private final List<String> problems;
+
+        WrongWords(String file, List<String> problems) {
+            this.file = file;
+            this.problems = problems;
+        }
+
+        @Override
+        public Object handleWeirdStringValue(DeserializationContext in, Class<?> type, String word, String fault) {
+            if (!type.isEnum()) {
+                return NOT_HANDLED;
+            }
+            JsonParser at = in.getParser();
+            problems.add(
+                    at(file, at.currentTokenLocation()) + at.getParsingContext().pathAsPointer() + ": " + word
+                            + " is none of " + String.join(", ", Words.words(type.getEnumConstants())));
+            return type.getEnumConstants()[0];
+        }
+    }
+
     /** Reads {@code text} as {@code type}; on a fault adds a problem that names {@code file}, and returns null. */
     public static <T> @Nullable T read(String file, String text, TypeReference<T> type, List<String> problems) {
         try {
-            T read = MAPPER.readValue(text, type);
+            T read = MAPPER.readerFor(type)
+                    .withHandler(new WrongWords(file, problems))
+                    .readValue(text);
             if (read == null) {
                 problems.add(file + ": it says nothing");
             }
             return read;
         } catch (JsonProcessingException e) {
-            JsonLocation at = e.getLocation();
-            problems.add(file + (at == null ? "" : ":" + at.getLineNr() + ":" + at.getColumnNr()) + ": " + plain(e));
+            problems.add(at(file, e.getLocation()) + plain(e));
             return null;
         }
+    }
+
+    private static String at(String file, @Nullable JsonLocation at) {
+        return file + (at == null ? "" : ":" + at.getLineNr() + ":" + at.getColumnNr()) + ": ";
     }
 
     /** The reader's message without names of classes and settings, which say nothing to whoever edits a file. */

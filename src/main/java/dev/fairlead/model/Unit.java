@@ -1,5 +1,8 @@
 package dev.fairlead.model;
 
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+
 /** Units of the case model; each belongs to one dimension and converts exactly to that dimension's base unit. */
 public enum Unit {
     MM("mm", Dimension.LENGTH, 1),
@@ -41,6 +44,17 @@ public enum Unit {
         this.symbol = symbol;
         this.dimension = dimension;
         this.inBase = inBase;
+    }
+
+    /** The unit of that symbol, or of that name where it has none; null when there is no such unit. */
+    public static @Nullable Unit of(String written) {
+        for (Unit unit : values()) {
+            if (unit.symbol.equals(written)
+                    || unit.name().toLowerCase(Locale.ROOT).equals(written)) {
+                return unit;
+            }
+        }
+        return null;
     }
 
     /** The symbol printed behind a value; empty for counts and ratios. */

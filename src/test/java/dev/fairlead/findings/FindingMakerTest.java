@@ -53,7 +53,7 @@ class FindingMakerTest {
             return finding(criterion, Ending.PASS);
         }
         String reason = c.reasons().entrySet().stream()
-                .filter(r -> r.getValue().weight() == ending)
+                .filter(r -> r.getValue().stop() == (ending == Ending.STOP))
                 .findFirst()
                 .orElseThrow()
                 .getKey();

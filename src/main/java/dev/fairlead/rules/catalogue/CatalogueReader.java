@@ -8,9 +8,7 @@ import dev.fairlead.model.Unit;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.NullUnmarked;
@@ -22,7 +20,7 @@ public final class CatalogueReader {
     private record Head(String version, Map<String, List<String>> causes, Map<String, List<String>> order) {}
 
     /** An entry of {@code sources.json}. */
-    private record SourceText(String citation, String kind, String named) {}
+    private record SourceText(String citation, Source.Kind kind, String named) {}
 
     /** What stands in a {@code criterion.json}. */
     private record CriterionText(
@@ -32,13 +30,11 @@ public final class CatalogueReader {
             String about,
             List<String> needs,
             String passes,
-            Map<String, ReasonText> reasons,
+            Map<String, Reason> reasons,
             Map<String, String> exemptions,
             Map<String, ThresholdText> thresholds,
             List<String> sources,
             String dispute) {}
-
-    private record ReasonText(String weight, String title, String says, String todo) {}
 
     private record ThresholdText(
             String says,
@@ -48,7 +44,7 @@ public final class CatalogueReader {
             double high,
             double step,
             boolean inclusive,
-            String bound,
+            Threshold.Bound bound,
             List<String> sources) {}
 
     private final RuleFiles files;
@@ -70,20 +66,20 @@ public final class CatalogueReader {
     private Catalogue catalogue() {
         Head head = json(RuleFiles.RULEBASE, new TypeReference<>() {}, new Head("", Map.of(), Map.of()));
         json(RuleFiles.SOURCES, new TypeReference<>() {}, Map.<String, SourceText>of())
-                .forEach((key, s) -> sources.put(key, source(key, s)));
+                .forEach((key, s) -> sources.put(key, new Source(key, s.citation(), s.kind(), s.named())));
         Map<String, Criterion> criteria = new LinkedHashMap<>();
-        for (String folder : inOrder(head.order())) {
+        inOrder(head.order()).forEach((folder, stage) -> {
             String path = folder + "/" + RuleFiles.TEXTS;
             if (files.text(folder + "/" + RuleFiles.DRL) == null) {
                 problems.add(folder + ": there is no " + RuleFiles.DRL + ", so there is no such criterion");
-                continue;
+                return;
             }
             CriterionText text = json(path, new TypeReference<>() {}, null);
             if (text != null) {
-                Criterion c = criterion(folder, path + ": ", text);
+                Criterion c = criterion(stage, folder.substring(folder.indexOf('/') + 1), path + ": ", text);
                 problemIf(criteria.put(c.id(), c) != null, c.id() + ": two stages have a criterion of this name");
             }
-        }
+        });
         problemIf(criteria.isEmpty() && problems.isEmpty(), "the rulebase holds no criterion: nothing could be judged");
         checkCauses(head.causes(), criteria.keySet());
         return new Catalogue(head.version(), List.copyOf(criteria.values()), sources, head.causes());
@@ -93,16 +89,16 @@ public final class CatalogueReader {
      * Folders by stage, in the order of the head; folders that the head leaves out come after the others of their
      * stage, by name.
      */
-    private Set<String> inOrder(Map<String, List<String>> order) {
+    private Map<String, Stage> inOrder(Map<String, List<String>> order) {
         List<String> folders = files.folders();
-        Set<String> ordered = new LinkedHashSet<>();
+        Map<String, Stage> ordered = new LinkedHashMap<>();
         for (Stage stage : Stage.values()) {
             String home = stage.word() + "/";
-            order.getOrDefault(stage.word(), List.of()).forEach(id -> ordered.add(home + id));
-            folders.stream().filter(f -> f.startsWith(home)).forEach(ordered::add);
+            order.getOrDefault(stage.word(), List.of()).forEach(id -> ordered.put(home + id, stage));
+            folders.stream().filter(f -> f.startsWith(home)).forEach(f -> ordered.put(f, stage));
         }
-        ordered.retainAll(folders);
-        folders.forEach(f -> problemIf(!ordered.contains(f), f + ": " + f.split("/")[0] + " is no stage of care"));
+        ordered.keySet().retainAll(folders);
+        folders.forEach(f -> problemIf(!ordered.containsKey(f), f + ": " + f.split("/")[0] + " is no stage of care"));
         return ordered;
     }
 
@@ -116,14 +112,7 @@ public final class CatalogueReader {
         }));
     }
 
-    private Source source(String key, SourceText s) {
-        String fault = RuleFiles.SOURCES + ": " + key + ": " + s.kind() + " is no kind of source";
-        return new Source(key, s.citation(), word(s.kind(), fault, Source.Kind.values()), s.named());
-    }
-
-    private Criterion criterion(String folder, String path, CriterionText f) {
-        int slash = folder.indexOf('/');
-        String id = folder.substring(slash + 1);
+    private Criterion criterion(Stage stage, String id, String path, CriterionText f) {
         Class<? extends CaseFact> about = CaseFact.type(f.about());
         problemIf(about == null, path + "about: " + f.about() + " is no type of fact");
         List<Need> needs = new ArrayList<>();
@@ -138,41 +127,36 @@ public final class CatalogueReader {
         problemIf(f.needs().isEmpty(), path + "needs: a criterion that needs nothing would pass on an empty case");
         Map<String, Threshold> thresholds = new LinkedHashMap<>();
         f.thresholds().forEach((name, t) -> thresholds.put(name, threshold(path, id + "." + name, t)));
-        Map<String, Reason> reasons = new LinkedHashMap<>();
-        f.reasons().forEach((key, r) -> reasons.put(key, reason(path, key, r)));
         checkCited(path, f.sources());
         return new Criterion(
                 id,
-                word(folder.substring(0, slash), folder, Stage.values()),
+                stage,
                 f.title(),
                 f.asks(),
                 f.why(),
                 about,
                 needs,
                 f.passes(),
-                reasons,
+                f.reasons(),
                 f.exemptions(),
                 thresholds,
                 f.sources(),
                 f.dispute());
     }
 
-    private Reason reason(String path, String key, ReasonText r) {
-        String fault = path + "reasons." + key + ": weight is caution or stop, not " + r.weight();
-        return new Reason(word(r.weight(), fault, Ending.CAUTION, Ending.STOP), r.title(), r.says(), r.todo());
-    }
-
     private Threshold threshold(String path, String name, ThresholdText t) {
+        Unit unit = Unit.of(t.unit());
+        problemIf(unit == null, path + name + ": " + t.unit() + " is no unit");
         Threshold threshold = new Threshold(
                 name,
                 t.says(),
-                word(t.unit(), path + name + ": " + t.unit() + " is no unit", Unit.values()),
+                unit == null ? Unit.RATIO : unit,
                 t.value(),
                 t.low(),
                 t.high(),
                 t.step(),
                 t.inclusive(),
-                word(t.bound(), path + name + ": bound is upper or lower, not " + t.bound(), Threshold.Bound.values()),
+                t.bound(),
                 t.sources());
         String fault = threshold.fault(t.value());
         problemIf(fault != null, path + fault);
@@ -199,18 +183,5 @@ public final class CatalogueReader {
         if (wrong) {
             problems.add(problem);
         }
-    }
-
-    /** What a word stands for, or a unit its symbol; any other is told as a problem, and the first stands in for it. */
-    @SafeVarargs
-    private <E extends Enum<E>> E word(String word, String fault, E... values) {
-        for (E e : values) {
-            if (e.name().toLowerCase(Locale.ROOT).replace('_', '-').equals(word)
-                    || e instanceof Unit u && u.symbol().equals(word)) {
-                return e;
-            }
-        }
-        problems.add(fault);
-        return values[0];
     }
 }

@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -78,10 +79,8 @@ public record RuleFiles(Map<String, String> texts) {
     public static <T> T json(String file, String text, TypeReference<T> type) {
         List<String> problems = new ArrayList<>();
         T read = StrictJson.read(file, text, type, problems);
-        if (read == null) {
-            throw new RulebaseException(problems);
-        }
-        return read;
+        RulebaseException.throwIfAny(problems);
+        return Objects.requireNonNull(read, file);
     }
 
     /** The same of one of these files; {@code otherwise} where it is not there. */

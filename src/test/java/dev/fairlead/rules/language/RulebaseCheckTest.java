@@ -67,15 +67,15 @@ class RulebaseCheckTest {
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
             rulebase.json | ["overjet-after"]} | ["overjet-before"]} | rulebase.json: causes: overjet: no criterion is called overjet-before
             rulebase.json | ["overjet-after"]} | ["overjet-after"], "bite": ["overjet-after"]} | rulebase.json: causes: overjet-after stands under two causes
-            sources.json | "kind": "standard" | "kind": "rumour" | sources.json: iso-3950: rumour is no kind of source
+            sources.json | "kind": "standard" | "kind": "rumour" | /iso-3950/kind: rumour is none of published, published-second-hand, standard, common-practice, own-choice
             OVERJET | "about": "Bite" | "about": "Bit" | about: Bit is no type of fact
             OVERJET | "overjetAfter", "overjetSoFar" | "overjetLater", "overjetSoFar" | needs: Bite has no overjetLater that could be known or missing
             OVERJET | ["overjetAfter", "overjetSoFar"] | [] | needs: a criterion that needs nothing would pass on an empty case
             OVERJET | "unit": "mm", "value": 1.0 | "unit": "cm", "value": 1.0 | overjet-after.min: cm is no unit
-            OVERJET | "step": 0.1, "inclusive": true, "bound": "lower", "sources": ["common-practice"] }, | "step": 0.1, "inclusive": true, "bound": "least", "sources": ["common-practice"] }, | overjet-after.min: bound is upper or lower, not least
+            OVERJET | "step": 0.1, "inclusive": true, "bound": "lower", "sources": ["common-practice"] }, | "step": 0.1, "inclusive": true, "bound": "least", "sources": ["common-practice"] }, | /thresholds/min/bound: least is none of upper, lower
             OVERJET | "high": 3, "step": 0.1 | "high": 3, "step": 0 | overjet-after.min: the step must be above zero
             OVERJET | "value": 1.0 | "value": 3.5 | threshold overjet-after.min may be set from 0.0 to 3.0 mm, not to 3.5
-            OVERJET | "weight": "stop" | "weight": "pass" | reasons.reversed: weight is caution or stop, not pass
+            OVERJET | "weight": "stop" | "weight": "pass" | criterion.json:16:17: /reasons/reversed/weight: pass is none of stop, caution
             OVERJET | "sources": ["common-practice"] }, | "sources": [] }, | sources: where nothing is published, say so by a key
             OVERJET | "sources": ["common-practice"] }, | "sources": ["hearsay"] }, | sources: hearsay does not stand in sources.json
             OVERJET | "sources": ["common-practice"], | "sources": [], | sources: where nothing is published, say so by a key
@@ -98,6 +98,27 @@ class RulebaseCheckTest {
                 .isInstanceOf(RulebaseException.class)
                 .hasMessageContaining(path)
                 .hasMessageContaining(problem);
+    }
+
+    /** Whoever mends a file mends it once. */
+    @Test
+    void allWrongWordsAreToldAtOnce() {
+        Map<String, String> files = files();
+        files.computeIfPresent("sources.json", (path, text) -> text.replace("\"standard\"", "\"rumour\""));
+        files.computeIfPresent(
+                OVERJET + "criterion.json",
+                (path, text) -> text.replace("\"weight\": \"stop\"", "\"weight\": \"halt\"")
+                        .replace("\"bound\": \"lower\"", "\"bound\": \"least\"")
+                        .replace("\"unit\": \"mm\"", "\"unit\": \"cm\""));
+        assertThatThrownBy(() -> RulebaseCheck.check(new RuleFiles(files)))
+                .isInstanceOfSatisfying(
+                        RulebaseException.class,
+                        e -> assertThat(e.problems())
+                                .anyMatch(p -> p.endsWith("/weight: halt is none of stop, caution"))
+                                .anyMatch(p -> p.endsWith("/thresholds/min/bound: least is none of upper, lower"))
+                                .anyMatch(p -> p.endsWith("overjet-after.min: cm is no unit"))
+                                .anyMatch(p ->
+                                        p.startsWith("sources.json:") && p.contains("rumour is none of published, ")));
     }
 
     /** A criterion or a list that is nothing at all is not left out in silence. */
