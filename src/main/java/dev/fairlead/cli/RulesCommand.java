@@ -1,6 +1,7 @@
 package dev.fairlead.cli;
 
 import dev.fairlead.intake.spelling.Visible;
+import dev.fairlead.rules.catalogue.Criterion;
 import dev.fairlead.rules.catalogue.RulebaseException;
 import dev.fairlead.rules.language.Scaffold;
 import dev.fairlead.rules.verdict.Examples;
@@ -65,13 +66,13 @@ final class RulesCommand {
                             + " in the rulebase; no example was run.");
             return ExitCode.UNREADABLE;
         }
-        if (id != null && rulebase.catalogue().criterion(id) == null) {
+        List<Criterion> criteria = rulebase.catalogue().criteria().stream()
+                .filter(c -> id == null || c.id().equals(id))
+                .toList();
+        if (criteria.isEmpty()) {
             throw new Main.Stop(ExitCode.USAGE, "No criterion is called " + id + ".");
         }
-        Examples examples = Examples.in(rules, rulebase.catalogue());
-        if (id != null) {
-            examples = examples.of(id);
-        }
+        Examples examples = Examples.in(rules, criteria);
         List<Examples.Differs> differing = examples.differing(rulebase.judge());
         for (Examples.Differs d : differing) {
             console.out()

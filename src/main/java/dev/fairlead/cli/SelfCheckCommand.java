@@ -107,12 +107,11 @@ final class SelfCheckCommand implements Callable<Integer> {
     private String examples() {
         Path folder = rules.folder();
         Rulebase tried = rules.load();
-        Examples examples =
-                folder == null ? Examples.ofProgram(tried.catalogue()) : Examples.in(folder, tried.catalogue());
+        Examples examples = Examples.in(folder, tried.catalogue().criteria());
         String whose = "";
         if (folder != null && examples.all().isEmpty()) {
             tried = Rulebase.builtIn();
-            examples = Examples.ofProgram(tried.catalogue());
+            examples = Examples.in(null, tried.catalogue().criteria());
             whose = " by the program's own rules, for " + Visible.of(folder.toString()) + " holds no example";
         }
         List<Examples.Differs> differing = examples.differing(tried.judge());

@@ -3,7 +3,7 @@ package dev.fairlead.findings;
 import dev.fairlead.measure.working.Working;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Stage;
-import dev.fairlead.rules.verdict.OwnError;
+import dev.fairlead.rules.verdict.Judgement.OwnError;
 import java.util.List;
 import java.util.Optional;
 

@@ -19,6 +19,7 @@ import dev.fairlead.rules.guard.RandomFacts;
 import dev.fairlead.rules.language.ExampleFacts;
 import dev.fairlead.rules.verdict.CriterionResult;
 import dev.fairlead.rules.verdict.Judge;
+import dev.fairlead.rules.verdict.JudgementText;
 import dev.fairlead.rules.verdict.PlaceResult;
 import dev.fairlead.rules.verdict.Rulebase;
 import java.io.IOException;
@@ -137,7 +138,8 @@ class DecidedTest {
             EnumSet<Status> ends) {
         if (from == unknown.size()) {
             CaseFact whole = ExampleFacts.with(fact, values);
-            ends.add(judge.judge(List.of(whole)).of(criterion.id()).status());
+            ends.add(JudgementText.result(judge.judge(List.of(whole)), criterion.id())
+                    .status());
             return;
         }
         Need need = unknown.get(from);

@@ -19,6 +19,7 @@ import dev.fairlead.model.Stage;
 import dev.fairlead.model.shape.Edit;
 import dev.fairlead.rules.catalogue.Status;
 import dev.fairlead.rules.guard.ProjectRules;
+import dev.fairlead.rules.verdict.JudgementText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -53,8 +54,7 @@ class PlannedAmountsTest {
             for (double l : amounts(left)) {
                 for (double r : amounts(right)) {
                     Case planned = Edit.set(Edit.set(c, "/plan/advanceLeft", l), "/plan/advanceRight", r);
-                    Status ends = checker.judge(planned, options)
-                            .of("plan-meets-need")
+                    Status ends = JudgementText.result(checker.judge(planned, options), "plan-meets-need")
                             .status();
                     boolean warns = off(l, left) || off(r, right);
                     if (warns) {

@@ -101,7 +101,7 @@ class FindingsTest {
 
     @Test
     void asksSpeakOfTheThresholdsInForce() {
-        Rulebase stricter = ProjectRules.rulebase().withThreshold("overjet-after.min", 1.5);
+        Rulebase stricter = ProjectRules.rulebase().withThresholds(Map.of("overjet-after.min", 1.5));
         Finding f = findings(stricter, overjetAfter(1.2, 0)).of("overjet-after");
         assertThat(f.asks()).contains("1.5 mm");
         assertThat(f.outcome()).isEqualTo(Status.WARN);

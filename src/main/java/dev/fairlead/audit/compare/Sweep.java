@@ -17,6 +17,7 @@ import dev.fairlead.rules.verdict.Rulebase;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
+import java.util.Map;
 import java.util.function.LongConsumer;
 
 /**
@@ -46,7 +47,7 @@ public final class Sweep {
     private final List<Judge> judges = new ArrayList<>();
     private final double[] values;
     private final BitSet wanted = new BitSet();
-    private final List<String> ids;
+    private final List<Criterion> criteria;
     private final long[][][] counts;
     private long cases;
     private long unread;
@@ -55,17 +56,17 @@ public final class Sweep {
     public Sweep(Rulebase rules, String name, double from, double to, int steps) {
         this.checker = new Checker(rules);
         this.threshold = rules.catalogue().threshold(name);
-        this.ids = rules.judge().criteria();
+        this.criteria = rules.catalogue().criteria();
         this.values = new double[steps];
         for (int i = 0; i < steps; i++) {
             // nine decimals take off the binary dust, so that 1.5 is 1.5
             values[i] = Math.rint((from + (to - from) * i / Math.max(1, steps - 1)) * 1e9) / 1e9;
-            judges.add(rules.withThreshold(name, values[i]).judge());
+            judges.add(rules.withThresholds(Map.of(name, values[i])).judge());
         }
-        for (Criterion c : rules.catalogue().criteria()) {
-            wanted.set(ids.indexOf(c.id()), c.limits().contains(name));
+        for (int i = 0; i < criteria.size(); i++) {
+            wanted.set(i, criteria.get(i).limits().contains(name));
         }
-        this.counts = new long[ids.size()][steps][Ending.values().length];
+        this.counts = new long[criteria.size()][steps][Ending.values().length];
     }
 
     /** Runs over the sources. */
@@ -90,7 +91,7 @@ public final class Sweep {
                         n[Ending.PASS.ordinal()],
                         n[Ending.NOT_ASSESSED.ordinal()]));
             }
-            curves.add(new Curve(ids.get(c), points));
+            curves.add(new Curve(criteria.get(c).id(), points));
         }
         return new Result(threshold, curves, cases, unread);
     }

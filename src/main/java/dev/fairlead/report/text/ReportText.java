@@ -15,7 +15,7 @@ import dev.fairlead.report.summary.Decides;
 import dev.fairlead.report.summary.Headline;
 import dev.fairlead.report.summary.MissingFact;
 import dev.fairlead.rules.catalogue.Status;
-import dev.fairlead.rules.verdict.OwnError;
+import dev.fairlead.rules.verdict.Judgement.OwnError;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

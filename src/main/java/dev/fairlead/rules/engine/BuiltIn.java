@@ -2,6 +2,7 @@ package dev.fairlead.rules.engine;
 
 import com.fasterxml.jackson.core.type.TypeReference;
 import dev.fairlead.rules.catalogue.RuleFiles;
+import dev.fairlead.rules.catalogue.RulebaseException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -12,7 +13,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -32,14 +32,10 @@ public record BuiltIn(String hash, List<CompiledRules> rules) {
     /** The same of the files that the rulebase is tried by, which no check reads. */
     public static final String TRIES = "tries.json";
 
-    /** Null when the build left none. */
-    public static @Nullable BuiltIn onClassPath() {
-        String index = resource(INDEX);
-        if (index == null) {
-            return null;
-        }
+    /** What the build has left. */
+    public static BuiltIn onClassPath() {
         List<CompiledRules> rules = new ArrayList<>();
-        String[] lines = index.split("\n");
+        String[] lines = resource(INDEX).split("\n");
         for (int i = 1; i < lines.length; i++) {
             String[] words = lines[i].split(" ");
             rules.add(new CompiledRules(words[0], words[1], Integer.parseInt(words[2]), Map.of()));
@@ -47,25 +43,31 @@ public record BuiltIn(String hash, List<CompiledRules> rules) {
         return new BuiltIn(lines[0], rules);
     }
 
-    /** The texts that it was compiled from. */
-    public RuleFiles files() {
-        return packed(FILES);
+    /** The files that the program judges by: those that lie beside it, or those that it was compiled from. */
+    public static RuleFiles files() {
+        Path source = source();
+        return source != null ? RuleFiles.of(source) : packed(FILES);
     }
 
-    /** The examples that the build ran by, with the facts that they start from. */
+    /** The examples of these, with the facts that they start from. */
     public static RuleFiles examples() {
-        return packed(TRIES);
+        Path source = source();
+        return source != null ? RuleFiles.examples(source) : packed(TRIES);
     }
 
-    private static RuleFiles packed(String name) {
-        String texts = Objects.requireNonNull(resource(name), name);
-        return new RuleFiles(RuleFiles.json(name, texts, new TypeReference<>() {}));
+    /** What the build has packed under that name. */
+    public static RuleFiles packed(String name) {
+        return new RuleFiles(RuleFiles.json(name, resource(name), new TypeReference<>() {}));
     }
 
-    /** A text that the build put beside the rules; null when it is not there. */
-    private static @Nullable String resource(String name) {
+    /** A text that the build put beside the rules. */
+    private static String resource(String name) {
         try (InputStream in = BuiltIn.class.getClassLoader().getResourceAsStream(FOLDER + name)) {
-            return in == null ? null : new String(in.readAllBytes(), StandardCharsets.UTF_8);
+            if (in == null) {
+                throw new RulebaseException(
+                        List.of("this program holds no compiled rulebase: " + name + " is missing"));
+            }
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
         } catch (IOException e) {
             throw new UncheckedIOException("cannot read " + name, e);
         }
@@ -75,16 +77,15 @@ public record BuiltIn(String hash, List<CompiledRules> rules) {
      * The {@code rules} folder that this program was built from, where it still stands beside {@code target}; null for
      * a program that was put elsewhere.
      */
-    public static @Nullable Path source() {
+    private static @Nullable Path source() {
         try {
             Path program = Path.of(BuiltIn.class
                     .getProtectionDomain()
                     .getCodeSource()
                     .getLocation()
                     .toURI());
-            Path target = program.getParent();
-            Path rules = target == null || target.getParent() == null ? null : target.resolveSibling("rules");
-            return rules != null && Files.exists(rules.resolve(RuleFiles.RULEBASE)) ? rules : null;
+            Path rules = program.resolveSibling("../rules").normalize();
+            return Files.exists(rules.resolve(RuleFiles.RULEBASE)) ? rules : null;
         } catch (URISyntaxException e) {
             throw new IllegalStateException(e);
         }

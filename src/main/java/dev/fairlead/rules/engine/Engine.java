@@ -31,7 +31,10 @@ public final class Engine {
      * @param verdicts by criterion
      * @param failed criteria of which a rule threw, with what it threw; they gave no verdict
      */
-    public record Heard(Map<String, List<Verdict>> verdicts, Map<String, String> failed) {}
+    public record Heard(Map<String, List<Verdict>> verdicts, Map<String, String> failed) {
+        /** Where nothing was asked. */
+        public static final Heard NOTHING = new Heard(Map.of(), Map.of());
+    }
 
     /** Of compiled rules, which are counted: what was lost on the way must never look like a pass. */
     public Engine(List<CompiledRules> compiled) {

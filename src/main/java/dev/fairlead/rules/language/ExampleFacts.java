@@ -1,6 +1,8 @@
 package dev.fairlead.rules.language;
 
 import com.fasterxml.jackson.core.type.TypeReference;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.MissingNode;
 import dev.fairlead.facts.CaseFact;
 import dev.fairlead.facts.FactEdit;
 import dev.fairlead.facts.Place;
@@ -10,13 +12,15 @@ import dev.fairlead.model.Side;
 import dev.fairlead.model.Tooth;
 import dev.fairlead.model.Unit;
 import dev.fairlead.rules.catalogue.RuleFiles;
+import dev.fairlead.rules.catalogue.RulebaseException;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -33,37 +37,39 @@ public record ExampleFacts(List<CaseFact> all) {
     /** What stands in a {@code base-facts.json}: for each type of fact its facts, component by component. */
     public static ExampleFacts base(String json) {
         List<CaseFact> facts = new ArrayList<>();
-        RuleFiles.json(RuleFiles.BASE, json, new TypeReference<Map<String, List<Map<String, Object>>>>() {})
-                .forEach((type, all) -> all.forEach(written -> facts.add(fact(type(type), written))));
+        List<String> problems = new ArrayList<>();
+        RuleFiles.json(RuleFiles.BASE, json, new TypeReference<Map<String, List<Map<String, JsonNode>>>>() {})
+                .forEach((type, all) -> all.forEach(written -> {
+                    try {
+                        facts.add(fact(type(type), written));
+                    } catch (IllegalArgumentException e) {
+                        problems.add(RuleFiles.BASE + ": " + e.getMessage());
+                    }
+                }));
+        RulebaseException.throwIfAny(problems);
         return new ExampleFacts(facts);
     }
 
     /** These facts with the values of a patch such as {@code "LowerIncisor[tooth 41].recession": "1 mm"}. */
     public ExampleFacts with(Map<String, String> patch) {
-        ExampleFacts changed = this;
-        for (Map.Entry<String, String> e : patch.entrySet()) {
-            changed = changed.with(e.getKey(), e.getValue());
-        }
-        return changed;
-    }
-
-    private ExampleFacts with(String target, String written) {
-        Matcher m = TARGET.matcher(target);
-        if (!m.matches()) {
-            throw new IllegalArgumentException(target + ": write Type.component or Type[place words].component");
-        }
-        Class<? extends CaseFact> type = type(m.group(1));
-        List<CaseFact> changed = new ArrayList<>();
-        boolean hit = false;
-        for (CaseFact f : all) {
-            boolean here = f.getClass() == type
-                    && (m.group(2) == null || f.place().words().equals(m.group(2)));
-            hit |= here;
-            changed.add(here ? with(f, Map.of(m.group(3), written)) : f);
-        }
-        if (!hit) {
-            throw new IllegalArgumentException(target + ": the base has no such fact");
-        }
+        List<CaseFact> changed = new ArrayList<>(all);
+        patch.forEach((target, written) -> {
+            Matcher m = TARGET.matcher(target);
+            if (!m.matches()) {
+                throw new IllegalArgumentException(target + ": write Type.component or Type[place words].component");
+            }
+            Class<? extends CaseFact> type = type(m.group(1));
+            boolean[] hit = {false};
+            changed.replaceAll(f -> {
+                boolean here = f.getClass() == type
+                        && (m.group(2) == null || f.place().words().equals(m.group(2)));
+                hit[0] |= here;
+                return here ? with(f, Map.of(m.group(3), written)) : f;
+            });
+            if (!hit[0]) {
+                throw new IllegalArgumentException(target + ": the base has no such fact");
+            }
+        });
         return new ExampleFacts(changed);
     }
 
@@ -72,29 +78,32 @@ public record ExampleFacts(List<CaseFact> all) {
         return make(fact.getClass(), fact.place(), written, c -> FactEdit.get(c, fact));
     }
 
-    private static CaseFact fact(Class<? extends CaseFact> type, Map<String, Object> written) {
-        Place place = written.get("place") instanceof Map<?, ?> p
-                ? new Place(String.valueOf(p.get("pointer")), String.valueOf(p.get("words")))
-                : Place.CASE;
+    private static CaseFact fact(Class<? extends CaseFact> type, Map<String, JsonNode> all) {
+        Map<String, String> written = new HashMap<>();
+        all.forEach((component, value) -> written.put(component, value.asText()));
+        JsonNode at = all.getOrDefault("place", MissingNode.getInstance());
+        Place place = new Place(at.path("pointer").asText(), at.path("words").asText());
         return make(type, place, written, c -> {
-            throw new IllegalArgumentException(RuleFiles.BASE + ": " + type.getSimpleName() + ": " + c.getName()
+            throw new IllegalArgumentException(type.getSimpleName() + ": " + c.getName()
                     + " is missing: mvn test -Dfairlead.accept=true -Dtest=BaseFactsTest writes it");
         });
     }
 
+    /** A fact of what is written of its components; whatever is not, comes from elsewhere. */
     private static CaseFact make(
             Class<? extends CaseFact> type,
             Place place,
-            Map<String, ?> written,
+            Map<String, String> written,
             Function<RecordComponent, Object> otherwise) {
-        Set<String> left = new HashSet<>(written.keySet());
+        Set<String> left = new TreeSet<>(written.keySet());
+        left.remove("place");
         CaseFact made = FactEdit.make(type, c -> {
-            Object value = written.get(c.getName());
-            if (value == null) {
-                return otherwise.apply(c);
+            if (c.getType() == Place.class) {
+                return place;
             }
             left.remove(c.getName());
-            return c.getType() == Place.class ? place : value(c, value.toString(), place);
+            String value = written.get(c.getName());
+            return value == null ? otherwise.apply(c) : value(c, value, place);
         });
         if (!left.isEmpty()) {
             throw new IllegalArgumentException(type.getSimpleName() + " has no " + left);
@@ -103,41 +112,34 @@ public record ExampleFacts(List<CaseFact> all) {
     }
 
     private static Object value(RecordComponent component, String written, Place place) {
-        String pointer = place.pointer() + "/" + component.getName();
         Class<?> type = component.getType();
-        if (type == Measured.class) {
-            return switch (written) {
-                case "unknown" -> Measured.unknown(pointer);
-                case "does-not-apply" -> Measured.notApplicable();
-                default -> quantity(written);
-            };
+        if (type == Tooth.class) {
+            return Tooth.of(Integer.parseInt(written));
         }
-        if (type == Answer.class) {
-            return switch (written) {
-                case "yes" -> Answer.YES;
-                case "no" -> Answer.NO;
-                case "unknown" -> Answer.unknown(pointer);
-                case "does-not-apply" -> Answer.NOT_APPLICABLE;
-                default -> throw new IllegalArgumentException(component.getName() + ": " + written + " is no answer");
-            };
+        if (type == Side.class) {
+            return Side.valueOf(written.toUpperCase(Locale.ROOT));
         }
-        return type == Tooth.class
-                ? Tooth.of(Integer.parseInt(written))
-                : type == Side.class
-                        ? Side.valueOf(written.toUpperCase(Locale.ROOT))
-                        : (Object) Integer.valueOf(written);
-    }
-
-    private static Measured quantity(String written) {
+        if (type == int.class) {
+            return Integer.valueOf(written);
+        }
+        String pointer = place.pointer() + "/" + component.getName();
+        boolean answer = type == Answer.class;
         Matcher m = QUANTITY.matcher(written);
-        if (m.matches()) {
-            for (Unit unit : Unit.values()) {
-                if (unit.symbol().equals(m.group(2))) {
-                    return Measured.exact(Double.parseDouble(m.group(1)), unit);
+        Unit unit = m.matches() ? Unit.of(m.group(2)) : null;
+        return switch (written) {
+            case "unknown" -> answer ? Answer.unknown(pointer) : Measured.unknown(pointer);
+            case "does-not-apply" -> answer ? Answer.NOT_APPLICABLE : Measured.notApplicable();
+            default -> {
+                if (answer && written.matches("yes|no")) {
+                    yield Answer.of(written.equals("yes"));
                 }
+                if (!answer && unit != null) {
+                    yield Measured.exact(Double.parseDouble(m.group(1)), unit);
+                }
+                throw new IllegalArgumentException(
+                        component.getName() + ": \"" + written + "\" is no " + (answer ? "answer" : "quantity"));
             }
-        }
-        throw new IllegalArgumentException("\"" + written + "\" is no quantity");
+        };
     }
 
     private static Class<? extends CaseFact> type(String name) {

@@ -1,5 +1,6 @@
 package dev.fairlead.rules.language;
 
+import dev.fairlead.model.Stage;
 import dev.fairlead.rules.catalogue.RulebaseException;
 import java.io.IOException;
 import java.io.InputStream;
@@ -8,6 +9,7 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 
@@ -19,8 +21,10 @@ public final class Scaffold {
      * Writes the files of {@code stage/id} below {@code rules}; returns them. Nothing that is there is written over.
      */
     public static List<Path> write(Path rules, String folder) throws IOException {
-        if (!folder.matches(
-                "(records|indication|readiness|bench|insertion|activation|holding)/[a-z][a-z0-9-]*[a-z0-9]")) {
+        String[] names = folder.split("/", 2);
+        if (names.length < 2
+                || Arrays.stream(Stage.values()).noneMatch(s -> s.word().equals(names[0]))
+                || !names[1].matches("[a-z][a-z0-9-]*[a-z0-9]")) {
             throw new RulebaseException(
                     List.of(folder + ": a criterion is called stage/id, such as bench/wire-is-clean:"
                             + " a stage of care, and small letters with hyphens"));
@@ -32,9 +36,7 @@ public final class Scaffold {
         Files.createDirectories(home);
         List<Path> written = new ArrayList<>();
         for (String file : List.of("criterion.drl", "criterion.json", "examples.json")) {
-            String text = template(file)
-                    .replace("@STAGE@", folder.substring(0, folder.indexOf('/')))
-                    .replace("@ID@", folder.substring(folder.indexOf('/') + 1));
+            String text = template(file).replace("@STAGE@", names[0]).replace("@ID@", names[1]);
             written.add(Files.writeString(home.resolve(file), text));
         }
         return written;

@@ -1,6 +1,5 @@
 package dev.fairlead.rules.verdict;
 
-import com.fasterxml.jackson.core.type.TypeReference;
 import dev.fairlead.rules.catalogue.Criterion;
 import dev.fairlead.rules.catalogue.Ending;
 import dev.fairlead.rules.catalogue.RuleFiles;
@@ -14,16 +13,9 @@ import java.util.TreeSet;
 
 /** One example of a criterion: a patch on the base facts, and every result that is not a pass. */
 public record Example(Criterion criterion, String name, Map<String, String> set, Map<String, String> expects) {
-    /** One example as it stands in the file. */
-    private record Written(String name, Map<String, String> set, Map<String, String> expects) {}
-
-    /** The examples of a criterion. */
-    static List<Example> read(Criterion criterion, RuleFiles files) {
-        String path = criterion.folder() + "/" + RuleFiles.EXAMPLES;
-        List<Written> read = files.json(path, new TypeReference<>() {}, List.of());
-        return read.stream()
-                .map(w -> new Example(criterion, w.name(), w.set(), w.expects()))
-                .toList();
+    /** Path of the examples of a criterion below the rulebase. */
+    static String file(Criterion criterion) {
+        return criterion.folder() + "/" + RuleFiles.EXAMPLES;
     }
 
     /** What differs from what is expected, one line each; empty when nothing does. */
@@ -32,7 +24,7 @@ public record Example(Criterion criterion, String name, Map<String, String> set,
         try {
             judgement = judge.judge(base.with(set).all());
         } catch (IllegalArgumentException e) {
-            return List.of(e.getMessage());
+            return List.of(file(criterion) + ": " + e.getMessage());
         }
         List<String> differences = new ArrayList<>();
         judgement.errors().forEach(e -> differences.add(e.criterion() + ": own error: " + e.message()));

@@ -6,11 +6,11 @@ import dev.fairlead.rules.catalogue.Criterion;
 import dev.fairlead.rules.catalogue.Limits;
 import dev.fairlead.rules.engine.Engine;
 import dev.fairlead.rules.engine.Memo;
-import java.util.Arrays;
+import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -22,20 +22,12 @@ public final class Judge {
     private final Limits limits;
     private final Engine engine;
     private final Memo<Ruling> memo;
-    /** By stage. */
-    private final List<Set<Class<? extends CaseFact>>> about;
 
     Judge(List<Criterion> criteria, Limits limits, Engine engine, Memo<Ruling> memo) {
         this.criteria = criteria;
         this.limits = limits;
         this.engine = engine;
         this.memo = memo;
-        this.about = Arrays.stream(Stage.values())
-                .map(reached -> criteria.stream()
-                        .filter(c -> reached.hasReached(c.stage()))
-                        .<Class<? extends CaseFact>>map(Criterion::about)
-                        .collect(Collectors.toUnmodifiableSet()))
-                .toList();
     }
 
     /** Identifiers of the criteria, in the order in which endings come. */
@@ -45,7 +37,13 @@ public final class Judge {
 
     /** The facts that the criteria of the stages up to {@code reached} are about. */
     public Set<Class<? extends CaseFact>> about(Stage reached) {
-        return about.get(reached.ordinal());
+        Set<Class<? extends CaseFact>> about = new HashSet<>();
+        for (Criterion c : criteria) {
+            if (reached.hasReached(c.stage())) {
+                about.add(c.about());
+            }
+        }
+        return about;
     }
 
     /** Judges by every criterion. */
@@ -61,13 +59,14 @@ public final class Judge {
     /** The same by those criteria alone whose numbers in the catalogue are {@code wanted}. */
     public Judgement judge(List<? extends CaseFact> facts, Stage reached, @Nullable BitSet wanted) {
         Judgement judgement = new Judgement(criteria, facts);
+        List<CaseFact> open = new ArrayList<>();
         for (int i = 0; i < criteria.size(); i++) {
             if ((wanted == null || wanted.get(i))
                     && reached.hasReached(criteria.get(i).stage())) {
-                judgement.remember(i, memo);
+                judgement.remember(i, memo, open);
             }
         }
-        judgement.ask(engine, limits, memo);
+        judgement.hear(open.isEmpty() ? Engine.Heard.NOTHING : engine.ask(open, limits), limits, memo);
         return judgement;
     }
 

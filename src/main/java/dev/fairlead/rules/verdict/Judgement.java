@@ -15,6 +15,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -22,6 +23,13 @@ import org.jspecify.annotations.Nullable;
  * put together when they are asked for: audits of many cases do with how each criterion ends.
  */
 public final class Judgement {
+    /**
+     * A failure of the program or of a rule, not of the case.
+     *
+     * @param criterion the criterion that could not be judged
+     */
+    public record OwnError(String criterion, String message) {}
+
     /** A fact at its place, with its components, which are read once. */
     private static final class Placed {
         final CaseFact fact;
@@ -45,13 +53,14 @@ public final class Judgement {
     /** By criterion, place by place; null for one that is not asked for. */
     private final Ruling[][] rulings;
 
+    private final @Nullable Ending[] endings;
     private final List<OwnError> errors = new ArrayList<>();
-    private final List<CaseFact> open = new ArrayList<>();
 
     Judgement(List<Criterion> criteria, List<? extends CaseFact> facts) {
         this.criteria = criteria;
         this.facts = facts;
         this.rulings = new Ruling[criteria.size()][];
+        this.endings = new Ending[criteria.size()];
     }
 
     /** The facts that a criterion is about, in the order of their places. */
@@ -71,8 +80,8 @@ public final class Judgement {
         return here;
     }
 
-    /** Rules by a criterion as far as the memo goes. */
-    void remember(int criterion, Memo<Ruling> memo) {
+    /** Rules by a criterion as far as the memo goes; adds what the engine is to be asked about. */
+    void remember(int criterion, Memo<Ruling> memo, List<CaseFact> open) {
         List<Placed> here = places(criterion);
         Ruling[] known = new Ruling[here.size()];
         for (int p = 0; p < known.length; p++) {
@@ -86,35 +95,39 @@ public final class Judgement {
         rulings[criterion] = known;
     }
 
-    /** Rules by what the engine says wherever nothing was remembered. */
-    void ask(Engine engine, Limits limits, Memo<Ruling> memo) {
-        if (open.isEmpty()) {
-            return;
-        }
-        Engine.Heard heard = engine.ask(open, limits);
+    /** Rules by what the engine says wherever nothing was remembered, and ends all that is asked for. */
+    void hear(Engine.Heard heard, Limits limits, Memo<Ruling> memo) {
         for (int i = 0; i < rulings.length; i++) {
-            Criterion c = criteria.get(i);
-            Ruling[] known = rulings[i];
-            if (known == null) {
-                continue;
+            if (rulings[i] != null) {
+                int before = errors.size();
+                Ending heaviest = heaviest(i, heard, limits, memo);
+                endings[i] = errors.size() > before ? Ending.FAILED : heaviest;
             }
-            if (heard.failed().containsKey(c.id())) {
-                errors.add(
-                        new OwnError(c.id(), "a rule failed: " + heard.failed().get(c.id())));
-                continue;
-            }
-            List<Verdict> said = heard.verdicts().getOrDefault(c.id(), List.of());
-            for (int p = 0; p < known.length; p++) {
-                Placed placed = places(i).get(p);
-                if (known[p] == null && placed.copy != null) {
-                    known[p] = new Ruling(c, placed.copy, said, limits);
-                    errors.addAll(known[p].errors());
-                    if (known[p].errors().isEmpty()) {
-                        memo.keep(i, placed.parts, known[p]);
-                    }
+        }
+    }
+
+    private Ending heaviest(int criterion, Engine.Heard heard, Limits limits, Memo<Ruling> memo) {
+        Criterion c = criteria.get(criterion);
+        String failure = heard.failed().get(c.id());
+        if (failure != null) {
+            errors.add(new OwnError(c.id(), "a rule failed: " + failure));
+            return Ending.FAILED;
+        }
+        Ruling[] here = rulings[criterion];
+        Ending heaviest = here.length == 0 ? Ending.NOT_ASSESSED : Ending.FAILED;
+        for (int p = 0; p < here.length; p++) {
+            if (here[p] == null) {
+                Placed placed = places(criterion).get(p);
+                List<Verdict> said = heard.verdicts().getOrDefault(c.id(), List.of());
+                here[p] = new Ruling(c, Objects.requireNonNull(placed.copy), said, limits);
+                errors.addAll(here[p].errors());
+                if (here[p].errors().isEmpty()) {
+                    memo.keep(criterion, placed.parts, here[p]);
                 }
             }
+            heaviest = here[p].ending().compareTo(heaviest) < 0 ? here[p].ending() : heaviest;
         }
+        return heaviest;
     }
 
     /** What went wrong on our side; the criteria named there were not judged. */
@@ -124,24 +137,7 @@ public final class Judgement {
 
     /** How each criterion of the catalogue ends, in its order; null for one that was not asked for. */
     public @Nullable Ending[] endings() {
-        Ending[] endings = new Ending[rulings.length];
-        for (int i = 0; i < endings.length; i++) {
-            endings[i] = rulings[i] == null ? null : ending(i);
-        }
-        return endings;
-    }
-
-    private Ending ending(int criterion) {
-        for (OwnError e : errors) {
-            if (e.criterion().equals(criteria.get(criterion).id())) {
-                return Ending.FAILED;
-            }
-        }
-        Ending heaviest = rulings[criterion].length == 0 ? Ending.NOT_ASSESSED : Ending.FAILED;
-        for (Ruling r : rulings[criterion]) {
-            heaviest = r.ending().compareTo(heaviest) < 0 ? r.ending() : heaviest;
-        }
-        return heaviest;
+        return endings.clone();
     }
 
     /** The results of all criteria that were asked for, in catalogue order. */
@@ -158,9 +154,8 @@ public final class Judgement {
     /** The result of a criterion that was asked for, by its number in the catalogue. */
     public CriterionResult result(int criterion) {
         Criterion c = criteria.get(criterion);
-        Ending ending = ending(criterion);
         List<PlaceResult> all = new ArrayList<>();
-        if (ending != Ending.FAILED) {
+        if (endings[criterion] != Ending.FAILED) {
             List<Placed> here = places(criterion);
             for (int p = 0; p < here.size(); p++) {
                 all.add(rulings[criterion][p].at(here.get(p).fact, here.get(p).parts));
@@ -169,14 +164,6 @@ public final class Judgement {
                 all.add(PlaceResult.absent(c));
             }
         }
-        return new CriterionResult(c, ending, all);
-    }
-
-    /** The result of a criterion; throws when it was not asked for. */
-    public CriterionResult of(String criterion) {
-        return results().stream()
-                .filter(r -> r.criterion().id().equals(criterion))
-                .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("no result for " + criterion));
+        return new CriterionResult(c, endings[criterion], all);
     }
 }

@@ -1,17 +1,26 @@
 package dev.fairlead.rules.verdict;
 
+import com.fasterxml.jackson.core.type.TypeReference;
+import dev.fairlead.base.Background;
 import dev.fairlead.base.Hash;
 import dev.fairlead.model.Clinic;
 import dev.fairlead.rules.catalogue.Catalogue;
+import dev.fairlead.rules.catalogue.CatalogueReader;
 import dev.fairlead.rules.catalogue.Limits;
+import dev.fairlead.rules.catalogue.RuleFiles;
 import dev.fairlead.rules.catalogue.RulebaseException;
+import dev.fairlead.rules.engine.BuiltIn;
 import dev.fairlead.rules.engine.Engine;
 import dev.fairlead.rules.engine.Memo;
 import dev.fairlead.rules.engine.RuleCache;
+import dev.fairlead.rules.language.RulebaseCheck;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -29,7 +38,7 @@ public final class Rulebase {
     private final Judge judge;
     private final Clinic clinic;
 
-    Rulebase(Catalogue catalogue, Engine engine, String filesHash, Map<String, Double> changed, Clinic clinic) {
+    private Rulebase(Catalogue catalogue, Engine engine, String filesHash, Map<String, Double> changed, Clinic clinic) {
         int criteria = catalogue.criteria().size();
         // every criterion passes by one rule and warns by another: fewer than that were lost on the way
         if (engine.rules() < 2 * criteria) {
@@ -40,17 +49,20 @@ public final class Rulebase {
         this.catalogue = catalogue.with(changed);
         this.engine = engine;
         this.filesHash = filesHash;
-        this.changed = new TreeMap<>(changed);
+        this.changed = Collections.unmodifiableMap(new TreeMap<>(changed));
         this.judge = judge(this.catalogue.limits());
     }
 
     /**
      * The rulebase that comes with the program. Where the {@code rules} folder that it was built from still stands
-     * beside {@code target} and was edited since, the edited rules are compiled and count.
+     * beside {@code target} and was edited since, the edited rules are compiled and count. The engine is made beside
+     * the reading of the texts: each takes about as long.
      */
     public static synchronized Rulebase builtIn() {
         if (builtIn == null) {
-            builtIn = new RulebaseLoader(RuleCache.ofUser()).builtIn();
+            BuiltIn built = BuiltIn.onClassPath();
+            Supplier<Engine> engine = Background.start("engine", () -> new Engine(built.rules()));
+            builtIn = of(BuiltIn.files(), Map.of(), RuleCache.ofUser(), built, engine);
         }
         return builtIn;
     }
@@ -68,7 +80,34 @@ public final class Rulebase {
 
     /** A rulebase from a folder, with another place to keep compiled rules in. */
     public static Rulebase fromFolder(Path folder, RuleCache cache) {
-        return new RulebaseLoader(cache).fromFolder(folder);
+        if (!Files.isDirectory(folder)) {
+            throw new RulebaseException(List.of(folder + " is no folder"));
+        }
+        RuleFiles files = RuleFiles.of(folder);
+        RuleFiles whole = files.text(RuleFiles.RULEBASE) != null ? files : files.over(BuiltIn.files());
+        Map<String, Double> thresholds = files.json(RuleFiles.THRESHOLDS, new TypeReference<>() {}, Map.of());
+        return of(whole, thresholds, cache, BuiltIn.onClassPath(), null);
+    }
+
+    /** What the build has compiled, it has checked too; its engine may be on the way already. */
+    private static Rulebase of(
+            RuleFiles files,
+            Map<String, Double> thresholds,
+            RuleCache cache,
+            BuiltIn built,
+            @Nullable Supplier<Engine> onTheWay) {
+        String hash = files.hash();
+        boolean known = hash.equals(built.hash());
+        Catalogue catalogue = known ? CatalogueReader.read(files) : RulebaseCheck.check(files);
+        Engine engine =
+                known && onTheWay != null ? onTheWay.get() : new Engine(cache.compile(files.rules(), built.rules()));
+        Clinic clinic = files.json(RuleFiles.CLINIC, new TypeReference<>() {}, Clinic.PUBLISHED);
+        if (files.text(RuleFiles.CLINIC) != null) {
+            RulebaseException.throwIfAny(clinic.faults().stream()
+                    .map(fault -> RuleFiles.CLINIC + ": " + fault)
+                    .toList());
+        }
+        return new Rulebase(catalogue, engine, hash, thresholds, clinic);
     }
 
     public Catalogue catalogue() {
@@ -82,7 +121,7 @@ public final class Rulebase {
 
     /** Thresholds that differ from the files, by full name. */
     public Map<String, Double> changed() {
-        return Map.copyOf(changed);
+        return changed;
     }
 
     /** How teeth answer: as published, or as a clinic's own cases have shown ({@code clinic.json} of an overlay). */
@@ -90,12 +129,7 @@ public final class Rulebase {
         return clinic;
     }
 
-    /** The same rules with one threshold set (full name, value in the threshold's unit); nothing is compiled. */
-    public Rulebase withThreshold(String name, double value) {
-        return withThresholds(Map.of(name, value));
-    }
-
-    /** The same rules with some thresholds set; nothing is compiled. */
+    /** The same rules with some thresholds set (full name, value in the threshold's unit); nothing is compiled. */
     public Rulebase withThresholds(Map<String, Double> values) {
         Map<String, Double> all = new TreeMap<>(changed);
         all.putAll(values);
@@ -112,9 +146,5 @@ public final class Rulebase {
     /** The same rules with these limits, allowed or not: for tests that show that every threshold matters. */
     Judge judge(Limits others) {
         return new Judge(catalogue.criteria(), others, engine, new Memo<>(catalogue.criteria(), others, false));
-    }
-
-    int ruleCount() {
-        return engine.rules();
     }
 }

@@ -11,6 +11,7 @@ import dev.fairlead.rules.catalogue.Ending;
 import dev.fairlead.rules.catalogue.Limits;
 import dev.fairlead.rules.catalogue.Need;
 import dev.fairlead.rules.language.Verdict;
+import dev.fairlead.rules.verdict.Judgement.OwnError;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;

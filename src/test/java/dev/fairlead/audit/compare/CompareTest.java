@@ -16,6 +16,7 @@ import java.io.Writer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -45,7 +46,7 @@ class CompareTest {
     /** Warnings of the criterion by an audit with that value of the threshold. */
     private static long warnings(double value) throws IOException {
         Tally tally = new Tally(new Checker(RULES), 0);
-        new Audit(new Checker(RULES.withThreshold(NAME, value)), Audit.Settings.USUAL)
+        new Audit(new Checker(RULES.withThresholds(Map.of(NAME, value))), Audit.Settings.USUAL)
                 .run(sources(), () -> tally::add, n -> {});
         return tally.summary().criteria().stream()
                 .filter(c -> c.id().equals("overjet-after"))
@@ -75,7 +76,7 @@ class CompareTest {
 
     @Test
     void aStricterThresholdGainsWarningsAndTheWayBackLosesThem() throws IOException {
-        Rulebase stricter = RULES.withThreshold(NAME, 3);
+        Rulebase stricter = RULES.withThresholds(Map.of(NAME, 3.0));
         RulesComparison.Result there =
                 new RulesComparison(RULES, stricter).run(sources(), Audit.Settings.USUAL, n -> {});
         RulesComparison.Result back =

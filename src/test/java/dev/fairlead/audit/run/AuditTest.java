@@ -21,6 +21,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Function;
@@ -230,13 +231,13 @@ class AuditTest {
                         n -> {}))
                 .hasMessage("killed");
         Checker other = new Checker(Rulebase.builtIn()
-                .withThreshold(
+                .withThresholds(Map.of(
                         "overjet-after.min",
                         CHECKER.rulebase()
                                 .catalogue()
                                 .thresholds()
                                 .get("overjet-after.min")
-                                .high()));
+                                .high())));
         assertThat(run(new Audit(other, settings(2, Optional.of(Files.copy(journal, folder.resolve("copy.journal")))))))
                 .isEqualTo(run(new Audit(other, settings(2, Optional.empty()))));
         List<String> all = new ArrayList<>(Files.readAllLines(lines));

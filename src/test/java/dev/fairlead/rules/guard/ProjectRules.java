@@ -14,7 +14,8 @@ public final class ProjectRules {
 
     private static final class Holder {
         static final Rulebase RULEBASE = Rulebase.load(FOLDER);
-        static final Examples EXAMPLES = Examples.in(FOLDER, RULEBASE.catalogue());
+        static final Examples EXAMPLES =
+                Examples.in(FOLDER, RULEBASE.catalogue().criteria());
         /** By folder: what is drawn by chance among them is to stay the same when a criterion changes its place. */
         static final List<Example> SORTED = EXAMPLES.all().stream()
                 .sorted(Comparator.comparing(e -> e.criterion().folder()))

@@ -72,7 +72,7 @@ class ExampleFactsTest {
             Tooth.width                | 6 mm      | Tooth is no type of fact
             ToothWidth.length          | 6 mm      | ToothWidth has no [length]
             ToothWidth.width           | 6 fathoms | "6 fathoms" is no quantity
-            ToothWidth.width           | yes       | "yes" is no quantity
+            ToothWidth.width           | yes       | width: "yes" is no quantity
             """)
     void aPatchThatFitsNowhereIsRefused(String target, String value, String problem) {
         ExampleFacts base = ExampleFacts.base(WIDTHS);
@@ -90,8 +90,8 @@ class ExampleFactsTest {
     void aBaseHasEachComponentAndNoOther(String old, String by, String problem) {
         assertThat(WIDTHS).contains(old);
         assertThatThrownBy(() -> ExampleFacts.base(WIDTHS.replace(old, by)))
-                .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageContaining(problem);
+                .isInstanceOf(RulebaseException.class)
+                .hasMessageContaining(RuleFiles.BASE + ": " + problem);
         assertThatThrownBy(() -> ExampleFacts.base("{\"ToothWidth\": 3}")).isInstanceOf(RulebaseException.class);
     }
 
@@ -101,7 +101,7 @@ class ExampleFactsTest {
         ExampleFacts base = ExampleFacts.base(Files.readString(Path.of("rules", RuleFiles.BASE)));
         Map<String, String> patch = Map.of("FirstMolar[left, tooth 36].loose", written);
         if (written.equals("perhaps")) {
-            assertThatThrownBy(() -> base.with(patch)).hasMessage("loose: perhaps is no answer");
+            assertThatThrownBy(() -> base.with(patch)).hasMessage("loose: \"perhaps\" is no answer");
             return;
         }
         Answer loose = base.with(patch).all().stream()

@@ -43,12 +43,10 @@ class EndingsTest {
                         continue;
                     }
                     n++;
-                    assertThat(endings[k])
-                            .as(c.id())
-                            .isEqualTo(judged.of(c.id()).ending());
+                    assertThat(endings[k]).as(c.id()).isEqualTo(judged.result(k).ending());
                     assertThat(quick.result(k).missing())
                             .as(c.id())
-                            .isEqualTo(judged.of(c.id()).missing());
+                            .isEqualTo(judged.result(k).missing());
                 }
                 assertThat(n).isEqualTo(judged.results().size());
             }

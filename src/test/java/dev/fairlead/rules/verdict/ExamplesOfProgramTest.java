@@ -2,10 +2,13 @@ package dev.fairlead.rules.verdict;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.fairlead.rules.catalogue.Criterion;
 import dev.fairlead.rules.catalogue.RuleFiles;
 import dev.fairlead.rules.engine.BuiltIn;
 import dev.fairlead.rules.guard.ProjectRules;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -16,11 +19,12 @@ class ExamplesOfProgramTest {
 
     @Test
     void theBuildPacksAllThatStandInTheFolder() {
-        RuleFiles packed = BuiltIn.examples();
+        RuleFiles packed = BuiltIn.packed(BuiltIn.TRIES);
         assertThat(packed).isEqualTo(RuleFiles.examples(ProjectRules.FOLDER));
         assertThat(packed.folders())
                 .hasSameSizeAs(ProjectRules.rulebase().catalogue().criteria());
-        assertThat(Examples.ofProgram(ProjectRules.rulebase().catalogue()).all())
+        assertThat(Examples.in(null, ProjectRules.rulebase().catalogue().criteria())
+                        .all())
                 .containsExactlyInAnyOrderElementsOf(ProjectRules.allExamples());
     }
 
@@ -31,7 +35,32 @@ class ExamplesOfProgramTest {
                 .write(TestFolder.OVERJET + "/" + RuleFiles.EXAMPLES, "[]")
                 .write(RuleFiles.BASE, "{}");
         assertThat(new TestFolder(folder).load().hash()).isEqualTo(rulebase.hash());
-        assertThat(BuiltIn.onClassPath().files().texts())
+        assertThat(BuiltIn.packed(BuiltIn.FILES).texts())
                 .isEqualTo(RuleFiles.of(ProjectRules.FOLDER).texts());
+    }
+
+    /** Whoever made a slip in an example is told the file that it stands in. */
+    @Test
+    void aSlipInAnExampleIsToldWithItsFile() {
+        Criterion c = ProjectRules.rulebase().catalogue().criteria().get(0);
+        Example slip = new Example(c, "warn-by-a-slip", Map.of("Bite.overget", "1 mm"), Map.of());
+        assertThat(slip.differences(ProjectRules.rulebase().judge(), ProjectRules.base()))
+                .containsExactly(c.folder() + "/examples.json: Bite has no [overget]");
+    }
+
+    /** A folder of a site may hold examples without facts of its own. */
+    @Test
+    void examplesOfAFolderStartFromItsOwnFactsOrThoseOfTheProgram() {
+        new TestFolder(folder)
+                .write(
+                        TestFolder.OVERJET + "/" + RuleFiles.EXAMPLES,
+                        "[{\"name\": \"pass-as-it-is\", \"set\": {}, \"expects\": {}}]");
+        List<Criterion> criteria = ProjectRules.rulebase().catalogue().criteria();
+        Examples read = Examples.in(folder, criteria);
+        assertThat(read.all()).extracting(Example::name).containsExactly("pass-as-it-is");
+        assertThat(read.base()).isEqualTo(ProjectRules.base());
+        assertThat(read.differing(ProjectRules.rulebase().judge())).isEmpty();
+        new TestFolder(folder).write(RuleFiles.BASE, "{}");
+        assertThat(Examples.in(folder, criteria).base().all()).isEmpty();
     }
 }

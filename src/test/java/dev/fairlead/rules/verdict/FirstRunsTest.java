@@ -34,7 +34,7 @@ class FirstRunsTest {
             String hash = all.get(0).get().hash();
             for (Future<Rulebase> run : all) {
                 assertThat(run.get().hash()).isEqualTo(hash);
-                assertThat(run.get().judge().criteria()).hasSize(2);
+                assertThat(run.get().catalogue().criteria()).hasSize(2);
             }
         } finally {
             runs.shutdownNow();
@@ -43,7 +43,7 @@ class FirstRunsTest {
             assertThat(kept.map(p -> p.getFileName().toString())).hasSize(1).allMatch(n -> n.endsWith(".zip"));
         }
         assertThat(Rulebase.fromFolder(folder.resolve("site"), new RuleCache(cache))
-                        .judge()
+                        .catalogue()
                         .criteria())
                 .hasSize(2);
     }

@@ -1,5 +1,6 @@
 package dev.fairlead.rules.verdict;
 
+import static dev.fairlead.rules.verdict.JudgementText.result;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.fairlead.facts.CaseFact;
@@ -42,9 +43,9 @@ class JudgeTest {
             assertThat(e.criterion()).isEqualTo("overjet-after");
             assertThat(e.message()).contains("no threshold is called overjet-after.min");
         });
-        assertThat(judgement.of("overjet-after").failed()).isTrue();
-        assertThat(judgement.of("overjet-after").status()).isEqualTo(Status.NOT_ASSESSED);
-        assertThat(judgement.of("hygiene-and-caries").status()).isEqualTo(Status.PASS);
+        assertThat(result(judgement, "overjet-after").failed()).isTrue();
+        assertThat(result(judgement, "overjet-after").status()).isEqualTo(Status.NOT_ASSESSED);
+        assertThat(result(judgement, "hygiene-and-caries").status()).isEqualTo(Status.PASS);
     }
 
     @Test
@@ -53,8 +54,10 @@ class JudgeTest {
                 .replace(TestFolder.OVERJET + "/criterion.drl", "overjetSoFar.below(", "overjetSoFar.atLeast(")
                 .load();
         Judgement judgement = rulebase.judge().judge(base.all());
-        assertThat(judgement.errors()).extracting(OwnError::message).contains("the rules contradict each other");
-        assertThat(judgement.of("overjet-after").failed()).isTrue();
+        assertThat(judgement.errors())
+                .extracting(Judgement.OwnError::message)
+                .contains("the rules contradict each other");
+        assertThat(result(judgement, "overjet-after").failed()).isTrue();
     }
 
     @Test
@@ -85,9 +88,10 @@ class JudgeTest {
         Judgement judgement = rulebase.judge()
                 .judge(base.with(Map.of("Mouth.plaqueScore", "unknown", "Mouth.activeGingivitis", "unknown"))
                         .all());
-        assertThat(judgement.of("hygiene-and-caries").missing())
+        assertThat(result(judgement, "hygiene-and-caries").missing())
                 .containsExactly("/mouth/plaqueScore", "/mouth/activeGingivitis");
-        assertThat(rulebase.judge().judge(List.of()).of("hygiene-and-caries").missing())
+        assertThat(result(rulebase.judge().judge(List.of()), "hygiene-and-caries")
+                        .missing())
                 .containsExactly("/mouth");
     }
 
@@ -96,10 +100,12 @@ class JudgeTest {
         Rulebase rulebase = TestFolder.whole(folder).load();
         ExampleFacts both =
                 base.with(Map.of("Mouth.plaqueScore", "does-not-apply", "Mouth.activeGingivitis", "unknown"));
-        assertThat(rulebase.judge().judge(both.all()).of("hygiene-and-caries").status())
+        assertThat(result(rulebase.judge().judge(both.all()), "hygiene-and-caries")
+                        .status())
                 .isEqualTo(Status.NOT_ASSESSED);
         ExampleFacts one = base.with(Map.of("Mouth.plaqueScore", "does-not-apply"));
-        assertThat(rulebase.judge().judge(one.all()).of("hygiene-and-caries").status())
+        assertThat(result(rulebase.judge().judge(one.all()), "hygiene-and-caries")
+                        .status())
                 .isEqualTo(Status.DOES_NOT_APPLY);
     }
 
@@ -118,8 +124,7 @@ class JudgeTest {
         List<CaseFact> poor = base.with(Map.of("Mouth.untreatedCaries", "yes")).all();
         List<Status> found = IntStream.range(0, 2000)
                 .parallel()
-                .mapToObj(i -> judge.judge(i % 2 == 0 ? good : poor)
-                        .of("hygiene-and-caries")
+                .mapToObj(i -> result(judge.judge(i % 2 == 0 ? good : poor), "hygiene-and-caries")
                         .status())
                 .toList();
         assertThat(IntStream.range(0, 2000)).allMatch(i -> found.get(i) == (i % 2 == 0 ? Status.PASS : Status.WARN));

@@ -1,8 +1,16 @@
 package dev.fairlead.rules.verdict;
 
 /** Everything that a judgement says, in words that can be compared. */
-final class JudgementText {
+public final class JudgementText {
     private JudgementText() {}
+
+    /** The result of one criterion. */
+    public static CriterionResult result(Judgement judgement, String criterion) {
+        return judgement.results().stream()
+                .filter(r -> r.criterion().id().equals(criterion))
+                .findFirst()
+                .orElseThrow();
+    }
 
     static String of(Judgement judgement) {
         StringBuilder all = new StringBuilder();

@@ -59,7 +59,7 @@ class MemoTest {
         double other = threshold.value() == threshold.low() ? threshold.high() : threshold.low();
         for (Judge judge : List.of(
                 rulebase.judge(),
-                rulebase.withThreshold(threshold.name(), other).judge())) {
+                rulebase.withThresholds(Map.of(threshold.name(), other)).judge())) {
             Cohort.generate(300, SEED).forEach(planted -> {
                 List<CaseFact> facts = Measures.of(planted.made(), Optional.empty(), Workbook.none())
                         .facts();

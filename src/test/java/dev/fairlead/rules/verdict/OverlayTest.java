@@ -36,7 +36,7 @@ class OverlayTest {
                 .write("thresholds.json", "{\"overjet-after.min\": 2.0}")
                 .write(TestFolder.OVERJET + "/criterion.json", "{\"title\": \"Overjet left\"}");
         Path cache = folder.resolve("cache");
-        assertThat(Rulebase.fromFolder(folder, new RuleCache(cache)).judge().criteria())
+        assertThat(Rulebase.fromFolder(folder, new RuleCache(cache)).catalogue().criteria())
                 .isNotEmpty();
         assertThat(cache).doesNotExist();
     }
