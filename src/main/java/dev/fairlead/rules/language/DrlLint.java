@@ -13,6 +13,8 @@ import java.util.List;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -44,7 +46,6 @@ final class DrlLint {
 
     private final Criterion criterion;
     private final String about;
-    private final String home;
     private final Catalogue catalogue;
     /** Without comments; all places are counted in it, and what was blanked out has kept its room. */
     private final String text;
@@ -54,7 +55,6 @@ final class DrlLint {
     private DrlLint(Criterion criterion, String text, Catalogue catalogue) {
         this.criterion = criterion;
         this.about = criterion.about().getSimpleName();
-        this.home = "dev.fairlead.rulebase." + criterion.stage().word();
         this.catalogue = catalogue;
         this.text = blank(COMMENT, text);
     }
@@ -92,19 +92,21 @@ final class DrlLint {
 
     /** What stands outside rules: package, import of the fact, the two globals, and nothing more. */
     private void head(int from, int to) {
-        Pattern allowed = Pattern.compile(
-                "(package\\s+" + home + "|import\\s+" + criterion.about().getName()
-                        + "|global\\s+"
-                        + Limits.class.getName() + "\\s+limits|global\\s+" + Verdicts.class.getName()
-                        + "\\s+verdicts)(?![\\w.])\\s*;?");
+        String home = "package dev.fairlead.rulebase." + criterion.stage().word();
+        String fact = "import " + criterion.about().getName();
+        String limits = "global " + Limits.class.getName() + " limits";
+        String verdicts = "global " + Verdicts.class.getName() + " verdicts";
+        Pattern allowed = Pattern.compile(Stream.of(home, fact, limits, verdicts)
+                .map(line -> line.replace(".", "\\.").replace(" ", "\\s+"))
+                .collect(Collectors.joining("|", "(?:", ")(?![\\w.])\\s*;?")));
         Matcher line = LINE.matcher(blank(allowed, text.substring(from, to)));
         boolean more = true;
         while (more && line.find()) {
             String found = line.group().strip();
             add(
                     from + line.start(),
-                    "only package " + home + ", import " + criterion.about().getName()
-                            + ", the globals limits and verdicts, and rules are" + " allowed, not: " + found);
+                    "only " + home + ", " + fact + ", the globals limits and verdicts, and rules are allowed, not: "
+                            + found);
             // what cannot be read at all would go on for lines
             more = found.matches("(package|import|global)\\b.*");
         }

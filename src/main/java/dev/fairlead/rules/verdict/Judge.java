@@ -21,13 +21,15 @@ public final class Judge {
     private final List<Criterion> criteria;
     private final Limits limits;
     private final Engine engine;
-    private final Memo<Ruling> memo;
+    private final List<Memo<Ruling>> memos;
 
-    Judge(List<Criterion> criteria, Limits limits, Engine engine, Memo<Ruling> memo) {
+    /** By these criteria under these limits; remembers nothing of what the engine says where that is {@code off}. */
+    Judge(List<Criterion> criteria, Limits limits, Engine engine, boolean off) {
         this.criteria = criteria;
         this.limits = limits;
         this.engine = engine;
-        this.memo = memo;
+        this.memos =
+                criteria.stream().map(c -> new Memo<Ruling>(c, limits, off)).toList();
     }
 
     /** Identifiers of the criteria, in the order in which endings come. */
@@ -63,20 +65,20 @@ public final class Judge {
         for (int i = 0; i < criteria.size(); i++) {
             if ((wanted == null || wanted.get(i))
                     && reached.hasReached(criteria.get(i).stage())) {
-                judgement.remember(i, memo, open);
+                judgement.remember(i, memos.get(i), open);
             }
         }
-        judgement.hear(open.isEmpty() ? Engine.Heard.NOTHING : engine.ask(open, limits), limits, memo);
+        judgement.hear(open.isEmpty() ? Engine.Heard.NOTHING : engine.ask(open, limits), limits, memos);
         return judgement;
     }
 
     /** The same by the engine alone, whatever it has said before. */
     public Judge withoutMemo() {
-        return new Judge(criteria, limits, engine, new Memo<>(criteria, limits, true));
+        return new Judge(criteria, limits, engine, true);
     }
 
     /** How many answers of the engine are remembered. */
     int remembered() {
-        return memo.size();
+        return memos.stream().mapToInt(Memo::size).sum();
     }
 }

@@ -86,7 +86,7 @@ public final class Judgement {
         Ruling[] known = new Ruling[here.size()];
         for (int p = 0; p < known.length; p++) {
             Placed placed = here.get(p);
-            known[p] = memo.of(criterion, placed.parts);
+            known[p] = memo.of(placed.parts);
             if (known[p] == null && placed.copy == null) {
                 placed.copy = FactEdit.distinct(placed.fact);
                 open.add(placed.copy);
@@ -96,11 +96,11 @@ public final class Judgement {
     }
 
     /** Rules by what the engine says wherever nothing was remembered, and ends all that is asked for. */
-    void hear(Engine.Heard heard, Limits limits, Memo<Ruling> memo) {
+    void hear(Engine.Heard heard, Limits limits, List<Memo<Ruling>> memos) {
         for (int i = 0; i < rulings.length; i++) {
             if (rulings[i] != null) {
                 int before = errors.size();
-                Ending heaviest = heaviest(i, heard, limits, memo);
+                Ending heaviest = heaviest(i, heard, limits, memos.get(i));
                 endings[i] = errors.size() > before ? Ending.FAILED : heaviest;
             }
         }
@@ -122,7 +122,7 @@ public final class Judgement {
                 here[p] = new Ruling(c, Objects.requireNonNull(placed.copy), said, limits);
                 errors.addAll(here[p].errors());
                 if (here[p].errors().isEmpty()) {
-                    memo.keep(criterion, placed.parts, here[p]);
+                    memo.keep(placed.parts, here[p]);
                 }
             }
             heaviest = here[p].ending().compareTo(heaviest) < 0 ? here[p].ending() : heaviest;

@@ -11,7 +11,6 @@ import dev.fairlead.rules.catalogue.RuleFiles;
 import dev.fairlead.rules.catalogue.RulebaseException;
 import dev.fairlead.rules.engine.BuiltIn;
 import dev.fairlead.rules.engine.Engine;
-import dev.fairlead.rules.engine.Memo;
 import dev.fairlead.rules.engine.RuleCache;
 import dev.fairlead.rules.language.RulebaseCheck;
 import java.nio.file.Files;
@@ -145,6 +144,6 @@ public final class Rulebase {
 
     /** The same rules with these limits, allowed or not: for tests that show that every threshold matters. */
     Judge judge(Limits others) {
-        return new Judge(catalogue.criteria(), others, engine, new Memo<>(catalogue.criteria(), others, false));
+        return new Judge(catalogue.criteria(), others, engine, false);
     }
 }
