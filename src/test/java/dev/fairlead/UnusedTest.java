@@ -39,13 +39,9 @@ class UnusedTest {
             "measure.picture.PlacedPoint.flat",
             "measure.space.SideSpace.by",
             "measure.uncertainty.Flips.expected",
-            "measure.uncertainty.Simulation.error",
-            "measure.uncertainty.Simulation.of",
             "report.html.ReportPdf.pages",
             "rules.verdict.Judge.remembered",
             "rules.verdict.Judge.withoutMemo",
-            "rules.verdict.Judgement.of",
-            "rules.verdict.Rulebase.ruleCount",
             "web.WebServer.address",
             "web.WebServer.port",
             "web.page.Checks.by");
