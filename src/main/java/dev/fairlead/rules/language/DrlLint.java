@@ -27,6 +27,7 @@ final class DrlLint {
     private static final Pattern RULE = Pattern.compile(
             "^\\s*rule\\s+\"([^\"]*)\"(.*?)^\\s*when\\b(.*?)^\\s*then\\b(.*?)^\\s*end\\b",
             Pattern.DOTALL | Pattern.MULTILINE);
+    private static final Pattern UNSEEN = Pattern.compile("[\\p{C}\\p{Z}&&[^ \\t\\r\\n]]");
     private static final Pattern STRING = Pattern.compile("\"[^\"]*\"");
     private static final Pattern NEGATIVE = Pattern.compile(
             "!|(?<!\\|)\\|(?!\\|)|(?<![\\w$])\\d|\\b(not|exists|forall|eval|from|accumulate|collect|null|new)\\b");
@@ -67,6 +68,11 @@ final class DrlLint {
     }
 
     private void file() {
+        find(UNSEEN, 0, text.length())
+                .results()
+                .forEach(m -> add(
+                        m.start(),
+                        String.format("a character that cannot be seen: U+%04X", (int) text.charAt(m.start()))));
         Matcher rule = RULE.matcher(text);
         Set<String> verdicts = new HashSet<>();
         int end = 0;

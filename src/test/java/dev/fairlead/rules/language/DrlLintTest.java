@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What no rule may say: each slip is refused with file and line before anything is compiled. */
 class DrlLintTest {
@@ -137,6 +138,18 @@ class DrlLintTest {
                         .load())
                 .isInstanceOf(RulebaseException.class)
                 .hasMessageContaining(problem)
+                .hasMessageContaining("overjet-after/criterion.drl:");
+    }
+
+    /** Java takes some of them for white space that the engine does not know; others turn what is read around. */
+    @ParameterizedTest
+    @ValueSource(chars = {0x0b, 0x0c, 0x1d, 0xa0, 0x202e, 0x2028})
+    void whatCannotBeSeenIsNamed(char unseen) {
+        Assertions.assertThatThrownBy(() -> TestFolder.whole(folder)
+                        .replace(TestFolder.OVERJET + "/criterion.drl", "    $f : Bite", "   " + unseen + "$f : Bite")
+                        .load())
+                .isInstanceOf(RulebaseException.class)
+                .hasMessageContaining("a character that cannot be seen: U+" + String.format("%04X", (int) unseen))
                 .hasMessageContaining("overjet-after/criterion.drl:");
     }
 
