@@ -5,10 +5,13 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystem;
+import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -54,6 +57,17 @@ class PrivateFilesTest {
         assertThatThrownBy(() -> PrivateFiles.write(inTheWay, new byte[1])).isInstanceOf(IOException.class);
         try (Stream<Path> left = Files.list(folder)) {
             assertThat(left).as("no half of a file is left").containsExactlyInAnyOrder(file, inTheWay);
+        }
+    }
+
+    /** Where a file system knows no such rights, it is used as it is. */
+    @Test
+    void aFileSystemWithoutRightsIsUsedAsItIs() throws IOException {
+        try (FileSystem plain = FileSystems.newFileSystem(folder.resolve("plain.zip"), Map.of("create", "true"))) {
+            Path made = plain.getPath("above", "kept");
+            PrivateFiles.folder(made);
+            assertThat(Files.isDirectory(made)).isTrue();
+            assertThat(PrivateFiles.alone(made)).isTrue();
         }
     }
 

@@ -105,6 +105,7 @@ class DrlLintTest {
             verdicts.pass("overjet-after", $f).seen("overjet-after.max", $f.anb());      | no threshold is called overjet-after.max
             verdicts.caution("overjet-after", $f, "other");                              | there is no text for "other"
             verdicts.pass("overjet-after", $f);                                          | the text speaks of a value
+            verdicts.caution("overjet-after", $f, "too-little");                         | the text speaks of a value
             verdicts.caution("overjet-after", $f);                                       | the reason is missing
             verdicts.pass("overjet-after", $f, "too-little");                            | pass: there is no text for "too-little"
             verdicts.doesNotApply("overjet-after", $f, "too-little");                    | doesNotApply: there is no text for "too-little"

@@ -132,6 +132,17 @@ class RulebaseCheckTest {
                 .hasMessageContaining(path + ": it says nothing");
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"sources.json", "rulebase.json", OVERJET + "criterion.json"})
+    void aFileThatIsNotThereIsNamed(String path) {
+        Map<String, String> files = files();
+        files.remove(path);
+        assertThatThrownBy(() -> RulebaseCheck.check(new RuleFiles(files)))
+                .isInstanceOfSatisfying(
+                        RulebaseException.class,
+                        e -> assertThat(e.problems()).contains(path + ": there is no such file"));
+    }
+
     @Test
     void aCriterionStandsInOneStageOfCare() {
         Map<String, String> twice = files();
@@ -174,6 +185,7 @@ class RulebaseCheckTest {
             Files.writeString(path, file.getValue());
         }
         Files.writeString(folder.resolve("notes.txt"), "not a rule");
+        Files.createDirectories(folder.resolve("bench/criterion.json"));
         Files.writeString(folder.resolve("criterion.drl"), "out of place");
         Files.writeString(folder.resolve(OVERJET + "examples.json"), "{}");
         Files.writeString(folder.resolve(OVERJET + "sources.json"), "{}");
