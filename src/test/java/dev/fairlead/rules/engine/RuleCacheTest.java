@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.Arrays;
 import java.util.List;
@@ -31,6 +32,24 @@ class RuleCacheTest {
             assertThat(classes(cache)).isEqualTo(made);
             assertThat(Files.size(kept)).isGreaterThan(damaged.length);
         }
+    }
+
+    /** The second run takes what the first has kept, to the byte, and writes nothing. */
+    @Test
+    void whatIsKeptIsWhatWasCompiled() throws IOException {
+        List<CompiledRules> made = compiled(cache());
+        FileTime written = FileTime.fromMillis(0);
+        Files.setLastModifiedTime(kept(), written);
+        List<CompiledRules> again = compiled(cache());
+        assertThat(Files.getLastModifiedTime(kept())).isEqualTo(written);
+        assertThat(again).hasSameSizeAs(made);
+        assertThat(again.get(0).model()).isEqualTo(made.get(0).model());
+        assertThat(again.get(0).classes())
+                .containsOnlyKeys(made.get(0).classes().keySet());
+        made.get(0)
+                .classes()
+                .forEach((path, bytes) ->
+                        assertThat(again.get(0).classes().get(path)).as(path).isEqualTo(bytes));
     }
 
     @Test
@@ -81,10 +100,13 @@ class RuleCacheTest {
         }
     }
 
-    private static List<String> classes(RuleCache cache) throws IOException {
+    private static List<CompiledRules> compiled(RuleCache cache) throws IOException {
         String path = "indication/overjet-after/criterion.drl";
-        Map<String, String> drl = Map.of(path, Files.readString(Path.of("rules").resolve(path)));
-        return cache.compile(drl, List.of()).stream()
+        return cache.compile(Map.of(path, Files.readString(Path.of("rules").resolve(path))), List.of());
+    }
+
+    private static List<String> classes(RuleCache cache) throws IOException {
+        return compiled(cache).stream()
                 .flatMap(c -> c.classes().keySet().stream())
                 .toList();
     }

@@ -63,4 +63,25 @@ class ExamplesOfProgramTest {
         new TestFolder(folder).write(RuleFiles.BASE, "{}");
         assertThat(Examples.in(folder, criteria).base().all()).isEmpty();
     }
+
+    /** Reasons may stand in any order; what ends otherwise is told with both words. */
+    @Test
+    void whatEndsOtherwiseThanExpectedIsTold() {
+        Criterion c = ProjectRules.rulebase().catalogue().criterion("hygiene-and-caries");
+        Map<String, String> set = Map.of("Mouth.untreatedCaries", "yes", "Mouth.activeGingivitis", "yes");
+        Judge judge = ProjectRules.rulebase().judge();
+        String found =
+                Example.found(judge.judge(ProjectRules.base().with(set).all())).get(c.id());
+        String[] reasons = found.substring(found.indexOf(':') + 1).split(",");
+        assertThat(reasons).hasSize(2);
+        String turned = found.substring(0, found.indexOf(':') + 1) + reasons[1] + "," + reasons[0];
+        Example right = new Example(c, "warn-in-any-order", set, Map.of(c.id(), turned));
+        Example wrong = new Example(c, "warn-of-one", set, Map.of(c.id(), "caution:" + reasons[0]));
+        assertThat(right.differences(judge, ProjectRules.base())).isEmpty();
+        assertThat(wrong.differences(judge, ProjectRules.base()))
+                .containsExactly("hygiene-and-caries: expected caution:" + reasons[0] + ", found " + found);
+        assertThat(new Examples(ProjectRules.base(), List.of(right, wrong)).differing(judge))
+                .extracting(Examples.Differs::example)
+                .containsExactly(wrong);
+    }
 }
