@@ -27,7 +27,7 @@ final class DrlLint {
     private static final Pattern RULE = Pattern.compile(
             "^\\s*rule\\s+\"([^\"]*)\"(.*?)^\\s*when\\b(.*?)^\\s*then\\b(.*?)^\\s*end\\b",
             Pattern.DOTALL | Pattern.MULTILINE);
-    private static final Pattern UNSEEN = Pattern.compile("[\\p{C}\\p{Z}&&[^ \\t\\r\\n]]");
+    private static final Pattern UNSEEN = Pattern.compile("[\\p{C}\\p{Z}&&[^ \\t\\r\\n]]|\\r(?!\\n)");
     private static final Pattern STRING = Pattern.compile("\"[^\"]*\"");
     private static final Pattern NEGATIVE = Pattern.compile(
             "!|(?<!\\|)\\|(?!\\|)|(?<![\\w$])\\d|\\b(not|exists|forall|eval|from|accumulate|collect|null|new)\\b");

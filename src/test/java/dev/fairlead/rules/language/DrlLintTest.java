@@ -144,7 +144,7 @@ class DrlLintTest {
 
     /** Java takes some of them for white space that the engine does not know; others turn what is read around. */
     @ParameterizedTest
-    @ValueSource(chars = {0x0b, 0x0c, 0x1d, 0xa0, 0x202e, 0x2028})
+    @ValueSource(chars = {0x0b, 0x0c, 0x0d, 0x1d, 0xa0, 0x202e, 0x2028})
     void whatCannotBeSeenIsNamed(char unseen) {
         Assertions.assertThatThrownBy(() -> TestFolder.whole(folder)
                         .replace(TestFolder.OVERJET + "/criterion.drl", "    $f : Bite", "   " + unseen + "$f : Bite")
