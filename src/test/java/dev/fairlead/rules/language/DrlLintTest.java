@@ -205,4 +205,24 @@ class DrlLintTest {
                 .hasMessageContaining("indication/x/criterion.drl:")
                 .hasMessageContaining("overjetLater");
     }
+
+    @Test
+    void whatStandsOnNoLineIsToldOfTheFileAlone() {
+        String drl = "package p.q;\nrule \"x\"\nwhen\nthen\n ";
+        Assertions.assertThatThrownBy(() -> DrlCompiler.compile(Map.of("indication/x/criterion.drl", drl)))
+                .isInstanceOfSatisfying(
+                        RulebaseException.class,
+                        e -> assertThat(e.problems())
+                                .anyMatch(p -> p.startsWith("indication/x/criterion.drl:5: "))
+                                .contains("indication/x/criterion.drl: Parser returned a null Package"));
+    }
+
+    @Test
+    void aFileWithoutAPackageIsNamed() {
+        Assertions.assertThatThrownBy(
+                        () -> DrlCompiler.compile(Map.of("a/b/criterion.drl", "rule", "c.drl", "package p;")))
+                .isInstanceOfSatisfying(
+                        RulebaseException.class,
+                        e -> assertThat(e.problems()).containsExactly("a/b/criterion.drl:1: a package is missing"));
+    }
 }

@@ -15,6 +15,7 @@ import dev.fairlead.rules.catalogue.Limits;
 import dev.fairlead.rules.catalogue.Status;
 import dev.fairlead.rules.guard.ProjectRules;
 import dev.fairlead.rules.language.ExampleFacts;
+import dev.fairlead.rules.language.Verdict;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
@@ -58,6 +59,29 @@ class JudgeTest {
                 .extracting(Judgement.OwnError::message)
                 .contains("the rules contradict each other");
         assertThat(result(judgement, "overjet-after").failed()).isTrue();
+    }
+
+    /** The heavier first, then as the texts name the reasons, whichever rule spoke first. */
+    @Test
+    void verdictsAtAPlaceStandInTheOrderOfWeightAndTexts() {
+        String reversed =
+                "(limits.of(\"overjet-after.min\")), overjetSoFar.atLeast(limits.of(\"overjet-after.reversed\"))";
+        TestFolder both = TestFolder.whole(folder)
+                .replace(TestFolder.OVERJET + "/criterion.drl", reversed, "(limits.of(\"overjet-after.min\"))");
+        List<CaseFact> facts = base.with(Map.of("Bite.overjetSoFar", "-1 mm")).all();
+        assertThat(reasons(both.load().judge().judge(facts))).containsExactly("reversed", "too-little");
+        both.replace(TestFolder.OVERJET + "/criterion.json", "\"weight\": \"stop\"", "\"weight\": \"caution\"")
+                .replace(TestFolder.OVERJET + "/criterion.drl", "verdicts.stop(", "verdicts.caution(")
+                .replace(TestFolder.OVERJET + "/criterion.drl", "\"too-little\"", "\"other\"")
+                .replace(TestFolder.OVERJET + "/criterion.drl", "\"reversed\"", "\"too-little\"")
+                .replace(TestFolder.OVERJET + "/criterion.drl", "\"other\"", "\"reversed\"");
+        assertThat(reasons(both.load().judge().judge(facts))).containsExactly("too-little", "reversed");
+    }
+
+    private static List<String> reasons(Judgement judgement) {
+        return result(judgement, "overjet-after").places().get(0).verdicts().stream()
+                .map(Verdict::reason)
+                .toList();
     }
 
     @Test

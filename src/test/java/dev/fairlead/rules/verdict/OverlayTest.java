@@ -77,6 +77,23 @@ class OverlayTest {
     }
 
     @Test
+    void everyFigureOfAClinicThatCannotBeTrueIsNamed() {
+        assertThatThrownBy(() -> new TestFolder(folder)
+                        .write(
+                                "clinic.json",
+                                "{\"tipping\": {\"mean\": 9, \"sd\": 0.1}, \"rate\": {\"mean\": 0.6, \"sd\": 2},"
+                                        + " \"gain\": {\"mean\": 1, \"sd\": 0.12}, \"cases\": 3}")
+                        .load())
+                .isInstanceOfSatisfying(
+                        RulebaseException.class,
+                        e -> assertThat(e.problems())
+                                .containsExactly(
+                                        "clinic.json: tipping: mean from 0.3 to 3.0 and sd from 0 to 1.0 are expected, not 9.0 and 0.1",
+                                        "clinic.json: rate: mean from 0.05 to 1.0 and sd from 0 to 0.5 are expected, not 0.6 and 2.0",
+                                        "clinic.json: cases: 3 are too few to say anything of a clinic; 15 are needed"));
+    }
+
+    @Test
     void aCriterionOfTheHouseIsAddedAtTheEndOfItsStage() {
         String drl = "indication/overjet-after/criterion.drl";
         TestFolder whole = TestFolder.whole(folder.resolve("whole"));

@@ -8,6 +8,7 @@ import dev.fairlead.facts.BiteBuilder;
 import dev.fairlead.model.Measured;
 import dev.fairlead.model.Unit;
 import dev.fairlead.rules.catalogue.Criterion;
+import dev.fairlead.rules.catalogue.RuleFiles;
 import dev.fairlead.rules.catalogue.RulebaseException;
 import dev.fairlead.rules.catalogue.Status;
 import dev.fairlead.rules.guard.ProjectRules;
@@ -45,7 +46,7 @@ class RulebaseTest {
         assertThat(rulebase.catalogue().criteria())
                 .extracting(Criterion::id)
                 .containsExactly("overjet-after", "hygiene-and-caries");
-        assertThat(rulebase.hash()).matches("[0-9a-f]{64}");
+        assertThat(rulebase.hash()).isEqualTo(RuleFiles.of(folder).hash()).matches("[0-9a-f]{64}");
     }
 
     @Test
