@@ -83,7 +83,10 @@ public final class StrictJson {
         }
     }
 
-    /** Reads {@code text} as {@code type}; on a fault adds a problem that names {@code file}, and returns null. */
+    /**
+     * Reads {@code text} as {@code type}; on a fault adds a problem that names {@code file}, and returns null, or what
+     * else stands there where only words of closed lists are wrong: of a file with a problem nothing may be used.
+     */
     public static <T> @Nullable T read(String file, String text, TypeReference<T> type, List<String> problems) {
         try {
             T read = MAPPER.readerFor(type)

@@ -27,7 +27,9 @@ final class DrlLint {
     private static final Pattern RULE = Pattern.compile(
             "^\\s*rule\\s+\"([^\"]*)\"(.*?)^\\s*when\\b(.*?)^\\s*then\\b(.*?)^\\s*end\\b",
             Pattern.DOTALL | Pattern.MULTILINE);
-    private static final Pattern UNSEEN = Pattern.compile("[\\p{C}\\p{Z}&&[^ \\t\\r\\n]]|\\r(?!\\n)");
+    /** In a comment too: Java reads what a backslash makes, and the engine ends a line where the lint does not. */
+    private static final Pattern NEVER = Pattern.compile("[\\p{C}\\p{Z}\\\\&&[^ \\t\\r\\n]]|\\r(?!\\n)");
+
     private static final Pattern STRING = Pattern.compile("\"[^\"]*\"");
     private static final Pattern NEGATIVE = Pattern.compile(
             "!|(?<!\\|)\\|(?!\\|)|(?<![\\w$])\\d|\\b(not|exists|forall|eval|from|accumulate|collect|null|new)\\b");
@@ -63,16 +65,18 @@ final class DrlLint {
     /** All that is wrong with the DRL of a criterion, by file and line. */
     static List<String> problems(Criterion criterion, String text, Catalogue catalogue) {
         DrlLint lint = new DrlLint(criterion, text, catalogue);
+        NEVER.matcher(text)
+                .results()
+                .forEach(m -> lint.tell(
+                        m.start(),
+                        String.format(
+                                "a character that no rule is written with: U+%04X",
+                                (int) m.group().charAt(0))));
         lint.file();
         return lint.problems;
     }
 
     private void file() {
-        find(UNSEEN, 0, text.length())
-                .results()
-                .forEach(m -> add(
-                        m.start(),
-                        String.format("a character that cannot be seen: U+%04X", (int) text.charAt(m.start()))));
         Matcher rule = RULE.matcher(text);
         Set<String> verdicts = new HashSet<>();
         int end = 0;
@@ -226,6 +230,10 @@ final class DrlLint {
         while (at < text.length() && Character.isWhitespace(text.charAt(at))) {
             at++;
         }
+        tell(at, problem);
+    }
+
+    private void tell(int at, String problem) {
         long line = 1 + text.substring(0, at).chars().filter(c -> c == '\n').count();
         problems.add(criterion.drl() + ":" + line + ": " + problem);
     }

@@ -142,16 +142,23 @@ class DrlLintTest {
                 .hasMessageContaining("overjet-after/criterion.drl:");
     }
 
-    /** Java takes some of them for white space that the engine does not know; others turn what is read around. */
+    /**
+     * Java takes some of them for white space that the engine does not know, or makes others of a backslash, wherever
+     * it stands; what turns the direction of reading hides what is there.
+     */
     @ParameterizedTest
-    @ValueSource(chars = {0x0b, 0x0c, 0x0d, 0x1d, 0xa0, 0x202e, 0x2028})
-    void whatCannotBeSeenIsNamed(char unseen) {
-        Assertions.assertThatThrownBy(() -> TestFolder.whole(folder)
-                        .replace(TestFolder.OVERJET + "/criterion.drl", "    $f : Bite", "   " + unseen + "$f : Bite")
-                        .load())
-                .isInstanceOf(RulebaseException.class)
-                .hasMessageContaining("a character that cannot be seen: U+" + String.format("%04X", (int) unseen))
-                .hasMessageContaining("overjet-after/criterion.drl:");
+    @ValueSource(chars = {0x0b, 0x0c, 0x0d, 0x1d, 0x5c, 0xa0, 0x202e, 0x2028})
+    void whatNoRuleIsWrittenWithIsNamed(char odd) {
+        for (String by : List.of(
+                "   " + odd + "$f : Bite", "    // " + odd + " \n    $f : Bite", "    /*" + odd + "*/ $f : Bite")) {
+            Assertions.assertThatThrownBy(() -> TestFolder.whole(folder)
+                            .replace(TestFolder.OVERJET + "/criterion.drl", "    $f : Bite", by)
+                            .load())
+                    .isInstanceOf(RulebaseException.class)
+                    .hasMessageContaining(
+                            "a character that no rule is written with: U+" + String.format("%04X", (int) odd))
+                    .hasMessageContaining("overjet-after/criterion.drl:10: ");
+        }
     }
 
     @Test

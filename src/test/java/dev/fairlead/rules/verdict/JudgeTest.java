@@ -47,6 +47,7 @@ class JudgeTest {
         assertThat(result(judgement, "overjet-after").failed()).isTrue();
         assertThat(result(judgement, "overjet-after").status()).isEqualTo(Status.NOT_ASSESSED);
         assertThat(result(judgement, "hygiene-and-caries").status()).isEqualTo(Status.PASS);
+        assertThat(result(judgement, "hygiene-and-caries").failed()).isFalse();
     }
 
     @Test
@@ -59,6 +60,13 @@ class JudgeTest {
                 .extracting(Judgement.OwnError::message)
                 .contains("the rules contradict each other");
         assertThat(result(judgement, "overjet-after").failed()).isTrue();
+        Example example = new Example(
+                rulebase.catalogue().criteria().get(0),
+                "as it stands",
+                Map.of(),
+                Map.of("overjet-after", "not-assessed"));
+        assertThat(example.differences(rulebase.judge(), base))
+                .contains("overjet-after: own error: the rules contradict each other");
     }
 
     /** The heavier first, then as the texts name the reasons, whichever rule spoke first. */
