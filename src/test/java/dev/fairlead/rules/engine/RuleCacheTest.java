@@ -114,4 +114,12 @@ class RuleCacheTest {
     private static byte[] half(byte[] whole) {
         return Arrays.copyOf(whole, whole.length / 2);
     }
+
+    @Test
+    void aFolderThatCannotBeMadeIsTold() throws IOException {
+        Path file = Files.writeString(folder.resolve("no-folder"), "");
+        assertThatThrownBy(() -> new RuleCache(file.resolve("rules")).holds())
+                .isInstanceOf(IOException.class)
+                .hasMessageContaining("cannot be used");
+    }
 }
