@@ -113,6 +113,37 @@ class FlipsTest {
                 .isEqualTo(NormalTail.below(1) - 2 * owen(1, 1 / Math.sqrt(3)), within(1e-9));
     }
 
+    /**
+     * Two values with errors of 0.5 and 3 mm that share a measurement, each between two limits: the area between all
+     * four, by Simpson's rule over the first and the second's distribution given the first.
+     */
+    @Test
+    void valuesOfUnlikeErrorsBetweenTwoLimitsEach() {
+        Measured v = value(9, 0.3, 0.4);
+        Measured w = Measured.of(5, Unit.MM, "/a", 1.8).plus(Measured.of(0, Unit.MM, "/c", 2.4));
+        Flips f = new Flips(List.of(
+                compared("c", "v", v, new Limit("c.v1", 8.6, Unit.MM, true)),
+                compared("c", "v", v, new Limit("c.v2", 9.7, Unit.MM, true)),
+                compared("c", "w", w, new Limit("c.w1", 2, Unit.MM, true)),
+                compared("c", "w", w, new Limit("c.w2", 9.5, Unit.MM, true))));
+        double r = 0.3 * 1.8 / (0.5 * 3);
+        double rest = Math.sqrt(1 - r * r);
+        int n = 2000;
+        double step = (1.4 + 0.8) / n;
+        double both = 0;
+        for (int i = 0; i <= n; i++) {
+            double z = -0.8 + i * step;
+            double inside = phi((1.5 - r * z) / rest) - phi((-1 - r * z) / rest);
+            both += (i == 0 || i == n ? 1 : i % 2 == 0 ? 2 : 4) * Math.exp(-z * z / 2) * inside;
+        }
+        both *= step / 3 / Math.sqrt(2 * Math.PI);
+        assertThat(f.of("c")).isEqualTo(1 - both, within(1e-9));
+    }
+
+    private static double phi(double z) {
+        return Erf.erfc(-z / Math.sqrt(2)) / 2;
+    }
+
     /** Owen's T by the trapezoid rule on its defining integral. */
     private static double owen(double h, double a) {
         int n = 20000;
