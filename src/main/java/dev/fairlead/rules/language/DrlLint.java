@@ -23,7 +23,9 @@ import org.jspecify.annotations.Nullable;
  * number, or do what no rule should do.
  */
 final class DrlLint {
-    private static final Pattern COMMENT = Pattern.compile("//[^\\n]*|(?s:/\\*.*?\\*/)");
+    /** A text between quotes comes first, as for the engine: what looks like a comment in it is none. */
+    private static final Pattern COMMENT = Pattern.compile("\"[^\"]*\"|(//[^\\n]*|(?s:/\\*.*?\\*/))");
+
     private static final Pattern RULE = Pattern.compile(
             "^\\s*rule\\s+\"([^\"]*)\"(.*?)^\\s*when\\b(.*?)^\\s*then\\b(.*?)^\\s*end\\b",
             Pattern.DOTALL | Pattern.MULTILINE);
@@ -59,7 +61,8 @@ final class DrlLint {
         this.criterion = criterion;
         this.about = criterion.about().getSimpleName();
         this.catalogue = catalogue;
-        this.text = blank(COMMENT, text);
+        this.text = COMMENT.matcher(text)
+                .replaceAll(m -> Matcher.quoteReplacement(m.group(1) == null ? m.group() : spaces(m.group())));
     }
 
     /** All that is wrong with the DRL of a criterion, by file and line. */
@@ -240,6 +243,10 @@ final class DrlLint {
 
     /** Blanks out what matches, and keeps line breaks so that positions stay true. */
     private static String blank(Pattern pattern, String text) {
-        return pattern.matcher(text).replaceAll(m -> m.group().replaceAll("[^\\n]", " "));
+        return pattern.matcher(text).replaceAll(m -> spaces(m.group()));
+    }
+
+    private static String spaces(String text) {
+        return text.replaceAll("[^\\n]", " ");
     }
 }

@@ -161,6 +161,19 @@ class DrlLintTest {
         }
     }
 
+    /** To the engine a comment cannot begin within a text: what stands up to its end is a rule like any other. */
+    @Test
+    void aNameHidesNoRule() {
+        String hidden = "rule \"overjet-after: a /*\" when $f : Bite( overjetAfter.known() ) then System.exit(3); end"
+                + " rule \"overjet-after: b */\"";
+        Assertions.assertThatThrownBy(() -> TestFolder.whole(folder)
+                        .replace(TestFolder.OVERJET + "/criterion.drl", "rule \"overjet-after: pass\"", hidden)
+                        .load())
+                .isInstanceOf(RulebaseException.class)
+                .hasMessageContaining("overjet-after/criterion.drl:8: a rule has no attributes")
+                .hasMessageContaining("System.exit");
+    }
+
     @Test
     void eachSlipIsNamedOnItsOwnLineWhateverStandsBeforeIt() {
         String when = """
